@@ -1,0 +1,114 @@
+package gloam.gear;
+
+import gloam.units.Angle;
+import gloam.units.BadInput;
+import gloam.units.Range;
+import gloam.units.Stops;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * A lens as it stands on the camera.
+ *
+ * @param focalLengthMm  focal length f in mm, 5 to 2000
+ * @param fNumbers       the f-numbers it can be set to, exact (45.2548 for the marking 45), growing, one at
+ *                       least
+ * @param transmittance  share of light that passes the glass on axis, 0.2 to 1
+ * @param focusM         distance from the lens it is focused at, in m; infinite for the stars
+ * @param spotUm         width of a star's spot from the lens's own faults and the film, without defocus and
+ *                       diffraction, in µm, 1 to 1000
+ * @param filterStops    light taken by a filter, in stops, 0 to 20
+ * @param projection     how it maps angle to distance from the centre
+ */
+public record Lens(double focalLengthMm, List<Double> fNumbers, double transmittance, double focusM,
+                   double spotUm, double filterStops, Projection projection) {
+
+    /** Allowed focal lengths. */
+    public static final Range FOCAL_LENGTH = new Range("focal length", 5, 2000, "mm");
+    /** Allowed f-numbers. */
+    public static final Range F_NUMBER = new Range("f-number", 0.7, 512, "");
+    /** Allowed transmittances. */
+    public static final Range TRANSMITTANCE = new Range("transmittance", 0.2, 1, "");
+    /** Allowed focus distances; infinity is said by leaving the focus out. */
+    public static final Range FOCUS = new Range("focus distance", 0.1, Double.POSITIVE_INFINITY, "m");
+    /** Allowed widths of a spot. */
+    public static final Range SPOT = new Range("spot", 1, 1000, "um");
+    /** Allowed filter stops. */
+    public static final Range FILTER = new Range("filter", 0, 20, "stops");
+
+    private static final double DIFFRACTION_WAVELENGTH_MM = 550e-6;
+
+    /** Refuses a number outside its range with {@link gloam.units.BadInput}. */
+    public Lens {
+        FOCAL_LENGTH.check(focalLengthMm);
+        fNumbers.forEach(F_NUMBER::check);
+        TRANSMITTANCE.check(transmittance);
+        FOCUS.check(focusM);
+        SPOT.check(spotUm);
+        FILTER.check(filterStops);
+        fNumbers = fNumbers.stream().sorted().distinct().toList();
+        if (fNumbers.isEmpty()) {
+            throw new BadInput("a lens needs an f-number; give at least one");
+        }
+        if (focusM * 1000 <= focalLengthMm) {
+            throw new BadInput(String.format(Locale.ROOT, "focus distance %s m is outside %s … Infinity m; "
+                    + "a lens cannot focus nearer than its focal length", focusM, focalLengthMm / 1000));
+        }
+    }
+
+    /** Image distance over focal length, 1 at infinity: thin lens, s/(s−f) for a focus at s. */
+    public double extension() {
+        double focusMm = focusM * 1000;
+        return Double.isInfinite(focusMm) ? 1 : focusMm / (focusMm - focalLengthMm);
+    }
+
+    /** Distance of the film from the lens in mm, which sets the picture's scale: f at infinity, else more. */
+    public double imageDistanceMm() {
+        return focalLengthMm * extension();
+    }
+
+    /** Share of the light that passes glass and filter, on axis. */
+    public double transmission() {
+        return transmittance * Stops.factor(-filterStops);
+    }
+
+    /** Share of a wide sky's light left by glass, filter and bellows; 1 for a clear lens at infinity. */
+    public double throughput() {
+        return transmission() / square(extension());
+    }
+
+    /** Light at an angle off the axis as a share of that on it; the mount's own shadow is left out. */
+    public double relativeIllumination(Angle offAxis) {
+        return projection.relativeIllumination(offAxis);
+    }
+
+    /** Nearest focus in m that still draws infinity within a spot of that width: f²/(N c) + f. */
+    public double hyperfocalM(double fNumber, double spotMm) {
+        return (square(focalLengthMm) / (fNumber * spotMm) + focalLengthMm) / 1000;
+    }
+
+    /** The one of its f-numbers at which a star's spot is narrowest. */
+    public double sharpestFNumber() {
+        return fNumbers.stream().min(Comparator.comparingDouble(this::spotMm)).orElseThrow();
+    }
+
+    /** Width of a star's disc from defocus alone, in mm: f²/(N(s−f)), exact for a thin lens. */
+    public double defocusMm(double fNumber) {
+        return focalLengthMm * (extension() - 1) / fNumber;
+    }
+
+    /** Diameter of the first dark ring of diffraction at 550 nm, in mm: 2.44 λ N. */
+    public double diffractionMm(double fNumber) {
+        return 2.44 * DIFFRACTION_WAVELENGTH_MM * fNumber;
+    }
+
+    /** Width of a star's spot in mm: defocus, diffraction and spot of lens and film in quadrature. */
+    public double spotMm(double fNumber) {
+        return Math.sqrt(square(defocusMm(fNumber)) + square(diffractionMm(fNumber)) + square(spotUm / 1000));
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+}
