@@ -1,0 +1,13 @@
+package gloam.ephemeris;
+
+import java.util.Locale;
+
+/** The bodies of the solar system that can matter on a sheet, in the order in which they are listed. */
+public enum Body implements Target {
+    SUN, MOON, MERCURY, VENUS, MARS, JUPITER, SATURN, URANUS, NEPTUNE;
+
+    /** The name in lower case, as options, files and reports write it. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,82 @@
+package gloam.ephemeris;
+
+import gloam.gear.Site;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * One night at a site, from local noon to local noon.
+ *
+ * <p>Where the Sun or the Moon does not pass a limit, the lists hold nothing or the whole span.
+ *
+ * @param site        where
+ * @param date        the date of its evening
+ * @param span        from noon of that date to noon of the next, by the site's clocks
+ * @param events      everything that happens, in order of time
+ * @param sunDown     when the Sun is below the horizon (upper limb, 34′ of refraction)
+ * @param civilNight  when the Sun's centre is below -6°
+ * @param nauticalNight when the Sun's centre is below -12°
+ * @param darkness    when the Sun's centre is below -18°
+ * @param moonUp      when the Moon is above the horizon (upper limb, 34′ of refraction)
+ */
+public record Night(Site site, LocalDate date, Interval span, List<Event> events, List<Interval> sunDown,
+                    List<Interval> civilNight, List<Interval> nauticalNight, List<Interval> darkness,
+                    List<Interval> moonUp) {
+
+    /** Copies the lists. */
+    public Night {
+        events = List.copyOf(events);
+        sunDown = List.copyOf(sunDown);
+        civilNight = List.copyOf(civilNight);
+        nauticalNight = List.copyOf(nauticalNight);
+        darkness = List.copyOf(darkness);
+        moonUp = List.copyOf(moonUp);
+    }
+
+    /**
+     * The night of that evening at a site.
+     *
+     * @throws OutsideCoverage when part of it lies outside what the ephemeris covers
+     */
+    public static Night of(Ephemeris ephemeris, Site site, LocalDate date) {
+        Interval span = spanOf(site, date);
+        SunCourse sun = SunCourse.of(ephemeris, site, span);
+        MoonCourse moon = MoonCourse.of(ephemeris, site, span);
+        List<Event> events = Stream.concat(sun.events(), moon.events()).sorted(Event.IN_TIME).toList();
+        return new Night(site, date, span, events, sun.horizon().below(), sun.civil().below(),
+                sun.nautical().below(), sun.astronomical().below(), moon.horizon().above());
+    }
+
+    /** The nights from one evening to another, both included, in order. */
+    public static List<Night> range(Ephemeris ephemeris, Site site, LocalDate first, LocalDate last) {
+        return first.datesUntil(last.plusDays(1)).map(date -> of(ephemeris, site, date)).toList();
+    }
+
+    /**
+     * From noon of a date to noon of the next by the site's clocks: 24 hours but for nights when the clocks
+     * change.
+     */
+    public static Interval spanOf(Site site, LocalDate date) {
+        return new Interval(date.atTime(LocalTime.NOON).atZone(site.zone()).toInstant(),
+                date.plusDays(1).atTime(LocalTime.NOON).atZone(site.zone()).toInstant());
+    }
+
+    /** How long it is dark. */
+    public Duration darkTime() {
+        return Interval.total(darkness);
+    }
+
+    /** How long it is dark and the Moon is below the horizon. */
+    public Duration moonlessDarkTime() {
+        return Interval.total(moonlessDarkness());
+    }
+
+    /** When it is dark and the Moon is below the horizon. */
+    public List<Interval> moonlessDarkness() {
+        return darkness.stream().flatMap(dark -> dark.without(moonUp).stream()).toList();
+    }
+}

@@ -1,0 +1,50 @@
+package gloam.ephemeris;
+
+import gloam.units.Range;
+
+/**
+ * A star by its place in the International Celestial Reference System at epoch J2000.0.
+ *
+ * @param name             proper name or designation, or coordinates where it has none
+ * @param rightAscensionDeg 0 (included) to 360 (left out)
+ * @param declinationDeg   -90 to 90
+ * @param properMotionRaMasYr  motion in right ascension times cos(declination), mas a Julian year
+ * @param properMotionDecMasYr motion in declination, mas a Julian year
+ * @param parallaxMas      annual parallax, mas; 0 where unknown
+ * @param magnitude        V
+ * @param colourBv         B−V, NaN where unknown
+ */
+public record Star(String name, double rightAscensionDeg, double declinationDeg, double properMotionRaMasYr,
+                   double properMotionDecMasYr, double parallaxMas, double magnitude, double colourBv)
+        implements Target {
+
+    /** Allowed right ascensions. */
+    public static final Range RIGHT_ASCENSION = new Range("right ascension", 0, 360, "deg");
+    /** Allowed declinations. */
+    public static final Range DECLINATION = new Range("declination", -90, 90, "deg");
+    /** Allowed proper motions: twice the fastest known. */
+    public static final Range PROPER_MOTION = new Range("proper motion", -20_000, 20_000, "mas/yr");
+    /** Allowed parallaxes: up to a third more than the nearest star's. */
+    public static final Range PARALLAX = new Range("parallax", 0, 1000, "mas");
+
+    /** Refuses numbers outside their range with {@link gloam.units.BadInput}. */
+    public Star {
+        RIGHT_ASCENSION.check(rightAscensionDeg);
+        DECLINATION.check(declinationDeg);
+        PROPER_MOTION.check(properMotionRaMasYr);
+        PROPER_MOTION.check(properMotionDecMasYr);
+        PARALLAX.check(parallaxMas);
+    }
+
+    /** A star whose parallax is unknown. */
+    public Star(String name, double rightAscensionDeg, double declinationDeg, double properMotionRaMasYr,
+                double properMotionDecMasYr, double magnitude, double colourBv) {
+        this(name, rightAscensionDeg, declinationDeg, properMotionRaMasYr, properMotionDecMasYr, 0, magnitude,
+                colourBv);
+    }
+
+    /** A place among the stars with no motion, magnitude or colour known. */
+    public static Star at(String name, double rightAscensionDeg, double declinationDeg) {
+        return new Star(name, rightAscensionDeg, declinationDeg, 0, 0, Double.NaN, Double.NaN);
+    }
+}

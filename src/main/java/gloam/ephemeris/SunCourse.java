@@ -1,0 +1,45 @@
+package gloam.ephemeris;
+
+import gloam.ephemeris.Event.Kind;
+import gloam.gear.Site;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.util.stream.Stream;
+
+/**
+ * How the Sun passes the horizon and the three twilights' limits during a span of about a day.
+ *
+ * @param horizon      its centre passing −50′
+ * @param civil        passing −6°
+ * @param nautical     passing −12°
+ * @param astronomical passing −18°
+ */
+record SunCourse(Crossings horizon, Crossings civil, Crossings nautical, Crossings astronomical) {
+
+    /**
+     * Airless altitude of the Sun's centre at rise and set: 34′ of refraction and 16′ of semidiameter, by
+     * convention.
+     */
+    private static final Angle HORIZON = Angle.ofDegrees(-50 / 60.0);
+    /** Points of the curve: leaves 0.01″ of the altitude's sine over 25 hours. */
+    private static final int POINTS_A_DAY = 15;
+    private static final double STEP_S = 1800;
+
+    static SunCourse of(Ephemeris ephemeris, Site site, Interval span) {
+        double[] sines = SmoothCurve.instants(span, POINTS_A_DAY).stream()
+                .mapToDouble(at -> ephemeris.sightline(Body.SUN, site, at).up()).toArray();
+        EventFinder finder = EventFinder.of(span, STEP_S, new SmoothCurve(span, sines));
+        return new SunCourse(finder.crossings(HORIZON.sin()), finder.crossings(Twilight.CIVIL.limit().sin()),
+                finder.crossings(Twilight.NAUTICAL.limit().sin()),
+                finder.crossings(Twilight.ASTRONOMICAL.limit().sin()));
+    }
+
+    Stream<Event> events() {
+        return Stream.of(
+                Event.ofCrossings(horizon, Kind.SUNRISE, Kind.SUNSET),
+                Event.ofCrossings(civil, Kind.CIVIL_DAWN, Kind.CIVIL_DUSK),
+                Event.ofCrossings(nautical, Kind.NAUTICAL_DAWN, Kind.NAUTICAL_DUSK),
+                Event.ofCrossings(astronomical, Kind.ASTRONOMICAL_DAWN, Kind.ASTRONOMICAL_DUSK))
+                .flatMap(events -> events);
+    }
+}

@@ -1,0 +1,148 @@
+package gloam.ephemeris.orekit;
+
+import gloam.ephemeris.orekit.JplHeader.Series;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Places of the Sun, the Moon and the planets out of a file in JPL's binary form.
+ *
+ * <p>The file is a row of records of equal length, each a span of days of Chebyshev series in km for the
+ * items of {@link Item}. Time runs in barycentric dynamical time (TDB), in seconds from J2000.0; axes are
+ * those of the International Celestial Reference System.
+ */
+final class JplEphemeris {
+
+    /** What the file has series for, in its own order. */
+    enum Item {
+        MERCURY, VENUS, EARTH_MOON, MARS, JUPITER, SATURN, URANUS, NEPTUNE, PLUTO, MOON, SUN;
+
+        String label() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /** A place in km and its change in km/s. */
+    record State(Vector positionKm, Vector velocityKmS) {
+    }
+
+    private static final double J2000_JD = 2451545.0;
+    private static final double DAY_S = 86400;
+
+    private final double firstS;
+    private final double recordS;
+    private final double lastS;
+    private final double moonShare;
+    private final int recordDoubles;
+    private final List<Series> series;
+    private final double[] coefficients;
+
+    private JplEphemeris(JplHeader header, double[] coefficients) {
+        this.moonShare = 1 / (1 + header.earthMoonRatio());
+        this.recordDoubles = header.recordDoubles();
+        this.series = header.series();
+        this.coefficients = coefficients;
+        this.firstS = secondsFromJ2000(coefficients[0]);
+        this.recordS = header.recordDays() * DAY_S;
+        this.lastS = firstS + coefficients.length / recordDoubles * recordS;
+    }
+
+    /**
+     * Reads a file to its end, in either order of bytes.
+     *
+     * @throws IOException also when the bytes are no such file or lack a body; the message says what is wrong
+     */
+    static JplEphemeris read(InputStream in) throws IOException {
+        ByteBuffer bytes = ByteBuffer.wrap(in.readAllBytes());
+        JplHeader header = JplHeader.of(bytes);
+        int records = bytes.capacity() / Double.BYTES / header.recordDoubles() - JplHeader.RECORDS;
+        double[] coefficients = new double[records * header.recordDoubles()];
+        bytes.position(JplHeader.RECORDS * header.recordDoubles() * Double.BYTES);
+        bytes.asDoubleBuffer().get(coefficients);
+        return new JplEphemeris(header, coefficients);
+    }
+
+    /** The first time covered. */
+    double firstS() {
+        return firstS;
+    }
+
+    /** The first time no longer covered. */
+    double lastS() {
+        return lastS;
+    }
+
+    /** Place of the Sun or a planet from the solar system's barycentre, in km. */
+    Vector positionKm(Item item, double tdbS) {
+        Place place = place(item, tdbS);
+        double x = 2 * place.x;
+        double before = 0;
+        double here = 1;
+        double sumX = 0;
+        double sumY = 0;
+        double sumZ = 0;
+        for (int k = 0; k < place.size; k++) {
+            sumX += here * coefficients[place.at + k];
+            sumY += here * coefficients[place.at + place.size + k];
+            sumZ += here * coefficients[place.at + 2 * place.size + k];
+            double next = k == 0 ? place.x : x * here - before;
+            before = here;
+            here = next;
+        }
+        return new Vector(sumX, sumY, sumZ);
+    }
+
+    /** Place and motion of the Earth's centre from the solar system's barycentre. */
+    State earth(double tdbS) {
+        return new State(
+                positionKm(Item.EARTH_MOON, tdbS).minus(positionKm(Item.MOON, tdbS).times(moonShare)),
+                velocityKmS(Item.EARTH_MOON, tdbS).minus(velocityKmS(Item.MOON, tdbS).times(moonShare)));
+    }
+
+    /** Place of the Moon's centre from the solar system's barycentre, in km. */
+    Vector moonKm(double tdbS) {
+        return positionKm(Item.EARTH_MOON, tdbS).plus(positionKm(Item.MOON, tdbS).times(1 - moonShare));
+    }
+
+    /** Change of an item's place: k c(k) times the polynomials of the second kind. */
+    private Vector velocityKmS(Item item, double tdbS) {
+        Place place = place(item, tdbS);
+        double before = 0;
+        double here = 1;
+        double sumX = 0;
+        double sumY = 0;
+        double sumZ = 0;
+        for (int k = 1; k < place.size; k++) {
+            sumX += k * here * coefficients[place.at + k];
+            sumY += k * here * coefficients[place.at + place.size + k];
+            sumZ += k * here * coefficients[place.at + 2 * place.size + k];
+            double next = 2 * place.x * here - before;
+            before = here;
+            here = next;
+        }
+        return new Vector(sumX, sumY, sumZ).times(place.rate);
+    }
+
+    private Place place(Item item, double tdbS) {
+        Series of = series.get(item.ordinal());
+        double records = (tdbS - firstS) / recordS;
+        int record = (int) records;
+        double granules = (records - record) * of.granules();
+        int granule = (int) granules;
+        return new Place(record * recordDoubles + of.start() + granule * 3 * of.size(), of.size(),
+                2 * (granules - granule) - 1, 2 * of.granules() / recordS);
+    }
+
+    private static double secondsFromJ2000(double julianDay) {
+        return (julianDay - J2000_JD) * DAY_S;
+    }
+
+    /**
+     * Where a time's coefficients begin, how many a component has, the time from -1 to 1, and 1/s of that.
+     */
+    private record Place(int at, int size, double x, double rate) {
+    }
+}

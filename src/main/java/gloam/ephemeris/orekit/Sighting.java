@@ -1,0 +1,11 @@
+package gloam.ephemeris.orekit;
+
+/**
+ * What an observer sees of a target.
+ *
+ * @param direction  apparent direction, a unit vector in the celestial reference system
+ * @param distanceKm way of the light that arrives, infinite for a star
+ * @param leftS      when the light left a body, in seconds from J2000.0
+ */
+record Sighting(Vector direction, double distanceKm, double leftS) {
+}
