@@ -1,0 +1,125 @@
+package gloam.ephemeris.orekit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Refraction;
+import gloam.ephemeris.SkyPosition;
+import gloam.ephemeris.Star;
+import gloam.gear.Site;
+import gloam.support.Places;
+import gloam.support.ReferenceTable;
+import gloam.support.ReferenceTable.Row;
+import gloam.units.Angle;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Places and looks against other libraries and a published example. */
+class OrekitEphemerisReferenceTest {
+
+    private static final OrekitEphemeris EPHEMERIS = OrekitEphemeris.builtIn();
+    private static final double AU_KM = 149_597_870.7;
+    /** The tolerances and their reasons stand in the heads of the tables. */
+    private static final double SKY_ARCSEC = 0.3;
+    private static final double NEPTUNE_ARCSEC = 1;
+    private static final double OTHER_SIDEREAL_TIME_ARCSEC = 2.5;
+    private static final Instant OTHER_SIDEREAL_TIME_FROM = Instant.parse("2050-01-01T00:00:00Z");
+
+    /** Parallaxes in mas: Hipparcos catalogue (ESA 1997), from memory. */
+    private static final Map<String,
+            Double> PARALLAXES = Map.of("Sirius", 379.21, "Vega", 128.93, "Arcturus", 88.85,
+            "Polaris", 7.56, "Achernar", 22.68, "Betelgeuse", 7.63);
+
+    static Stream<Row> bodies() {
+        return ReferenceTable.read("swiss-ephemeris/positions.csv").stream();
+    }
+
+    static Stream<Row> stars() {
+        return ReferenceTable.read("erfa/stars.csv").stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void placesOfBodies(Row row) {
+        Body body = body(row);
+        SkyPosition position = EPHEMERIS.position(body, site(row), row.instant("utc"));
+        double equatorArcsec = body == Body.NEPTUNE ? NEPTUNE_ARCSEC : SKY_ARCSEC;
+        double horizonArcsec = row.instant("utc").isBefore(OTHER_SIDEREAL_TIME_FROM) ? equatorArcsec
+                : equatorArcsec + OTHER_SIDEREAL_TIME_ARCSEC;
+        assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg", "altitude_airless_deg",
+                horizonArcsec);
+        assertNear(position.rightAscension(), position.declination(), row, "ra_of_date_deg",
+                "dec_of_date_deg",
+                equatorArcsec);
+        double distanceAu = row.number("distance_au");
+        assertEquals(distanceAu, position.distanceKm() / AU_KM,
+                distanceAu * (body == Body.NEPTUNE ? 2e-6 : 1e-6));
+    }
+
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void looksOfBodies(Row row) {
+        Body body = body(row);
+        Appearance look = EPHEMERIS.appearance(body, site(row), row.instant("utc"));
+        assertEquals(row.number("phase_angle_deg"), look.phaseAngle().degrees(), 0.002);
+        // The table gives the Sun, which has no phase, a fraction of 0.
+        double fraction = body == Body.SUN ? 1 : row.number("illuminated_fraction");
+        assertEquals(fraction, look.illuminatedFraction(), 6e-6, "table is rounded to 1e-5");
+        if (body != Body.SUN && body != Body.MOON) {
+            assertEquals(row.number("magnitude"), look.magnitude(), body == Body.MARS ? 0.12 : 0.03);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stars")
+    void placesOfStars(Row row) {
+        Star star = new Star(row.text("star"), row.number("ra_icrs_deg"), row.number("dec_icrs_deg"),
+                row.number("pm_ra_cosdec_mas_yr"), row.number("pm_dec_mas_yr"),
+                PARALLAXES.get(row.text("star")),
+                Double.NaN, Double.NaN);
+        SkyPosition position = EPHEMERIS.position(star, site(row), row.instant("utc"));
+        assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg", "altitude_airless_deg",
+                SKY_ARCSEC);
+        assertTrue(Double.isInfinite(position.distanceKm()));
+    }
+
+    /**
+     * Reda and Andreas 2004, Solar Energy 76, 577 (NREL/TP-560-34302), A.5: 2003-10-17, 12:30:30 at UT − 7 h.
+     */
+    @Test
+    void solarPositionOfReda() {
+        Site site = Places.at(39.742476, -105.1786, 1830.14);
+        SkyPosition sun = EPHEMERIS.position(Body.SUN, site, Instant.parse("2003-10-17T19:30:30Z"));
+        double claimedDeg = 0.0003; // what the paper claims for its algorithm
+        assertEquals(194.34024, sun.azimuth().degrees(), claimedDeg);
+        assertEquals(202.22704, sun.rightAscension().degrees(), claimedDeg, "from memory");
+        assertEquals(-9.316179, sun.declination().degrees(), claimedDeg, "from memory");
+        double zenithDeg = 90 - new Refraction(820, 11).apparent(sun.airlessAltitude()).degrees();
+        assertEquals(50.11162, zenithDeg, claimedDeg + 0.07 / 60,
+                "Bennett's refraction, the paper has another");
+    }
+
+    private static void assertNear(Angle around, Angle up, Row row, String aroundColumn, String upColumn,
+                                   double toleranceArcsec) {
+        Angle expectedUp = Angle.ofDegrees(row.number(upColumn));
+        double offAround = around.minus(Angle.ofDegrees(row.number(aroundColumn))).signed()
+                .arcsec() * expectedUp.cos();
+        assertEquals(0, offAround, toleranceArcsec, aroundColumn + " times cosine");
+        assertEquals(0, up.minus(expectedUp).arcsec(), toleranceArcsec, upColumn);
+    }
+
+    private static Body body(Row row) {
+        return Body.valueOf(row.text("body").toUpperCase(Locale.ROOT));
+    }
+
+    private static Site site(Row row) {
+        return Places.at(row.number("latitude_deg"), row.number("longitude_deg"), row.number("height_m"));
+    }
+}
