@@ -1,0 +1,131 @@
+package gloam.exposure;
+
+import gloam.film.FilmStock;
+import gloam.film.ToneCurve;
+import gloam.gear.Lens;
+import gloam.units.Angle;
+import gloam.units.Stops;
+
+/**
+ * The faintest star that leaves a visible trail.
+ *
+ * <p><b>Model.</b> A star's light, gathered by the entrance pupil, falls on a spot that passes each point
+ * of the sheet in a short dwell; the film works at the rate of sky and star together, so that the star is
+ * spared most of the sky's reciprocity failure. The trail shows when the tone curve tells it from the sky.
+ * Form as in work on satellite and meteor photography: exposure F/(s v) by flux, width of the spot and
+ * speed of the image. <b>Valid.</b> Trails longer than their width. <b>Error.</b> About 0.5 mag, the spot's
+ * width the weakest number. <b>Departures.</b> The spot is taken as evenly lit over its width; light spread
+ * within the film is left out.
+ *
+ * <p>A longer exposure lengthens a trail and does not brighten it.
+ */
+public final class TrailLimit {
+
+    /** Least visible difference of tone where none is given, in density; common practice, no source. */
+    public static final double LEAST_DIFFERENCE_DENSITY = 0.1;
+
+    /** Illuminance by a star of V = 0 outside the air (Allen; Schaefer 1990; Crumey 2014), 1 % unsure. */
+    private static final double ZERO_MAG_LX = 2.54e-6;
+
+    private static final double BRIGHTEST_MAG = -30;
+    private static final double FAINTEST_MAG = 30;
+
+    /** By how much the limit is kept on the visible side of where it was reckoned, against rounding. */
+    private static final double VISIBLE_SIDE_MAG = 1e-9;
+
+    private TrailLimit() {
+    }
+
+    /**
+     * What a star's image meets on its way over the sheet.
+     *
+     * @param film             the film
+     * @param lens             the lens
+     * @param fNumber          its f-number
+     * @param exposureS        how long the shutter is open, more than 0: no image dwells longer
+     * @param skyProgress      the sky's progress at the end of the exposure, 0 or more
+     * @param skyIlluminanceLx illuminance of the sky on the film while the star passes, 0 or more
+     * @param imageSpeedMmS    speed of the star's image on the film, 0 or more
+     * @param lossMag          light lost on the way: extinction times airmass, fall-off of the lens
+     */
+    public record Circumstances(FilmStock film, Lens lens, double fNumber, double exposureS,
+                                double skyProgress, double skyIlluminanceLx, double imageSpeedMmS,
+                                double lossMag) {
+    }
+
+    /** Faintest V magnitude that leaves a visible trail; negative infinity where not even -30 does. */
+    public static double magnitude(Circumstances circumstances) {
+        return magnitude(circumstances, LEAST_DIFFERENCE_DENSITY);
+    }
+
+    /**
+     * The same for another least visible difference of tone in density, more than 0.
+     *
+     * <p>Backwards through the model: the tone that shows asks for a progress, that in the dwell for a rate,
+     * that for an illuminance, and that for a star.
+     */
+    public static double magnitude(Circumstances circumstances, double leastDifferenceDensity) {
+        double starLx = illuminanceLx(circumstances, leastDifferenceDensity);
+        double zeroMagLx = fluxLxMm2(circumstances, 0) / square(widthMm(circumstances, Angle.ZERO));
+        double magnitude = 2.5 * Math.log10(zeroMagLx / starLx) - VISIBLE_SIDE_MAG;
+        return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
+    }
+
+    /** What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by. */
+    private static double illuminanceLx(Circumstances on, double leastDifferenceDensity) {
+        ToneCurve tone = on.film().tone();
+        double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;
+        double extraProgress = tone.progress(density) - on.skyProgress();
+        double dwellS = dwellS(on, widthMm(on, Angle.ZERO));
+        double ratePerS = ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()) + extraProgress / dwellS;
+        return ExposureEngine.illuminanceLx(on.film(), ratePerS) - on.skyIlluminanceLx();
+    }
+
+    /** How many stops the trail of a star of that V magnitude stands over the sky around it, 0 or more. */
+    public static double stopsOverSky(Circumstances circumstances, double magnitude) {
+        return stopsOverSky(circumstances, magnitude, Angle.ZERO);
+    }
+
+    /** The same for a body with a disc of that semidiameter, such as the Moon, over which it is spread. */
+    public static double stopsOverSky(Circumstances circumstances, double magnitude, Angle semidiameter) {
+        double extra = extraProgress(circumstances, magnitude, semidiameter);
+        return Stops.between(circumstances.skyProgress(), circumstances.skyProgress() + extra);
+    }
+
+    /** Whether the trail of a body differs from the sky by the least visible difference of tone. */
+    public static boolean records(Circumstances circumstances, double magnitude, Angle semidiameter) {
+        return differenceDensity(circumstances, magnitude, semidiameter) >= LEAST_DIFFERENCE_DENSITY;
+    }
+
+    private static double differenceDensity(Circumstances on, double magnitude, Angle semidiameter) {
+        double trail = on.skyProgress() + extraProgress(on, magnitude, semidiameter);
+        return Math.abs(on.film().tone().density(trail) - on.film().tone().density(on.skyProgress()));
+    }
+
+    private static double extraProgress(Circumstances on, double magnitude, Angle semidiameter) {
+        double widthMm = widthMm(on, semidiameter);
+        double starLx = fluxLxMm2(on, magnitude) / square(widthMm);
+        return dwellS(on, widthMm) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx() + starLx)
+                - ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()));
+    }
+
+    private static double widthMm(Circumstances on, Angle semidiameter) {
+        double discMm = 2 * on.lens().imageDistanceMm() * Math.tan(semidiameter.radians());
+        return Math.hypot(on.lens().spotMm(on.fNumber()), discMm);
+    }
+
+    private static double dwellS(Circumstances on, double widthMm) {
+        return Math.min(on.exposureS(), widthMm / on.imageSpeedMmS());
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    /** The star's light through the entrance pupil, in lx mm² (millionths of a lumen). */
+    private static double fluxLxMm2(Circumstances on, double magnitude) {
+        double pupilMm = on.lens().focalLengthMm() / on.fNumber();
+        return on.lens().transmission() * ZERO_MAG_LX * Math.pow(10, -0.4 * (magnitude + on.lossMag()))
+                * Math.PI / 4 * pupilMm * pupilMm;
+    }
+}

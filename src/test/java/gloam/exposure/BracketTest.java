@@ -1,0 +1,74 @@
+package gloam.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.film.FilmStock;
+import gloam.film.Films;
+import gloam.film.Reciprocity;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Stops;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BracketTest {
+
+    private static final FilmStock FILM = Films.print(100, Reciprocity.power(1.3, 1));
+
+    @Test
+    void sheetsLieAStopApartAroundTheBestGuess() {
+        Exposure exposure = ExposureEngine.exposure(FILM, 100, 0);
+        double bestS = exposure.correctedS();
+        assertEquals(List.of(bestS / 2, bestS, bestS * 2), Bracket.of(exposure, 3).exposuresS());
+        assertEquals(bestS, Bracket.of(exposure, 1).exposuresS().get(0));
+        assertEquals(bestS, Math.sqrt(Bracket.of(exposure, 2).exposuresS().get(0)
+                * Bracket.of(exposure, 2).exposuresS().get(1)), 1e-9 * bestS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 5})
+    void chanceIsHowOftenOneOfThemHits(int sheets) {
+        Exposure exposure = ExposureEngine.exposure(FILM, 100, 0);
+        Bracket bracket = Bracket.of(exposure, sheets);
+        Random random = new Random(20270206);
+        int draws = 100_000;
+        int hits = 0;
+        for (int i = 0; i < draws; i++) {
+            double offStops = exposure.spreadStops() * random.nextGaussian();
+            double rightS = exposure.correctedS() * Stops.factor(offStops);
+            boolean hit = bracket.exposuresS().stream().anyMatch(s -> Math.abs(Stops.between(s, rightS)) <= 0.5);
+            hits += hit ? 1 : 0;
+        }
+        // three times the count's own scatter
+        assertEquals((double) hits / draws, bracket.chanceOfOneHit(), 0.005);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.5, 0.5204998778", "1, 0.8427007929", "2, 0.9953222650"})
+    void errorFunctionIsTheTabulatedOne(double x, double value) {
+        // Abramowitz and Stegun 1964, table 7.1; 1.5e-7 is the formula's stated error
+        assertEquals(value, Bracket.errorFunction(x), 1.5e-7);
+    }
+
+    @Test
+    void moreSheetsNeverHurt() {
+        Exposure exposure = ExposureEngine.exposure(FILM, 1000, 0);
+        assertTrue(Bracket.of(exposure, 3).chanceOfOneHit() > Bracket.of(exposure, 2).chanceOfOneHit());
+        assertThrows(BadInput.class, () -> Bracket.of(exposure, 0));
+    }
+
+    @Test
+    void whatNeverFinishesHasNone() {
+        Interval night = Interval.lasting(Instant.parse("2027-02-06T20:00:00Z"), Duration.ofHours(1));
+        Exposure never = ExposureEngine.exposure(FILM, LightCurve.constant(1e-9), night, 0);
+        assertThrows(IllegalArgumentException.class, () -> Bracket.of(never, 3));
+    }
+}

@@ -1,0 +1,110 @@
+package gloam.gear;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.support.ReferenceTable;
+import gloam.support.ReferenceTable.Row;
+import gloam.units.Angle;
+import gloam.units.BadInput;
+import gloam.units.Stops;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LensReferenceTest {
+
+    private static final double INFINITY = Double.POSITIVE_INFINITY;
+
+    static Stream<Row> blurs() {
+        return ReferenceTable.read("thin-lens/blur-at-infinity.csv").stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("blurs")
+    void starsAreBlurredByANearFocus(Row row) {
+        double expectedMm = row.number("blurMm");
+        assertEquals(expectedMm, lens(150, 10).defocusMm(row.number("fNumber")), 5e-4 * expectedMm);
+    }
+
+    static Stream<Row> fallOff() {
+        return ReferenceTable.read("thin-lens/fall-off.csv").stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("fallOff")
+    void lightFallsOffByTheFourthPowerOfTheCosine(Row row) {
+        Angle offAxis = Angle.ofDegrees(row.number("offAxisDeg"));
+        assertEquals(row.number("share"), lens(150, INFINITY).relativeIllumination(offAxis), 5e-5);
+    }
+
+    @Test
+    void bellowsTakeLight() {
+        // 18 in of bellows on a 12 in lens: factor 2.25 (US Army training text SS0512, p. 44); focus at 3 f
+        // gives 1.5 f
+        assertEquals(2.25, 1 / lens(304.8, 3 * 0.3048).throughput(), 1e-9); // exact
+        // f = 200 mm, subject at 3 m: factor 1.15, 0.20 stop (photography forum, thread 97368); rounded to
+        // 0.01
+        assertEquals(0.20, -Stops.between(1, lens(200, 3).throughput()), 0.01);
+        // object at 80 f with transmittance 0.9 etc. turns q = 0.6516 into 0.635; independently computed to
+        // 0.001
+        assertEquals(0.635, 0.6516 * lens(100, 8).throughput(), 0.001);
+    }
+
+    @Test
+    void filterFactorOfEightIsThreeStops() {
+        Lens filtered = new Lens(150, List.of(8.0), 1, INFINITY, 50, 3, Projection.RECTILINEAR);
+        assertEquals(1 / 8.0, filtered.throughput(), 1e-12); // rounding
+    }
+
+    @Test
+    void diffractionDiscIsTheAiryDiscs() {
+        // 2.44 λ N at 550 nm, given to 10 nm
+        assertEquals(0.01610, lens(150, INFINITY).diffractionMm(12), 5e-6);
+    }
+
+    @Test
+    void hyperfocalDistanceDrawsInfinityWithinTheSpot() {
+        // f²/(N c) + f, independently computed
+        assertEquals(18.900, lens(150, INFINITY).hyperfocalM(12, 0.1), 1e-9);
+        assertEquals(37.650, lens(150, INFINITY).hyperfocalM(12, 0.05), 1e-9);
+        assertEquals(0.1, lens(150, 18.900).defocusMm(12), 1e-9);
+    }
+
+    @Test
+    void sharpestWhereDefocusEqualsDiffraction() {
+        // N = sqrt(A/(2.44 λ)) = 41.26 with a blur of 0.0783 mm, f = 150 mm focused at 10 m; independently
+        // computed
+        Lens lens = new Lens(150, List.of(11.0, 32.0, 38.0, 41.26, 45.0, 64.0), 1, 10, 1, 0,
+                Projection.RECTILINEAR);
+        assertEquals(41.26, lens.sharpestFNumber());
+        assertEquals(0.0783, lens.spotMm(41.26), 5e-5); // given to 0.1 µm
+    }
+
+    @ParameterizedTest
+    @EnumSource(Projection.class)
+    void lightFallsOffOutwardsFromTheAxis(Projection projection) {
+        Lens lens = new Lens(30, List.of(8.0), 1, INFINITY, 50, 0, projection);
+        assertEquals(1, lens.relativeIllumination(Angle.ZERO));
+        for (int deg = 0; deg < 85; deg += 5) {
+            assertTrue(lens.relativeIllumination(Angle.ofDegrees(deg + 5.0))
+                    < lens.relativeIllumination(Angle.ofDegrees(deg)));
+        }
+        assertEquals(0, lens.relativeIllumination(Angle.ofDegrees(90)), 1e-15); // rounding of the cosine
+    }
+
+    @Test
+    void focusNearerThanTheFocalLengthIsRefused() {
+        BadInput refused = assertThrows(BadInput.class, () -> lens(150, 0.15));
+        assertEquals("focus distance 0.15 m is outside 0.15 … Infinity m; "
+                + "a lens cannot focus nearer than its focal length", refused.getMessage());
+    }
+
+    private static Lens lens(double focalLengthMm, double focusM) {
+        return new Lens(focalLengthMm, List.of(8.0), 1, focusM, 50, 0, Projection.RECTILINEAR);
+    }
+}
