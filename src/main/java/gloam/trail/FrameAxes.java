@@ -1,0 +1,82 @@
+package gloam.trail;
+
+import gloam.gear.Camera;
+import gloam.gear.Projection;
+import gloam.units.Angle;
+import java.util.Optional;
+
+/**
+ * A framing as three axes of length 1, at right angles.
+ *
+ * @param right  the frame's +x
+ * @param up     the frame's +y
+ * @param ahead  the lens's axis
+ * @param camera what stands on it
+ */
+record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) {
+
+    static FrameAxes of(Framing framing) {
+        Angle azimuth = framing.aim().azimuth();
+        Angle altitude = framing.aim().altitude();
+        Angle roll = framing.roll();
+        SkyVector level = new SkyVector(azimuth.cos(), -azimuth.sin(), 0);
+        SkyVector rising = new SkyVector(-azimuth.sin() * altitude.sin(), -azimuth.cos() * altitude.sin(),
+                altitude.cos());
+        return new FrameAxes(level.times(roll.cos()).plus(rising.times(-roll.sin())),
+                rising.times(roll.cos()).plus(level.times(roll.sin())),
+                SkyVector.of(framing.aim()), framing.camera());
+    }
+
+    Optional<Framing.Point> toFrame(SkyVector direction) {
+        double alongX = direction.dot(right);
+        double alongY = direction.dot(up);
+        double offAxisSine = Math.hypot(alongX, alongY);
+        Angle offAxis = Angle.ofRadians(Math.atan2(offAxisSine, direction.dot(ahead)));
+        double radiusMm = projection().radius(offAxis) * scaleMm();
+        if (Double.isInfinite(radiusMm)) {
+            return Optional.empty();
+        }
+        double stretchMm = offAxisSine == 0 ? 0 : radiusMm / offAxisSine;
+        return Optional.of(new Framing.Point(stretchMm * alongX, stretchMm * alongY));
+    }
+
+    /** Whether a point of the sheet lies inside the lens's image circle. */
+    boolean images(Framing.Point point) {
+        double radius = Math.hypot(point.xMm(), point.yMm()) / scaleMm();
+        return radius < projection().radius(Angle.ofRadians(Math.PI));
+    }
+
+    SkyVector toSky(double xMm, double yMm) {
+        double radiusMm = Math.hypot(xMm, yMm);
+        if (radiusMm == 0) {
+            return ahead;
+        }
+        Angle offAxis = projection().offAxis(radiusMm / scaleMm());
+        SkyVector outward = right.times(xMm / radiusMm).plus(up.times(yMm / radiusMm));
+        return ahead.times(offAxis.cos()).plus(outward.times(offAxis.sin()));
+    }
+
+    /**
+     * How far inside an edge of the frame a direction falls, negative outside.
+     *
+     * <p>Steady in the direction, behind the lens too, so that its zeros can be searched for.
+     */
+    double inside(SkyVector direction, Trail.Edge edge) {
+        double halfMm = (edge.alongX() ? camera.frame().widthMm() : camera.frame().heightMm()) / 2;
+        double along = edge.sign() * direction.dot(edge.alongX() ? right : up);
+        if (projection() == Projection.RECTILINEAR) {
+            return halfMm * direction.dot(ahead) - scaleMm() * along;
+        }
+        double sine = direction.cross(ahead).length();
+        double radiusMm = scaleMm() * projection().radius(Angle.ofRadians(direction.toRad(ahead)));
+        return halfMm - (sine == 0 ? 0 : radiusMm / sine * along);
+    }
+
+    private Projection projection() {
+        return camera.lens().projection();
+    }
+
+    private double scaleMm() {
+        return camera.lens().imageDistanceMm();
+    }
+}

@@ -1,0 +1,86 @@
+package gloam.trail;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
+import gloam.gear.Camera;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Finds when a target's trail runs at a wanted angle in a camera that keeps the target at a wanted place of
+ * the frame.
+ *
+ * @param framing   the camera and its roll; its aim does not matter
+ * @param place     where on the frame the target is kept
+ * @param wanted    the trail's angle from +x towards +y, either way along it; zero for a level trail
+ * @param tolerance how far from it the trail may run, 0° to 90°
+ */
+public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, Angle tolerance) {
+
+    /**
+     * The angle runs towards each transit and away from it; that is seen at this step, however fast it swings
+     * there.
+     */
+    private static final double STEP_S = 300;
+    private static final double MOTION_STEP_S = 1;
+    private static final double NOWHERE_RAD = Math.PI;
+
+    /** The search for level trails at the centre of a level camera. */
+    public static LevelSearch centred(Camera camera, Angle tolerance) {
+        Framing level = Framing.level(Direction.ofDegrees(0, 0), camera);
+        return new LevelSearch(level, new Framing.Point(0, 0), Angle.ZERO, tolerance);
+    }
+
+    /**
+     * The times inside a span at which the trail runs so, in order; the terrain and the daylight do not
+     * matter here.
+     */
+    public List<Level> find(TrailEstimator estimator, Target target, Interval span) {
+        SkyPath path = estimator.path(target, span);
+        DoubleUnaryOperator toSpare = atS -> tolerance.radians() - Math.abs(offRad(path, atS));
+        return Spells.of(toSpare, 0, span.seconds(), STEP_S).stream()
+                .map(spell -> level(path, spell)).toList();
+    }
+
+    private Level level(SkyPath path, Spells.Spell spell) {
+        double bestS = Spells.highest(spell.fromS(), spell.toS(), atS -> -Math.abs(offRad(path, atS)));
+        Framing best = aimed(path, bestS).orElseThrow();
+        Interval span = new Interval(path.instant(spell.fromS()), path.instant(spell.toS()));
+        return new Level(span, path.instant(bestS), best, Angle.ofRadians(offRad(path, bestS)));
+    }
+
+    private Optional<Framing> aimed(SkyPath path, double atS) {
+        return framing.placing(path.at(atS).direction(), place.xMm(), place.yMm());
+    }
+
+    /**
+     * Angle between the trail's line and the wanted one, −π/2 to π/2; π where no aim puts the target there.
+     */
+    private double offRad(SkyPath path, double atS) {
+        Optional<Framing> aimed = aimed(path, atS);
+        if (aimed.isEmpty()) {
+            return NOWHERE_RAD;
+        }
+        FrameAxes axes = aimed.get().axes();
+        double fromS = Math.max(0, atS - MOTION_STEP_S);
+        double toS = Math.min(path.span().seconds(), atS + MOTION_STEP_S);
+        Motion motion = Motion.of(axes.toFrame(path.at(fromS)).orElseThrow(),
+                axes.toFrame(path.at(toS)).orElseThrow(), toS - fromS);
+        return Math.IEEEremainder(motion.direction().radians() - wanted.radians(), Math.PI);
+    }
+
+    /**
+     * A time during which the trail runs as wanted.
+     *
+     * @param span    when
+     * @param best    the instant at which it runs nearest to the wanted angle
+     * @param framing the framing that puts the target at the wanted place then
+     * @param off     the trail's angle less the wanted one at that instant, −90° to 90°
+     */
+    public record Level(Interval span, Instant best, Framing framing, Angle off) {
+    }
+}

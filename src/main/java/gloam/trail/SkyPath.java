@@ -1,0 +1,82 @@
+package gloam.trail;
+
+import gloam.units.Interval;
+import java.time.Instant;
+import java.util.function.Function;
+
+/**
+ * The way of a target over the sky during a span, sampled once and then cheap to follow.
+ *
+ * <p>The direction without air is interpolated by polynomials through Chebyshev–Lobatto points, a piece for
+ * each hour at most, in barycentric form (Berrut &amp; Trefethen 2004, SIAM Review 46, 501): the sky turns by
+ * 15° in an hour, so the remainder of the eighth degree is below 1e-9 rad. Refraction, which bends sharply at
+ * the horizon, is added after.
+ */
+final class SkyPath {
+
+    private static final double PIECE_S = 3600;
+    private static final int DEGREE = 8;
+
+    private final Interval span;
+    private final Air air;
+    private final int pieces;
+    private final SkyVector[] samples;
+
+    /** The way during a span of a target whose direction without air is given for each instant. */
+    SkyPath(Function<Instant, SkyVector> airless, Air air, Interval span) {
+        this.span = span;
+        this.air = air;
+        this.pieces = (int) Math.ceil(span.seconds() / PIECE_S);
+        this.samples = new SkyVector[pieces * DEGREE + 1];
+        for (int i = 0; i < samples.length; i++) {
+            double sinceS = (i / DEGREE + node(i % DEGREE)) * span.seconds() / pieces;
+            samples[i] = airless.apply(instant(sinceS));
+        }
+    }
+
+    Interval span() {
+        return span;
+    }
+
+    /**
+     * The direction in which the target is seen that many seconds after the start of the span; inside the
+     * span.
+     */
+    SkyVector at(double sinceS) {
+        return air.lifted(airless(sinceS));
+    }
+
+    private SkyVector airless(double sinceS) {
+        double inPieces = sinceS / span.seconds() * pieces;
+        int piece = Math.max(0, Math.min(pieces - 1, (int) inPieces));
+        double share = inPieces - piece;
+        SkyVector sum = new SkyVector(0, 0, 0);
+        double weights = 0;
+        for (int i = 0; i <= DEGREE; i++) {
+            double offset = share - node(i);
+            if (offset == 0) {
+                return samples[piece * DEGREE + i];
+            }
+            double weight = (i % 2 == 0 ? 1 : -1) * (i == 0 || i == DEGREE ? 0.5 : 1) / offset;
+            sum = sum.plus(samples[piece * DEGREE + i].times(weight));
+            weights += weight;
+        }
+        return sum.times(1 / weights).unit();
+    }
+
+    /** The instant that many seconds after the start of the span. */
+    Instant instant(double sinceS) {
+        return span.start().plusNanos(Math.round(sinceS * 1e9));
+    }
+
+    /** Seconds from the start of the span to an instant. */
+    double since(Instant at) {
+        Instant start = span.start();
+        return at.getEpochSecond() - start.getEpochSecond() + (at.getNano() - start.getNano()) * 1e-9;
+    }
+
+    /** The node's place in its piece, 0 to 1. */
+    private static double node(int i) {
+        return (1 - Math.cos(Math.PI * i / DEGREE)) / 2;
+    }
+}

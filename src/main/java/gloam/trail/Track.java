@@ -1,0 +1,206 @@
+package gloam.trail;
+
+import gloam.ephemeris.Target;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The way of a target over a camera's sheet during a span: asked of the ephemeris once, cheap for any
+ * exposure in it.
+ *
+ * <p>It runs on beside the frame; only {@link #trail(List, Duration)} cuts it at the frame's edge.
+ */
+public final class Track {
+
+    private static final double MOTION_STEP_S = 1;
+    private static final double LENGTH_WITHIN_S = 1e-4;
+    private static final double LENGTH_WITHIN_MM = 1e-6;
+    private static final double SAME_MOMENT_S = 1e-3;
+
+    private final Target target;
+    private final FrameAxes axes;
+    private final SkyPath path;
+
+    Track(Target target, FrameAxes axes, SkyPath path) {
+        this.target = target;
+        this.axes = axes;
+        this.path = path;
+    }
+
+    /**
+     * The span for which the track is known; the questions below are for instants in it, its end included.
+     */
+    public Interval span() {
+        return path.span();
+    }
+
+    /** Where the image stands, on the frame or beside it; empty where the lens does not see. */
+    public Optional<Framing.Point> at(Instant at) {
+        return axes.toFrame(path.at(path.since(at)));
+    }
+
+    /** How the image moves; empty where the lens does not see. */
+    public Optional<Motion> motion(Instant at) {
+        return motion(path.since(at));
+    }
+
+    /**
+     * Length of the way during an exposure, on the frame or beside it, in mm; infinite where the lens does
+     * not see.
+     */
+    public double lengthMm(Interval exposure) {
+        return curve(path.since(exposure.start()), path.since(exposure.endExclusive())).lengthMm();
+    }
+
+    /** Greatest distance of that way from its chord in mm; infinite where the lens does not see. */
+    public double sagittaMm(Interval exposure) {
+        return curve(path.since(exposure.start()), path.since(exposure.endExclusive())).sagittaMm();
+    }
+
+    /** When the image is on the frame during a span, in order. */
+    public List<Interval> visits(Interval during) {
+        return new FrameVisits(axes, path)
+                .between(path.since(during.start()), path.since(during.endExclusive())).stream()
+                .map(visit -> new Interval(path.instant(visit.fromS()), path.instant(visit.toS()))).toList();
+    }
+
+    /**
+     * How long an exposure around an instant lasts until the way has that length; empty when the track is too
+     * short.
+     *
+     * @param middle   mid exposure
+     * @param lengthMm wanted length, positive
+     */
+    public Optional<Duration> lasts(Instant middle, double lengthMm) {
+        double middleS = path.since(middle);
+        double mostS = Math.min(middleS, path.span().seconds() - middleS);
+        return solve(mostS, halfS -> curve(middleS - halfS, middleS + halfS).lengthMm(), lengthMm)
+                .map(halfS -> Duration.ofNanos(Math.round(2e9 * halfS)));
+    }
+
+    /**
+     * When to close the shutter for that length of trail; empty when the track is too short.
+     *
+     * @param open     when it is opened
+     * @param lengthMm wanted length, positive
+     */
+    public Optional<Instant> closes(Instant open, double lengthMm) {
+        double openS = path.since(open);
+        double mostS = path.span().seconds() - openS;
+        return solve(mostS, lastsS -> curve(openS, openS + lastsS).lengthMm(), lengthMm)
+                .map(lastsS -> path.instant(openS + lastsS));
+    }
+
+    /** The trail of an exposure of one opening. */
+    public Optional<Trail> trail(Interval exposure, Duration every) {
+        return trail(List.of(exposure), every);
+    }
+
+    /**
+     * The trail of an exposure of several openings, cut at the frame's edge; empty when the target never
+     * enters.
+     *
+     * @param openings in order of time, without overlaps, inside the span
+     * @param every    spacing of the trail's points, counted from each opening, positive
+     */
+    public Optional<Trail> trail(List<Interval> openings, Duration every) {
+        List<Trail.Stretch> stretches = new ArrayList<>();
+        List<Curve> curves = new ArrayList<>();
+        for (Interval opening : openings) {
+            double openS = path.since(opening.start());
+            double closeS = path.since(opening.endExclusive());
+            for (FrameVisits.Visit visit : new FrameVisits(axes, path).between(openS, closeS)) {
+                stretches.add(stretch(visit, openS, seconds(every)));
+                curves.add(curve(visit.fromS(), visit.toS()));
+            }
+        }
+        if (stretches.isEmpty()) {
+            return Optional.empty();
+        }
+        Interval whole = new Interval(openings.get(0).start(),
+                openings.get(openings.size() - 1).endExclusive());
+        Motion motion = motion(nearest(stretches, whole.middle())).orElseThrow();
+        double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
+        return Optional.of(new Trail(target, stretches, curves.stream().mapToDouble(Curve::lengthMm).sum(),
+                Angle.ofRadians(arcRad), motion.direction(),
+                curves.stream().mapToDouble(Curve::sagittaMm).max().orElseThrow(), motion.speedMmS()));
+    }
+
+    private Trail.Stretch stretch(FrameVisits.Visit visit, double openS, double everyS) {
+        List<Trail.Point> points = new ArrayList<>(List.of(point(visit.fromS())));
+        long first = (long) Math.floor((visit.fromS() + SAME_MOMENT_S - openS) / everyS) + 1;
+        for (long i = first; openS + i * everyS < visit.toS() - SAME_MOMENT_S; i++) {
+            points.add(point(openS + i * everyS));
+        }
+        points.add(point(visit.toS()));
+        Interval span = new Interval(path.instant(visit.fromS()), path.instant(visit.toS()));
+        return new Trail.Stretch(span, points, visit.enters(), visit.leaves());
+    }
+
+    private Trail.Point point(double sinceS) {
+        Framing.Point place = axes.toFrame(path.at(sinceS)).orElseThrow();
+        return new Trail.Point(path.instant(sinceS), place.xMm(), place.yMm());
+    }
+
+    /** The moment inside the stretches nearest to an instant. */
+    private double nearest(List<Trail.Stretch> stretches, Instant wanted) {
+        double wantedS = path.since(wanted);
+        return stretches.stream()
+                .map(stretch ->
+                        clamped(wantedS, path.since(stretch.start().at()), path.since(stretch.end().at())))
+                .min((a, b) -> Double.compare(Math.abs(a - wantedS), Math.abs(b - wantedS))).orElseThrow();
+    }
+
+    private Optional<Motion> motion(double sinceS) {
+        double fromS = clamped(sinceS - MOTION_STEP_S, 0, path.span().seconds());
+        double toS = clamped(sinceS + MOTION_STEP_S, 0, path.span().seconds());
+        return axes.toFrame(path.at(fromS)).flatMap(from ->
+                axes.toFrame(path.at(toS)).map(to -> Motion.of(from, to, toS - fromS)));
+    }
+
+    private Curve curve(double fromS, double toS) {
+        return Curve.of(axes, path, fromS, toS);
+    }
+
+    /**
+     * When the length that grows from zero reaches a value, by false position, a stuck end halved (Illinois).
+     */
+    private static Optional<Double> solve(double mostS, DoubleUnaryOperator growingMm, double wantedMm) {
+        double lowS = 0;
+        double highS = mostS;
+        double lowMm = -wantedMm;
+        double highMm = mostS > 0 ? growingMm.applyAsDouble(mostS) - wantedMm : -wantedMm;
+        while (highMm > 0 && highS - lowS > LENGTH_WITHIN_S) {
+            double nextS = Double.isInfinite(highMm) ? (lowS + highS) / 2
+                    : highS - highMm * (highS - lowS) / (highMm - lowMm);
+            double nextMm = growingMm.applyAsDouble(nextS) - wantedMm;
+            if (Math.abs(nextMm) < LENGTH_WITHIN_MM) {
+                return Optional.of(nextS);
+            }
+            if (nextMm > 0) {
+                highS = nextS;
+                highMm = nextMm;
+                lowMm /= 2;
+            } else {
+                lowS = nextS;
+                lowMm = nextMm;
+                highMm /= 2;
+            }
+        }
+        return highMm < 0 ? Optional.empty() : Optional.of(highS);
+    }
+
+    private static double clamped(double value, double least, double most) {
+        return Math.max(least, Math.min(most, value));
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.getSeconds() + duration.getNano() * 1e-9;
+    }
+}

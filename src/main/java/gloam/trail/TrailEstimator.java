@@ -1,0 +1,115 @@
+package gloam.trail;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.SkyPosition;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.gear.Site;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
+
+/** How targets run across a camera's frame at a site, seen through the air or without it. */
+public final class TrailEstimator {
+
+    /** The sky turns by 0.5° in that time: narrower gaps between peaks may be missed. */
+    private static final double SKYLINE_STEP_S = 120;
+
+    private final Ephemeris ephemeris;
+    private final Site site;
+    private final Air air;
+
+    /** The trails that a camera draws, refraction included. */
+    public TrailEstimator(Ephemeris ephemeris, Site site) {
+        this(ephemeris, site, Air.at(site.heightM()));
+    }
+
+    private TrailEstimator(Ephemeris ephemeris, Site site, Air air) {
+        this.ephemeris = ephemeris;
+        this.site = site;
+        this.air = air;
+    }
+
+    /** The same without refraction. */
+    public TrailEstimator airless() {
+        return new TrailEstimator(ephemeris, site, Air.NONE);
+    }
+
+    /** The direction in which a target is seen. */
+    public Direction direction(Target target, Instant at) {
+        return air.lifted(airless(target, at)).direction();
+    }
+
+    /** The way of a target over the sheet during a span. */
+    public Track track(Framing framing, Target target, Interval span) {
+        return new Track(target, framing.axes(), path(target, span));
+    }
+
+    /** The way of a target over the sky during a span. */
+    SkyPath path(Target target, Interval span) {
+        return new SkyPath(at -> airless(target, at), air, span);
+    }
+
+    /** The trail of a target during a span, clipped to the frame; empty when it never enters. */
+    public Optional<Trail> trail(Framing framing, Target target, Interval span, Duration every) {
+        return track(framing, target, span).trail(span, every);
+    }
+
+    /** When a target is seen above the site's skyline during a span, in order. */
+    public List<Interval> clearOfSkyline(Target target, Interval span) {
+        SkyPath path = path(target, span);
+        DoubleUnaryOperator clearanceRad = sinceS -> overSkylineRad(path.at(sinceS).direction());
+        return Spells.of(clearanceRad, 0, span.seconds(), SKYLINE_STEP_S).stream()
+                .map(spell -> new Interval(path.instant(spell.fromS()), path.instant(spell.toS()))).toList();
+    }
+
+    private double overSkylineRad(Direction direction) {
+        return direction.altitude().minus(site.skyline().altitudeAt(direction.azimuth())).radians();
+    }
+
+    /** The star, without name, that stands at a point of the sheet at the middle of a span. */
+    public Star starAt(Framing framing, double xMm, double yMm, Interval span) {
+        return new StarFinder(ephemeris, site).at(air.lowered(framing.axes().toSky(xMm, yMm)), span.middle());
+    }
+
+    /**
+     * What a star draws during a span that stands at the centre or in a corner half-way through; dark corners
+     * left out.
+     */
+    public List<StarHere> starsHere(Framing framing, Interval span) {
+        FrameAxes axes = framing.axes();
+        return Stream.of(StarHere.Where.values())
+                .filter(where -> axes.images(where.on(framing.camera().frame())))
+                .map(where -> starHere(framing, where, span)).toList();
+    }
+
+    private StarHere starHere(Framing framing, StarHere.Where where, Interval span) {
+        Framing.Point point = where.on(framing.camera().frame());
+        Star star = starAt(framing, point.xMm(), point.yMm(), span);
+        Track track = track(framing, star, span);
+        Motion motion = track.motion(span.middle()).orElseThrow();
+        return new StarHere(where, point, star, track.lengthMm(span), motion, track.sagittaMm(span));
+    }
+
+    /**
+     * The celestial pole above the site's horizon, and where it falls on the sheet: the north pole on the
+     * equator.
+     */
+    public CelestialPole pole(Framing framing) {
+        boolean north = site.latitude().radians() >= 0;
+        double altitudeDeg = Math.abs(site.latitude().degrees());
+        SkyVector airless = SkyVector.of(Direction.ofDegrees(north ? 0 : 180, altitudeDeg));
+        Direction direction = air.lifted(airless).direction();
+        return new CelestialPole(north, direction, framing.toFrame(direction), framing.sees(direction));
+    }
+
+    private SkyVector airless(Target target, Instant at) {
+        SkyPosition position = ephemeris.position(target, site, at);
+        return SkyVector.of(new Direction(position.azimuth(), position.airlessAltitude()));
+    }
+}
