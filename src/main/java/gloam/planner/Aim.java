@@ -1,0 +1,30 @@
+package gloam.planner;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
+import gloam.units.Angle;
+import java.util.Optional;
+
+/** Where the camera of a wish points. */
+public sealed interface Aim {
+
+    /** How far the camera is turned about its axis, clockwise as seen from behind positive. */
+    Angle roll();
+
+    /**
+     * A fixed direction.
+     *
+     * @param direction where the frame's centre looks
+     * @param roll      see {@link Aim#roll()}
+     */
+    record Point(Direction direction, Angle roll) implements Aim { }
+
+    /**
+     * Wherever a target stands at the middle of the exposure.
+     *
+     * @param target      what is put at the frame's centre
+     * @param levelWithin how far its trail may lean from the level at mid exposure; empty where it does not matter
+     * @param roll        see {@link Aim#roll()}
+     */
+    record Follow(Target target, Optional<Angle> levelWithin, Angle roll) implements Aim { }
+}

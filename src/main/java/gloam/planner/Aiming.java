@@ -1,0 +1,74 @@
+package gloam.planner;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.gear.Camera;
+import gloam.trail.Framing;
+import gloam.units.Interval;
+
+/** Where the camera of a wish points on a night, by the minute at the middle of the exposure. */
+final class Aiming {
+
+    private final Aim aim;
+    private final NightSky sky;
+    private final Camera camera;
+    private final Direction[] followed;
+
+    /** The aim of a wish on a night. */
+    Aiming(Aim aim, NightSky sky, Camera camera) {
+        this.aim = aim;
+        this.sky = sky;
+        this.camera = camera;
+        this.followed = new Direction[sky.clock().minutes() + 1];
+    }
+
+    Aim aim() {
+        return aim;
+    }
+
+    Camera camera() {
+        return camera;
+    }
+
+    /** Whether the camera points the same way whatever the minute. */
+    boolean fixed() {
+        return aim instanceof Aim.Point;
+    }
+
+    /** Where the frame's centre looks when the middle of the exposure is at that minute. */
+    Direction direction(int middleMin) {
+        return aim instanceof Aim.Follow follow ? direction(follow.target(), middleMin) : ((Aim.Point) aim).direction();
+    }
+
+    private Direction direction(Target target, int minute) {
+        if (minute < 0 || minute >= followed.length) {
+            return sky.position(target, minute).apparentDirection();
+        }
+        if (followed[minute] == null) {
+            followed[minute] = sky.position(target, minute).apparentDirection();
+        }
+        return followed[minute];
+    }
+
+    /** The framing for an exposure with its middle at that minute. */
+    Framing framing(int middleMin) {
+        return new Framing(direction(middleMin), aim.roll(), camera);
+    }
+
+    /** What stands at the frame's centre in the middle of an exposure. */
+    Target centre(Framing framing, Interval open) {
+        return aim instanceof Aim.Follow follow ? follow.target() : sky.trails().starAt(framing, 0, 0, open);
+    }
+
+    /** Whether a body is what the camera follows. */
+    boolean follows(Body body) {
+        return aim instanceof Aim.Follow follow && follow.target() == body;
+    }
+
+    /** A target's name in reasons. */
+    static String name(Target target) {
+        return target instanceof Body body ? body.label() : ((Star) target).name();
+    }
+}

@@ -1,0 +1,93 @@
+package gloam.planner;
+
+import gloam.ephemeris.Direction;
+import gloam.gear.Camera;
+import gloam.gear.Lens;
+import gloam.light.Atmosphere;
+import gloam.trail.Framing;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import gloam.units.Stops;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The catalogue stars that stand in a frame, over the terrain, at the middle of an exposure.
+ *
+ * <p>Placed by one rotation from the stars' frame to the horizon's, found at two points of the frame: refraction that
+ * changes over the frame moves stars near its edge by some arcminutes.
+ */
+final class FrameStars {
+
+    /** Turn of the Earth against the stars in rad/s (IERS Conventions 2010, nominal mean angular velocity). */
+    private static final double EARTH_TURN_RAD_S = 7.292115e-5;
+    /** Nearer to the pole than this share of the equator's speed an image is taken to move no slower. */
+    private static final double LEAST_SPEED_SHARE = 0.02;
+
+    private final double[] magnitudes;
+    private final double[] octavesSlower;
+
+    /**
+     * Stars in a frame.
+     *
+     * @param magnitudes    their magnitudes, dimmed by the air
+     * @param octavesSlower the speeds of their images, in octaves below the equator's
+     */
+    private FrameStars(double[] magnitudes, double[] octavesSlower) {
+        this.magnitudes = magnitudes;
+        this.octavesSlower = octavesSlower;
+    }
+
+    /** The stars of a frame. */
+    static FrameStars of(NightSky sky, Framing framing, Interval open, StarField field) {
+        Camera camera = framing.camera();
+        double highMm = camera.frame().heightMm() / 2;
+        double radiusRad = framing.aim().to(framing.toSky(camera.frame().widthMm() / 2, highMm)).radians();
+        Vector centre = Vector.of(sky.trails().starAt(framing, 0, 0, open));
+        Vector above = Vector.of(sky.trails().starAt(framing, 0, highMm / 2, open));
+        Turn toHorizon = Turn.between(centre, above, Vector.of(framing.aim()), Vector.of(framing.toSky(0, highMm / 2)));
+        List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
+        double[] magnitudes = new double[near.size()];
+        double[] octavesSlower = new double[near.size()];
+        int seen = 0;
+        for (StarField.Placed star : near) {
+            Vector parts = toHorizon.parts(star.place());
+            if (parts.x() >= Math.cos(radiusRad) && onSheet(camera, parts)) {
+                Direction direction = toHorizon.seen(parts).direction();
+                if (sky.clearanceDeg(direction) >= 0) {
+                    magnitudes[seen] = star.magnitude()
+                            + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
+                    octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
+                }
+            }
+        }
+        return new FrameStars(Arrays.copyOf(magnitudes, seen), Arrays.copyOf(octavesSlower, seen));
+    }
+
+    /** Whether a direction falls on the frame, by its parts ahead, right and down. */
+    private static boolean onSheet(Camera camera, Vector parts) {
+        double sine = Math.sqrt(parts.y() * parts.y() + parts.z() * parts.z());
+        double stretchMm = sine == 0 ? 0 : camera.lens().imageDistanceMm() / sine
+                * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.x())));
+        return camera.frame().contains(stretchMm * parts.y(), stretchMm * parts.z());
+    }
+
+    /** Speed in mm/s of the image of a star on the celestial equator near the frame's centre. */
+    static double equatorMmS(Lens lens) {
+        return lens.imageDistanceMm() * EARTH_TURN_RAD_S;
+    }
+
+    /** How many there are. */
+    int count() {
+        return magnitudes.length;
+    }
+
+    /** How many of them leave a visible trail where the limit is that much deeper than stated. */
+    int recorded(LimitBySpeed limit, double deeperMag) {
+        int recorded = 0;
+        for (int star = 0; star < magnitudes.length; star++) {
+            recorded += magnitudes[star] <= limit.magnitude(octavesSlower[star]) + deeperMag ? 1 : 0;
+        }
+        return recorded;
+    }
+}

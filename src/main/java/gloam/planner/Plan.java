@@ -1,0 +1,90 @@
+package gloam.planner;
+
+import gloam.ephemeris.Night;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a trip comes to: a timetable for each night and what could not be had.
+ *
+ * @param trip     the trip planned
+ * @param nights   its nights in order, each at the site chosen for it
+ * @param cautions what this timetable leaves open or takes for granted, a line each; often none
+ */
+public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
+
+    /** Copies the lists. */
+    public Plan {
+        nights = List.copyOf(nights);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** How many sheets are exposed. */
+    public int sheetsUsed() {
+        return nights.stream().mapToInt(night -> night.windows().size()).sum();
+    }
+
+    /**
+     * One night's part.
+     *
+     * @param night   the night and its site
+     * @param windows exposures in order of time, without overlaps
+     * @param refused wishes not served on this night, with the reason, in the trip's order
+     */
+    public record NightPlan(Night night, List<Window> windows, List<Refusal> refused) {
+
+        /** Copies the lists. */
+        public NightPlan {
+            windows = List.copyOf(windows);
+            refused = List.copyOf(refused);
+        }
+    }
+
+    /**
+     * One exposure on one sheet.
+     *
+     * @param sheet              number of the sheet in the pack, from 1
+     * @param wish               the wish it serves
+     * @param open               from opening to closing the shutter
+     * @param aim                where the frame's centre looks
+     * @param fNumber            the f-number to set
+     * @param meteredS           time the same light would need without reciprocity failure, in s
+     * @param correctedS         time the shutter is open, in s
+     * @param skyToneStops       expected tone of the sky at the frame's centre
+     * @param skyToneSpreadStops standard deviation of that tone
+     * @param trailLimitMag      faintest V magnitude that marks the sheet
+     * @param recordedStars      how many catalogue stars mark the sheet
+     * @param trailLengthMm      trail length at the frame's centre
+     * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
+     * @param moon               the Moon half-way through
+     * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
+     * @param score              worth times satisfaction times chance
+     * @param reason             why it is there, in one line
+     */
+    public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, double fNumber,
+                         double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
+                         double trailLimitMag, int recordedStars, double trailLengthMm, Angle trailDirection,
+                         MoonView moon, OptionalDouble clearChance, double score, String reason) {
+    }
+
+    /**
+     * The Moon as a window meets it.
+     *
+     * @param position            where it stands
+     * @param illuminatedFraction lit share of its disc
+     * @param fromAim             angle between the Moon and the frame's centre
+     */
+    public record MoonView(gloam.ephemeris.SkyPosition position, double illuminatedFraction, Angle fromAim) {
+    }
+
+    /**
+     * A wish not served on a night.
+     *
+     * @param wish   which
+     * @param reason what closed it, in one line
+     */
+    public record Refusal(Wish wish, String reason) {
+    }
+}

@@ -1,0 +1,96 @@
+package gloam.planner;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.StarCatalogue;
+import gloam.exposure.FilmPlane;
+import gloam.gear.Site;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/** Sets the wishes of a trip against its nights and sites: the same trip always gives the same plan. */
+public final class Planner {
+
+    private static final double PREVIEW_AGREES_MAG = 0.5;
+    private static final int SECONDS_A_MINUTE = 60;
+
+    private final Ephemeris ephemeris;
+    private final StarField stars;
+
+    /** Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a catalogue. */
+    public Planner(Ephemeris ephemeris, StarCatalogue stars) {
+        this(ephemeris, stars.stars());
+    }
+
+    /** The same with any stars. */
+    Planner(Ephemeris ephemeris, List<Star> stars) {
+        this.ephemeris = ephemeris;
+        this.stars = StarField.of(stars);
+    }
+
+    /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
+    public Plan plan(Trip trip) {
+        List<List<Evening>> evenings = evenings(trip);
+        int changeoverMin = (int) Math.ceil(trip.camera().changeover().toMillis() / 1000.0 / SECONDS_A_MINUTE);
+        int[] repeats = trip.wishes().stream().mapToInt(Wish::repeat).toArray();
+        Timetable.Choice<Shot> choice = new Timetable(repeats, trip.sheets(), changeoverMin).choose(evenings.stream()
+                .map(sites -> sites.parallelStream().map(Evening::candidates).toList()).toList());
+        Refusals refusals = new Refusals(trip, changeoverMin, evenings, choice.nights());
+        List<Plan.NightPlan> nights = new ArrayList<>();
+        int sheet = 1;
+        for (int night = 0; night < evenings.size(); night++) {
+            Timetable.Night<Shot> chosen = choice.nights().get(night);
+            int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
+            Evening evening = evenings.get(night).get(site);
+            nights.add(new Plan.NightPlan(evening.night(), windows(trip, evening, chosen.exposed(), sheet),
+                    refusals.of(night, site)));
+            sheet += chosen.exposed().size();
+        }
+        return new Plan(trip, nights, cautions(trip, choice));
+    }
+
+    private List<List<Evening>> evenings(Trip trip) {
+        List<LocalDate> dates = trip.dates();
+        List<Site> sites = trip.sites();
+        List<Evening> flat = IntStream.range(0, dates.size() * sites.size()).parallel()
+                .mapToObj(number -> Evening.of(trip, ephemeris, stars, dates.get(number / sites.size()),
+                        sites.get(number % sites.size()))).toList();
+        return IntStream.range(0, dates.size())
+                .mapToObj(night -> flat.subList(night * sites.size(), (night + 1) * sites.size())).toList();
+    }
+
+    private static int mostPromising(List<Evening> evenings) {
+        return IntStream.range(0, evenings.size()).boxed()
+                .max(Comparator.comparingDouble((Integer site) -> evenings.get(site).promise())
+                        .thenComparing(Comparator.reverseOrder())).orElseThrow();
+    }
+
+    private List<Plan.Window> windows(Trip trip, Evening evening, List<Candidate<Shot>> exposed, int firstSheet) {
+        return IntStream.range(0, exposed.size()).mapToObj(number -> {
+            WindowFinder.Finding finding = evening.findings().get(exposed.get(number).wish());
+            return new ShotFigures(finding.wish(), Kit.of(trip, finding.wish()), finding.sky(), stars)
+                    .window(firstSheet + number, exposed.get(number).shot());
+        }).toList();
+    }
+
+    private static List<String> cautions(Trip trip, Timetable.Choice<Shot> choice) {
+        List<String> cautions = new ArrayList<>();
+        if (choice.bound() > choice.worth() * (1 + 1e-9)) {
+            cautions.add(String.format(Locale.ROOT, "too many wishes to try every timetable: this one has at least %.0f %% "
+                    + "of the worth of the best", Math.floor(100 * choice.worth() / choice.bound())));
+        }
+        trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
+            double frameMag = FilmPlane.luminanceOfFrame(preview.fNumber(), preview.iso(),
+                    preview.exposure().toNanos() * 1e-9).magArcsec2();
+            if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
+                cautions.add(String.format(Locale.ROOT, "the preview frame shows a mid-tone for a sky of %.1f mag/arcsec2; "
+                        + "the plan reckons with the %.1f stated for %s", frameMag, site.darkSkyMagArcsec2(), site.name()));
+            }
+        }));
+        return cautions;
+    }
+}

@@ -1,0 +1,27 @@
+package gloam.planner;
+
+import gloam.gear.Lens;
+import gloam.units.Range;
+import java.time.Duration;
+
+/**
+ * A frame from a digital camera that looked right.
+ *
+ * @param fNumber  its f-number
+ * @param iso      its ISO setting
+ * @param exposure its exposure time
+ */
+public record Preview(double fNumber, double iso, Duration exposure) {
+
+    /** Allowed ISO settings and film speeds. */
+    public static final Range ISO = new Range("ISO", 0.1, 1_000_000, "");
+    /** Allowed exposure times. */
+    public static final Range EXPOSURE = new Range("preview exposure", 1e-4, 86_400, "s");
+
+    /** Refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
+    public Preview {
+        Lens.F_NUMBER.check(fNumber);
+        ISO.check(iso);
+        EXPOSURE.check(exposure.toNanos() * 1e-9);
+    }
+}

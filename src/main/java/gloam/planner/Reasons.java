@@ -1,0 +1,130 @@
+package gloam.planner;
+
+import gloam.units.Interval;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Puts into one line why a wish cannot be exposed on a night. */
+final class Reasons {
+
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    private Reasons() {
+    }
+
+    /** The condition or the pair of conditions that leaves no minute of the night, if any does. */
+    static Optional<String> closed(List<Condition> conditions, NightSky sky) {
+        Optional<Condition> never = conditions.stream().filter(condition -> condition.minutes().isEmpty()).findFirst();
+        if (never.isPresent()) {
+            return Optional.of(never.get().never());
+        }
+        BitSet throughout = (BitSet) conditions.get(0).minutes().clone();
+        for (Condition condition : throughoutFirst(conditions)) {
+            BitSet common = (BitSet) throughout.clone();
+            common.and(condition.minutes());
+            if (common.isEmpty()) {
+                return Optional.of(exclusion(conditions, condition, throughout, sky));
+            }
+            if (condition.when() == Condition.When.THROUGHOUT) {
+                throughout = common;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<Condition> throughoutFirst(List<Condition> conditions) {
+        return conditions.stream().sorted(Comparator.comparing(Condition::when)).toList();
+    }
+
+    private static String exclusion(List<Condition> conditions, Condition last, BitSet others, NightSky sky) {
+        Optional<Condition> other = conditions.stream()
+                .filter(condition -> !condition.minutes().intersects(last.minutes())).findFirst();
+        String against = other.map(condition -> condition.what() + " only " + runs(condition.minutes(), sky))
+                .orElseGet(() -> "all else only " + runs(others, sky));
+        return against + ", " + last.what() + " only " + runs(last.minutes(), sky);
+    }
+
+    private static String runs(BitSet minutes, NightSky sky) {
+        return MinuteRun.of(minutes).stream().map(run -> span(run, sky)).collect(Collectors.joining(" and "));
+    }
+
+    /** A run of minutes by the clocks of the site, such as 20:31–04:10. */
+    static String span(MinuteRun run, NightSky sky) {
+        return time(sky.clock().at(run.first()), sky.site().zone()) + "–"
+                + time(sky.clock().at(run.last()), sky.site().zone());
+    }
+
+    private static String time(Instant at, ZoneId zone) {
+        return TIME.format(at.atZone(zone));
+    }
+
+    /** A span by the clocks of a zone. */
+    static String span(Interval span, ZoneId zone) {
+        return time(span.start(), zone) + "–" + time(span.endExclusive(), zone);
+    }
+
+    /** The aims that leave no shot worth a sheet, where the span itself is there. */
+    static String conflict(Wish wish, List<ShotChooser.Offer> offers) {
+        Optional<Shot> best = offers.stream().flatMap(offer -> offer.shots().stream())
+                .max(Comparator.comparingDouble(Shot::satisfaction));
+        if (best.isPresent()) {
+            return missed(wish, best.get());
+        }
+        return offers.stream().map(ShotChooser.Offer::conflict)
+                .min(Comparator.comparingInt(conflict -> conflict.bounds().gapMin()))
+                .map(conflict -> excluded(wish, conflict)).orElse("no start leaves time for it");
+    }
+
+    private static String missed(Wish wish, Shot best) {
+        if (Satisfaction.ofTone(wish.tone(), best.toneStops()) < Satisfaction.ofRecords(best.shortfallMag())) {
+            return String.format(Locale.ROOT, "the nearest tone is %s at f/%s in %s, too far from %s",
+                    Wording.stops(best.toneStops()), Wording.fNumber(best.fNumber()),
+                    Wording.duration(best.durationMin()), Wording.tone(wish.tone()));
+        }
+        String what = wish.records() instanceof Wish.Records.One one ? one.body().label()
+                : ((Wish.Records.AtLeast) wish.records()).trails() + " stars";
+        return Double.isInfinite(best.shortfallMag()) ? "fewer than " + what + " of the catalogue stand in the frame"
+                : String.format(Locale.ROOT, "%s would not record: %.1f mag too faint for f/%s", what,
+                best.shortfallMag(), Wording.fNumber(best.fNumber()));
+    }
+
+    private static String excluded(Wish wish, ShotChooser.Conflict conflict) {
+        Bounds bounds = conflict.bounds();
+        return least(wish, bounds.leastBy(), conflict.fNumber()) + " needs " + Wording.duration(bounds.leastMin())
+                + ", " + most(wish, bounds.mostBy(), conflict.fNumber()) + " ends it after "
+                + Wording.duration(Math.max(0, bounds.mostMin()));
+    }
+
+    private static String least(Wish wish, Bounds.Cut cut, double fNumber) {
+        return switch (cut) {
+            case TRAIL -> "a trail of " + Wording.mm(wish.trail().leastMm().orElseThrow());
+            case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);
+            default -> named(cut, "the shortest exposure wanted");
+        };
+    }
+
+    private static String most(Wish wish, Bounds.Cut cut, double fNumber) {
+        return switch (cut) {
+            case TRAIL -> "a trail of at most " + Wording.mm(wish.trail().mostMm().orElseThrow());
+            case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);
+            default -> named(cut, "the longest exposure wanted");
+        };
+    }
+
+    private static String named(Bounds.Cut cut, String exposure) {
+        return switch (cut) {
+            case OPENING -> "opening in dusk";
+            case CLOSING -> "closing in dawn";
+            case MIDDLE -> "the middle of the exposure";
+            case SPAN -> "the span";
+            default -> exposure;
+        };
+    }
+}

@@ -1,0 +1,77 @@
+package gloam.planner;
+
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.exposure.Exposure;
+import gloam.exposure.ExposureEngine;
+import gloam.exposure.LightCurve;
+import gloam.exposure.TrailLimit;
+import gloam.light.Atmosphere;
+import gloam.trail.Framing;
+import gloam.trail.Trail;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Works out to the full what a chosen shot will be: light without sampling, its trail, its stars. */
+final class ShotFigures {
+
+    private static final Duration TRAIL_STEP = Duration.ofMinutes(5);
+
+    private final Wish wish;
+    private final Kit kit;
+    private final NightSky sky;
+    private final StarField stars;
+
+    /** Figures of a wish's shots on a night. */
+    ShotFigures(Wish wish, Kit kit, NightSky sky, StarField stars) {
+        this.wish = wish;
+        this.kit = kit;
+        this.sky = sky;
+        this.stars = stars;
+    }
+
+    /** The window of a shot. */
+    Plan.Window window(int sheet, Shot shot) {
+        Framing framing = shot.framing();
+        Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
+        LightCurve light = FramedLight.of(sky, framing, shot.fNumber());
+        double progress = ExposureEngine.progress(kit.film(), light, open);
+        Exposure exposure = ExposureEngine.exposure(kit.film(), light, open, ExposureEngine.toneStops(progress));
+        Trail trail = trail(framing, open);
+        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), kit.camera().lens(), shot.fNumber(),
+                open.seconds(), progress, light.illuminanceLx(open.middle()), Math.max(slowMmS(), trail.middleSpeedMmS()),
+                sky.site().extinctionMag() * Atmosphere.airmass(framing.aim().altitude()));
+        LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(kit.camera().lens()));
+        Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
+                open.seconds(), exposure.skyToneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
+                FrameStars.of(sky, framing, open, stars).recorded(limit, 0), trail.lengthMm(), trail.direction(),
+                moon(framing, open), OptionalDouble.empty(), wish.worth() * shot.satisfaction(), "");
+        return reasoned(bare);
+    }
+
+    /** Image speed of a star half-way from the celestial pole at the centre to the frame's edge: no trail limit is told of slower ones. */
+    private double slowMmS() {
+        double fromPoleRad = Math.atan(kit.camera().frame().heightMm() / 4 / kit.camera().lens().imageDistanceMm());
+        return FrameStars.equatorMmS(kit.camera().lens()) * Math.sin(fromPoleRad);
+    }
+
+    private Trail trail(Framing framing, Interval open) {
+        return sky.trails().trail(framing, new Aiming(wish.aim(), sky, kit.camera()).centre(framing, open), open,
+                TRAIL_STEP).orElseThrow();
+    }
+
+    private Plan.MoonView moon(Framing framing, Interval open) {
+        Appearance moon = sky.ephemeris().appearance(Body.MOON, sky.site(), open.middle());
+        return new Plan.MoonView(moon.position(), moon.illuminatedFraction(),
+                moon.position().apparentDirection().to(framing.aim()));
+    }
+
+    private Plan.Window reasoned(Plan.Window bare) {
+        return new Plan.Window(bare.sheet(), bare.wish(), bare.open(), bare.aim(), bare.fNumber(), bare.meteredS(),
+                bare.correctedS(), bare.skyToneStops(), bare.skyToneSpreadStops(), bare.trailLimitMag(),
+                bare.recordedStars(), bare.trailLengthMm(), bare.trailDirection(), bare.moon(), bare.clearChance(),
+                bare.score(), WindowReason.of(bare, sky));
+    }
+}

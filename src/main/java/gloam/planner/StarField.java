@@ -1,0 +1,48 @@
+package gloam.planner;
+
+import gloam.ephemeris.Star;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The catalogue stars with their places as vectors, made once for all frames.
+ *
+ * @param stars from the south pole to the north pole
+ */
+record StarField(List<Placed> stars) {
+
+    /** A star and where it stands. */
+    record Placed(Vector place, double magnitude, double cosDeclination) {
+
+        static Placed of(Star star) {
+            return new Placed(Vector.of(star), star.magnitude(), Math.cos(Math.toRadians(star.declinationDeg())));
+        }
+    }
+
+    /** The field of some stars. */
+    static StarField of(List<Star> stars) {
+        return new StarField(stars.stream().map(Placed::of)
+                .sorted(Comparator.comparingDouble(star -> star.place.z())).toList());
+    }
+
+    /** The stars, and perhaps no others, whose declination is no further from that of a place than an angle. */
+    List<Placed> aroundDeclinationOf(Vector place, double radiusRad) {
+        double declinationRad = Math.asin(Math.max(-1, Math.min(1, place.z())));
+        return stars.subList(firstAtLeast(Math.sin(Math.max(-Math.PI / 2, declinationRad - radiusRad))),
+                firstAtLeast(Math.nextUp(Math.sin(Math.min(Math.PI / 2, declinationRad + radiusRad)))));
+    }
+
+    private int firstAtLeast(double z) {
+        int low = 0;
+        int high = stars.size();
+        while (low < high) {
+            int middle = (low + high) / 2;
+            if (stars.get(middle).place.z() >= z) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
+    }
+}

@@ -1,0 +1,70 @@
+package gloam.planner;
+
+import gloam.units.Interval;
+import java.util.List;
+import java.util.Locale;
+
+/** Puts into one line why a window is where it is and what it will give. */
+final class WindowReason {
+
+    private static final double MOON_BEHIND_DEG = 120;
+    /** Turn of the sky, sidereal. */
+    private static final double DEG_A_HOUR = 15.041;
+    /** A shorter trail at the centre means that the pole stands there. */
+    private static final double WHEEL_BELOW_MM = 2;
+
+    private WindowReason() {
+    }
+
+    /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 stars record, trail 27 mm". */
+    static String of(Plan.Window window, NightSky sky) {
+        double skyMag = sky.light(window.aim(), window.open().middle()).total().magArcsec2();
+        return String.format(Locale.ROOT, "%s, sky %.1f, tone %s ± %.1f, %s, %s", span(window, sky), skyMag,
+                Wording.stops(window.skyToneStops()), window.skyToneSpreadStops(), records(window), trail(window));
+    }
+
+    private static String span(Plan.Window window, NightSky sky) {
+        return switch (window.wish().sky()) {
+            case DARK -> moonless(window, sky);
+            case MOONLIT -> moon(window) + " and up, dark " + around(sky.night().darkness(), window, sky);
+            case DUSK -> "opens in dusk, Sun down " + around(sky.night().sunDown(), window, sky);
+            case DAWN -> "closes in dawn, Sun down " + around(sky.night().sunDown(), window, sky);
+            case ANY -> sky.night().darkness().stream().anyMatch(dark -> holds(dark, window.open()))
+                    ? moonless(window, sky) : "Sun down " + around(sky.night().sunDown(), window, sky);
+        };
+    }
+
+    private static String moonless(Plan.Window window, NightSky sky) {
+        List<Interval> moonless = sky.night().moonlessDarkness();
+        if (moonless.stream().anyMatch(span -> holds(span, window.open()))) {
+            return "moonless and dark " + around(moonless, window, sky);
+        }
+        return "dark " + around(sky.night().darkness(), window, sky) + ", " + moon(window);
+    }
+
+    private static String moon(Plan.Window window) {
+        double fromAimDeg = window.moon().fromAim().degrees();
+        return fromAimDeg >= MOON_BEHIND_DEG ? "Moon behind you"
+                : String.format(Locale.ROOT, "Moon %.0f° from the aim", fromAimDeg);
+    }
+
+    private static String around(List<Interval> spans, Plan.Window window, NightSky sky) {
+        return spans.stream().filter(span -> span.contains(window.open().middle())).findFirst()
+                .map(span -> Reasons.span(span, sky.site().zone())).orElse("");
+    }
+
+    private static boolean holds(Interval span, Interval open) {
+        return !span.start().isAfter(open.start()) && !span.endExclusive().isBefore(open.endExclusive());
+    }
+
+    private static String trail(Plan.Window window) {
+        double turnDeg = DEG_A_HOUR * window.open().seconds() / 3600;
+        return window.trailLengthMm() < WHEEL_BELOW_MM ? String.format(Locale.ROOT, "wheel of %.0f° arcs", turnDeg)
+                : "trail " + Wording.mm(window.trailLengthMm());
+    }
+
+    private static String records(Plan.Window window) {
+        String stars = window.recordedStars() == 1 ? "1 star records" : window.recordedStars() + " stars record";
+        return window.wish().records() instanceof Wish.Records.One one ? one.body().label() + " and " + stars : stars;
+    }
+}

@@ -1,0 +1,141 @@
+package gloam.planner;
+
+import gloam.ephemeris.Body;
+import gloam.film.FilmStock;
+import gloam.units.Range;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A picture wanted.
+ *
+ * @param name     its name, unique in the trip
+ * @param aim      where the camera points
+ * @param sky      the kind of sky wanted
+ * @param tone     the tone of the sky wanted
+ * @param records  the trails that must show
+ * @param trail    the trail length wanted at the frame's centre
+ * @param shortest least time the shutter is open
+ * @param longest  most time the shutter is open
+ * @param fNumbers the f-numbers to choose from; empty for all of the lens
+ * @param worth    what the picture is worth against the others, more than 0
+ * @param repeat   how many sheets of it are wanted at most
+ * @param film     its film where it is not the trip's
+ */
+public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
+                   Duration shortest, Duration longest, List<Double> fNumbers, double worth, int repeat,
+                   Optional<FilmStock> film) {
+
+    /** Allowed tones. */
+    public static final Range TONE = new Range("tone", -12, 6, "stops");
+    /** Allowed trail lengths. */
+    public static final Range TRAIL = new Range("trail length", 0, 2000, "mm");
+    /** Allowed exposure times. */
+    public static final Range EXPOSURE = new Range("exposure", 1 / 60.0, 1440, "min");
+    /** Allowed worths. */
+    public static final Range WORTH = new Range("worth", 0.01, 1000, "");
+    /** Allowed repeats. */
+    public static final Range REPEAT = new Range("repeat", 1, 100, "");
+    /** Allowed tolerances of a level trail. */
+    public static final Range LEVEL_WITHIN = new Range("level-within", 0.1, 45, "deg");
+    /** Allowed numbers of trails. */
+    public static final Range RECORDS = new Range("records-at-least", 1, 6000, "trails");
+
+    /** Copies the list; refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
+    public Wish {
+        EXPOSURE.check(shortest.toMillis() / 60_000.0);
+        EXPOSURE.check(longest.toMillis() / 60_000.0);
+        WORTH.check(worth);
+        REPEAT.check(repeat);
+        fNumbers = List.copyOf(fNumbers);
+    }
+
+    /** The bodies that it follows or that must record. */
+    List<Body> bodies() {
+        List<Body> bodies = new ArrayList<>();
+        if (aim instanceof Aim.Follow follow && follow.target() instanceof Body body) {
+            bodies.add(body);
+        }
+        if (records instanceof Records.One one) {
+            bodies.add(one.body());
+        }
+        return bodies;
+    }
+
+    /** The kind of sky a picture wants. */
+    public enum SkyKind {
+        /** Sun below -18° and moonlight adding less than 0.2 mag at the aim. */
+        DARK,
+        /** Sun below -18° and the Moon up. */
+        MOONLIT,
+        /** Opens in evening twilight, Sun between -3° and -18°, and may run on into the night. */
+        DUSK,
+        /** Closes in morning twilight, Sun between -18° and -3°, and may have begun in the night. */
+        DAWN,
+        /** Anything while the Sun is down. */
+        ANY
+    }
+
+    /** The tone of the sky wanted, in stops from the film's mid-tone, + = lighter. */
+    public sealed interface Tone {
+
+        /** No matter which. */
+        record Free() implements Tone { }
+
+        /** As near as can be. */
+        record Near(double stops) implements Tone {
+            /** Refuses a tone outside its range with {@link gloam.units.BadInput}. */
+            public Near {
+                TONE.check(stops);
+            }
+        }
+
+        /** No lighter than this. */
+        record AtMost(double stops) implements Tone {
+            /** Refuses a tone outside its range with {@link gloam.units.BadInput}. */
+            public AtMost {
+                TONE.check(stops);
+            }
+        }
+    }
+
+    /** What must leave a trail. */
+    public sealed interface Records {
+
+        /** Nothing must. */
+        record Nothing() implements Records { }
+
+        /** At least so many stars. */
+        record AtLeast(int trails) implements Records {
+            /** Refuses a number outside its range with {@link gloam.units.BadInput}. */
+            public AtLeast {
+                RECORDS.check(trails);
+            }
+        }
+
+        /** One planet or the Moon. */
+        record One(Body body) implements Records { }
+    }
+
+    /**
+     * Trail length wanted at the frame's centre, in mm; empty where it does not matter.
+     *
+     * @param leastMm the least
+     * @param mostMm  the most
+     */
+    public record TrailLength(OptionalDouble leastMm, OptionalDouble mostMm) {
+        /** Refuses lengths outside their range with {@link gloam.units.BadInput}. */
+        public TrailLength {
+            leastMm.ifPresent(TRAIL::check);
+            mostMm.ifPresent(TRAIL::check);
+        }
+
+        /** Whether any length is as good. */
+        public boolean free() {
+            return leastMm.isEmpty() && mostMm.isEmpty();
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package gloam.planner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NightRankingTest {
+
+    private final NightRanking ranking = new NightRanking(new AnalyticEphemeris());
+
+    @Test
+    void putsTheNewMoonBeforeTheFull() {
+        List<NightRank> ranks = ranking.nights(List.of(Places.MID_NORTH), List.of(Trips.MOON_NIGHT, Trips.DARK_NIGHT));
+        assertEquals(Trips.DARK_NIGHT, ranks.get(0).night().date());
+        assertTrue(ranks.get(0).moonlessDarkHours() > 8 && ranks.get(1).moonlessDarkHours() < 2);
+        assertTrue(ranks.get(1).moon().illuminatedFraction() > 0.95);
+    }
+
+    @Test
+    void scoresFromZeroInThePolarDayToOneInThePolarNight() {
+        NightRank day = ranking.nights(List.of(Places.POLAR), List.of(LocalDate.of(2027, 6, 20))).get(0);
+        assertEquals(0, day.score());
+        assertEquals("polar day: the Sun does not set", day.reason());
+        NightRank night = ranking.nights(List.of(Places.POLAR), List.of(LocalDate.of(2027, 12, 28))).get(0);
+        assertTrue(night.score() > 0.9, night::reason);
+    }
+
+    @Test
+    void ranksEveryRunOfConsecutiveNights() {
+        List<LocalDate> dates = LocalDate.of(2027, 2, 1).datesUntil(LocalDate.of(2027, 2, 15)).toList();
+        List<Stay> stays = ranking.stays(List.of(Places.MID_NORTH, Places.MID_SOUTH), dates, 3);
+        assertEquals(2 * 12, stays.size());
+        for (int i = 1; i < stays.size(); i++) {
+            assertTrue(stays.get(i - 1).score() >= stays.get(i).score());
+        }
+        assertTrue(stays.stream().allMatch(stay -> stay.nights().size() == 3));
+        assertTrue(ranking.stays(List.of(Places.MID_NORTH), dates, 15).isEmpty());
+    }
+}
