@@ -1,0 +1,75 @@
+package gloam.store;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.StarCatalogue;
+import gloam.ephemeris.Target;
+import gloam.planner.Aim;
+import gloam.planner.Wish;
+import gloam.units.Angle;
+import gloam.units.Range;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads where the camera of a wish points. */
+final class AimSection {
+
+    /** The bodies a camera may be pointed at: never the Sun. */
+    static final List<Body> BODIES = Arrays.stream(Body.values()).filter(body -> body != Body.SUN).toList();
+
+    private static final Range ROLL = new Range("roll", -180, 180, "deg");
+
+    private AimSection() {
+    }
+
+    /** The aim among a wish's keys: a point or what to follow. */
+    static Value<Aim> aim(Fields fields) {
+        return fields.exactlyOneOf(List.of(
+                new Fields.Choice<>("point", AimSection::point),
+                new Fields.Choice<>("follow", AimSection::follow)));
+    }
+
+    private static Aim point(Item item) {
+        Fields fields = item.fields();
+        Value<Double> azimuthDeg = fields.number("azimuth-deg", Direction.AZIMUTH);
+        Value<Double> altitudeDeg = fields.number("altitude-deg", Direction.ALTITUDE);
+        Value<Double> rollDeg = fields.numberOr("roll-deg", 0, ROLL);
+        fields.noOthers();
+        return new Aim.Point(Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()), Angle.ofDegrees(rollDeg.get()));
+    }
+
+    private static Aim follow(Item item) {
+        Fields fields = item.fields();
+        Value<Target> target = fields.exactlyOneOf(List.of(
+                new Fields.Choice<>("body", value -> value.word(BODIES)),
+                new Fields.Choice<>("star", AimSection::star)));
+        Value<Optional<Angle>> level = fields.optional("level-within-deg",
+                value -> Angle.ofDegrees(value.number(Wish.LEVEL_WITHIN)));
+        Value<Double> rollDeg = fields.numberOr("roll-deg", 0, ROLL);
+        fields.noOthers();
+        return new Aim.Follow(target.get(), level.get(), Angle.ofDegrees(rollDeg.get()));
+    }
+
+    private static Star star(Item item) {
+        return item.node() instanceof Node.Scalar ? namedStar(item) : starAt(item);
+    }
+
+    private static Star namedStar(Item item) {
+        StarCatalogue catalogue = StarCatalogue.builtIn();
+        String name = item.text();
+        return catalogue.named(name).orElseThrow(() -> item.fault("no star is named " + Shown.quoted(name) + ". "
+                + Nearest.to(name, catalogue.stars().stream().map(Star::name).toList())
+                .map(nearest -> "Did you mean " + nearest + "?").orElse("Give its ra-deg and dec-deg instead.")));
+    }
+
+    private static Star starAt(Item item) {
+        Fields fields = item.fields();
+        Value<Double> raDeg = fields.number("ra-deg", Star.RIGHT_ASCENSION);
+        Value<Double> decDeg = fields.number("dec-deg", Star.DECLINATION);
+        fields.noOthers();
+        String name = "star at " + Shown.number(raDeg.get()) + ", " + Shown.number(decDeg.get());
+        return Star.at(name, raDeg.get(), decDeg.get());
+    }
+}

@@ -1,0 +1,79 @@
+package gloam.store;
+
+import gloam.gear.Camera;
+import gloam.gear.FNumbers;
+import gloam.gear.Frame;
+import gloam.gear.Lens;
+import gloam.gear.Projection;
+import gloam.units.Range;
+import java.time.Duration;
+import java.util.List;
+
+/** Reads the camera from its keys. */
+final class CameraSection {
+
+    private static final Range F_NUMBERS = new Range("number of f-numbers", 1, 60, "");
+
+    /** Stand-ins for what is left out: a coated lens, a sharp one, hands in the dark; common practice, no source. */
+    private static final double TRANSMITTANCE = 0.9;
+    private static final double SPOT_UM = 40;
+    private static final double CHANGEOVER_MIN = 5;
+
+    private enum Far { INFINITY }
+
+    private CameraSection() {
+    }
+
+    /** The camera at an item. */
+    static Camera camera(Item item) {
+        Fields fields = item.fields();
+        Value<String> name = fields.orDefault("name", "camera", "camera", Item::text);
+        Value<Frame> frame = fields.required("frame-mm", CameraSection::frame);
+        Value<Double> changeoverMin = fields.numberOr("changeover-min", CHANGEOVER_MIN, Camera.CHANGEOVER);
+        Value<Double> focalLengthMm = fields.number("focal-length-mm", Lens.FOCAL_LENGTH);
+        Value<List<Double>> fNumbers = fields.required("f-numbers",
+                value -> value.list(F_NUMBERS, CameraSection::fNumber));
+        Value<Double> transmittance = fields.numberOr("transmittance", TRANSMITTANCE, Lens.TRANSMITTANCE);
+        Value<Double> focusM = fields.orDefault("focus-m", Double.POSITIVE_INFINITY, "infinity",
+                value -> focus(value, focalLengthMm));
+        Value<Double> spotUm = fields.numberOr("spot-um", SPOT_UM, Lens.SPOT);
+        Value<Double> filterStops = fields.numberOr("filter-stops", 0, Lens.FILTER);
+        Value<Projection> projection = fields.orDefault("projection", Projection.RECTILINEAR, "rectilinear",
+                value -> value.word(List.of(Projection.values())));
+        fields.noOthers();
+        Lens lens = new Lens(focalLengthMm.get(), fNumbers.get(), transmittance.get(), focusM.get(), spotUm.get(),
+                filterStops.get(), projection.get());
+        return new Camera(name.get(), lens, frame.get(), minutes(changeoverMin.get()));
+    }
+
+    /** The f-number at an item: the exact value of a marking. */
+    static double fNumber(Item item) {
+        return FNumbers.exact(item.number(Lens.F_NUMBER));
+    }
+
+    /** A length of time given in minutes, to a thousandth of a second. */
+    static Duration minutes(double minutes) {
+        return Duration.ofMillis(Math.round(minutes * 60_000));
+    }
+
+    private static double focus(Item item, Value<Double> focalLengthMm) {
+        if (item.node() instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT) {
+            item.word(List.of(Far.values()));
+            return Double.POSITIVE_INFINITY;
+        }
+        double focusM = item.number(Lens.FOCUS);
+        focalLengthMm.content().filter(focalLength -> focusM * 1000 <= focalLength).ifPresent(focalLength -> {
+            throw item.fault("focus distance " + Shown.number(focusM) + " m is not beyond the focal length "
+                    + Shown.number(focalLength) + " mm. Give metres from the lens to the subject.");
+        });
+        return focusM;
+    }
+
+    private static Frame frame(Item item) {
+        Fields fields = item.fields();
+        Value<Double> widthMm = fields.number("width", Frame.SIDE);
+        Value<Double> heightMm = fields.number("height", Frame.SIDE);
+        fields.noOthers();
+        return new Frame(widthMm.get(), heightMm.get());
+    }
+}

@@ -1,0 +1,102 @@
+package gloam.store;
+
+import gloam.film.FilmStock;
+import gloam.film.Reciprocity;
+import gloam.units.BadInput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+
+/** Films: those built in, each in a resource of its name, and those the user describes in YAML or JSON. */
+public final class FilmFile {
+
+    private static final List<String> BUILT_IN = List.of("instant-mono-640", "instant-colour-125",
+            "negative-slow-25", "negative-classic-100", "digital-640");
+    private static final List<String> ENDINGS = List.of(".json", ".yaml", ".yml");
+
+    private FilmFile() {
+    }
+
+    /**
+     * A film by the name of a built-in one (case does not matter) or by its file.
+     *
+     * @throws BadInput with all errors of the file, or the nearest built-in name
+     */
+    public static FilmStock film(String nameOrFile) {
+        return builtIn(nameOrFile).orElseGet(() -> read(file(nameOrFile)));
+    }
+
+    /** The built-in films. */
+    public static List<FilmStock> builtIns() {
+        return BUILT_IN.stream().map(FilmFile::resource).toList();
+    }
+
+    /**
+     * The law a text means: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}, a CSV file of
+     * {@code metered_s,corrected_s}.
+     */
+    public static Reciprocity reciprocity(String text) {
+        return ReciprocityText.law(text);
+    }
+
+    /** The film at an item of a file: a built-in name, a file, or its keys. */
+    static FilmStock film(Item item) {
+        if (item.node() instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT) {
+            Optional<FilmStock> builtIn = builtIn(scalar.text().strip());
+            if (builtIn.isEmpty() && !looksLikeFile(scalar.text())) {
+                throw item.fault(unknown(scalar.text()));
+            }
+            return builtIn.orElseGet(() -> FilmSection.film(item));
+        }
+        return FilmSection.film(item);
+    }
+
+    private static FilmStock read(Path file) {
+        Findings findings = new Findings();
+        return findings.result(() -> Source.of(file, findings).root().value(FilmSection::film).get());
+    }
+
+    private static Path file(String nameOrFile) {
+        try {
+            Path file = Path.of(nameOrFile);
+            if (looksLikeFile(nameOrFile) || Files.exists(file)) {
+                return file;
+            }
+        } catch (InvalidPathException strange) {
+            throw new BadInput(unknown(nameOrFile));
+        }
+        throw new BadInput(unknown(nameOrFile));
+    }
+
+    private static boolean looksLikeFile(String name) {
+        return ENDINGS.stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith);
+    }
+
+    private static String unknown(String name) {
+        return "no built-in film is named " + Shown.quoted(name) + ", and a film's file ends in .yaml or .json. "
+                + Nearest.hint(name, BUILT_IN);
+    }
+
+    private static Optional<FilmStock> builtIn(String name) {
+        return BUILT_IN.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst().map(FilmFile::resource);
+    }
+
+    private static FilmStock resource(String name) {
+        String resource = "/gloam/films/" + name + ".json";
+        Findings findings = new Findings();
+        try (InputStream in = Objects.requireNonNull(FilmFile.class.getResourceAsStream(resource), resource)) {
+            Node node = Tree.of(resource, TextFile.text(resource, in));
+            Source source = new Source(resource, List.of(), findings);
+            return findings.result(() -> FilmSection.film(new Item(node, "", source)));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

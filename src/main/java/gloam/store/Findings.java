@@ -1,0 +1,70 @@
+package gloam.store;
+
+import gloam.units.BadInput;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Supplier;
+
+/** What one reading brings to light: every problem, and every default that stood in for a value. */
+final class Findings {
+
+    private static final int MOST_SHOWN = 50;
+
+    private final List<String> filesInOrder = new ArrayList<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<String> defaultsUsed = new ArrayList<>();
+
+    /** Notes that a file was opened; its problems are listed after those of files opened before it. */
+    void opened(String file) {
+        filesInOrder.add(file);
+    }
+
+    /** How many files have been opened. */
+    int filesOpened() {
+        return filesInOrder.size();
+    }
+
+    /** Notes a problem. */
+    void add(Problem problem) {
+        problems.add(problem);
+    }
+
+    /** Notes that a value was missing and what is used instead. */
+    void usedDefault(String path, String shown) {
+        defaultsUsed.add(path + ": " + shown);
+    }
+
+    /** The defaults used, in the order in which they were asked for. */
+    List<String> defaultsUsed() {
+        return List.copyOf(defaultsUsed);
+    }
+
+    /** What a reader makes of the file; all problems at once, in the order of the files, where there are any. */
+    <T> T result(Supplier<T> reader) {
+        T result = null;
+        try {
+            result = reader.get();
+        } catch (Fault fault) {
+            fault.problem().ifPresent(problems::add);
+        }
+        if (!problems.isEmpty()) {
+            throw new BadInput(lines());
+        }
+        return Objects.requireNonNull(result);
+    }
+
+    private List<String> lines() {
+        List<String> all = problems.stream()
+                .sorted(Comparator.<Problem>comparingInt(problem -> filesInOrder.indexOf(problem.where().file()))
+                        .thenComparingInt(problem -> problem.where().line())
+                        .thenComparingInt(problem -> problem.where().column()))
+                .map(Problem::toString).distinct().toList();
+        List<String> lines = new ArrayList<>(all.subList(0, Math.min(MOST_SHOWN, all.size())));
+        if (all.size() > MOST_SHOWN) {
+            lines.add("and " + (all.size() - MOST_SHOWN) + " more. Mend these first.");
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,199 @@
+package gloam.store;
+
+import gloam.units.BadInput;
+import gloam.units.Range;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * A piece of a file with its path of keys, to be read as this or that; what cannot be read so is a {@link Fault}.
+ *
+ * @param node   the piece
+ * @param path   its path of keys
+ * @param source the file it stands in
+ */
+record Item(Node node, String path, Source source) {
+
+    private static final Pattern NUMBER =
+            Pattern.compile("[-+]?(0|[1-9][0-9]{0,17}|(?=\\.))(\\.[0-9]{0,30})?([eE][-+]?[0-9]{1,3})?");
+    private static final int MOST_TEXT = 500;
+
+    /** Names of the units that a {@link Range} gives in short. */
+    private static final Map<String, String> UNITS = Map.ofEntries(
+            Map.entry("", "a number"), Map.entry("deg", "degrees"), Map.entry("m", "metres"),
+            Map.entry("mm", "millimetres"), Map.entry("um", "micrometres"), Map.entry("min", "minutes"),
+            Map.entry("s", "seconds"), Map.entry("mag", "magnitudes"),
+            Map.entry("mag/arcsec2", "magnitudes per square arcsecond"));
+
+    /** Where it stands. */
+    Where where() {
+        return new Where(source.name(), node.line(), node.column(), path);
+    }
+
+    /** A fault at this place. */
+    Fault fault(String problem) {
+        return Fault.at(where(), problem);
+    }
+
+    /** What a reader makes of it; empty when it makes nothing, after noting why. */
+    <T> Optional<T> attempt(Function<Item, T> reader) {
+        try {
+            return Optional.of(reader.apply(this));
+        } catch (Fault fault) {
+            fault.problem().ifPresent(source.findings()::add);
+        } catch (BadInput refused) {
+            refused.problems().forEach(problem -> source.findings().add(new Problem(where(), problem)));
+        }
+        return Optional.empty();
+    }
+
+    /** What a reader makes of it, or a gap. */
+    <T> Value<T> value(Function<Item, T> reader) {
+        return new Value<>(this, attempt(reader));
+    }
+
+    /** A text: any single value that is not a list or section, as the file writes it. */
+    String text() {
+        String text = scalar("text").text().strip();
+        if (text.length() > MOST_TEXT) {
+            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read");
+        }
+        return text;
+    }
+
+    /** A number in a range. */
+    double number(Range range) {
+        String unit = UNITS.getOrDefault(range.unit(), range.unit());
+        Node.Scalar scalar = scalar(unit);
+        Optional<Double> number = scalar.kind() == Node.Kind.NUMBER ? parsed(scalar.text()) : Optional.empty();
+        String remedy = parsed(scalar.text()).isPresent()
+                ? ". Take its quotes away." : ". Write a plain number, " + range.allowed() + ".";
+        double value = number.orElseThrow(() -> fault("expected " + unit + ", found "
+                + Shown.quoted(scalar.text()) + remedy));
+        try {
+            return range.check(value);
+        } catch (BadInput outside) {
+            throw fault(outside.getMessage());
+        }
+    }
+
+    /** The number a text is in plain decimal form; empty for any other text, whatever YAML takes it for. */
+    static Optional<Double> parsed(String text) {
+        return NUMBER.matcher(text).matches() ? Optional.of(Double.parseDouble(text)) : Optional.empty();
+    }
+
+    /** A whole number in a range. */
+    int whole(Range range) {
+        double number = number(range);
+        if (number != Math.rint(number)) {
+            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()));
+        }
+        return (int) number;
+    }
+
+    /** One of a few words, written in lower case with hyphens. */
+    <E extends Enum<E>> E word(List<E> allowed) {
+        List<String> words = allowed.stream().map(Item::label).toList();
+        String word = scalar(oneOf(words)).text().strip();
+        int index = words.indexOf(word.toLowerCase(Locale.ROOT));
+        if (index < 0) {
+            throw fault("expected " + oneOf(words) + ", found " + Shown.quoted(word)
+                    + Nearest.to(word, words).map(nearest -> ". Did you mean " + nearest + "?").orElse(""));
+        }
+        return allowed.get(index);
+    }
+
+    /** A date. */
+    LocalDate date() {
+        String text = scalar("a date").text().strip();
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException wrong) {
+            throw fault("expected a date of the calendar as year-month-day, such as 2027-02-14, found "
+                    + Shown.quoted(text));
+        }
+    }
+
+    /** A time zone. */
+    ZoneId zone() {
+        String text = scalar("a time zone").text().strip();
+        try {
+            return ZoneId.of(text);
+        } catch (DateTimeException wrong) {
+            throw fault("unknown time zone " + Shown.quoted(text) + Nearest.to(text, ZoneId.getAvailableZoneIds())
+                    .map(nearest -> ". Did you mean " + nearest + "?")
+                    .orElse(". Write Area/City as the tz database does, such as Europe/Madrid, or UTC."));
+        }
+    }
+
+    /** The keys of a section, which may stand in a file of its own. */
+    Fields fields() {
+        Item item = opened();
+        if (item.node instanceof Node.Section section) {
+            return new Fields(section, item);
+        }
+        throw item.fault("expected a section of keys, found " + item.found());
+    }
+
+    /** A list of so many items, which may stand in a file of its own; every item is tried before a fault stops it. */
+    <T> List<T> list(Range count, Function<Item, T> reader) {
+        Item item = opened();
+        if (item.node instanceof Node.Row row) {
+            count.check(row.items().size());
+            return item.list(row, reader);
+        }
+        throw item.fault("expected a list, found " + item.found());
+    }
+
+    private <T> List<T> list(Node.Row row, Function<Item, T> reader) {
+        List<T> list = new ArrayList<>();
+        for (int i = 0; i < row.items().size(); i++) {
+            new Item(row.items().get(i), path + "[" + i + "]", source).attempt(reader).ifPresent(list::add);
+        }
+        if (list.size() < row.items().size()) {
+            throw Fault.alreadyNoted();
+        }
+        return List.copyOf(list);
+    }
+
+    private Item opened() {
+        return node instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT
+                ? source.beside(scalar.text()).rootAt(path) : this;
+    }
+
+    private Node.Scalar scalar(String expected) {
+        if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING && !scalar.text().isBlank()) {
+            return scalar;
+        }
+        throw fault("expected " + expected + ", found " + found());
+    }
+
+    private String found() {
+        if (node instanceof Node.Section) {
+            return "a section of keys";
+        }
+        if (node instanceof Node.Scalar scalar) {
+            return scalar.kind() == Node.Kind.NOTHING || scalar.text().isBlank()
+                    ? "nothing. Write a value." : Shown.quoted(scalar.text());
+        }
+        return "a list";
+    }
+
+    private static String label(Enum<?> meaning) {
+        return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static String oneOf(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+    }
+}

@@ -1,0 +1,116 @@
+package gloam.store;
+
+import gloam.film.FilmStock;
+import gloam.gear.Camera;
+import gloam.gear.Lens;
+import gloam.gear.Site;
+import gloam.planner.Preview;
+import gloam.planner.Trip;
+import gloam.planner.Wish;
+import gloam.units.Range;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Reads a trip from a YAML or JSON file.
+ *
+ * <p>A section may be the name of a file beside the trip file. Unknown keys are errors.
+ */
+public final class TripFile {
+
+    private static final Range NIGHTS = new Range("number of nights", 1, 400, "");
+
+    private TripFile() {
+    }
+
+    /** Reads a trip file; all its errors come in one {@link gloam.units.BadInput}. */
+    public static Reading read(Path file) {
+        Findings findings = new Findings();
+        return findings.result(() -> reading(Source.of(file, findings)));
+    }
+
+    /**
+     * A trip as it was understood.
+     *
+     * @param trip         the trip
+     * @param defaultsUsed every value the file leaves out and what stands in for it, such as
+     *                     {@code sites[0].dark-sky-mag-arcsec2: 21.6}
+     * @param stay         the nights in a row that are to be spent away, where the file says so
+     */
+    public record Reading(Trip trip, List<String> defaultsUsed, OptionalInt stay) {
+
+        /** Copies the list. */
+        public Reading {
+            defaultsUsed = List.copyOf(defaultsUsed);
+        }
+    }
+
+    private static Reading reading(Source source) {
+        Fields fields = source.root().fields();
+        String fileName = source.path().getFileName().toString();
+        Value<String> title = fields.orDefault("title", fileName, fileName, Item::text);
+        Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
+        Value<Nights> nights = fields.required("nights", TripFile::nights);
+        Value<Camera> camera = fields.required("camera", CameraSection::camera);
+        Value<FilmStock> film = fields.required("film", FilmFile::film);
+        Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
+        Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
+        fields.notYet("forecast", "weather is not read yet; leave the key out");
+        Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
+                value -> WishSection.wishes(value, camera));
+        fields.noOthers();
+        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(), film.get(),
+                sheets.get(), preview.get(), wishes.get());
+        return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
+    }
+
+    private static Nights nights(Item item) {
+        Fields fields = item.fields();
+        Value<LocalDate> from = fields.required("from", Item::date);
+        Value<LocalDate> to = fields.required("to", value -> lastNight(value, from));
+        Value<Optional<Integer>> stay = fields.optional("stay", value -> stay(value, from, to));
+        fields.noOthers();
+        return new Nights(from.get(), to.get(), stay.get().map(OptionalInt::of).orElse(OptionalInt.empty()));
+    }
+
+    private static LocalDate lastNight(Item item, Value<LocalDate> from) {
+        LocalDate to = item.date();
+        from.content().ifPresent(first -> {
+            if (to.isBefore(first)) {
+                throw item.fault("the last night " + to + " is before the first, " + first);
+            }
+            NIGHTS.check(nights(first, to));
+        });
+        return to;
+    }
+
+    private static int stay(Item item, Value<LocalDate> from, Value<LocalDate> to) {
+        int stay = item.whole(NIGHTS);
+        long nights = nights(from.get(), to.get());
+        if (stay > nights) {
+            throw item.fault("a stay of " + stay + " nights does not fit into " + nights);
+        }
+        return stay;
+    }
+
+    private static long nights(LocalDate first, LocalDate last) {
+        return ChronoUnit.DAYS.between(first, last) + 1;
+    }
+
+    private static Preview preview(Item item) {
+        Fields fields = item.fields();
+        Value<Double> fNumber = fields.required("f-number", CameraSection::fNumber);
+        Value<Double> iso = fields.number("iso", Preview.ISO);
+        Value<Double> exposureS = fields.number("exposure-s", Preview.EXPOSURE);
+        fields.noOthers();
+        return new Preview(fNumber.get(), iso.get(), Duration.ofNanos(Math.round(exposureS.get() * 1e9)));
+    }
+
+    private record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
+    }
+}

@@ -1,0 +1,125 @@
+package gloam.store;
+
+import gloam.film.FilmStock;
+import gloam.gear.Camera;
+import gloam.gear.FNumbers;
+import gloam.planner.Aim;
+import gloam.planner.Wish;
+import gloam.units.Range;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Reads the wishes of a trip from their keys. */
+final class WishSection {
+
+    private static final Range WISHES = new Range("number of wishes", 0, 200, "");
+    private static final Range F_NUMBERS = new Range("number of f-numbers", 1, 60, "");
+
+    private static final double SHORTEST_MIN = 1;
+    private static final double LONGEST_MIN = 240;
+
+    private final Value<Camera> camera;
+    private final UniqueName names = new UniqueName();
+
+    private WishSection(Value<Camera> camera) {
+        this.camera = camera;
+    }
+
+    /** The wishes in a list, for a camera. */
+    static List<Wish> wishes(Item item, Value<Camera> camera) {
+        WishSection section = new WishSection(camera);
+        return item.list(WISHES, section::wish);
+    }
+
+    private Wish wish(Item item) {
+        Fields fields = item.fields();
+        Value<String> name = fields.required("name", names);
+        Value<Aim> aim = AimSection.aim(fields);
+        Value<Wish.SkyKind> sky = fields.orDefault("sky", Wish.SkyKind.ANY, "any",
+                value -> value.word(List.of(Wish.SkyKind.values())));
+        Value<Wish.Tone> tone = tone(fields);
+        Value<Wish.Records> records = records(fields);
+        Value<Optional<Wish.TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
+        Value<Open> open = fields.orDefault("exposure-min", new Open(SHORTEST_MIN, LONGEST_MIN),
+                "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN), WishSection::open);
+        Value<Optional<List<Double>>> fNumbers = fields.optional("f-numbers",
+                value -> value.list(F_NUMBERS, this::fNumberOfLens));
+        Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
+        Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
+        Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
+        fields.noOthers();
+        return new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
+                trail.get().orElse(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
+                open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
+                repeat.get(), film.get());
+    }
+
+    private static Value<Wish.Tone> tone(Fields fields) {
+        return fields.<Wish.Tone>oneOf(List.of(
+                new Fields.Choice<>("tone-stops", value -> new Wish.Tone.Near(value.number(Wish.TONE))),
+                new Fields.Choice<>("tone-at-most-stops", value -> new Wish.Tone.AtMost(value.number(Wish.TONE)))))
+                .map(tone -> tone.orElse(new Wish.Tone.Free()));
+    }
+
+    private static Value<Wish.Records> records(Fields fields) {
+        return fields.<Wish.Records>oneOf(List.of(
+                new Fields.Choice<>("records-at-least", value -> new Wish.Records.AtLeast(value.whole(Wish.RECORDS))),
+                new Fields.Choice<>("records", value -> new Wish.Records.One(value.word(AimSection.BODIES)))))
+                .map(records -> records.orElse(new Wish.Records.Nothing()));
+    }
+
+    private static Wish.TrailLength trail(Item item) {
+        Fields fields = item.fields();
+        Value<Optional<Double>> least = fields.optional("least", value -> value.number(Wish.TRAIL));
+        Value<Optional<Double>> most = fields.optional("most",
+                value -> notBelow(value, Wish.TRAIL, least.content().flatMap(Function.identity())));
+        fields.noOthers();
+        return new Wish.TrailLength(optional(least.get()), optional(most.get()));
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static Open open(Item item) {
+        Fields fields = item.fields();
+        Value<Double> shortest = fields.numberOr("shortest", SHORTEST_MIN, Wish.EXPOSURE);
+        Value<Double> longest = fields.orElse("longest", shortest.map(min -> Math.max(min, LONGEST_MIN)),
+                Shown.number(LONGEST_MIN) + ", or the shortest where that is more",
+                value -> notBelow(value, Wish.EXPOSURE, shortest.content()));
+        fields.noOthers();
+        return new Open(shortest.get(), longest.get());
+    }
+
+    private static double notBelow(Item item, Range range, Optional<Double> least) {
+        double most = item.number(range);
+        least.filter(number -> number > most).ifPresent(number -> {
+            throw item.fault(Shown.number(most) + " " + range.unit() + " is below the lower limit of "
+                    + Shown.number(number) + " " + range.unit());
+        });
+        return most;
+    }
+
+    private double fNumberOfLens(Item item) {
+        double fNumber = CameraSection.fNumber(item);
+        camera.content().map(known -> known.lens().fNumbers()).filter(all -> !all.contains(fNumber)).ifPresent(all -> {
+            throw item.fault("the lens has no f/" + Shown.number(FNumbers.marking(fNumber)) + ". It has "
+                    + String.join(", ", all.stream().map(FNumbers::marking).map(Shown::number).toList()) + ".");
+        });
+        return fNumber;
+    }
+
+    private record Open(double shortestMin, double longestMin) {
+
+        Duration shortest() {
+            return CameraSection.minutes(shortestMin);
+        }
+
+        Duration longest() {
+            return CameraSection.minutes(longestMin);
+        }
+    }
+}
