@@ -1,0 +1,48 @@
+package gloam.report;
+
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Event;
+import gloam.planner.NightRank;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/**
+ * One night at one site and what it is good for.
+ *
+ * @param night             date of the evening
+ * @param site              where
+ * @param events            what happens, in order
+ * @param darkHours         hours with the Sun below -18°
+ * @param moonlessDarkHours those of them with the Moon below the horizon
+ * @param moon              the Moon half-way through the night
+ * @param score             what the night is worth against the others, more is better
+ * @param reason            why, in one line
+ */
+public record NightRow(LocalDate night, String site, List<EventRow> events, double darkHours,
+                       double moonlessDarkHours, Moon moon, double score, String reason) {
+
+    static NightRow of(NightRank rank) {
+        SiteClock clock = new SiteClock(rank.night().site().zone());
+        return new NightRow(rank.night().date(), rank.night().site().name(),
+                rank.night().events().stream().map(event -> EventRow.of(event, clock)).toList(),
+                Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
+                Rounding.decimals(rank.score(), 3), rank.reason());
+    }
+
+    /** Something that happens at a moment. */
+    public record EventRow(OffsetDateTime at, String what) {
+
+        static EventRow of(Event event, SiteClock clock) {
+            return new EventRow(clock.event(event.at()), event.what().label());
+        }
+    }
+
+    /** The Moon's phase. */
+    public record Moon(double illuminatedFraction, double phaseAngleDeg) {
+
+        static Moon of(Appearance moon) {
+            return new Moon(Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.phaseAngle()));
+        }
+    }
+}

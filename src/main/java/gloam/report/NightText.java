@@ -1,0 +1,64 @@
+package gloam.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Text of one night, hour by hour. */
+final class NightText {
+
+    /** The planets an unaided eye sees, which can mark a sheet. */
+    private static final int PLANETS_SHOWN = 5;
+
+    private NightText() {
+    }
+
+    static List<String> lines(NightReport report) {
+        NightRow night = report.nights().get(0);
+        List<String> lines = new ArrayList<>();
+        lines.add("Night of " + Wording.date(night.night()));
+        lines.add("at " + PlaceText.of(report.place()));
+        lines.add("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
+                + Wording.hours(night.moonlessDarkHours()) + "; Moon "
+                + Wording.number(100 * night.moon().illuminatedFraction(), 0) + " % lit");
+        lines.addAll(TextWidth.wrapped(night.reason(), 100));
+        lines.add("");
+        lines.addAll(events(night));
+        if (!report.hours().isEmpty()) {
+            lines.add("");
+            lines.addAll(hours(report).lines());
+        }
+        lines.add("");
+        lines.addAll(TextWidth.wrapped("Magnitudes: " + report.planets().stream()
+                .map(planet -> Wording.title(planet.name()) + " " + Wording.signed(planet.magnitude(), 1))
+                .collect(Collectors.joining(", ")), 100));
+        return lines;
+    }
+
+    private static List<String> events(NightRow night) {
+        if (night.events().isEmpty()) {
+            return List.of("  no rise, set or twilight from noon to noon");
+        }
+        Table table = new Table(2, Table.words("date"), Table.words("time"), Table.words("event"));
+        night.events().forEach(event -> table.row(Wording.date(Wording.secondDate(event.at())),
+                Wording.second(event.at()), event.what().replace('-', ' ')));
+        return table.lines();
+    }
+
+    private static Table hours(NightReport report) {
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.words("time"), Table.numbers("Sun °"),
+                Table.numbers("Moon °"), Table.numbers("sky mag/arcsec²"), Table.numbers("ground lx")));
+        report.planets().stream().limit(PLANETS_SHOWN)
+                .forEach(planet -> columns.add(Table.numbers(Wording.title(planet.name()) + " °")));
+        Table table = new Table(2, columns.toArray(Table.Column[]::new));
+        for (NightReport.HourRow hour : report.hours()) {
+            List<String> cells = new ArrayList<>(List.of(Wording.minute(hour.at()),
+                    Wording.number(hour.sunAltitudeDeg(), 0), Wording.number(hour.moonAltitudeDeg(), 0),
+                    Wording.number(hour.zenithMagArcsec2(), 1), Wording.light(hour.groundLux())));
+            hour.planets().stream().limit(PLANETS_SHOWN)
+                    .forEach(planet -> cells.add(Wording.number(planet.apparentAltitudeDeg(), 0)));
+            table.row(cells.toArray(String[]::new));
+        }
+        return table;
+    }
+}

@@ -1,0 +1,24 @@
+package gloam.report;
+
+import gloam.gear.Site;
+
+/**
+ * A site as reports give it.
+ *
+ * @param name              its name
+ * @param latitudeDeg       north positive
+ * @param longitudeDeg      east positive
+ * @param heightM           over the ellipsoid
+ * @param zone              the time zone of every time in the report
+ * @param darkSkyMagArcsec2 moonless zenith
+ * @param extinctionMag     at the zenith
+ */
+public record Place(String name, double latitudeDeg, double longitudeDeg, double heightM, String zone,
+                    double darkSkyMagArcsec2, double extinctionMag) {
+
+    static Place of(Site site) {
+        return new Place(site.name(), Rounding.decimals(site.latitude().degrees(), 7),
+                Rounding.decimals(site.longitude().degrees(), 7), site.heightM(), site.zone().getId(),
+                site.darkSkyMagArcsec2(), Rounding.decimals(site.extinctionMag(), 3));
+    }
+}

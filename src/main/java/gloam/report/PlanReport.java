@@ -1,0 +1,114 @@
+package gloam.report;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Night;
+import gloam.film.FilmStock;
+import gloam.gear.FNumbers;
+import gloam.planner.Plan;
+import gloam.units.Interval;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * The timetable of a trip.
+ *
+ * @param generatedAt when the report was made
+ * @param title       the trip's title
+ * @param camera      the camera carried
+ * @param nights      the nights in order
+ * @param sheets      sheets carried
+ * @param sheetsUsed  sheets the timetable exposes
+ * @param cautions    what to mind in the field
+ */
+public record PlanReport(OffsetDateTime generatedAt, String title, String camera, List<NightRow> nights, int sheets,
+                         int sheetsUsed, List<String> cautions) implements Report {
+
+    /** The report of a plan. */
+    public static PlanReport of(Plan plan, Instant now) {
+        SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
+        return new PlanReport(clock.asked(now), plan.trip().title(), plan.trip().camera().name(),
+                plan.nights().stream().map(night -> NightRow.of(night, plan.trip().film())).toList(), plan.trip().sheets(), plan.sheetsUsed(),
+                Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList());
+    }
+
+    @Override
+    public boolean empty() {
+        return sheetsUsed == 0;
+    }
+
+    /**
+     * One night.
+     *
+     * @param night    date of the evening
+     * @param site     where
+     * @param zone     the zone of its times
+     * @param darkness spans with the Sun below -18°
+     * @param moonUp   spans with the Moon above the horizon while the Sun is below
+     * @param windows  exposures in order
+     * @param refused  wishes not served
+     */
+    public record NightRow(LocalDate night, String site, String zone, List<Span> darkness, List<Span> moonUp,
+                           List<WindowRow> windows, List<RefusalRow> refused) {
+
+        static NightRow of(Plan.NightPlan plan, FilmStock tripFilm) {
+            Night night = plan.night();
+            SiteClock clock = new SiteClock(night.site().zone());
+            return new NightRow(night.date(), night.site().name(), night.site().zone().getId(),
+                    spans(night.darkness(), clock),
+                    spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
+                    plan.windows().stream().map(window -> WindowRow.of(window, tripFilm, clock)).toList(),
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
+                            .toList());
+        }
+
+        private static List<Span> spans(List<Interval> intervals, SiteClock clock) {
+            return intervals.stream()
+                    .map(span -> new Span(clock.event(span.start()), clock.event(span.endExclusive()))).toList();
+        }
+    }
+
+    /** A span of time. */
+    public record Span(OffsetDateTime from, OffsetDateTime to) {
+    }
+
+    /** One exposure on one sheet; the names and units of {@link Plan.Window}. */
+    public record WindowRow(int sheet, String wish, String film, OffsetDateTime openAt, OffsetDateTime closeAt,
+                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
+                            double correctedS, double skyToneStops, double skyToneSpreadStops, double trailLimitMag,
+                            int recordedStars, double trailLengthMm, double trailDirectionDeg, MoonRow moon,
+                            OptionalDouble clearChance, double score, String reason) {
+
+        static WindowRow of(Plan.Window window, FilmStock tripFilm, SiteClock clock) {
+            Direction aim = window.aim();
+            return new WindowRow(window.sheet(), window.wish().name(), window.wish().film().orElse(tripFilm).name(),
+                    clock.event(window.open().start()), clock.event(window.open().endExclusive()),
+                    Rounding.azimuthDeg(aim.azimuth()), Rounding.positionDeg(aim.altitude()),
+                    Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()),
+                    Rounding.seconds(window.meteredS()), Rounding.seconds(window.correctedS()),
+                    Rounding.stops(window.skyToneStops()), Rounding.stops(window.skyToneSpreadStops()),
+                    Rounding.mag(window.trailLimitMag()), window.recordedStars(),
+                    Rounding.mm(window.trailLengthMm()), Rounding.angleDeg(window.trailDirection()),
+                    MoonRow.of(window.moon()), window.clearChance(), Rounding.decimals(window.score(), 3),
+                    window.reason());
+        }
+    }
+
+    /** The Moon half-way through an exposure. */
+    public record MoonRow(double azimuthDeg, double apparentAltitudeDeg, double illuminatedFraction,
+                          double fromAimDeg) {
+
+        static MoonRow of(Plan.MoonView moon) {
+            return new MoonRow(Rounding.azimuthDeg(moon.position().azimuth()),
+                    Rounding.positionDeg(moon.position().apparentAltitude()),
+                    Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.fromAim()));
+        }
+    }
+
+    /** A wish not served on a night. */
+    public record RefusalRow(String wish, String reason) {
+    }
+}

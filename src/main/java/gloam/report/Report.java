@@ -1,0 +1,24 @@
+package gloam.report;
+
+import java.time.OffsetDateTime;
+
+/**
+ * What a command answers: a tree of records with nothing left to compute.
+ *
+ * <p>The names of the components are the names of the JSON fields. Numbers are cut to the accuracy claimed and times
+ * stand in the site's zone, so that no two renderings can disagree.
+ */
+public sealed interface Report permits CheckReport, ExposureReport, InstantReport, NightReport, NightsReport,
+        PlanReport, TrailReport {
+
+    /** Name of the contract that the JSON fields keep. */
+    String SCHEMA = "gloam/1";
+
+    /** When the report was made. */
+    OffsetDateTime generatedAt();
+
+    /** Whether nothing of what was asked for was found. */
+    default boolean empty() {
+        return false;
+    }
+}

@@ -1,0 +1,37 @@
+package gloam.report;
+
+import java.io.IOException;
+import java.util.List;
+
+/** Plain text of at most 100 columns for reading on a terminal or on paper. */
+final class TextRenderer implements Renderer {
+
+    @Override
+    public void render(Report report, Appendable out) throws IOException {
+        for (String line : lines(report)) {
+            out.append(TextWidth.printable(line)).append('\n');
+        }
+    }
+
+    private static List<String> lines(Report report) {
+        if (report instanceof PlanReport plan) {
+            return PlanText.lines(plan);
+        }
+        if (report instanceof NightsReport nights) {
+            return NightsText.lines(nights);
+        }
+        if (report instanceof NightReport night) {
+            return NightText.lines(night);
+        }
+        if (report instanceof InstantReport instant) {
+            return InstantText.lines(instant);
+        }
+        if (report instanceof ExposureReport exposure) {
+            return ExposureText.lines(exposure);
+        }
+        if (report instanceof TrailReport trail) {
+            return TrailText.lines(trail);
+        }
+        return CheckText.lines((CheckReport) report);
+    }
+}
