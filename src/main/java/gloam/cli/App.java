@@ -1,0 +1,109 @@
+package gloam.cli;
+
+import gloam.ephemeris.OutsideCoverage;
+import gloam.store.Nearest;
+import gloam.units.BadInput;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** The program as a function: arguments in, text and an exit code out. */
+public final class App {
+
+    /** Done, also when the honest answer is that there is nothing. */
+    public static final int DONE = 0;
+    /** A bug; the stack trace is on the error stream. */
+    public static final int BUG = 1;
+    /** Something given cannot be used. */
+    public static final int BAD_INPUT = 2;
+    /** Data are missing or do not reach a date asked for. */
+    public static final int NO_DATA = 3;
+    /** Nothing was found and that was to count as failure. */
+    public static final int EMPTY = 4;
+
+    private static final int WIDTH = 100;
+
+    private App() {
+    }
+
+    /** Runs one command; the report goes to {@code out}, everything else to {@code err}. */
+    public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
+        int exit = commandLine(session).setOut(out).setErr(err).execute(args);
+        out.flush();
+        err.flush();
+        return exit;
+    }
+
+    static CommandLine commandLine(Session session) {
+        CommandLine gloam = new CommandLine(new GloamCommand())
+                .addSubcommand(new NightsCommand(session))
+                .addSubcommand(new SkyCommand(session))
+                .addSubcommand(new ExposeCommand(session))
+                .addSubcommand(new TrailCommand(session))
+                .addSubcommand(new PlanCommand(session))
+                .addSubcommand(new CheckCommand(session));
+        Converters.register(gloam);
+        return gloam.setUsageHelpWidth(WIDTH)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
+                .setParameterExceptionHandler(App::badArguments)
+                .setExecutionExceptionHandler(App::failed);
+    }
+
+    private static int badArguments(ParameterException problem, String[] args) {
+        return refuse(problem.getCommandLine(), problems(problem));
+    }
+
+    private static int failed(Exception problem, CommandLine command, ParseResult parsed) {
+        if (problem instanceof BadInput bad) {
+            return refuse(command, bad.problems());
+        }
+        if (problem instanceof OutsideCoverage) {
+            command.getErr().println(problem.getMessage());
+            return NO_DATA;
+        }
+        problem.printStackTrace(command.getErr());
+        return BUG;
+    }
+
+    private static int refuse(CommandLine command, List<String> problems) {
+        PrintWriter err = command.getErr();
+        problems.forEach(err::println);
+        err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
+        return BAD_INPUT;
+    }
+
+    private static List<String> problems(ParameterException problem) {
+        if (problem.getCause() instanceof BadInput bad) {
+            return bad.from(label(problem.getArgSpec())).problems();
+        }
+        if (problem instanceof UnmatchedArgumentException unmatched) {
+            return List.of(unknown(unmatched));
+        }
+        String message = problem.getMessage().lines().findFirst().orElse("");
+        return List.of(message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1));
+    }
+
+    private static String label(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+    }
+
+    private static String unknown(UnmatchedArgumentException problem) {
+        String word = problem.getUnmatched().get(0).replaceFirst("=.*", "");
+        CommandLine command = problem.getCommandLine();
+        boolean option = word.startsWith("-");
+        Stream<String> known = option
+                ? command.getCommandSpec().optionsMap().keySet().stream()
+                : command.getSubcommands().keySet().stream();
+        String kind = option ? "option " : command.getSubcommands().isEmpty() ? "argument " : "command ";
+        return "unknown " + kind + "\"" + word + "\"" + Nearest.to(word, known.toList())
+                .map(nearest -> "; did you mean " + nearest + "?").orElse("");
+    }
+}

@@ -1,0 +1,93 @@
+package gloam.cli;
+
+import gloam.ephemeris.Direction;
+import gloam.gear.Site;
+import gloam.light.SkyBrightness;
+import gloam.planner.Preview;
+import gloam.planner.Trip;
+import gloam.report.KnownSky;
+import gloam.units.BadInput;
+import gloam.units.Range;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+
+/** How the brightness of the sky is known: metered by a preview frame, measured, or computed. */
+final class KnownSkyOptions {
+
+    private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
+
+    @Option(names = "--preview-f-number", paramLabel = "N", converter = Converters.FNumber.class,
+            description = "F-number of a digital frame that looked right (default: the trip's preview).")
+    private Optional<Double> previewFNumber;
+
+    @Option(names = "--preview-iso", paramLabel = "N", description = "Its ISO setting.")
+    private Optional<Double> previewIso;
+
+    @Option(names = "--preview-exposure", paramLabel = "DURATION", description = "Its exposure, such as 30s.")
+    private Optional<Duration> previewExposure;
+
+    @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
+            description = "Measured brightness of the sky at the frame's centre, V mag/arcsec².")
+    private Optional<Double> skyMagArcsec2;
+
+    @Option(names = "--at", paramLabel = "INSTANT",
+            description = "Compute the sky for an instant and take it as steady.")
+    private Optional<Moment> at;
+
+    @Option(names = "--from", paramLabel = "INSTANT",
+            description = "Compute the sky from when the shutter opens, as it changes.")
+    private Optional<Moment> from;
+
+    @Option(names = "--azimuth", paramLabel = "DEG",
+            description = "Where the camera points, from north through east (default: 0).")
+    private Optional<Double> azimuthDeg;
+
+    @Option(names = "--altitude", paramLabel = "DEG",
+            description = "How high the camera points (default: 90, the zenith).")
+    private Optional<Double> altitudeDeg;
+
+    /** The sky asked for; the site is asked for only when the sky is to be computed. */
+    KnownSky known(Optional<Trip> trip, Supplier<Site> site) {
+        boolean frame = previewFNumber.isPresent() || previewIso.isPresent() || previewExposure.isPresent();
+        long ways = Stream.of(frame, skyMagArcsec2.isPresent(), at.isPresent(), from.isPresent())
+                .filter(given -> given).count();
+        if (ways > 1) {
+            throw new BadInput("the sky is said in more than one way; give a preview frame, --sky-mag-arcsec2, --at "
+                    + "or --from");
+        }
+        if (frame) {
+            return new KnownSky.Metered(preview());
+        }
+        if (skyMagArcsec2.isPresent()) {
+            return new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
+                    FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2.get())));
+        }
+        if (at.isPresent() || from.isPresent()) {
+            return computed(site.get());
+        }
+        return trip.flatMap(Trip::preview).map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
+                "the sky is not said; give --preview-f-number, --preview-iso and --preview-exposure, or "
+                        + "--sky-mag-arcsec2, or a site and --at or --from"));
+    }
+
+    private Preview preview() {
+        if (previewFNumber.isEmpty() || previewIso.isEmpty() || previewExposure.isEmpty()) {
+            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure");
+        }
+        double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
+        return FromOption.of("--preview-exposure", () ->
+                new Preview(previewFNumber.get(), iso, previewExposure.get()));
+    }
+
+    private KnownSky computed(Site site) {
+        String option = at.isPresent() ? "--at" : "--from";
+        Moment moment = at.or(() -> from).orElseThrow();
+        double azimuth = FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.orElse(0.0));
+        double altitude = FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElse(90.0));
+        return new KnownSky.Computed(site, Direction.ofDegrees(azimuth, altitude),
+                FromOption.of(option, () -> moment.in(site.zone())), at.isPresent());
+    }
+}

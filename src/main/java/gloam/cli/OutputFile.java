@@ -1,0 +1,53 @@
+package gloam.cli;
+
+import gloam.units.BadInput;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** Writes a file whole or not at all. */
+final class OutputFile {
+
+    private OutputFile() {
+    }
+
+    /**
+     * Puts text into a file as UTF-8; an existing file stays as it is until the new text is complete.
+     *
+     * @throws BadInput when the file cannot be written
+     */
+    static void write(Path file, String text) {
+        try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                Files.writeString(file, text, StandardOpenOption.WRITE);
+            } else {
+                replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), text);
+            }
+        } catch (IOException failed) {
+            throw new BadInput("file \"" + file + "\" cannot be written: " + reason(failed)
+                    + ". Choose another place (--out)");
+        }
+    }
+
+    private static void replace(Path file, String text) throws IOException {
+        Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        try {
+            Files.writeString(beside, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
+                    StandardOpenOption.DSYNC);
+            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    private static String reason(IOException failed) {
+        if (failed instanceof NoSuchFileException) {
+            return "its folder does not exist";
+        }
+        return failed instanceof AccessDeniedException ? "no permission" : failed.getMessage();
+    }
+}

@@ -1,0 +1,50 @@
+package gloam.cli;
+
+import gloam.gear.Site;
+import gloam.report.Report;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** A command that answers with a report. */
+@Command(mixinStandardHelpOptions = true, synopsisHeading = "Usage: ", descriptionHeading = "%n",
+        optionListHeading = "%nOptions:%n", footerHeading = "%nExample:%n", sortOptions = false,
+        abbreviateSynopsis = true, versionProvider = GloamCommand.Version.class)
+abstract class ReportingCommand implements Callable<Integer> {
+
+    @Mixin
+    private OutputOptions output;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Session session;
+
+    ReportingCommand(Session session) {
+        this.session = session;
+    }
+
+    /** The answer to what the options ask. */
+    abstract Report report(Session session);
+
+    /** Gets the report and writes it wherever it is wanted. */
+    @Override
+    public final Integer call() {
+        output.check();
+        Report report = report(session);
+        output.write(report, spec.commandLine().getOut());
+        return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
+    }
+
+    /** The one site to look at: the first one where a trip has several, which a note tells. */
+    final Site oneOf(List<Site> sites) {
+        if (sites.size() > 1) {
+            spec.commandLine().getErr().println("note: the trip has " + sites.size() + " sites; this is for \""
+                    + sites.get(0).name() + "\"; choose with --site");
+        }
+        return sites.get(0);
+    }
+}

@@ -1,0 +1,55 @@
+package gloam.cli;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.StarCatalogue;
+import gloam.ephemeris.orekit.OrekitEphemeris;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** What one run of the program has around it: a clock, the sky's data and the environment. */
+public final class Session {
+
+    private final Clock clock;
+    private final Supplier<Ephemeris> ephemeris;
+    private final Supplier<StarCatalogue> stars;
+    private final Map<String, String> environment;
+    private Optional<Ephemeris> built = Optional.empty();
+
+    /** A session on given parts; ephemeris and stars are asked for only when a command needs them. */
+    public Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
+                   Map<String, String> environment) {
+        this.clock = clock;
+        this.ephemeris = ephemeris;
+        this.stars = stars;
+        this.environment = Map.copyOf(environment);
+    }
+
+    /** A session on the data in the jar. */
+    public static Session real(Clock clock, Map<String, String> environment) {
+        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment);
+    }
+
+    Instant now() {
+        return clock.instant();
+    }
+
+    Ephemeris ephemeris() {
+        if (built.isEmpty()) {
+            built = Optional.of(ephemeris.get());
+        }
+        return built.get();
+    }
+
+    StarCatalogue stars() {
+        return stars.get();
+    }
+
+    /** Whether text may be coloured: on a terminal that can, unless {@code NO_COLOR} is set. */
+    boolean coloured() {
+        return System.console() != null && environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !environment.getOrDefault("TERM", "dumb").equals("dumb");
+    }
+}

@@ -1,0 +1,129 @@
+package gloam.cli;
+
+import gloam.gear.Site;
+import gloam.gear.Skyline;
+import gloam.light.Atmosphere;
+import gloam.planner.Trip;
+import gloam.store.Nearest;
+import gloam.store.TripFile;
+import gloam.units.Angle;
+import gloam.units.BadInput;
+import java.nio.file.Path;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Where: a trip file, or a place given directly. */
+final class SiteOptions {
+
+    /** A zenith far from towns on an average night at sunspot minimum, as in a trip file. */
+    private static final double DARK_SKY_MAG_ARCSEC2 = 21.6;
+
+    @Option(names = "--trip", paramLabel = "FILE", description = "The trip file.")
+    private Optional<Path> trip;
+
+    @Option(names = "--site", paramLabel = "NAME",
+            description = "One of the trip's sites (default: all, or the first where only one can be looked at).")
+    private Optional<String> site;
+
+    @Option(names = "--lat", paramLabel = "DEG", description = "Latitude in degrees, north positive.")
+    private Optional<Double> latitudeDeg;
+
+    @Option(names = "--lon", paramLabel = "DEG", description = "Longitude in degrees, east positive.")
+    private Optional<Double> longitudeDeg;
+
+    @Option(names = "--height", paramLabel = "M", description = "Height in metres.")
+    private Optional<Double> heightM;
+
+    @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of the site, such as Europe/Madrid.")
+    private Optional<ZoneId> zone;
+
+    @Option(names = "--dark-sky", paramLabel = "MAG",
+            description = "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").")
+    private Optional<Double> darkSky;
+
+    @Option(names = "--extinction", paramLabel = "MAG",
+            description = "Light lost at the zenith in magnitudes (default: clear air at the site's height).")
+    private Optional<Double> extinctionMag;
+
+    /** The trip file as it was understood, if one was given; its trip goes to the chosen site alone. */
+    Optional<TripFile.Reading> reading() {
+        return trip.map(TripFile::read).map(read ->
+                new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
+    }
+
+    /** The trip itself. */
+    Optional<Trip> trip() {
+        return reading().map(TripFile.Reading::trip);
+    }
+
+    /** The sites to look at: those of the trip, or the one given directly. */
+    List<Site> sites(Optional<Trip> of) {
+        refuseMixture();
+        return of.map(Trip::sites).orElseGet(() -> List.of(directSite()));
+    }
+
+    private Trip at(Trip all) {
+        refuseMixture();
+        return site.map(name -> new Trip(all.title(), List.of(named(all, name)), all.firstNight(), all.lastNight(),
+                all.camera(), all.film(), all.sheets(), all.preview(), all.wishes())).orElse(all);
+    }
+
+    private static Site named(Trip all, String name) {
+        List<String> names = all.sites().stream().map(Site::name).toList();
+        return all.sites().stream().filter(known -> known.name().equalsIgnoreCase(name)).findFirst()
+                .orElseThrow(() -> new BadInput("site \"" + name + "\" is not in the trip; "
+                        + Nearest.to(name, names).map(near -> "did you mean \"" + near + "\"?")
+                                .orElse("it has " + String.join(", ", names)) + " (--site)"));
+    }
+
+    private Site directSite() {
+        List<String> missing = new ArrayList<>();
+        List.of("--lat", "--lon", "--height", "--zone").stream()
+                .filter(option -> direct().get(option).isEmpty()).forEach(missing::add);
+        if (!missing.isEmpty()) {
+            throw new BadInput("where is not said; give --trip FILE, or add " + String.join(", ", missing));
+        }
+        double latitude = FromOption.checked("--lat", Site.LATITUDE, latitudeDeg.orElseThrow());
+        double longitude = FromOption.checked("--lon", Site.LONGITUDE, longitudeDeg.orElseThrow());
+        double height = FromOption.checked("--height", Site.HEIGHT, heightM.orElseThrow());
+        double clearMag = Math.round(Atmosphere.clearExtinctionMag(height) * 1000) / 1000.0;
+        return new Site(coordinates(latitude, longitude), Angle.ofDegrees(latitude),
+                Angle.ofDegrees(longitude), height, zone.orElseThrow(),
+                FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.orElse(DARK_SKY_MAG_ARCSEC2)),
+                FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.orElse(clearMag)), Skyline.FLAT);
+    }
+
+    private static String coordinates(double latitude, double longitude) {
+        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitude), latitude < 0 ? "S" : "N",
+                Math.abs(longitude), longitude < 0 ? "W" : "E");
+    }
+
+    private void refuseMixture() {
+        List<String> direct = direct().entrySet().stream().filter(option -> option.getValue().isPresent())
+                .map(Map.Entry::getKey).toList();
+        if (trip.isPresent() && !direct.isEmpty()) {
+            throw new BadInput(String.join(", ", direct) + " cannot go with --trip, which gives the place; "
+                    + "leave out one or the other");
+        }
+        if (trip.isEmpty() && site.isPresent()) {
+            throw new BadInput("--site names a site of a trip; add --trip FILE");
+        }
+    }
+
+    private Map<String, Optional<?>> direct() {
+        Map<String, Optional<?>> options = new LinkedHashMap<>();
+        options.put("--lat", latitudeDeg);
+        options.put("--lon", longitudeDeg);
+        options.put("--height", heightM);
+        options.put("--zone", zone);
+        options.put("--dark-sky", darkSky);
+        options.put("--extinction", extinctionMag);
+        return options;
+    }
+}

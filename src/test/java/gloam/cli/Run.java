@@ -1,0 +1,52 @@
+package gloam.cli;
+
+import gloam.ephemeris.StarCatalogue;
+import gloam.support.AnalyticEphemeris;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One run of the program in this process, with a clock that stands still and the low-precision ephemeris.
+ *
+ * @param exit the exit code
+ * @param out  standard output
+ * @param err  standard error
+ */
+record Run(int exit, String out, String err) {
+
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2027-01-15T10:00:00Z"), ZoneOffset.UTC);
+
+    static Run of(String... args) {
+        return on(session(), args);
+    }
+
+    /** The same on the data in the jar. */
+    static Run real(List<String> args) {
+        return on(Session.real(CLOCK, Map.of()), args.toArray(String[]::new));
+    }
+
+    private static Run on(Session session, String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int exit = App.run(session, new PrintWriter(out), new PrintWriter(err), args);
+        return new Run(exit, lines(out), lines(err));
+    }
+
+    static Run of(List<String> args) {
+        return of(args.toArray(String[]::new));
+    }
+
+    static Session session() {
+        return new Session(CLOCK, AnalyticEphemeris::new, StarCatalogue::builtIn, Map.of());
+    }
+
+    /** With plain line ends, so that the golden files are the same on every machine. */
+    private static String lines(StringWriter text) {
+        return text.toString().replace(System.lineSeparator(), "\n");
+    }
+}
