@@ -1,0 +1,173 @@
+package gloam.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TimeZone;
+import org.junit.jupiter.api.Test;
+
+/** The layers of Gloam and the walls between them, as DEVELOPERS.md draws them. */
+class ArchitectureTest {
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("gloam");
+
+    /** Fewer than this means that the classes were not found, not that the code is small. */
+    private static final int LEAST_CLASSES = 40;
+
+    /** For each package those it may use, lowest first; what is not listed is forbidden. */
+    private static final Map<String, List<String>> MAY_USE = new LinkedHashMap<>();
+
+    static {
+        MAY_USE.put("units", List.of());
+        MAY_USE.put("gear", List.of("units"));
+        MAY_USE.put("film", List.of("units"));
+        MAY_USE.put("ephemeris", List.of("units", "gear"));
+        MAY_USE.put("ephemeris.orekit", List.of("units", "gear", "ephemeris"));
+        MAY_USE.put("light", List.of("units", "gear", "ephemeris"));
+        MAY_USE.put("exposure", List.of("units", "gear", "film", "ephemeris", "light"));
+        MAY_USE.put("trail", List.of("units", "gear", "ephemeris"));
+        MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
+        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner"));
+        MAY_USE.put("report", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
+                "planner"));
+        List<String> everything = new ArrayList<>(MAY_USE.keySet());
+        MAY_USE.put("cli", everything);
+    }
+
+    /** The package {@code gloam} itself, where {@code Main} stands. */
+    private static final String TOP = "Main";
+
+    /** Methods that take the machine's locale unless they are given one, by the class that has them. */
+    private static final Map<String, Set<String>> LOCALISED = Map.of(
+            "java.lang.String", Set.of("format", "formatted", "toLowerCase", "toUpperCase"),
+            "java.util.Formatter", Set.of("format"),
+            "java.io.PrintStream", Set.of("format", "printf"),
+            "java.io.PrintWriter", Set.of("format", "printf"),
+            "java.time.format.DateTimeFormatter", Set.of("ofPattern"));
+
+    @Test
+    void packagesUseOnlyThoseListed() {
+        LayeredArchitecture rule = layeredArchitecture().consideringOnlyDependenciesInLayers()
+                .withOptionalLayers(true)
+                .layer(TOP).definedBy("gloam");
+        for (String name : MAY_USE.keySet()) {
+            rule = rule.layer(name).definedBy("gloam." + name);
+        }
+        for (Map.Entry<String, List<String>> row : MAY_USE.entrySet()) {
+            rule = row.getValue().isEmpty()
+                    ? rule.whereLayer(row.getKey()).mayNotAccessAnyLayer()
+                    : rule.whereLayer(row.getKey())
+                            .mayOnlyAccessLayers(row.getValue().toArray(String[]::new));
+        }
+        rule.ensureAllClassesAreContainedInArchitecture().check(CLASSES);
+    }
+
+    @Test
+    void packagesHaveNoCycles() {
+        slices().matching("gloam.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void orekitStaysBehindItsDoor() {
+        onlyIn(List.of("org.orekit.."), "gloam.ephemeris.orekit");
+    }
+
+    @Test
+    void hipparchusStaysWithTheEphemeris() {
+        onlyIn(List.of("org.hipparchus.."), "gloam.ephemeris..");
+    }
+
+    @Test
+    void jacksonStaysWithFilesAndReports() {
+        onlyIn(List.of("com.fasterxml.jackson..", "tools.jackson..", "org.yaml.snakeyaml.."),
+                "gloam.store", "gloam.report");
+    }
+
+    @Test
+    void picocliStaysWithTheCommands() {
+        onlyIn(List.of("picocli.."), "gloam.cli");
+    }
+
+    private static void onlyIn(List<String> library, String... homes) {
+        noClasses().that().resideOutsideOfPackages(homes)
+                .should().dependOnClassesThat().resideInAnyPackage(library.toArray(String[]::new))
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyMainTouchesStandardStreams() {
+        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main").should(ACCESS_STANDARD_STREAMS)
+                .check(CLASSES);
+    }
+
+    @Test
+    void onlyMainAndSessionReadTheClockOrTheZoneOfTheMachine() {
+        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main")
+                .and().doNotHaveFullyQualifiedName("gloam.cli.Session")
+                .should().accessTargetWhere(describe("read the machine's clock or zone",
+                        ArchitectureTest::readsMachine))
+                .check(CLASSES);
+    }
+
+    private static boolean readsMachine(JavaAccess<?> access) {
+        String owner = access.getTargetOwner().getName();
+        String name = access.getName();
+        return owner.startsWith("java.time.") && name.equals("now")
+                || owner.equals(Clock.class.getName())
+                        && (name.startsWith("system") || name.startsWith("tick"))
+                || owner.equals(ZoneId.class.getName()) && name.equals("systemDefault")
+                || owner.equals(TimeZone.class.getName()) && name.equals("getDefault")
+                || owner.equals(System.class.getName()) && name.equals("currentTimeMillis");
+    }
+
+    @Test
+    void textNeverDependsOnTheMachinesLocale() {
+        noClasses().should().accessTargetWhere(describe("make text without a locale",
+                ArchitectureTest::lacksLocale))
+                .check(CLASSES);
+    }
+
+    private static boolean lacksLocale(JavaAccess<?> access) {
+        return access.getTarget() instanceof CodeUnitAccessTarget target
+                && LOCALISED.getOrDefault(target.getOwner().getName(), Set.of()).contains(target.getName())
+                && target.getRawParameterTypes().stream()
+                        .noneMatch(type -> type.isEquivalentTo(Locale.class));
+    }
+
+    @Test
+    void nothingStaticChanges() {
+        fields().that().areStatic().should().beFinal().check(CLASSES);
+    }
+
+    @Test
+    void nothingHasSetters() {
+        noMethods().should().haveNameMatching("set[A-Z].*").check(CLASSES);
+    }
+
+    @Test
+    void rulesAreNotVacuous() {
+        assertTrue(CLASSES.size() >= LEAST_CLASSES, () -> "only " + CLASSES.size() + " classes were found");
+    }
+}
