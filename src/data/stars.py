@@ -24,6 +24,8 @@ with open(output, "w", encoding="utf-8", newline="\n") as out:
         called = names.get(str(star["id"]), {})
         if called.get("bayer", "").startswith("undefined"):  # a letter lost in the package
             called["bayer"] = ""
+        if called.get("c", "").isdigit():  # a number in the constellation's place
+            called["c"] = ""
         fields = [str(star["id"]), f"{ra % 360:.4f}", f"{dec:.4f}", f"{star['properties']['mag']:.2f}",
                   star["properties"]["bv"]] + [called.get(key, "") for key in ("bayer", "flam", "c", "name")]
         out.write("\t".join(fields) + "\n")

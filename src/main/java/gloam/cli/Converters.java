@@ -120,16 +120,19 @@ final class Converters {
         return new Frame(number(sides.group(1)), number(sides.group(2)));
     }
 
-    /** A star as right ascension and declination in degrees, if wanted with its proper motion in mas a year. */
+    /**
+     * A star as right ascension and declination in degrees, if wanted with its proper motion in mas a year and its
+     * parallax in mas.
+     */
     static Star star(String text) {
         List<String> parts = Arrays.asList(text.split(",", -1));
-        if (parts.size() != 2 && parts.size() != 4) {
-            throw new BadInput("expected RA,DEC or RA,DEC,PMRA,PMDEC, found \"" + text + "\"");
+        if (parts.size() != 2 && parts.size() != 4 && parts.size() != 5) {
+            throw new BadInput("expected RA,DEC, RA,DEC,PMRA,PMDEC or RA,DEC,PMRA,PMDEC,PARALLAX, found \"" + text + "\"");
         }
         List<Double> numbers = parts.stream().map(Converters::number).toList();
         boolean moves = numbers.size() == 4;
         return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0, moves ? numbers.get(3) : 0,
-                Double.NaN, Double.NaN);
+                numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }
 
     /** An f-number such as 12 or f/12; a marking stands for its exact value. */

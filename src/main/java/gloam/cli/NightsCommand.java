@@ -7,10 +7,8 @@ import gloam.planner.Trip;
 import gloam.report.NightsReport;
 import gloam.report.Report;
 import gloam.store.TripFile;
-import gloam.units.BadInput;
 import gloam.units.Range;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -22,17 +20,11 @@ import picocli.CommandLine.Option;
         footer = "gloam nights --trip demo-data/trip.yaml --stay 2")
 final class NightsCommand extends ReportingCommand {
 
-    private static final Range NIGHTS = new Range("number of nights", 1, 3660, "");
-
     @Mixin
     private SiteOptions place;
 
-    @Option(names = "--from", paramLabel = "DATE",
-            description = "Evening of the first night (default: the trip's first).")
-    private Optional<LocalDate> from;
-
-    @Option(names = "--to", paramLabel = "DATE", description = "Evening of the last night (default: the trip's last).")
-    private Optional<LocalDate> to;
+    @Mixin
+    private DateOptions evenings;
 
     @Option(names = "--stay", paramLabel = "N",
             description = "Rank runs of N consecutive nights too (default: the trip's stay, if any).")
@@ -47,23 +39,12 @@ final class NightsCommand extends ReportingCommand {
         Optional<TripFile.Reading> reading = place.reading();
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
-        List<LocalDate> dates = dates(trip);
+        List<LocalDate> dates = evenings.dates(trip);
         NightRanking ranking = new NightRanking(session.ephemeris());
         List<Stay> stays = stay.or(() -> reading.map(TripFile.Reading::stay).filter(nights -> nights.isPresent())
                         .map(nights -> nights.getAsInt()))
                 .map(nights -> ranking.stays(sites, dates, checked(nights, dates))).orElse(List.of());
         return NightsReport.of(ranking.nights(sites, dates), stays, session.now());
-    }
-
-    private List<LocalDate> dates(Optional<Trip> trip) {
-        LocalDate first = from.or(() -> trip.map(Trip::firstNight)).orElseThrow(() ->
-                new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
-        LocalDate last = to.or(() -> trip.map(Trip::lastNight)).orElse(first);
-        if (last.isBefore(first)) {
-            throw new BadInput("the last night " + last + " is before the first, " + first + " (--to)");
-        }
-        FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
-        return first.datesUntil(last.plusDays(1)).toList();
     }
 
     private static int checked(int nights, List<LocalDate> dates) {

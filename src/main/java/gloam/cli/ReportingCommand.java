@@ -18,6 +18,9 @@ abstract class ReportingCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output;
 
+    @Mixin
+    private SkyDataOptions skyData;
+
     @Spec
     private CommandSpec spec;
 
@@ -34,7 +37,7 @@ abstract class ReportingCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         output.check();
-        Report report = report(session);
+        Report report = report(skyData.applied(session));
         output.write(report, spec.commandLine().getOut());
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }

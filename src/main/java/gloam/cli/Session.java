@@ -32,6 +32,12 @@ public final class Session {
         return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment);
     }
 
+    /** The same session on the data in the jar with the user's own in their place. */
+    Session with(SkyDataOptions own) {
+        Ephemeris given = own.over(OrekitEphemeris.builtIn());
+        return new Session(clock, () -> given, stars, environment);
+    }
+
     Instant now() {
         return clock.instant();
     }

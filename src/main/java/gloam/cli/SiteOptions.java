@@ -51,6 +51,10 @@ final class SiteOptions {
             description = "Light lost at the zenith in magnitudes (default: clear air at the site's height).")
     private Optional<Double> extinctionMag;
 
+    @Option(names = "--sea-horizon",
+            description = "The site looks out over the sea from its height: the skyline lies below the level.")
+    private boolean seaHorizon;
+
     /** The trip file as it was understood, if one was given; its trip goes to the chosen site alone. */
     Optional<TripFile.Reading> reading() {
         return trip.map(TripFile::read).map(read ->
@@ -96,7 +100,8 @@ final class SiteOptions {
         return new Site(coordinates(latitude, longitude), Angle.ofDegrees(latitude),
                 Angle.ofDegrees(longitude), height, zone.orElseThrow(),
                 FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.orElse(DARK_SKY_MAG_ARCSEC2)),
-                FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.orElse(clearMag)), Skyline.FLAT);
+                FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.orElse(clearMag)),
+                seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 
     private static String coordinates(double latitude, double longitude) {
@@ -124,6 +129,7 @@ final class SiteOptions {
         options.put("--zone", zone);
         options.put("--dark-sky", darkSky);
         options.put("--extinction", extinctionMag);
+        options.put("--sea-horizon", seaHorizon ? Optional.of(true) : Optional.empty());
         return options;
     }
 }

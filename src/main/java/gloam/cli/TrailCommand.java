@@ -68,9 +68,9 @@ final class TrailCommand extends ReportingCommand {
     @Option(names = "--airless", description = "Leave refraction out.")
     private boolean airless;
 
-    @Option(names = "--star", paramLabel = "RA,DEC[,PMRA,PMDEC]",
-            description = "Ask for that star alone: ICRS degrees, proper motion in mas a year. May be given more "
-                    + "than once.")
+    @Option(names = "--star", paramLabel = "RA,DEC[,PMRA,PMDEC[,PARALLAX]]",
+            description = "Ask for that star alone: ICRS degrees, proper motion in mas a year, parallax in mas. May be "
+                    + "given more than once.")
     private List<Star> stars = new ArrayList<>();
 
     TrailCommand(Session session) {

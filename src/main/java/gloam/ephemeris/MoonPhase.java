@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -71,12 +72,22 @@ public record MoonPhase(Angle elongation) {
                 .sorted((one, other) -> one.at.compareTo(other.at)).toList();
     }
 
-    /** The time since the last new moon. */
-    public static Duration age(Ephemeris ephemeris, Instant at) {
-        Interval month = new Interval(at.minus(LONGEST_MONTH), at);
-        return quarters(ephemeris, month).stream().filter(quarter -> quarter.name == Name.NEW_MOON)
-                .reduce((first, second) -> second).map(quarter -> Duration.between(quarter.at, at))
-                .orElseThrow(() -> new IllegalStateException("no new moon in " + month));
+    /** The time since the last new moon; empty where the ephemeris does not reach back to it. */
+    public static Optional<Duration> age(Ephemeris ephemeris, Instant at) {
+        return covered(ephemeris, new Interval(at.minus(LONGEST_MONTH), at))
+                .filter(quarter -> quarter.name == Name.NEW_MOON)
+                .reduce((first, second) -> second).map(quarter -> Duration.between(quarter.at, at));
+    }
+
+    /** The next four quarters, in order of time; fewer where the ephemeris ends before them. */
+    public static List<Quarter> next(Ephemeris ephemeris, Instant at) {
+        return covered(ephemeris, new Interval(at, at.plus(LONGEST_MONTH))).limit(4).toList();
+    }
+
+    private static Stream<Quarter> covered(Ephemeris ephemeris, Interval span) {
+        Interval all = ephemeris.covers();
+        Interval withItsEnd = new Interval(all.start(), all.endExclusive().minusNanos(1));
+        return withItsEnd.intersect(span).stream().flatMap(covered -> quarters(ephemeris, covered).stream());
     }
 
     /** The name of the phase: a quarter within 6° of it, else what lies between. */

@@ -3,9 +3,11 @@ package gloam.ephemeris;
 import gloam.gear.Site;
 import gloam.units.Interval;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -43,7 +45,7 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
      * @throws OutsideCoverage when part of it lies outside what the ephemeris covers
      */
     public static Night of(Ephemeris ephemeris, Site site, LocalDate date) {
-        Interval span = spanOf(site, date);
+        Interval span = coveredSpan(ephemeris, site, date);
         SunCourse sun = SunCourse.of(ephemeris, site, span);
         MoonCourse moon = MoonCourse.of(ephemeris, site, span);
         List<Event> events = Stream.concat(sun.events(), moon.events()).sorted(Event.IN_TIME).toList();
@@ -63,6 +65,24 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
     public static Interval spanOf(Site site, LocalDate date) {
         return new Interval(date.atTime(LocalTime.NOON).atZone(site.zone()).toInstant(),
                 date.plusDays(1).atTime(LocalTime.NOON).atZone(site.zone()).toInstant());
+    }
+
+    /**
+     * The same of a night that an ephemeris covers.
+     *
+     * @throws OutsideCoverage when part of it lies outside
+     */
+    public static Interval coveredSpan(Ephemeris ephemeris, Site site, LocalDate date) {
+        Interval span = spanOf(site, date);
+        if (!ephemeris.covers().intersect(span).equals(Optional.of(span))) {
+            throw new OutsideCoverage(date, ephemeris.covers());
+        }
+        return span;
+    }
+
+    /** Half-way through the Sun's absence, or from noon to noon where there is none. */
+    public Instant middle() {
+        return (sunDown.isEmpty() ? span : sunDown.get(0)).middle();
     }
 
     /** How long it is dark. */

@@ -2,6 +2,7 @@ package gloam.ephemeris;
 
 import gloam.units.Interval;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 
 /** A date for which no ephemeris is at hand. */
@@ -11,7 +12,16 @@ public final class OutsideCoverage extends RuntimeException {
 
     /** Names the date asked for and the dates covered. */
     public OutsideCoverage(Instant asked, Interval covered) {
-        super("no ephemeris for " + day(asked) + "; the data cover " + day(covered.start()) + " … "
+        this(day(asked), covered);
+    }
+
+    /** Names the night asked for by its evening, and the dates covered. */
+    public OutsideCoverage(LocalDate evening, Interval covered) {
+        this("the whole night of " + evening, covered);
+    }
+
+    private OutsideCoverage(String asked, Interval covered) {
+        super("no ephemeris for " + asked + "; the data cover " + day(covered.start()) + " … "
                 + day(covered.endExclusive().minusNanos(1))
                 + ". Choose a date inside, or see orekit-data-notes.md.");
     }

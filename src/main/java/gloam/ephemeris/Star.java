@@ -27,6 +27,12 @@ public record Star(String name, double rightAscensionDeg, double declinationDeg,
     /** Allowed parallaxes: up to a third more than the nearest star's. */
     public static final Range PARALLAX = new Range("parallax", 0, 1000, "mas");
 
+    /**
+     * Where galactic longitude and latitude begin, near the middle of the Milky Way: ESA 1997, The Hipparcos
+     * and Tycho Catalogues, vol. 1, section 1.5.3.
+     */
+    public static final Star GALACTIC_CENTRE = at("galactic centre", 266.40500, -28.93617);
+
     /** Refuses numbers outside their range with {@link gloam.units.BadInput}. */
     public Star {
         RIGHT_ASCENSION.check(rightAscensionDeg);

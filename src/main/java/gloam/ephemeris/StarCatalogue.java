@@ -1,16 +1,12 @@
 package gloam.ephemeris;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The stars to magnitude 6, by their places at J2000.0: proper motion and parallax are not known.
@@ -25,29 +21,25 @@ public final class StarCatalogue {
 
     private final List<Star> stars;
     private final Map<String, Star> byName;
+    private final Map<String, List<Star>> byConstellation;
 
-    private StarCatalogue(List<Star> stars, Map<String, Star> byName) {
-        this.stars = List.copyOf(stars);
+    private StarCatalogue(List<Star> stars, Map<String, Star> byName, Map<String, List<Star>> byConstellation) {
+        this.stars = stars;
         this.byName = byName;
+        this.byConstellation = byConstellation;
     }
 
-    /** The catalogue in the jar, read anew at each call. */
+    /** The catalogue in the jar, read at the first call. */
     public static StarCatalogue builtIn() {
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(
-                StarCatalogue.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
-            List<Star> stars = new ArrayList<>();
-            Map<String, Star> byName = new HashMap<>();
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (!line.startsWith("#")) {
-                    Row row = Row.of(line);
-                    stars.add(row.star());
-                    row.names().forEach(name -> byName.putIfAbsent(key(name), row.star()));
-                }
-            }
-            return new StarCatalogue(stars, byName);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return BuiltIn.CATALOGUE;
+    }
+
+    private static StarCatalogue read() {
+        List<Row> rows = TextResource.rows(RESOURCE, Row::of);
+        Map<String, Star> byName = new HashMap<>();
+        rows.forEach(row -> row.names().forEach(name -> byName.putIfAbsent(key(name), row.star())));
+        return new StarCatalogue(rows.stream().map(Row::star).toList(), byName, rows.stream().collect(
+                Collectors.groupingBy(Row::constellation, Collectors.mapping(Row::star, Collectors.toList()))));
     }
 
     /** All stars, brightest first. */
@@ -64,20 +56,30 @@ public final class StarCatalogue {
         return Optional.ofNullable(byName.get(key(name)));
     }
 
+    /** The lettered and numbered stars of a constellation, brightest first. */
+    public List<Star> in(Constellation constellation) {
+        return List.copyOf(byConstellation.getOrDefault(constellation.abbreviation(), List.of()));
+    }
+
     private static String key(String name) {
         return name.strip().toLowerCase(Locale.ROOT);
     }
 
-    /** A line of the table: the star and all it is called, the usual name first. */
-    private record Row(Star star, List<String> names) {
+    /** Holds the catalogue in the jar from the first call on. */
+    private static final class BuiltIn {
 
-        static Row of(String line) {
-            String[] fields = line.split("\t", -1);
+        static final StarCatalogue CATALOGUE = read();
+    }
+
+    /** A row of the table: the star, all it is called, the usual name first, and its constellation's letters. */
+    private record Row(Star star, List<String> names, String constellation) {
+
+        static Row of(String[] fields) {
             List<String> names = names(fields);
             double colourBv = fields[4].isEmpty() ? Double.NaN : Double.parseDouble(fields[4]);
             return new Row(new Star(names.get(0), Double.parseDouble(fields[1]),
                     Double.parseDouble(fields[2]), 0, 0,
-                    Double.parseDouble(fields[3]), colourBv), names);
+                    Double.parseDouble(fields[3]), colourBv), names, fields[7]);
         }
 
         private static List<String> names(String[] fields) {

@@ -51,6 +51,18 @@ public final class Skyline {
         return Angle.ofDegrees(left.altitudeDeg + share * (right.altitudeDeg - left.altitudeDeg));
     }
 
+    /** Whether it is level all around. */
+    public boolean isLevel() {
+        return points.stream().allMatch(point -> point.altitudeDeg == 0);
+    }
+
+    /** The same with the sea's horizon, as seen from a height over it in metres, where it is level or lower. */
+    public Skyline overSea(double heightM) {
+        double seaDeg = -SeaHorizon.dipDeg(heightM);
+        return new Skyline(points.stream().map(point ->
+                point.altitudeDeg > 0 ? point : new Point(point.azimuthDeg, seaDeg)).toList());
+    }
+
     private static double turn(double deg) {
         return deg < 0 ? deg + 360 : deg;
     }

@@ -70,8 +70,7 @@ public final class NightRanking {
         double moonlessHours = hours(night.moonlessDarkness());
         double trueHours = moonlessHours + faintMoonHours(night);
         double score = Math.min(1, (trueHours + MOONLIT_SHARE * (darkHours - trueHours)) / FULL_HOURS);
-        Interval middleOf = night.sunDown().isEmpty() ? night.span() : night.sunDown().get(0);
-        Appearance moon = ephemeris.appearance(Body.MOON, site, middleOf.middle());
+        Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
         return new NightRank(night, darkHours, moonlessHours, moon, score, reason(night, darkHours, trueHours, moon));
     }
 

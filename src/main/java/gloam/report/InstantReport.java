@@ -22,10 +22,11 @@ import java.util.List;
  * @param at          the instant
  * @param bodies      Sun, Moon and planets
  * @param stars       the stars asked for
+ * @param moon        the Moon's phase
  * @param light       the brightness of sky and ground
  */
 public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTime at, List<BodyRow> bodies,
-                            List<StarRow> stars, Light light) implements Report {
+                            List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
     /** The sky of a site at an instant. */
     public static InstantReport of(Ephemeris ephemeris, Site site, Instant at, List<Star> stars, Instant now) {
@@ -33,13 +34,13 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
         return new InstantReport(clock.asked(now), Place.of(site), clock.asked(at),
                 Arrays.stream(Body.values()).map(body -> BodyRow.of(ephemeris.appearance(body, site, at))).toList(),
                 stars.stream().map(star -> StarRow.of(star.name(), ephemeris.position(star, site, at))).toList(),
-                Light.of(ephemeris, site, at));
+                MoonRow.of(ephemeris, site, at), Light.of(ephemeris, site, at));
     }
 
     /** One body of the solar system. */
     public record BodyRow(String name, double azimuthDeg, double airlessAltitudeDeg, double apparentAltitudeDeg,
                           double rightAscensionDeg, double declinationDeg, double distanceKm, double magnitude,
-                          double illuminatedFraction, double phaseAngleDeg) {
+                          double illuminatedFraction, double phaseAngleDeg, double angularDiameterDeg) {
 
         static BodyRow of(Appearance body) {
             SkyPosition position = body.position();
@@ -49,7 +50,8 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
                     Rounding.azimuthDeg(position.rightAscension()), Rounding.positionDeg(position.declination()),
                     Rounding.distanceKm(position.distanceKm()), Rounding.mag(body.magnitude()),
                     Rounding.decimals(body.illuminatedFraction(), 5),
-                    Rounding.decimals(body.phaseAngle().degrees(), 4));
+                    Rounding.decimals(body.phaseAngle().degrees(), 4),
+                    Rounding.decimals(2 * body.semidiameter().degrees(), 6));
         }
     }
 

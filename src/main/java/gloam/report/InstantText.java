@@ -20,6 +20,8 @@ final class InstantText {
             lines.add("");
             lines.addAll(stars(report).lines());
         }
+        lines.add("");
+        lines.addAll(MoonText.lines(report.moon()));
         InstantReport.Light light = report.light();
         lines.add("");
         lines.add("  zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: dark sky "

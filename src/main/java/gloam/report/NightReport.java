@@ -5,6 +5,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.SkylinePassage;
 import gloam.gear.Site;
 import gloam.light.GroundLight;
 import gloam.light.SkyLight;
@@ -15,6 +16,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -25,10 +27,11 @@ import java.util.stream.Stream;
  * @param place       where
  * @param nights      the night, one row
  * @param hours       the sky at each full hour from before sunset to after sunrise
+ * @param moon        the Moon half-way through the Sun's absence
  * @param planets     the planets half-way through the night
  */
 public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow> nights, List<HourRow> hours,
-                          List<PlanetRow> planets) implements Report {
+                          MoonRow moon, List<PlanetRow> planets) implements Report {
 
     private static final List<Body> PLANETS =
             List.of(Body.MERCURY, Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN, Body.URANUS, Body.NEPTUNE);
@@ -37,10 +40,16 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
     public static NightReport of(Ephemeris ephemeris, NightRank rank, Instant now) {
         Night night = rank.night();
         Site site = night.site();
-        return new NightReport(new SiteClock(site.zone()).asked(now), Place.of(site), List.of(NightRow.of(rank)),
+        return new NightReport(new SiteClock(site.zone()).asked(now), Place.of(site), List.of(NightRow.of(rank, passages(ephemeris, night))),
                 hours(night).map(at -> HourRow.of(ephemeris, site, at)).toList(),
-                PLANETS.stream()
+                MoonRow.of(ephemeris, site, night.middle()), PLANETS.stream()
                         .map(body -> PlanetRow.of(ephemeris.appearance(body, site, night.span().middle()))).toList());
+    }
+
+    /** When Sun, Moon and planets pass the terrain, in order of body and time; none where it is level. */
+    private static List<SkylinePassage> passages(Ephemeris ephemeris, Night night) {
+        return night.site().skyline().isLevel() ? List.of() : Arrays.stream(Body.values())
+                .flatMap(body -> SkylinePassage.of(ephemeris, night.site(), body, night.span()).stream()).toList();
     }
 
     /** The full hours of the site's clock from the last one before sunset to the first one after sunrise. */

@@ -2,10 +2,13 @@ package gloam.report;
 
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Event;
+import gloam.ephemeris.SkylinePassage;
 import gloam.planner.NightRank;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One night at one site and what it is good for.
@@ -23,9 +26,17 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
                        double moonlessDarkHours, Moon moon, double score, String reason) {
 
     static NightRow of(NightRank rank) {
+        return of(rank, List.of());
+    }
+
+    /** The same with the bodies' passages of the skyline among the events. */
+    static NightRow of(NightRank rank, List<SkylinePassage> passages) {
         SiteClock clock = new SiteClock(rank.night().site().zone());
         return new NightRow(rank.night().date(), rank.night().site().name(),
-                rank.night().events().stream().map(event -> EventRow.of(event, clock)).toList(),
+                Stream.concat(rank.night().events().stream().map(event -> EventRow.of(event, clock)),
+                                passages.stream().map(passage ->
+                                        new EventRow(clock.event(passage.at()), passage.label())))
+                        .sorted(Comparator.comparing(EventRow::at)).toList(),
                 Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
                 Rounding.decimals(rank.score(), 3), rank.reason());
     }

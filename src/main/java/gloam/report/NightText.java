@@ -19,9 +19,8 @@ final class NightText {
         lines.add("Night of " + Wording.date(night.night()));
         lines.add("at " + PlaceText.of(report.place()));
         lines.add("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
-                + Wording.hours(night.moonlessDarkHours()) + "; Moon "
-                + Wording.number(100 * night.moon().illuminatedFraction(), 0) + " % lit");
-        lines.addAll(TextWidth.wrapped(night.reason(), 100));
+                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
+        lines.addAll(MoonText.lines(report.moon()));
         lines.add("");
         lines.addAll(events(night));
         if (!report.hours().isEmpty()) {
@@ -41,8 +40,15 @@ final class NightText {
         }
         Table table = new Table(2, Table.words("date"), Table.words("time"), Table.words("event"));
         night.events().forEach(event -> table.row(Wording.date(Wording.secondDate(event.at())),
-                Wording.second(event.at()), event.what().replace('-', ' ')));
+                Wording.second(event.at()), words(event.what())));
         return table.lines();
+    }
+
+    /** A label in words, the body it names with a capital. */
+    private static String words(String what) {
+        String words = what.replace('-', ' ');
+        boolean named = words.endsWith("skyline") || words.startsWith("moon ");
+        return named ? Wording.title(words) : words;
     }
 
     private static Table hours(NightReport report) {

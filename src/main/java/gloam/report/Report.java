@@ -8,7 +8,8 @@ import java.time.OffsetDateTime;
  * <p>The names of the components are the names of the JSON fields. Numbers are cut to the accuracy claimed and times
  * stand in the site's zone, so that no two renderings can disagree.
  */
-public sealed interface Report permits CheckReport, ExposureReport, InstantReport, NightReport, NightsReport,
+public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport,
+        InstantReport, NightReport, NightsReport,
         PlanReport, TrailReport {
 
     /** Name of the contract that the JSON fields keep. */

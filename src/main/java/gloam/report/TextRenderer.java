@@ -23,6 +23,12 @@ final class TextRenderer implements Renderer {
         if (report instanceof NightReport night) {
             return NightText.lines(night);
         }
+        if (report instanceof ApproachesReport approaches) {
+            return ApproachesText.lines(approaches);
+        }
+        if (report instanceof HighReport high) {
+            return HighText.lines(high);
+        }
         if (report instanceof InstantReport instant) {
             return InstantText.lines(instant);
         }

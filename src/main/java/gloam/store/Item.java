@@ -112,6 +112,15 @@ record Item(Node node, String path, Source source) {
         return allowed.get(index);
     }
 
+    /** Yes or no. */
+    boolean flag() {
+        String word = scalar("true or false").text().strip();
+        if (!word.equals("true") && !word.equals("false")) {
+            throw fault("expected true or false, found " + Shown.quoted(word));
+        }
+        return word.equals("true");
+    }
+
     /** A date. */
     LocalDate date() {
         String text = scalar("a date").text().strip();

@@ -39,9 +39,12 @@ final class SiteSection {
                 clear.content().map(mag -> Shown.number(mag) + " (clear air at this height)").orElse("unknown"),
                 value -> value.number(Site.EXTINCTION));
         Value<Skyline> skyline = fields.orDefault("skyline", Skyline.FLAT, "level all around", SkylineFile::named);
+        Value<Boolean> sea = fields.orDefault("sea-horizon", false, "false",
+                Item::flag);
         fields.noOthers();
         return new Site(name.get(), Angle.ofDegrees(latitudeDeg.get()), Angle.ofDegrees(longitudeDeg.get()),
-                heightM.get(), zone.get(), darkSky.get(), extinction.get(), skyline.get());
+                heightM.get(), zone.get(), darkSky.get(), extinction.get(),
+                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get());
     }
 
     /** To a thousandth, so that what is said is what is used. */

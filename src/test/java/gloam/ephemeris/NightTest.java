@@ -91,7 +91,7 @@ class NightTest {
     void datesOutsideTheDataAreRefusedByName() {
         OutsideCoverage refusal = assertThrows(OutsideCoverage.class,
                 () -> Night.of(EPHEMERIS, Places.EQUATOR, LocalDate.of(2071, 3, 1)));
-        assertTrue(refusal.getMessage().contains("2071-03-0") && refusal.getMessage()
+        assertTrue(refusal.getMessage().contains("the whole night of 2071-03-01") && refusal.getMessage()
                 .contains("2000-01-01 … 2059-12-31"),
                 refusal.getMessage());
     }

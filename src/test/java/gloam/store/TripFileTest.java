@@ -1,6 +1,7 @@
 package gloam.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Body;
@@ -17,6 +18,7 @@ import gloam.planner.Preview;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
 import gloam.units.Angle;
+import gloam.units.BadInput;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -40,7 +42,7 @@ class TripFileTest {
             title: Full
             sites:
               - {name: A, latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320, zone: Europe/Madrid,
-                 dark-sky-mag-arcsec2: 21.4, extinction-mag: 0.21, skyline: skyline.csv}
+                 dark-sky-mag-arcsec2: 21.4, extinction-mag: 0.21, sea-horizon: true, skyline: skyline.csv}
             nights: {from: 2027-02-01, to: 2027-02-14, stay: 2}
             camera: {name: Box, focal-length-mm: 120, frame-mm: {width: 80, height: 70}, f-numbers: [45, 11, 12],
                      focus-m: 3, transmittance: 0.88, spot-um: 50, changeover-min: 6.5, filter-stops: 1,
@@ -80,6 +82,18 @@ class TripFileTest {
 
     @TempDir
     Path folder;
+
+    @Test
+    void aSiteOverTheSeaLooksBelowTheLevel() {
+        Refusals.file(folder, "skyline.csv", "azimuth_deg,altitude_deg\n0,5\n90,0\n");
+        List<Skyline.Point> seen = read("trip.yaml", YAML).trip().sites().get(0).skyline().points();
+        assertEquals(new Skyline.Point(0, 5), seen.get(0));
+        assertEquals(-1.76 * Math.sqrt(1320) / 60, seen.get(1).altitudeDeg(), 1e-12);
+        BadInput refused = assertThrows(BadInput.class,
+                () -> read("trip.yaml", YAML.replace("sea-horizon: true", "sea-horizon: often")));
+        assertTrue(refused.getMessage().contains("sites[0].sea-horizon")
+                && refused.getMessage().contains("expected true or false"), refused.getMessage());
+    }
 
     @Test
     void everythingATripFileCanSayIsUnderstood() {
@@ -142,7 +156,7 @@ class TripFileTest {
                 "sites[0].dark-sky-mag-arcsec2: 21.6",
                 "sites[0].extinction-mag: " + reading.trip().sites().get(0).extinctionMag()
                         + " (clear air at this height)",
-                "sites[0].skyline: level all around",
+                "sites[0].skyline: level all around", "sites[0].sea-horizon: false",
                 "camera.name: camera", "camera.changeover-min: 5", "camera.transmittance: 0.9",
                 "camera.focus-m: infinity", "camera.spot-um: 40", "camera.filter-stops: 0",
                 "camera.projection: rectilinear",

@@ -56,10 +56,7 @@ final class EarthOrientation {
             return new EarthOrientation(entries.get(0).getMjd(),
                     entries.stream().map(entry -> day(entry, leapSeconds)).toList());
         } catch (IOException | OrekitException e) {
-            String firstLine = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
-            throw new BadInput("Earth orientation " + file + " cannot be read: "
-                    + firstLine.replaceAll(":$", "")
-                    + ". Give a finals2000A file of the IERS.");
+            throw Unreadable.of("Earth orientation", file, e, "Give a finals2000A file of the IERS.");
         }
     }
 

@@ -81,8 +81,7 @@ public final class OrekitEphemeris implements Ephemeris {
             return new OrekitEphemeris(inFile, leapSeconds, celestialPole, orientation, planets)
                     .within(orientation);
         } catch (IOException e) {
-            throw new BadInput("ephemeris " + file + " cannot be read: " + e.getMessage()
-                    + ". Give a file in JPL's binary form, such as unxp2000.405.");
+            throw Unreadable.of("ephemeris", file, e, "Give a file in JPL's binary form, such as unxp2000.405.");
         }
     }
 

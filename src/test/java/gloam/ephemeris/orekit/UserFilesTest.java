@@ -8,6 +8,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.OutsideCoverage;
 import gloam.ephemeris.SkyPosition;
 import gloam.gear.Site;
+import gloam.support.FinalsColumns;
 import gloam.support.Places;
 import gloam.units.Angle;
 import gloam.units.BadInput;
@@ -22,7 +23,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -44,8 +44,6 @@ class UserFilesTest {
     private static final OrekitEphemeris BUILT_IN = OrekitEphemeris.builtIn();
     private static final Site SITE = Places.MID_NORTH;
     private static final Instant NIGHT = Instant.parse("2027-02-10T22:00:00Z");
-    private static final int FIRST_MJD = 61437; // 2027-02-01
-    private static final int DAYS = 28;
 
     @TempDir
     Path folder;
@@ -82,7 +80,7 @@ class UserFilesTest {
 
     @Test
     void refusesWhatIsNoEphemeris() throws IOException {
-        assertRefused("no such file", () -> BUILT_IN.withPlanets(folder.resolve("no such file")));
+        assertRefused("there is no such file", () -> BUILT_IN.withPlanets(folder.resolve("no such file")));
         Path text = write("text.405", new byte[10_000]);
         assertRefused("JPL's binary form", () -> BUILT_IN.withPlanets(text));
         Path cut = write("cut.405", Arrays.copyOf(builtInBytes(), 15_000));
@@ -92,7 +90,7 @@ class UserFilesTest {
     /** UT1 and polar motion, invented, against Orekit reading the same file. */
     @Test
     void turnsTheEarthAsMeasured() throws IOException {
-        Path finals = write("finals2000A.all", finals().getBytes(StandardCharsets.US_ASCII));
+        Path finals = write("finals2000A.all", FinalsColumns.february2027().getBytes(StandardCharsets.US_ASCII));
         OrekitEphemeris measured = BUILT_IN.withEarthOrientation(finals);
         SkyPosition with = measured.position(Body.SATURN, SITE, NIGHT);
         Vector3D expected = inOrekit(with, BUILT_IN.position(Body.SATURN, SITE, NIGHT));
@@ -106,7 +104,7 @@ class UserFilesTest {
     @Test
     void refusesDatesWithoutMeasurement() throws IOException {
         OrekitEphemeris measured = BUILT_IN.withEarthOrientation(
-                write("finals2000A.all", finals().getBytes(StandardCharsets.US_ASCII)));
+                write("finals2000A.all", FinalsColumns.february2027().getBytes(StandardCharsets.US_ASCII)));
         OutsideCoverage refusal = assertThrows(OutsideCoverage.class,
                 () -> measured.position(Body.SUN, SITE, Instant.parse("2027-06-01T00:00:00Z")));
         assertTrue(refusal.getMessage().contains("2027-02-01 … 2027-02-27"), refusal.getMessage());
@@ -142,24 +140,6 @@ class UserFilesTest {
 
     private Path write(String name, byte[] bytes) throws IOException {
         return Files.write(folder.resolve(name), bytes);
-    }
-
-    /**
-     * Lines in the columns of finals2000A, UT1 − UTC about 0.4 s, the pole about 0.3 arcsec away, both
-     * moving.
-     */
-    private static String finals() {
-        StringBuilder lines = new StringBuilder();
-        for (int day = 0; day < DAYS; day++) {
-            lines.append(String.format(Locale.ROOT,
-                    "27 2%2d %8.2f P %9.6f 0.000090 %9.6f 0.000090  P%10.7f 0.0000100",
-                    day + 1, (double) FIRST_MJD + day, 0.1 + 0.001 * day, 0.3 - 0.0005 * day,
-                    0.4 - 0.0007 * day));
-            lines.append(String.format(Locale.ROOT, " %7.4f %6.4f  P %9.3f%9.3f %9.3f%9.3f%n", 0.7, 0.001,
-                    0.0, 0.1,
-                    0.0, 0.1));
-        }
-        return lines.toString();
     }
 
     private static byte[] builtInBytes() throws IOException {

@@ -1,0 +1,34 @@
+package gloam.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text of when a target stands high in darkness. */
+final class HighText {
+
+    private HighText() {
+    }
+
+    static List<String> lines(HighReport report) {
+        List<String> lines = new ArrayList<>();
+        lines.addAll(TextWidth.wrapped(Wording.title(report.target()) + " at " + Wording.plain(report.altitudeDeg())
+                + "\u00b0 or higher in darkness", 100));
+        lines.add("at " + PlaceText.of(report.place()));
+        lines.add("");
+        if (report.empty()) {
+            lines.add("  in none of these nights");
+            return lines;
+        }
+        Table table = new Table(2, Table.words("night"), Table.words("from"), Table.words("to"),
+                Table.numbers("highest \u00b0"), Table.words("at"), Table.words("towards"),
+                Table.words("night without the Moon"));
+        for (HighReport.HighNightRow night : report.nights()) {
+            night.spans().forEach(span -> table.row(Wording.date(night.night()), Wording.minuteAfter(span.from()),
+                    Wording.minuteBefore(span.to()), Wording.number(span.highestAltitudeDeg(), 0),
+                    Wording.minute(span.highestAt()), Wording.bearing(span.azimuthDeg()),
+                    Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
+        }
+        lines.addAll(table.lines());
+        return lines;
+    }
+}
