@@ -67,13 +67,18 @@ final class CameraOptions {
                 base.projection());
     }
 
+    /** The frame, if it is said. */
+    Optional<Frame> frame(Optional<Camera> trips) {
+        return frame.or(() -> trips.map(Camera::frame));
+    }
+
     /** The camera whose frame is looked at. */
     Camera camera(Optional<Camera> trips) {
         if (trips.isEmpty() && (focalLengthMm.isEmpty() || frame.isEmpty())) {
             throw new BadInput("the camera is not said; give --trip FILE, or --focal-length MM and --frame WxH");
         }
         return new Camera(trips.map(Camera::name).orElse("camera"), lens(trips),
-                frame.orElseGet(() -> trips.map(Camera::frame).orElseThrow()),
+                frame(trips).orElseThrow(),
                 trips.map(Camera::changeover).orElse(Duration.ZERO));
     }
 }

@@ -45,6 +45,7 @@ final class Converters {
                 .registerConverter(LocalDate.class, Converters::date)
                 .registerConverter(ZoneId.class, Converters::zone)
                 .registerConverter(Moment.class, Moment::parse)
+                .registerConverter(PastOpening.class, PastOpening::parse)
                 .registerConverter(Frame.class, Converters::frame)
                 .registerConverter(Star.class, Converters::star)
                 .registerConverter(OutputFormat.class, OutputFormat::named);

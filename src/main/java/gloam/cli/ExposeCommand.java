@@ -1,15 +1,20 @@
 package gloam.cli;
 
-import gloam.film.FilmStock;
-import gloam.gear.Lens;
+import gloam.exposure.TrailLimit;
+import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.report.ExposureQuestion;
 import gloam.report.ExposureSurvey;
 import gloam.report.KnownSky;
 import gloam.report.Report;
 import gloam.units.BadInput;
+import gloam.units.Interval;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,12 +38,32 @@ final class ExposeCommand extends ReportingCommand {
     private CameraOptions camera;
 
     @Option(names = "--tone", paramLabel = "STOPS",
-            description = "Sky tone wanted, in stops from the film's mid-tone (default: 0).")
+            description = "Tone wanted of the sky, or with --ground of the ground, in stops from the film's mid-tone "
+                    + "(default: 0).")
     private Optional<Double> toneStops;
 
     @Option(names = "--lasts", paramLabel = "DURATION",
             description = "How long the shutter is open, such as 1h50m; tells the tone instead of the time.")
     private Optional<Duration> lasts;
+
+    @Option(names = "--sheets", paramLabel = "N",
+            description = "Sheets that may be spent on the picture; tells how to bracket it (default: 1).")
+    private Optional<Integer> sheets;
+
+    @Option(names = "--open", paramLabel = "INSTANT/DURATION",
+            description = "An earlier opening on the same sheet, such as 2027-02-08T20:10/40m; --from is the next. May "
+                    + "be given more than once.")
+    private List<PastOpening> openings = new ArrayList<>();
+
+    @Option(names = "--ground", paramLabel = "REFLECTANCE",
+            description = "Expose for level ground that throws back that share of the light, 0.01 to 1, instead of "
+                    + "for the sky: grass 0.1, rock 0.2, snow 0.8.")
+    private Optional<Double> ground;
+
+    @Option(names = "--least-difference", paramLabel = "DENSITY",
+            description = "Difference from the sky's tone by which a trail shows, in density (default: "
+                    + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").")
+    private Optional<Double> leastDifference;
 
     ExposeCommand(Session session) {
         super(session);
@@ -46,15 +71,35 @@ final class ExposeCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        if (toneStops.isPresent() && lasts.isPresent()) {
-            throw new BadInput("give --tone STOPS to learn the time or --lasts DURATION to learn the tone, not both");
-        }
         Optional<Trip> trip = place.trip();
-        KnownSky known = sky.known(trip, () -> oneOf(place.sites(trip)));
-        FilmStock stock = film.required(trip.map(Trip::film));
-        Lens lens = camera.lens(trip.map(Trip::camera));
-        ExposureSurvey survey = new ExposureSurvey(session::ephemeris, stock, lens, known);
-        return lasts.map(open -> survey.after(open, session.now())).orElseGet(() -> survey.toTone(
-                FromOption.checked("--tone", Wish.TONE, toneStops.orElse(0.0)), session.now()));
+        List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
+        ExposureQuestion question = new ExposureQuestion(film.required(trip.map(Trip::film)),
+                camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
+                ground.map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
+                        .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
+                FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
+                        leastDifference.orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY)), unknown());
+        return new ExposureSurvey(session::ephemeris, question).report(session.now());
+    }
+
+    private List<Interval> earlier(KnownSky known) {
+        if (!openings.isEmpty() && !(known instanceof KnownSky.Computed)) {
+            throw new BadInput("--open needs a sky computed as it changes; add a site and --from");
+        }
+        return known instanceof KnownSky.Computed computed ? openings.stream().map(opening ->
+                FromOption.of("--open", () -> opening.in(computed.site().zone()))).toList() : List.of();
+    }
+
+    private ExposureQuestion.Unknown unknown() {
+        if (lasts.isPresent() && (toneStops.isPresent() || sheets.isPresent())) {
+            throw new BadInput("give --tone STOPS (and --sheets N) to learn the time or --lasts DURATION to learn the "
+                    + "tone, not both");
+        }
+        if (sheets.isPresent() && !openings.isEmpty()) {
+            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before");
+        }
+        return lasts.<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
+                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(
+                        FromOption.checked("--tone", Wish.TONE, toneStops.orElse(0.0)), sheets.orElse(1))));
     }
 }

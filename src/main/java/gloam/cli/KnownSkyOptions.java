@@ -9,12 +9,13 @@ import gloam.report.KnownSky;
 import gloam.units.BadInput;
 import gloam.units.Range;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
-/** How the brightness of the sky is known: metered by a preview frame, measured, or computed. */
+/** How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them. */
 final class KnownSkyOptions {
 
     private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
@@ -49,28 +50,33 @@ final class KnownSkyOptions {
             description = "How high the camera points (default: 90, the zenith).")
     private Optional<Double> altitudeDeg;
 
-    /** The sky asked for; the site is asked for only when the sky is to be computed. */
-    KnownSky known(Optional<Trip> trip, Supplier<Site> site) {
-        boolean frame = previewFNumber.isPresent() || previewIso.isPresent() || previewExposure.isPresent();
-        long ways = Stream.of(frame, skyMagArcsec2.isPresent(), at.isPresent(), from.isPresent())
-                .filter(given -> given).count();
-        if (ways > 1) {
-            throw new BadInput("the sky is said in more than one way; give a preview frame, --sky-mag-arcsec2, --at "
-                    + "or --from");
+    /**
+     * What tells the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
+     * measured and the computed one; the trip's preview where nothing is said. The site is asked for only when the sky
+     * is to be computed.
+     */
+    List<KnownSky> known(Optional<Trip> trip, Supplier<Site> site) {
+        if (at.isPresent() && from.isPresent()) {
+            throw new BadInput("give --at for a sky that stays or --from for one that changes, not both");
         }
-        if (frame) {
-            return new KnownSky.Metered(preview());
+        List<KnownSky> skies = new ArrayList<>();
+        if (from.isPresent()) {
+            skies.add(computed(site.get()));
         }
-        if (skyMagArcsec2.isPresent()) {
-            return new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
-                    FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2.get())));
+        if (previewFNumber.isPresent() || previewIso.isPresent() || previewExposure.isPresent()) {
+            skies.add(new KnownSky.Metered(preview()));
         }
-        if (at.isPresent() || from.isPresent()) {
-            return computed(site.get());
+        skyMagArcsec2.ifPresent(mag -> skies.add(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
+                FromOption.checked("--sky-mag-arcsec2", SKY, mag)))));
+        if (at.isPresent()) {
+            skies.add(computed(site.get()));
         }
-        return trip.flatMap(Trip::preview).map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
-                "the sky is not said; give --preview-f-number, --preview-iso and --preview-exposure, or "
-                        + "--sky-mag-arcsec2, or a site and --at or --from"));
+        if (skies.isEmpty()) {
+            skies.add(trip.flatMap(Trip::preview).map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
+                    "the sky is not said; give --preview-f-number, --preview-iso and --preview-exposure, or "
+                            + "--sky-mag-arcsec2, or a site and --at or --from")));
+        }
+        return skies;
     }
 
     private Preview preview() {

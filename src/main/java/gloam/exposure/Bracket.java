@@ -1,14 +1,15 @@
 package gloam.exposure;
 
 import gloam.units.Range;
-import gloam.units.Stops;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Several sheets of one picture, a stop apart around the best guess: their half-stops either way adjoin.
+ * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way adjoin.
  *
- * <p>Takes the light as steady over all of them.
+ * <p>Each is reckoned as if opened when the first is.
  *
  * @param exposuresS     times to give in s, shortest first
  * @param chanceOfOneHit chance, 0 to 1, that one of them comes within half a stop of the wanted tone
@@ -23,15 +24,17 @@ public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
         exposuresS = List.copyOf(exposuresS);
     }
 
-    /** The bracket of that many sheets around an exposure that finishes. */
-    public static Bracket of(Exposure exposure, int sheets) {
+    /** That many sheets around a tone, by the exposure that makes a tone; empty where one of them never finishes. */
+    public static Optional<Bracket> of(DoubleFunction<Exposure> toTone, double toneStops, int sheets) {
         SHEETS.check(sheets);
-        if (exposure.neverFinishes()) {
-            throw new IllegalArgumentException("an exposure that never finishes has no bracket");
+        List<Exposure> exposures = IntStream.range(0, sheets)
+                .mapToObj(sheet -> toTone.apply(toneStops + sheet - (sheets - 1) / 2.0)).toList();
+        if (exposures.stream().anyMatch(Exposure::neverFinishes)) {
+            return Optional.empty();
         }
-        List<Double> exposuresS = IntStream.range(0, sheets)
-                .mapToObj(sheet -> exposure.correctedS() * Stops.factor(sheet - (sheets - 1) / 2.0)).toList();
-        return new Bracket(exposuresS, errorFunction(sheets / 2.0 / exposure.spreadStops() / Math.sqrt(2)));
+        double spreadStops = toTone.apply(toneStops).spreadStops();
+        return Optional.of(new Bracket(exposures.stream().map(Exposure::correctedS).toList(),
+                errorFunction(sheets / 2.0 / spreadStops / Math.sqrt(2))));
     }
 
     /** Error function from 0 on, to 1.5e-7: Abramowitz and Stegun 1964, 7.1.26. */

@@ -1,16 +1,14 @@
 package gloam.exposure;
 
-import gloam.film.FilmStock;
-import gloam.film.Reciprocity;
-import gloam.units.Stops;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
  * How far the layers of a colour film come apart when they lose speed unequally.
  *
- * <p><b>Model.</b> Each layer's exposure falls short by its own reciprocity law. <b>Valid.</b> Near the
- * mid-tone. <b>Error.</b> As large as the shift itself outside what the laws' sources cover.
+ * <p><b>Model.</b> Each layer makes progress by its own reciprocity law. <b>Valid.</b> Near the mid-tone.
+ * <b>Error.</b> As large as the shift itself outside what the laws' sources cover.
  * <b>Departures.</b> Layers do not act on each other; the colour of the light itself is left out.
  *
  * @param redStops   how much the red-sensitive layer gets over the mean of the three, in stops
@@ -23,22 +21,14 @@ public record ColourShift(double redStops, double greenStops, double blueStops) 
     private static final double LEAST_CC = 10;
     private static final double CC_A_STOP = 100 * Math.log10(2);
 
-    /** The shift under steady light told by the metered time of the mid-tone in s; none for one layer. */
-    public static ColourShift of(FilmStock film, double meteredS) {
-        if (!film.colour()) {
+    /** The shift of layers that came to those tones in stops: red, green, blue, or one alone and no shift. */
+    public static ColourShift ofTones(List<Double> layerToneStops) {
+        if (layerToneStops.size() != 3) {
             return new ColourShift(0, 0, 0);
         }
-        double red = gainStops(film, 0, meteredS);
-        double green = gainStops(film, 1, meteredS);
-        double blue = gainStops(film, 2, meteredS);
-        double mean = (red + green + blue) / 3;
-        return new ColourShift(red - mean, green - mean, blue - mean);
-    }
-
-    /** The shift in an exposure that finishes, its light taken as steady. */
-    public static ColourShift of(FilmStock film, Exposure exposure) {
-        double midToneS = exposure.correctedS() / Stops.factor(exposure.skyToneStops());
-        return of(film, film.reciprocity().meteredS(midToneS));
+        double mean = layerToneStops.stream().mapToDouble(Double::doubleValue).sum() / 3;
+        return Double.isFinite(mean) ? new ColourShift(layerToneStops.get(0) - mean, layerToneStops.get(1) - mean,
+                layerToneStops.get(2) - mean) : new ColourShift(0, 0, 0);
     }
 
     /**
@@ -62,10 +52,5 @@ public record ColourShift(double redStops, double greenStops, double blueStops) 
 
     private String word(double stops, String red, String green, String blue) {
         return stops == redStops ? red : stops == greenStops ? green : blue;
-    }
-
-    private static double gainStops(FilmStock film, int layer, double meteredS) {
-        Reciprocity law = film.layers().get(layer).reciprocity();
-        return Stops.between(law.correctedS(meteredS), meteredS);
     }
 }

@@ -3,16 +3,21 @@ package gloam.exposure;
 /**
  * How long the shutter stays open for a tone, and how sure that is.
  *
+ * <p>On a sheet that was opened before, the times are those still to give, 0 where it has the tone already.
+ *
  * @param meteredS         time without reciprocity failure, in s; infinite when never
  * @param correctedS       time to give, in s; infinite when it never finishes
  * @param lowS             the time to give if sky and film are faster than taken by one standard deviation
  * @param highS            the same if slower; infinite when it would not finish
- * @param reciprocityStops what reciprocity failure costs, log2 of corrected over metered time, 0 or more
+ * @param reciprocityStops what reciprocity failure costs: the light laid down over the light that counted, 0 or
+ *                         more; under steady light the corrected over the metered time
+ * @param contrast         stops of tone that a stop of difference in the scene makes, 1 without failure
  * @param extrapolated     whether the film's law is continued beyond what its source covers
  * @param neverFinishes    whether the tone is not reached in the time there is
- * @param skyToneStops     the tone made, in stops from the mid-tone: the wanted one or the nearest reached
+ * @param toneStops        the tone made, in stops from the mid-tone: the wanted one or the nearest reached
  * @param spreadStops      standard deviation of that tone
  */
 public record Exposure(double meteredS, double correctedS, double lowS, double highS, double reciprocityStops,
-                       boolean extrapolated, boolean neverFinishes, double skyToneStops, double spreadStops) {
+                       double contrast, boolean extrapolated, boolean neverFinishes, double toneStops,
+                       double spreadStops) {
 }

@@ -35,7 +35,12 @@ public final class ExposureEngine {
 
     /** Progress of the film over a span: ∫ dt / tc(H0/E), 1 at the mid-tone. */
     public static double progress(FilmStock film, LightCurve light, Interval span) {
-        return curve(film, light, span).progress(span.start(), span.endExclusive());
+        return progress(film.midToneLxS(), film.reciprocity(), light, span);
+    }
+
+    /** The same of a single layer with that mid-tone and law. */
+    static double progress(double midToneLxS, Reciprocity law, LightCurve light, Interval span) {
+        return new ProgressCurve(midToneLxS, law, light, span, step(span)).progress(span.start(), span.endExclusive());
     }
 
     /** Sky tone in stops from the mid-tone after that progress: log2 p, negative infinity in the dark. */
@@ -43,29 +48,32 @@ public final class ExposureEngine {
         return Stops.between(1, progress);
     }
 
-    /** How long from {@code open} until the tone is reached; empty when not by {@code latest}. */
-    public static Optional<Duration> untilTone(FilmStock film, LightCurve light, Instant open, Instant latest,
-                                               double toneStops) {
-        return curve(film, light, new Interval(open, latest)).reached(open, Stops.factor(toneStops))
-                .map(close -> Duration.between(open, close));
-    }
-
     /** The exposure that makes a tone under changing light, from the start of a span to its end at most. */
     public static Exposure exposure(FilmStock film, LightCurve light, Interval available, double toneStops) {
-        ProgressCurve curve = curve(film, light, available);
-        Instant open = available.start();
-        double progress = Stops.factor(toneStops);
-        double correctedS = seconds(open, curve.reached(open, progress));
-        double meteredS = seconds(open, curve.reachedWithoutFailure(open, progress));
-        boolean never = Double.isInfinite(correctedS);
-        double made = never ? curve.progress(open, available.endExclusive()) : progress;
-        double evenMeteredS = film.reciprocity().meteredS((never ? available.seconds() : correctedS) / made);
+        return exposure(film, light, Shutter.on(available), toneStops);
+    }
+
+    /** The exposure that completes a tone under changing light on a sheet that may have been opened before. */
+    public static Exposure exposure(FilmStock film, LightCurve light, Shutter shutter, double toneStops) {
+        ProgressCurve curve = curve(film, light, shutter.span());
+        Instant open = shutter.opensAt();
+        double before = curve.progress(shutter.earlier());
+        double wanted = Stops.factor(toneStops);
+        Optional<Instant> close = curve.reached(open, wanted - before);
+        double openS = seconds(open, Optional.of(close.orElse(shutter.available().endExclusive())));
+        double made = close.isPresent() ? Math.max(wanted, before)
+                : before + curve.progress(open, shutter.available().endExclusive());
+        double withoutFailure = curve.withoutFailure(shutter.openings(openS));
+        double evenMeteredS = film.reciprocity().meteredS((seconds(shutter.openBefore()) + openS) / made);
         double spreadStops = spreadStops(film, evenMeteredS);
-        double lowS = seconds(open, curve.reached(open, progress * Stops.factor(-spreadStops)));
-        double highS = seconds(open, curve.reached(open, progress * Stops.factor(spreadStops)));
-        return new Exposure(meteredS, correctedS, lowS, highS,
-                never ? Double.POSITIVE_INFINITY : Math.max(0, Stops.between(meteredS, correctedS)),
-                film.reciprocity().extrapolated(evenMeteredS), never, toneStops(made), spreadStops);
+        double meteredS = seconds(open,
+                curve.reachedWithoutFailure(open, wanted - curve.withoutFailure(shutter.earlier())));
+        return new Exposure(meteredS, seconds(open, close),
+                seconds(open, curve.reached(open, wanted * Stops.factor(-spreadStops) - before)),
+                seconds(open, curve.reached(open, wanted * Stops.factor(spreadStops) - before)),
+                made > 0 ? Math.max(0, Stops.between(made, withoutFailure)) : Double.POSITIVE_INFINITY,
+                film.reciprocity().exponentAt(evenMeteredS), film.reciprocity().extrapolated(evenMeteredS),
+                close.isEmpty(), toneStops(made), spreadStops);
     }
 
     /** The exposure that makes a tone under constant light, told by the mid-tone's metered time in s. */
@@ -76,7 +84,7 @@ public final class ExposureEngine {
         double spreadStops = spreadStops(film, midToneMeteredS);
         return new Exposure(share * midToneMeteredS, correctedS, correctedS * Stops.factor(-spreadStops),
                 correctedS * Stops.factor(spreadStops), Stops.between(share * midToneMeteredS, correctedS),
-                law.extrapolated(midToneMeteredS), false, toneStops, spreadStops);
+                law.exponentAt(midToneMeteredS), law.extrapolated(midToneMeteredS), false, toneStops, spreadStops);
     }
 
     /**
@@ -94,11 +102,18 @@ public final class ExposureEngine {
     }
 
     private static ProgressCurve curve(FilmStock film, LightCurve light, Interval span) {
-        long stepMs = Math.max(1, Math.min(LONGEST_STEP_MS, span.lasts().toMillis() / LEAST_STEPS));
-        return new ProgressCurve(film, light, span, Duration.ofMillis(stepMs));
+        return new ProgressCurve(film, light, span, step(span));
+    }
+
+    private static Duration step(Interval span) {
+        return Duration.ofMillis(Math.max(1, Math.min(LONGEST_STEP_MS, span.lasts().toMillis() / LEAST_STEPS)));
     }
 
     private static double seconds(Instant open, Optional<Instant> close) {
-        return close.map(at -> Duration.between(open, at).toNanos() * 1e-9).orElse(Double.POSITIVE_INFINITY);
+        return close.map(at -> seconds(Duration.between(open, at))).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.getSeconds() + duration.getNano() * 1e-9;
     }
 }

@@ -5,75 +5,100 @@ import gloam.gear.Lens;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
-import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What each f-number asks for and gives under one sky.
  *
  * @param film  the film in the camera
  * @param lens  the lens on it
- * @param sky   the sky at the frame's centre
- * @param stars the stars that cross the frame's centre
+ * @param scene what is before it
  */
-public record ExposureTable(FilmStock film, Lens lens, SkyOnFilm sky, PassingStars stars) {
+public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
 
     /**
      * Stars that cross the frame's centre.
      *
-     * @param imageSpeedMmS speed of their image on the film
-     * @param lossMag       light they lose in the air
+     * @param imageSpeedMmS          speed of their image on the film
+     * @param lossMag                light they lose in the air
+     * @param leastDifferenceDensity least difference from the sky's tone by which a trail shows, in density
      */
-    public record PassingStars(double imageSpeedMmS, double lossMag) {
+    public record PassingStars(double imageSpeedMmS, double lossMag, double leastDifferenceDensity) {
 
         /** The Earth's turn against the stars (IERS Conventions 2010, table 1.2), which carries them along. */
         private static final double EARTH_TURN_RAD_S = 7.292115e-5;
 
-        /** Stars of a declination through a lens. */
+        /** Stars of a declination through a lens, their trails seen by the usual difference. */
         public static PassingStars of(Lens lens, double declinationDeg, double lossMag) {
             double speedMmS = lens.imageDistanceMm() * EARTH_TURN_RAD_S * Math.cos(Math.toRadians(declinationDeg));
-            return new PassingStars(speedMmS, lossMag);
+            return new PassingStars(speedMmS, lossMag, TrailLimit.LEAST_DIFFERENCE_DENSITY);
+        }
+
+        /** The same stars, their trails seen by another difference. */
+        public PassingStars seenBy(double differenceDensity) {
+            return new PassingStars(imageSpeedMmS, lossMag, differenceDensity);
         }
     }
 
     /**
      * What one f-number comes to.
      *
-     * @param fNumber       the f-number
-     * @param exposure      the time and the tone
-     * @param trailLimitMag faintest V magnitude that marks the sheet; negative infinity where none does
+     * @param fNumber        the f-number
+     * @param exposure       the time, and the tone of what is exposed for
+     * @param skyToneStops   tone of the sky, which is not that of the exposure where it is for the ground
+     * @param layerToneStops tones of the film's layers, in its order, of what is exposed for
+     * @param trailLimitMag  faintest V magnitude that marks the sheet; negative infinity where none does
      */
-    public record Row(double fNumber, Exposure exposure, double trailLimitMag) {
+    public record Row(double fNumber, Exposure exposure, double skyToneStops, List<Double> layerToneStops,
+                      double trailLimitMag) {
+
+        /** Copies the list. */
+        public Row {
+            layerToneStops = List.copyOf(layerToneStops);
+        }
+
+        /** How the layers of colour film come apart; none of one layer. */
+        public ColourShift colourShift() {
+            return ColourShift.ofTones(layerToneStops);
+        }
     }
 
-    /** The time an f-number needs to a tone of the sky. */
+    /** The time an f-number needs to a tone. */
     public Row toTone(double fNumber, double toneStops) {
-        Exposure exposure = exposure(fNumber, toneStops);
-        return new Row(fNumber, exposure, TrailLimit.magnitude(circumstances(fNumber, exposure)));
+        Exposure exposure = scene.subject().exposure(film, fNumber, toneStops);
+        double openS = openS(exposure);
+        double skyStops = scene.ground().isEmpty() ? exposure.toneStops()
+                : scene.sky().toneStops(film, film.reciprocity(), fNumber, openS);
+        List<Double> layerStops = film.layers().stream()
+                .map(layer -> scene.subject().toneStops(film, layer.reciprocity(), fNumber, openS)).toList();
+        return new Row(fNumber, exposure, skyStops, layerStops, trailLimitMag(fNumber, openS, skyStops));
     }
 
     /** The tone an f-number gives in a time, all of it usable. */
     public Row after(double fNumber, Duration lasts) {
-        Interval open = Interval.lasting(opensAt(), lasts);
-        return toTone(fNumber, ExposureEngine.toneStops(ExposureEngine.progress(film, sky.at(fNumber), open)));
+        return toTone(fNumber, scene.subject().toneStops(film, film.reciprocity(), fNumber, lasts.toNanos() * 1e-9));
     }
 
-    private Exposure exposure(double fNumber, double toneStops) {
-        LightCurve light = sky.at(fNumber);
-        return sky.usable().map(span -> ExposureEngine.exposure(film, light, span, toneStops))
-                .orElseGet(() -> ExposureEngine.exposure(film, film.midToneLxS() / light.illuminanceLx(opensAt()),
-                        toneStops));
+    /** Several sheets around a tone at an f-number; empty where one of them never finishes. */
+    public Optional<Bracket> bracket(double fNumber, double toneStops, int sheets) {
+        return Bracket.of(stops -> scene.subject().exposure(film, fNumber, stops), toneStops, sheets);
     }
 
-    private TrailLimit.Circumstances circumstances(double fNumber, Exposure exposure) {
-        double openS = exposure.neverFinishes()
-                ? sky.usable().map(Interval::seconds).orElseThrow() : exposure.correctedS();
-        Instant middle = opensAt().plusMillis(Math.round(openS * 500));
-        return new TrailLimit.Circumstances(film, lens, fNumber, openS, Stops.factor(exposure.skyToneStops()),
-                sky.at(fNumber).illuminanceLx(middle), stars.imageSpeedMmS(), stars.lossMag());
+    private double openS(Exposure exposure) {
+        return exposure.neverFinishes() ? scene.subject().shutter().map(open -> open.available().seconds()).orElse(0.0)
+                : exposure.correctedS();
     }
 
-    /** When the shutter opens; under a sky that never changes any instant will do. */
-    private Instant opensAt() {
-        return sky.usable().map(Interval::start).orElse(Instant.EPOCH);
+    /** Of the trails of the longest opening. */
+    private double trailLimitMag(double fNumber, double openS, double skyStops) {
+        PassingStars stars = scene.stars();
+        Interval longest = scene.sky().openings(openS).stream()
+                .max(Comparator.comparing(Interval::lasts)).orElseThrow();
+        TrailLimit.Circumstances on = new TrailLimit.Circumstances(film, lens, fNumber, longest.seconds(),
+                Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()), stars.imageSpeedMmS(),
+                stars.lossMag());
+        return TrailLimit.magnitude(on, stars.leastDifferenceDensity());
     }
 }

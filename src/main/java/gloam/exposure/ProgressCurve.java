@@ -24,7 +24,7 @@ public final class ProgressCurve {
     /** Within which the rate counts as exponential. */
     private static final Duration LONGEST_PANEL = Duration.ofSeconds(30);
 
-    private final FilmStock film;
+    private final double midToneLxS;
     private final RunningSum progress;
     private final RunningSum exposureLxS;
 
@@ -34,16 +34,17 @@ public final class ProgressCurve {
      * @param step how often the light is asked for; in between it is interpolated smoothly
      */
     public ProgressCurve(FilmStock film, LightCurve light, Interval span, Duration step) {
-        this(film, film.reciprocity(), light.sampled(span, step),
-                Grid.over(span, step.compareTo(LONGEST_PANEL) < 0 ? step : LONGEST_PANEL));
+        this(film.midToneLxS(), film.reciprocity(), light, span, step);
     }
 
-    private ProgressCurve(FilmStock film, Reciprocity law, LightCurve light, Grid grid) {
-        this.film = film;
-        double[] illuminancesLx = grid.sample(light::illuminanceLx);
+    /** The curve of a layer with that mid-tone and law. */
+    ProgressCurve(double midToneLxS, Reciprocity law, LightCurve light, Interval span, Duration step) {
+        this.midToneLxS = midToneLxS;
+        Grid grid = Grid.over(span, step.compareTo(LONGEST_PANEL) < 0 ? step : LONGEST_PANEL);
+        double[] illuminancesLx = grid.sample(light.sampled(span, step)::illuminanceLx);
         double[] ratesPerS = new double[illuminancesLx.length];
         for (int i = 0; i < ratesPerS.length; i++) {
-            ratesPerS[i] = ratePerS(law, film.midToneLxS(), illuminancesLx[i]);
+            ratesPerS[i] = ratePerS(law, midToneLxS, illuminancesLx[i]);
         }
         this.progress = new RunningSum(grid, ratesPerS);
         this.exposureLxS = new RunningSum(grid, illuminancesLx);
@@ -64,13 +65,22 @@ public final class ProgressCurve {
         return openings.stream().mapToDouble(open -> progress(open.start(), open.endExclusive())).sum();
     }
 
-    /** When a shutter opened at an instant has made a progress; empty when not by the end of the span. */
+    /** Progress that several openings would make without reciprocity failure. */
+    double withoutFailure(List<Interval> openings) {
+        return openings.stream().mapToDouble(open -> exposureLxS.between(open.start(), open.endExclusive())).sum()
+                / midToneLxS;
+    }
+
+    /**
+     * When a shutter opened at an instant has made a progress, at once where none is wanted; empty when not by
+     * the end of the span.
+     */
     public Optional<Instant> reached(Instant open, double progressWanted) {
         return progress.reached(open, progressWanted);
     }
 
     /** When it would have, without reciprocity failure; empty when not by the end of the span. */
     public Optional<Instant> reachedWithoutFailure(Instant open, double progressWanted) {
-        return exposureLxS.reached(open, progressWanted * film.midToneLxS());
+        return exposureLxS.reached(open, progressWanted * midToneLxS);
     }
 }

@@ -13,6 +13,9 @@ final class RunningSum {
 
     private static final double NEARLY_EVEN = 1e-6;
 
+    /** Share of the whole by which rounding may have made an amount larger than it was. */
+    private static final double ROUNDING = 1e-12;
+
     private final Grid grid;
     private final double[] ratesPerS;
     private final double[] sums;
@@ -31,10 +34,16 @@ final class RunningSum {
         return until(to) - until(from);
     }
 
-    /** When that much has come together since an instant; empty when not by the end of the span. */
+    /**
+     * When that much has come together since an instant; that instant where it is nothing or less, empty when
+     * not by the end of the span.
+     */
     Optional<Instant> reached(Instant from, double amount) {
+        if (amount <= 0) {
+            return Optional.of(from);
+        }
         double wanted = until(from) + amount;
-        if (wanted > sums[grid.steps()]) {
+        if (wanted > sums[grid.steps()] * (1 + ROUNDING)) {
             return Optional.empty();
         }
         int panel = panelReaching(wanted);

@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.film.ToneCurve;
 import gloam.gear.Lens;
 import gloam.units.Angle;
+import gloam.units.Range;
 import gloam.units.Stops;
 
 /**
@@ -20,6 +21,9 @@ import gloam.units.Stops;
  * <p>A longer exposure lengthens a trail and does not brighten it.
  */
 public final class TrailLimit {
+
+    /** Allowed least visible differences of tone. */
+    public static final Range LEAST_DIFFERENCE = new Range("least visible difference", 0.005, 1, "density");
 
     /** Least visible difference of tone where none is given, in density; common practice, no source. */
     public static final double LEAST_DIFFERENCE_DENSITY = 0.1;

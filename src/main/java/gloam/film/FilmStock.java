@@ -69,7 +69,12 @@ public record FilmStock(String name, double iso, Kind kind, List<Layer> layers, 
 
     /** Exposure of the mid-tone in lx s, H0 = q K / S · 2^offset. */
     public double midToneLxS() {
-        return MID_TONE_LX_S_ISO / iso * Stops.factor(speedOffsetStops);
+        return midToneLxS(iso) * Stops.factor(speedOffsetStops);
+    }
+
+    /** Exposure in lx s that anything of that ISO speed makes its mid-tone with, q K / S. */
+    public static double midToneLxS(double iso) {
+        return MID_TONE_LX_S_ISO / iso;
     }
 
     /** The law that sets times: of the single layer, or of the green layer of a colour film. */

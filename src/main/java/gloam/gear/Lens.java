@@ -73,6 +73,11 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
         return transmittance * Stops.factor(-filterStops);
     }
 
+    /** T-number of an f-number: the f-number at which a lens without loss of light passes as much, N/√τ. */
+    public double tNumber(double fNumber) {
+        return fNumber / Math.sqrt(transmittance);
+    }
+
     /** Share of a wide sky's light left by glass, filter and bellows; 1 for a clear lens at infinity. */
     public double throughput() {
         return transmission() / square(extension());

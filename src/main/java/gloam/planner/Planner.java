@@ -84,7 +84,7 @@ public final class Planner {
                     + "of the worth of the best", Math.floor(100 * choice.worth() / choice.bound())));
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
-            double frameMag = FilmPlane.luminanceOfFrame(preview.fNumber(), preview.iso(),
+            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(), preview.iso(),
                     preview.exposure().toNanos() * 1e-9).magArcsec2();
             if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
                 cautions.add(String.format(Locale.ROOT, "the preview frame shows a mid-tone for a sky of %.1f mag/arcsec2; "

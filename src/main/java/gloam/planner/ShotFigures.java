@@ -45,7 +45,7 @@ final class ShotFigures {
                 sky.site().extinctionMag() * Atmosphere.airmass(framing.aim().altitude()));
         LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(kit.camera().lens()));
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
-                open.seconds(), exposure.skyToneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
+                open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 FrameStars.of(sky, framing, open, stars).recorded(limit, 0), trail.lengthMm(), trail.direction(),
                 moon(framing, open), OptionalDouble.empty(), wish.worth() * shot.satisfaction(), "");
         return reasoned(bare);

@@ -4,87 +4,161 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** Text of an exposure table. */
+/** Text of an exposure table: what to do, what to make of it, how it comes about. */
 final class ExposureText {
 
-    private ExposureText() {
+    private static final int WIDTH = 100;
+
+    /** Exposures shorter than this are told to the second. */
+    private static final double BRIEF_S = 600;
+
+    private final ExposureReport report;
+    private final List<String> notes;
+
+    private ExposureText(ExposureReport report) {
+        this.report = report;
+        this.notes = report.exposures().stream().flatMap(row -> row.notes().stream()).distinct().toList();
     }
 
     static List<String> lines(ExposureReport report) {
-        List<String> notes = report.exposures().stream().flatMap(row -> row.notes().stream()).distinct().toList();
-        List<String> lines = new ArrayList<>(situation(report.situation()));
+        return new ExposureText(report).lines();
+    }
+
+    private List<String> lines() {
+        List<String> lines = new ArrayList<>(SituationText.lines(report.situation()));
         lines.add("");
-        lines.addAll(table(report, notes).lines());
+        lines.addAll(table(doing()).lines());
         lines.add("");
-        notes.forEach(note -> lines.add("  " + mark(notes, note) + "  " + note));
+        notes.forEach(note -> lines.add("  " + mark(note) + "  " + note));
         lines.addAll(notes.isEmpty() ? List.of() : List.of(""));
-        lines.addAll(TextWidth.wrapped("Trail limit: faintest star of declination "
-                + Wording.number(report.situation().starDeclinationDeg(), 0) + "° that marks the sheet, the air taking "
-                + Wording.number(report.situation().extinctionMag(), 2) + " mag. A longer exposure lengthens a trail "
-                + "and lightens the sky; it never brightens the trail.", 100));
+        lines.addAll(wrapped(key()));
+        report.remarks().forEach(remark -> lines.addAll(wrapped(remark)));
+        lines.addAll(sheets());
+        lines.add("");
+        lines.add("How it comes about");
+        lines.addAll(table(reasons()).lines());
         return lines;
     }
 
-    private static List<String> situation(Situation situation) {
-        List<String> lines = new ArrayList<>();
-        lines.add("Sky   " + situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2)
-                + " mag/arcsec²");
-        situation.site().ifPresent(place -> lines.add("Site  " + PlaceText.of(place)));
-        situation.openAt().ifPresent(at -> lines.add("Open  " + Wording.date(Wording.secondDate(at)) + " "
-                + Wording.second(at) + " (" + Wording.offset(at) + "), azimuth "
-                + Wording.plain(situation.azimuthDeg().orElseThrow()) + "°, altitude "
-                + Wording.plain(situation.altitudeDeg().orElseThrow()) + "°"));
-        lines.add("Film  " + situation.film() + ", ISO " + Wording.plain(situation.iso()));
-        lines.add("Lens  " + Wording.plain(situation.focalLengthMm()) + " mm");
-        lines.add("Want  " + wanted(situation));
-        return lines;
+    private boolean timesWanted() {
+        return report.situation().lastsS().isEmpty();
     }
 
-    private static String wanted(Situation situation) {
-        return situation.lastsS().isPresent()
-                ? "the sky's tone after " + Wording.lasting(situation.lastsS().getAsDouble())
-                : "a sky tone of " + Wording.signed(situation.toneStops().orElseThrow(), 1)
-                        + " stops from the mid-tone";
-    }
-
-    private static String mark(List<String> notes, String note) {
-        return String.valueOf((char) ('a' + notes.indexOf(note)));
-    }
-
-    private static Table table(ExposureReport report, List<String> notes) {
-        boolean timesWanted = report.situation().lastsS().isEmpty();
-        List<Table.Column> columns = new ArrayList<>(List.of(Table.numbers("f/")));
-        if (timesWanted) {
-            columns.addAll(List.of(Table.numbers("metered"), Table.numbers("exposure"), Table.numbers("at least"),
-                    Table.numbers("at most")));
+    private List<Cells> doing() {
+        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        if (timesWanted()) {
+            columns.addAll(List.of(new Cells("expose", row -> time(row.correctedS())),
+                    new Cells("at least", row -> time(row.correctedLowS())),
+                    new Cells("at most", row -> time(row.correctedHighS()))));
+            if (report.situation().latestCloseAt().isPresent()) {
+                columns.add(new Cells("close at", row -> closing(row)));
+            }
         }
-        columns.addAll(List.of(Table.numbers("lost stops"), Table.numbers("tone stops"),
-                Table.numbers("trail limit mag"), Table.words("")));
-        Table table = new Table(2, columns.toArray(Table.Column[]::new));
-        report.exposures().forEach(row -> table.row(cells(row, timesWanted, notes)));
+        if (report.situation().ground().isPresent()) {
+            columns.add(new Cells("ground stops", row -> text(row.groundToneStops(), "none",
+                    stops -> spread(stops, row))));
+            columns.add(new Cells("sky stops", row -> Wording.signed(row.skyToneStops(), 1)));
+        } else {
+            columns.add(new Cells("sky stops", row -> spread(row.skyToneStops(), row)));
+        }
+        columns.add(new Cells("stars to mag", row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
+        if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
+            columns.add(new Cells("cast", row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+        }
+        columns.add(new Cells("", row -> row.notes().stream().map(this::mark).sorted().collect(Collectors.joining())));
+        return columns;
+    }
+
+    private List<Cells> reasons() {
+        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        if (timesWanted()) {
+            columns.add(new Cells("metered", row -> time(row.meteredS())));
+        }
+        columns.addAll(List.of(
+                new Cells("lost stops", row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
+                new Cells("contrast", row -> "× " + Wording.number(row.contrast(), 2)),
+                new Cells("spot µm", row -> Wording.number(row.spot().togetherUm(), 0)),
+                new Cells("defocus", row -> Wording.number(row.spot().defocusUm(), 0)),
+                new Cells("diffraction", row -> Wording.number(row.spot().diffractionUm(), 0)),
+                new Cells("lens + film", row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
+                new Cells("hyperfocal m", row -> metres(row.spot().hyperfocalM()))));
+        return columns;
+    }
+
+    private static Cells fNumber() {
+        return new Cells("f/", row -> Wording.plain(row.fNumber()));
+    }
+
+    private Table table(List<Cells> columns) {
+        Table table = new Table(2, columns.stream().map(column ->
+                column.title.isEmpty() ? Table.words("") : Table.numbers(column.title)).toArray(Table.Column[]::new));
+        report.exposures().forEach(row ->
+                table.row(columns.stream().map(column -> column.cell.apply(row)).toArray(String[]::new)));
         return table;
     }
 
-    private static String[] cells(ExposureReport.Row row, boolean timesWanted, List<String> notes) {
-        List<String> cells = new ArrayList<>(List.of(Wording.plain(row.fNumber())));
-        if (timesWanted) {
-            cells.addAll(List.of(time(row.meteredS()), time(row.correctedS()), time(row.correctedLowS()),
-                    time(row.correctedHighS())));
+    private String key() {
+        return "Stops count from the film's mid-tone, plus is lighter; two times in three the "
+                + (timesWanted() ? "right time lies from \"at least\" to \"at most\"" : "tone lies within ±")
+                + ". Stars to mag: the faintest of declination "
+                + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows, by "
+                + Wording.plain(report.situation().leastDifferenceDensity()) + " in density, the air taking "
+                + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
+    }
+
+    private List<String> sheets() {
+        int sheets = report.situation().sheets();
+        if (sheets < 2) {
+            return List.of();
         }
-        cells.add(text(row.reciprocityStops(), "-", stops -> Wording.signed(stops, 1)));
-        cells.add(Wording.signed(row.skyToneStops(), 1) + " ± " + Wording.number(row.skyToneSpreadStops(), 1));
-        cells.add(text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1)));
-        cells.add(row.notes().stream().map(note -> mark(notes, note)).sorted().collect(Collectors.joining()));
-        return cells.toArray(String[]::new);
+        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        for (int i = 0; i < sheets; i++) {
+            int sheet = i;
+            columns.add(new Cells("sheet " + (sheet + 1), row -> row.bracket()
+                    .map(bracket -> Wording.exposure(bracket.exposuresS().get(sheet))).orElse("-")));
+        }
+        columns.add(new Cells("together", row -> row.bracket()
+                .map(bracket -> Wording.exposure(bracket.togetherS())).orElse("-")));
+        columns.add(new Cells("one is right", row -> row.bracket()
+                .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
+        List<String> lines = new ArrayList<>(List.of("", sheets + " sheets, a stop of tone apart"));
+        lines.addAll(table(columns).lines());
+        return lines;
+    }
+
+    private String mark(String note) {
+        return String.valueOf((char) ('a' + notes.indexOf(note)));
+    }
+
+    private static List<String> wrapped(String text) {
+        return TextWidth.wrapped(text, WIDTH);
+    }
+
+    private static String spread(double toneStops, ExposureRow row) {
+        return Wording.signed(toneStops, 1) + " ± " + Wording.number(row.skyToneSpreadStops(), 1);
+    }
+
+    private static String closing(ExposureRow row) {
+        boolean brief = row.correctedS().orElse(0) < BRIEF_S;
+        return row.closeAt().map(brief ? Wording::second : Wording::minute).orElse("never");
     }
 
     private static String time(OptionalDouble seconds) {
-        return text(seconds, "never", Wording::exposure);
+        return text(seconds, "never", s -> s == 0 ? "0 s" : Wording.exposure(s));
+    }
+
+    private static String metres(double metres) {
+        return Wording.number(metres, metres < 9.95 ? 1 : 0);
     }
 
     private static String text(OptionalDouble value, String none, DoubleFunction<String> form) {
         return value.isPresent() ? form.apply(value.getAsDouble()) : none;
+    }
+
+    /** A column of the table: its title and what it says of an f-number. */
+    private record Cells(String title, Function<ExposureRow, String> cell) {
     }
 }

@@ -67,6 +67,30 @@ class DuskPropertyTest {
         assertEquals(1, progress(dusk, dusk.light(), 120) / progress(dusk, dusk.light(), 10), 0.005);
     }
 
+    /** Spans of an hour and a half in which the Moon rises or sets. */
+    static Stream<Named<Case>> moonrises() {
+        List<Site> sites = List.of(Places.MID_NORTH, Places.MID_SOUTH, Places.EQUATOR);
+        return Samples.of(30, random -> {
+            Site site = sites.get(random.nextInt(sites.size()));
+            Direction direction = Direction.ofDegrees(random.nextDouble(360), random.nextDouble(5, 90));
+            Instant open = FIRST.plusSeconds(random.nextInt(365 * 86_400));
+            while (moonUp(site, open) == moonUp(site, open.plusSeconds(5400))) {
+                open = open.plusSeconds(600);
+            }
+            return new Case(site, open, direction);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("moonrises")
+    void stepsOfTwoMinutesKeepTheIntegralAcrossMoonrise(Case moonrise) {
+        assertEquals(1, progress(moonrise, moonrise.light(), 120) / progress(moonrise, moonrise.light(), 10), 0.005);
+    }
+
+    private static boolean moonUp(Site site, Instant at) {
+        return EPHEMERIS.position(Body.MOON, site, at).airlessAltitude().degrees() > 0;
+    }
+
     @ParameterizedTest
     @MethodSource("dusks")
     void stepsOfFiveMinutesKeepItToTwoPerCent(Case dusk) {

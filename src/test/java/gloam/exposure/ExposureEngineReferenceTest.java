@@ -30,11 +30,13 @@ class ExposureEngineReferenceTest {
     private static final FilmStock PERFECT = Films.ofMidTone(0.02, Reciprocity.none());
 
     @ParameterizedTest
-    @CsvSource({"1e-3, 20, 50.623", "1e-4, 200, 1033.59", "1e-5, 2000, 21103.2"})
-    void constantLightTakesTheCorrectedTime(double illuminanceLx, double meteredS, double correctedS) {
+    @CsvSource({"1e-3, 20, 50.623, 0.3951", "1e-4, 200, 1033.59, 0.19350", "1e-5, 2000, 21103.2, 0.094772"})
+    void constantLightTakesTheCorrectedTime(double illuminanceLx, double meteredS, double correctedS,
+                                            double efficiency) {
         Exposure exposure = exposure(FAILING, LightCurve.constant(illuminanceLx), 10);
         assertEquals(meteredS, exposure.meteredS(), 1e-5 * meteredS); // values given to six digits
         assertEquals(correctedS, exposure.correctedS(), 1e-5 * correctedS);
+        assertEquals(-Stops.between(1, efficiency), exposure.reciprocityStops(), 2e-4); // given to four digits
         Exposure told = ExposureEngine.exposure(FAILING, meteredS, 0);
         assertEquals(correctedS, told.correctedS(), 1e-5 * correctedS);
     }
@@ -53,7 +55,7 @@ class ExposureEngineReferenceTest {
         Exposure exposure = exposure(FAILING, fading(2e-4, 300), 10);
         assertTrue(exposure.neverFinishes());
         assertEquals(Double.POSITIVE_INFINITY, exposure.correctedS());
-        assertEquals(0.549, Stops.factor(exposure.skyToneStops()), INTEGRAL * 0.549);
+        assertEquals(0.549, Stops.factor(exposure.toneStops()), INTEGRAL * 0.549);
     }
 
     @Test
@@ -84,6 +86,7 @@ class ExposureEngineReferenceTest {
         // 5 stops of light at P = 1.31 come out as 6.55; printed to 0.01
         double ratio = ExposureEngine.ratePerS(FAILING, 3.2e-3) / ExposureEngine.ratePerS(FAILING, 1e-4);
         assertEquals(6.55, Stops.between(1, ratio), 0.005);
+        assertEquals(6.55, 5 * ExposureEngine.exposure(FAILING, 1000, 0).contrast(), 1e-9); // rounding
     }
 
     @Test

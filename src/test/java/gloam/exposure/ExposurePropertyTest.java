@@ -112,6 +112,47 @@ class ExposurePropertyTest {
 
     @ParameterizedTest
     @MethodSource("cases")
+    void closingAndOpeningAgainAtOnceChangesNothing(Case drawn) {
+        Exposure whole = ExposureEngine.exposure(drawn.film, drawn.first(), NIGHT, drawn.toneStops);
+        if (whole.neverFinishes()) {
+            return;
+        }
+        Instant pause = OPEN.plusNanos(Math.round(whole.correctedS() * 0.4e9));
+        Shutter again = new Shutter(List.of(new Interval(OPEN, pause)), new Interval(pause, NIGHT.endExclusive()));
+        Exposure rest = ExposureEngine.exposure(drawn.film, drawn.first(), again, drawn.toneStops);
+        // clock reading to a nanosecond
+        assertEquals(0.6 * whole.correctedS(), rest.correctedS(), 1e-6 * whole.correctedS());
+        assertEquals(whole.reciprocityStops(), rest.reciprocityStops(), 1e-6);
+        assertEquals(whole.spreadStops(), rest.spreadStops(), 1e-6);
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void earlierOpeningShortensWhatIsLeftToGive(Case drawn) {
+        Interval early = Interval.lasting(OPEN, Duration.ofMinutes(20));
+        Interval late = new Interval(OPEN.plusSeconds(3600), NIGHT.endExclusive());
+        double without = ExposureEngine.exposure(drawn.film, drawn.first(), late, drawn.toneStops).correctedS();
+        Exposure with = ExposureEngine.exposure(drawn.film, drawn.first(), new Shutter(List.of(early), late),
+                drawn.toneStops);
+        assertTrue(with.correctedS() <= without);
+        assertTrue(with.correctedS() > 0 || with.toneStops() >= drawn.toneStops - 1e-9); // rounding
+        assertTrue(with.lowS() <= with.correctedS() && with.correctedS() <= with.highS());
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void moreTimeNeverMakesTheSkyDarker(Case drawn) {
+        double before = Double.NEGATIVE_INFINITY;
+        for (int minutes = 1; minutes < 600; minutes += 60) {
+            Interval open = Interval.lasting(OPEN, Duration.ofMinutes(minutes));
+            double tone = ExposureEngine.toneStops(ExposureEngine.progress(drawn.film, drawn.first(), open));
+            assertTrue(tone > before);
+            before = tone;
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
     void spreadNeverShrinksOutsideTheTable(Case drawn) {
         double coveredS = Math.min(1e4, drawn.film.reciprocity().coveredToS());
         double before = ExposureEngine.spreadStops(drawn.film, coveredS);
@@ -136,7 +177,7 @@ class ExposurePropertyTest {
             FilmStock film = Films.print(100, law);
             Exposure exposure = ExposureEngine.exposure(film, LightCurve.constant(0), NIGHT, 0);
             assertTrue(exposure.neverFinishes());
-            assertEquals(Double.NEGATIVE_INFINITY, exposure.skyToneStops());
+            assertEquals(Double.NEGATIVE_INFINITY, exposure.toneStops());
         }
     }
 
@@ -146,10 +187,8 @@ class ExposurePropertyTest {
         assertEquals(-2, ExposureEngine.toneStops(0.25), 1e-12);
         FilmStock film = Films.print(100, Reciprocity.power(1.3, 1));
         LightCurve steady = LightCurve.constant(1e-4);
-        Instant latest = NIGHT.endExclusive();
-        Duration full = ExposureEngine.untilTone(film, steady, OPEN, latest, 0).orElseThrow();
-        Duration quarter = ExposureEngine.untilTone(film, steady, OPEN, latest, -2).orElseThrow();
-        assertEquals(full.toMillis() / 4.0, quarter.toMillis(), 1);
+        // clock reading to a nanosecond
+        assertEquals(correctedS(film, steady, 0) / 4, correctedS(film, steady, -2), 1e-6);
     }
 
     private static double correctedS(FilmStock film, LightCurve light, double toneStops) {

@@ -32,7 +32,7 @@ class ExposureTableReferenceTest {
                                                   double meteredS) {
         FilmStock film = film(filmIso, Reciprocity.none());
         Lens lens = lens(filmN, 0);
-        SkyOnFilm sky = SkyOnFilm.ofFrame(film, lens, frameN, frameIso, Duration.ofSeconds(30));
+        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, frameN, frameIso, 30));
         Exposure exposure = table(film, lens, sky).toTone(filmN, 0).exposure();
         assertEquals(meteredS, exposure.meteredS(), 1e-6 * meteredS); // rounding of doubles
         assertEquals(meteredS, exposure.correctedS(), 1e-6 * meteredS);
@@ -42,7 +42,7 @@ class ExposureTableReferenceTest {
     void filterOfTwoStopsTakesFourTimesAsLong() {
         FilmStock film = film(640, Reciprocity.none());
         Lens lens = lens(12, 2);
-        SkyOnFilm sky = SkyOnFilm.ofFrame(film, lens, 2, 640, Duration.ofSeconds(30));
+        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, 2, 640, 30));
         assertEquals(4 * 1080, table(film, lens, sky).toTone(12, 0).exposure().meteredS(), 1e-6 * 4320); // doubles
     }
 
@@ -52,7 +52,7 @@ class ExposureTableReferenceTest {
     void powerLawCorrectsTheMeteredTime(double exponent, double correctedS) {
         FilmStock film = film(640, Reciprocity.power(exponent, 1));
         Lens lens = lens(12, 0);
-        SkyOnFilm sky = SkyOnFilm.ofFrame(film, lens, 2, 640, Duration.ofSeconds(30));
+        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, 2, 640, 30));
         assertEquals(correctedS, table(film, lens, sky).toTone(12, 0).exposure().correctedS(), 0.5); // given to 1 s
     }
 
@@ -63,7 +63,7 @@ class ExposureTableReferenceTest {
         SkyOnFilm sky = SkyOnFilm.steady(lens, SkyBrightness.ofMagArcsec2(21));
         Exposure after = table(film, lens, sky).after(11, Duration.ofHours(2)).exposure();
         assertEquals(7200, after.correctedS(), 1); // the engine's integral against its closed form
-        assertEquals(7200, table(film, lens, sky).toTone(11, after.skyToneStops()).exposure().correctedS(), 1);
+        assertEquals(7200, table(film, lens, sky).toTone(11, after.toneStops()).exposure().correctedS(), 1);
     }
 
     @Test
@@ -75,7 +75,7 @@ class ExposureTableReferenceTest {
                 new Interval(EVENING, EVENING.plus(Duration.ofHours(8))));
         Exposure exposure = table(film, lens, sky).toTone(16, 0).exposure();
         assertTrue(exposure.neverFinishes());
-        assertTrue(exposure.skyToneStops() < 0);
+        assertTrue(exposure.toneStops() < 0);
     }
 
     /**
@@ -94,7 +94,7 @@ class ExposureTableReferenceTest {
     }
 
     private static ExposureTable table(FilmStock film, Lens lens, SkyOnFilm sky) {
-        return new ExposureTable(film, lens, sky, PassingStars.of(lens, 0, 0));
+        return new ExposureTable(film, lens, Scene.of(sky, PassingStars.of(lens, 0, 0)));
     }
 
     private static Lens lens(double fNumber, double filterStops) {

@@ -26,7 +26,7 @@ class FilmPlaneReferenceTest {
                                                    double iso, double frameS, double meteredS) {
         // t2 = t1 (N2/N1)² (S1/S2), independently computed. First row also common practice, no source: 30 s
         // at f/2 becomes 18 min at f/12 on film of the same speed before reciprocity failure
-        SkyBrightness sky = FilmPlane.luminanceOfFrame(frameFNumber, frameIso, frameS);
+        SkyBrightness sky = FilmPlane.luminanceOfFrame(METERED, frameFNumber, frameIso, frameS);
         FilmStock film = Films.print(iso, Reciprocity.none());
         assertEquals(meteredS, FilmPlane.meteredS(film, METERED, fNumber, sky), 1e-9 * meteredS); // rounding
     }
@@ -47,8 +47,9 @@ class FilmPlaneReferenceTest {
     void meterEquationGivesTheBrightnessOfASunlitScene() {
         // N²/t = L S/K, K = 12.5 (ISO 2720): f/16 at 1/S means 3200 cd/m²; EV 15 at ISO 100 is 4096 cd/m²
         // (photography forum post 1770208, read before 2026-11-25). Exact.
-        assertEquals(3200, FilmPlane.luminanceOfFrame(16, 100, 1 / 100.0).cdM2(), 1e-9);
-        assertEquals(4096, FilmPlane.luminanceOfFrame(Math.sqrt(Math.pow(2, 15)), 100, 1).cdM2(), 1e-9);
+        assertEquals(3200, FilmPlane.luminanceOfFrame(METERED, 16, 100, 1 / 100.0).cdM2(), 1e-9);
+        assertEquals(0.125, FilmPlane.luminanceOfFrame(METERED, 1, 100, 1).cdM2(), 1e-12); // EV 0
+        assertEquals(4096, FilmPlane.luminanceOfFrame(METERED, Math.sqrt(Math.pow(2, 15)), 100, 1).cdM2(), 1e-9);
         // the same post's worked example: 3200 cd/m² at f/16 for 1/125 s is 0.065 lx s
         double illuminanceLx = FilmPlane.illuminanceLx(METERED, 16, new SkyBrightness(3200));
         assertEquals(0.065, illuminanceLx / 125, 1e-12);
@@ -79,6 +80,27 @@ class FilmPlaneReferenceTest {
         FilmStock film = Films.print(iso, Reciprocity.none());
         double meteredS = FilmPlane.meteredS(film, METERED, fNumber, SkyBrightness.ofMagArcsec2(22));
         assertEquals(0, Stops.between(publishedS, meteredS), 0.03); // 8.125/S here
+    }
+
+    @Test
+    void darkSkyThroughASmallStopLeavesAFilmLittleOfItsSpeed() {
+        // 21.6 mag/arcsec² at f/12 is 1.12e-6 lx; ISO 640 is metered at 1.14e4 s and keeps 0.055 of its speed at
+        // P = 1.31. Independently computed to three and two digits
+        SkyBrightness sky = SkyBrightness.ofMagArcsec2(21.6);
+        assertEquals(1.12e-6, FilmPlane.illuminanceLx(METERED, 12, sky), 0.005e-6);
+        FilmStock film = Films.print(640, Reciprocity.power(1.31, 1));
+        double meteredS = FilmPlane.meteredS(film, METERED, 12, sky);
+        assertEquals(1.14e4, meteredS, 0.005e4);
+        assertEquals(0.055, meteredS / film.reciprocity().correctedS(meteredS), 5e-4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.2", "0.65", "0.9", "1"})
+    void previewMetersTheFilmWhateverBothLensesPass(double transmittance) {
+        // 30 s at f/2 are 1080 s at f/12, by the exposure equation; only the stated luminance hangs on the glass
+        Lens glass = lens(transmittance);
+        SkyBrightness sky = FilmPlane.luminanceOfFrame(glass, 2, 640, 30);
+        assertEquals(1080, FilmPlane.meteredS(Films.print(640, Reciprocity.none()), glass, 12, sky), 1e-9 * 1080);
     }
 
     private static Lens lens(double transmittance) {

@@ -42,7 +42,7 @@ class TradeTest {
 
     private static List<Row> rows(Lens lens) {
         SkyOnFilm sky = SkyOnFilm.steady(lens, SkyBrightness.ofMagArcsec2(21));
-        ExposureTable table = new ExposureTable(FILM, lens, sky, PassingStars.of(lens, 0, 0.35));
+        ExposureTable table = new ExposureTable(FILM, lens, Scene.of(sky, PassingStars.of(lens, 0, 0.35)));
         return lens.fNumbers().stream().map(fNumber -> table.after(fNumber, Duration.ofHours(3))).toList();
     }
 

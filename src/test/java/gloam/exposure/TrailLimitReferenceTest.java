@@ -57,6 +57,43 @@ class TrailLimitReferenceTest {
         assertEquals(0.03596 * 0.862, laidDown, 0.001 * laidDown);
     }
 
+    @ParameterizedTest
+    @CsvSource({"1.8, 50, 15.4", "1.7, 40, 13.84", "2, 24, 6", "2, 100, 25", "1.2, 50, 34.7"})
+    void trailsAreAsStrongAsTheLensIsEffective(double fNumber, double focalLengthMm, double effectivenessMm) {
+        // Lens effectiveness D²/f of the International Meteor Organization (imo.net, photographic equipment);
+        // examples from a mailing list of 1999-06 and asterism.org, read before 2026-11-25. Against 50 mm at f/1,
+        // 50 mm; 0.5 %, because they are printed to 0.1
+        FilmStock film = Films.print(100, Reciprocity.none());
+        double strength = extra(circumstances(film, fNumber, focalLengthMm), 0)
+                / extra(circumstances(film, 1, 50), 0);
+        assertEquals(effectivenessMm / 50, strength, 0.005 * strength);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 0.19", "10, 0.94", "8, 1.18"})
+    void meteorsRecordDownToAboutTheFirstMagnitude(double speedDegS, double limitMag) {
+        // 50 mm at f/2, ISO 400, image 30 µm wide, threshold 0.8/S: independently computed to 0.01 mag. Betlem et
+        // al. 1998, Astronomy and Astrophysics Supplement: such cameras recorded meteors of 0 (fast) to +1 mag (slow)
+        FilmStock film = Films.print(400, Reciprocity.none());
+        Circumstances passing = new Circumstances(film, lens(50, 2, 30, 1), 2, LONG_S, NO_SKY, 0,
+                50 * Math.toRadians(speedDegS), 0);
+        double laidDown = extra(passing, limitMag) * film.midToneLxS();
+        assertEquals(0, 2.5 * Math.log10(laidDown / (0.8 / 400)), 0.01);
+    }
+
+    @Test
+    void starHalfAsFastRecordsDeeper() {
+        // Declination 60°: half the speed, 2.5 log10 2 = 0.753 mag; rounding of the doubles and of the figure
+        Lens lens = lens(150, 12, 50, 1);
+        FilmStock film = Films.print(400, Reciprocity.none());
+        double[] limits = new double[2];
+        for (int i = 0; i < 2; i++) {
+            double speedMmS = ExposureTable.PassingStars.of(lens, 60 * i, 0).imageSpeedMmS();
+            limits[i] = TrailLimit.magnitude(new Circumstances(film, lens, 12, LONG_S, NO_SKY, 0, speedMmS, 0));
+        }
+        assertEquals(0.753, limits[1] - limits[0], 0.001);
+    }
+
     static Stream<Row> satellites() {
         return ReferenceTable.read("delft-1968/satellite-trails.csv").stream();
     }

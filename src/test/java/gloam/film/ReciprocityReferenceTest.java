@@ -25,7 +25,8 @@ class ReciprocityReferenceTest {
     void powerLawGivesMakersTimes(Row row) {
         Reciprocity law = Reciprocity.power(row.number("exponent"), 1);
         double expectedS = row.number("correctedS");
-        assertEquals(expectedS, law.correctedS(row.number("meteredS")), 0.003 * expectedS);
+        double tolerance = row.number("meteredS") == 5 ? 0.007 : 0.003; // see the table's header
+        assertEquals(expectedS, law.correctedS(row.number("meteredS")), tolerance * expectedS);
     }
 
     static Stream<Row> betweenPoints() {

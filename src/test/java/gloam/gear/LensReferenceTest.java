@@ -47,6 +47,12 @@ class LensReferenceTest {
         // 18 in of bellows on a 12 in lens: factor 2.25 (US Army training text SS0512, p. 44); focus at 3 f
         // gives 1.5 f
         assertEquals(2.25, 1 / lens(304.8, 3 * 0.3048).throughput(), 1e-9); // exact
+        // and 8 s become 18 s there
+        assertEquals(18, 8 / lens(304.8, 3 * 0.3048).throughput(), 1e-9);
+        // image at 8, object at 12 (in any unit): factor 2.78 by the same text, printed 2.8; f = 1/(1/8 + 1/12)
+        assertEquals(2.78, 1 / lens(48, 0.12).throughput(), 0.005);
+        // m = 0.5: factor 2 1/4 (Langford, Basic Photography); m = 0.5 is a focus at 3 f
+        assertEquals(2.25, 1 / lens(100, 0.3).throughput(), 1e-9);
         // f = 200 mm, subject at 3 m: factor 1.15, 0.20 stop (photography forum, thread 97368); rounded to
         // 0.01
         assertEquals(0.20, -Stops.between(1, lens(200, 3).throughput()), 0.01);
@@ -59,6 +65,12 @@ class LensReferenceTest {
     void filterFactorOfEightIsThreeStops() {
         Lens filtered = new Lens(150, List.of(8.0), 1, INFINITY, 50, 3, Projection.RECTILINEAR);
         assertEquals(1 / 8.0, filtered.throughput(), 1e-12); // rounding
+    }
+
+    @Test
+    void lossOfLightCountsAsAHigherFNumber() {
+        // T = N/√τ: f/2 at τ = 0.8 is T 2.236, independently computed to four digits
+        assertEquals(2.236, new Lens(150, List.of(2.0), 0.8, INFINITY, 50, 0, Projection.RECTILINEAR).tNumber(2), 5e-4);
     }
 
     @Test

@@ -8,6 +8,7 @@ import gloam.support.ReferenceTable.Row;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class MoonGlowReferenceTest {
@@ -76,6 +77,21 @@ class MoonGlowReferenceTest {
     void quarterMoonGivesATenthToAnEleventhOfTheFull() {
         // common handbook ratio 10 to 11; the formula's own, independently computed, 10.99
         assertEquals(10.99, MoonGlow.meanIntensity(0) / MoonGlow.meanIntensity(90), 0.01);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.99, 0.760", "0.95, 0.538", "0.9, 0.411", "0.75, 0.227", "0.5, 0.091", "0.25, 0.026"})
+    void lightFallsFasterThanTheLitShare(double illuminatedFraction, double share) {
+        // equation 20 at the phase angle of each fraction, independently computed to 0.001
+        double phaseDeg = Math.toDegrees(Math.acos(2 * illuminatedFraction - 1));
+        assertEquals(share, MoonGlow.meanIntensity(phaseDeg) / MoonGlow.meanIntensity(0), 6e-4);
+    }
+
+    @Test
+    void fullMoonIsAStarOfItsMagnitude() {
+        // V = -12.73 outside the air is 0.3139 lx with a V = 0 star of 2.54e-6 lx; the paper's 16.57 mag for a
+        // foot-candle (10.7639 lx) stands for 2.535e-6. 0.3 % for that
+        assertEquals(0.3139, MoonGlow.meanIntensity(0) * 10.7639, 0.003 * 0.3139);
     }
 
     @Test

@@ -21,7 +21,7 @@ class JsonRendererTest {
     @Test
     void componentsBecomeFieldsInOrderAfterTheSchema() throws IOException {
         JsonNode json = json(report("measured", 21.5));
-        assertEquals(List.of("schema", "generatedAt", "situation", "exposures"),
+        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "remarks"),
                 json.properties().stream().map(field -> field.getKey()).toList());
         assertEquals("gloam/1", json.get("schema").asText());
     }
@@ -59,9 +59,10 @@ class JsonRendererTest {
     }
 
     private static ExposureReport report(String source, double skyMagArcsec2) {
-        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, "film", 640, 120, OptionalDouble.of(-2),
-                OptionalDouble.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), 0, 0.4);
-        return new ExposureReport(NOON, situation, List.of());
+        OptionalDouble none = OptionalDouble.empty();
+        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, List.of(), Optional.empty(),
+                Optional.empty(), "film", 640, "no law", 120, none, 0.9, none, OptionalDouble.of(-2), 1, none,
+                Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none, 0, 0.4, 0.1);
+        return new ExposureReport(NOON, situation, List.of(), Optional.empty(), List.of());
     }
 }

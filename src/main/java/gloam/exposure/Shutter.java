@@ -1,0 +1,60 @@
+package gloam.exposure;
+
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * When the shutter was open before and when it may be open now, on one sheet.
+ *
+ * @param earlier   openings already made, in order, all over before the present one
+ * @param available from opening it now to when it must be closed at the latest
+ */
+public record Shutter(List<Interval> earlier, Interval available) {
+
+    /** Sorts the openings; refuses those that overlap with {@link BadInput}. */
+    public Shutter {
+        earlier = earlier.stream().sorted(Comparator.comparing(Interval::start)).toList();
+        List<Interval> all = new ArrayList<>(earlier);
+        all.add(available);
+        for (int i = 1; i < all.size(); i++) {
+            if (all.get(i).start().isBefore(all.get(i - 1).endExclusive())) {
+                throw new BadInput("openings of the shutter overlap; let each end before the next begins");
+            }
+        }
+    }
+
+    /** A sheet without earlier openings. */
+    public static Shutter on(Interval available) {
+        return new Shutter(List.of(), available);
+    }
+
+    /** When it opens now. */
+    public Instant opensAt() {
+        return available.start();
+    }
+
+    /** From the first opening to when it must be closed. */
+    public Interval span() {
+        return new Interval(earlier.isEmpty() ? opensAt() : earlier.get(0).start(), available.endExclusive());
+    }
+
+    /** How long it was open before. */
+    public Duration openBefore() {
+        return Interval.total(earlier);
+    }
+
+    /** The same sheet with the present opening closed after that many seconds, or not opened for 0. */
+    List<Interval> openings(double seconds) {
+        List<Interval> openings = new ArrayList<>(earlier);
+        Duration lasts = Duration.ofNanos(Math.round(seconds * 1e9));
+        if (!lasts.isZero()) {
+            openings.add(Interval.lasting(opensAt(), lasts));
+        }
+        return openings;
+    }
+}

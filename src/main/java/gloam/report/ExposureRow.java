@@ -1,0 +1,149 @@
+package gloam.report;
+
+import gloam.exposure.Bracket;
+import gloam.exposure.Exposure;
+import gloam.exposure.ExposureTable;
+import gloam.film.FilmStock;
+import gloam.gear.FNumbers;
+import gloam.gear.Lens;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * What one f-number asks for and gives.
+ *
+ * @param fNumber            the f-number as marked
+ * @param meteredS           time without reciprocity failure
+ * @param correctedS         time to give
+ * @param correctedLowS      time if sky and film are faster than taken by one standard deviation
+ * @param correctedHighS     time if slower
+ * @param closeAt            when to close the shutter, if it is known when it opens
+ * @param reciprocityStops   what reciprocity failure costs
+ * @param contrast           stops of tone that a stop of difference in the scene makes
+ * @param extrapolated       whether the film's law is continued beyond its source
+ * @param neverFinishes      whether the tone is not reached
+ * @param skyToneStops       tone of the sky
+ * @param skyToneSpreadStops standard deviation of it
+ * @param groundToneStops    tone of the ground, where that is exposed for
+ * @param layers             tones of what is exposed for in each layer of colour film
+ * @param cast               the colour that comes of them, with its colour-correction value
+ * @param trailLimitMag      faintest V magnitude that leaves a visible trail
+ * @param tNumber            the f-number that a lens without loss of light would have
+ * @param spot               what a star's image measures
+ * @param bracket            times for several sheets, where they are asked for and each finishes
+ * @param notes              what else to know, a sentence each
+ */
+public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDouble correctedS,
+                          OptionalDouble correctedLowS, OptionalDouble correctedHighS,
+                          Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
+                          boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
+                          OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
+                          OptionalDouble trailLimitMag, double tNumber, Spot spot, Optional<Sheets> bracket,
+                          List<String> notes) {
+
+    private static final double LONGEST_NIGHT_S = 16 * 3600;
+
+    /**
+     * A layer of the film.
+     *
+     * @param name      what it is sensitive to
+     * @param toneStops its tone
+     */
+    public record Layer(String name, double toneStops) {
+    }
+
+    /**
+     * What a star's image measures in µm.
+     *
+     * @param togetherUm    all in quadrature
+     * @param defocusUm     by a focus nearer than the stars
+     * @param diffractionUm by diffraction
+     * @param lensAndFilmUm by the lens's own faults and the film
+     * @param hyperfocalM   nearest focus whose blur at infinity is no wider than that of lens and film
+     */
+    public record Spot(double togetherUm, double defocusUm, double diffractionUm, double lensAndFilmUm,
+                       double hyperfocalM) {
+
+        static Spot of(Lens lens, double fNumber) {
+            return new Spot(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)), um(lens.diffractionMm(fNumber)),
+                    lens.spotUm(), Rounding.decimals(lens.hyperfocalM(fNumber, lens.spotUm() / 1000), 2));
+        }
+
+        private static double um(double mm) {
+            return Rounding.decimals(mm * 1000, 1);
+        }
+    }
+
+    /**
+     * Times for several sheets.
+     *
+     * @param exposuresS     shortest first
+     * @param togetherS      their sum
+     * @param chanceOfOneHit chance that one comes within half a stop of the tone
+     */
+    public record Sheets(List<Double> exposuresS, double togetherS, double chanceOfOneHit) {
+
+        static Sheets of(Bracket bracket) {
+            return new Sheets(bracket.exposuresS().stream().map(Rounding::seconds).toList(),
+                    Rounding.seconds(bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum()),
+                    Rounding.decimals(bracket.chanceOfOneHit(), 2));
+        }
+    }
+
+    static ExposureRow of(ExposureTable table, ExposureTable.Row row, Optional<Bracket> bracket, SiteClock clock) {
+        Exposure exposure = row.exposure();
+        Lens lens = table.lens();
+        boolean ground = table.scene().ground().isPresent();
+        return new ExposureRow(FNumbers.marking(row.fNumber()), seconds(exposure.meteredS()),
+                seconds(exposure.correctedS()), seconds(exposure.lowS()), seconds(exposure.highS()),
+                closeAt(table, exposure, clock), stops(exposure.reciprocityStops()),
+                Rounding.decimals(exposure.contrast(), 2), exposure.extrapolated(), exposure.neverFinishes(),
+                Rounding.stops(row.skyToneStops()), Rounding.stops(exposure.spreadStops()),
+                ground ? stops(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
+                row.colourShift().cast(), Rounding.magIfKnown(row.trailLimitMag()),
+                Rounding.decimals(lens.tNumber(row.fNumber()), 2), Spot.of(lens, row.fNumber()),
+                bracket.map(Sheets::of), notes(row));
+    }
+
+    private static OptionalDouble seconds(double seconds) {
+        return Double.isFinite(seconds) ? OptionalDouble.of(Rounding.seconds(seconds)) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble stops(double stops) {
+        return Double.isFinite(stops) ? OptionalDouble.of(Rounding.stops(stops)) : OptionalDouble.empty();
+    }
+
+    private static Optional<OffsetDateTime> closeAt(ExposureTable table, Exposure exposure, SiteClock clock) {
+        return table.scene().sky().shutter().filter(shutter -> !exposure.neverFinishes()).map(shutter ->
+                clock.asked(shutter.opensAt().plusMillis(Math.round(exposure.correctedS() * 1000))));
+    }
+
+    private static List<Layer> layers(FilmStock film, ExposureTable.Row row) {
+        return !film.colour() ? List.of() : IntStream.range(0, row.layerToneStops().size())
+                .mapToObj(i -> new Layer(film.layers().get(i).name(), Rounding.stops(row.layerToneStops().get(i))))
+                .toList();
+    }
+
+    private static List<String> notes(ExposureTable.Row row) {
+        List<String> notes = new ArrayList<>();
+        Exposure exposure = row.exposure();
+        if (exposure.neverFinishes()) {
+            notes.add("never finishes: the night ends first; the tone is what it comes to by then");
+        } else if (exposure.correctedS() > LONGEST_NIGHT_S) {
+            notes.add("longer than a night");
+        } else if (exposure.correctedS() == 0) {
+            notes.add("the earlier openings have made the tone already");
+        }
+        if (exposure.extrapolated()) {
+            notes.add("guessed: the film's reciprocity law is continued beyond what it was measured for");
+        }
+        if (Double.isInfinite(row.trailLimitMag())) {
+            notes.add("no star leaves a trail");
+        }
+        return notes;
+    }
+}
