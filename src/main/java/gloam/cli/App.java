@@ -48,6 +48,7 @@ public final class App {
                 .addSubcommand(new SkyCommand(session))
                 .addSubcommand(new ExposeCommand(session))
                 .addSubcommand(new TrailCommand(session))
+                .addSubcommand(new ProofCommand(session))
                 .addSubcommand(new PlanCommand(session))
                 .addSubcommand(new CheckCommand(session));
         Converters.register(gloam);

@@ -46,6 +46,11 @@ final class CameraOptions {
             description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
     private Optional<Double> spotUm;
 
+    @Option(names = "--projection", paramLabel = "NAME",
+            description = "How the lens maps angles: rectilinear, equidistant "
+            + "or equisolid (default: the trip's, else rectilinear).")
+    private Optional<Projection> projection;
+
     @Option(names = "--filter", paramLabel = "STOPS",
             description = "Light taken by a filter in stops (default: the trip's, else 0).")
     private Optional<Double> filterStops;
@@ -64,7 +69,7 @@ final class CameraOptions {
                 spotUm.map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
                 filterStops.map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),
-                base.projection());
+                projection.orElse(base.projection()));
     }
 
     /** The frame, if it is said. */

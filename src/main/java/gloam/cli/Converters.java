@@ -4,8 +4,10 @@ import gloam.ephemeris.Star;
 import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
+import gloam.gear.Projection;
 import gloam.report.OutputFormat;
 import gloam.store.Nearest;
+import gloam.trail.Framing;
 import gloam.units.BadInput;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -47,6 +49,8 @@ final class Converters {
                 .registerConverter(Moment.class, Moment::parse)
                 .registerConverter(PastOpening.class, PastOpening::parse)
                 .registerConverter(Frame.class, Converters::frame)
+                .registerConverter(Framing.Point.class, Converters::point)
+                .registerConverter(Projection.class, Converters::projection)
                 .registerConverter(Star.class, Converters::star)
                 .registerConverter(OutputFormat.class, OutputFormat::named);
     }
@@ -119,6 +123,26 @@ final class Converters {
             throw new BadInput("expected width and height in mm such as 80x80, found \"" + text + "\"");
         }
         return new Frame(number(sides.group(1)), number(sides.group(2)));
+    }
+
+    /** A place on the sheet such as 10,-25 in mm. */
+    static Framing.Point point(String text) {
+        String[] parts = text.split(",", -1);
+        if (parts.length != 2) {
+            throw new BadInput("expected mm to the right and up such as 10,-25, found \"" + text + "\"");
+        }
+        return new Framing.Point(number(parts[0]), number(parts[1]));
+    }
+
+    /** A projection by its name. */
+    static Projection projection(String text) {
+        List<String> names = Arrays.stream(Projection.values())
+                .map(known -> known.name().toLowerCase(Locale.ROOT)).toList();
+        if (!names.contains(text.toLowerCase(Locale.ROOT))) {
+            throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.to(text, names)
+                    .map(near -> "did you mean " + near + "?").orElse("it is one of " + String.join(", ", names)));
+        }
+        return Projection.valueOf(text.toUpperCase(Locale.ROOT));
     }
 
     /**

@@ -16,16 +16,16 @@ final class OutputFile {
     }
 
     /**
-     * Puts text into a file as UTF-8; an existing file stays as it is until the new text is complete.
+     * Puts bytes into a file; an existing file stays as it is until the new content is complete.
      *
      * @throws BadInput when the file cannot be written
      */
-    static void write(Path file, String text) {
+    static void write(Path file, byte[] content) {
         try {
             if (Files.exists(file) && !Files.isRegularFile(file)) {
-                Files.writeString(file, text, StandardOpenOption.WRITE);
+                Files.write(file, content, StandardOpenOption.WRITE);
             } else {
-                replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), text);
+                replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), content);
             }
         } catch (IOException failed) {
             throw new BadInput("file \"" + file + "\" cannot be written: " + reason(failed)
@@ -33,10 +33,10 @@ final class OutputFile {
         }
     }
 
-    private static void replace(Path file, String text) throws IOException {
+    private static void replace(Path file, byte[] content) throws IOException {
         Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            Files.writeString(beside, text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
+            Files.write(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
                     StandardOpenOption.DSYNC);
             Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } finally {

@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.report.OutputFormat;
 import gloam.report.Report;
 import gloam.units.BadInput;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -17,11 +18,12 @@ final class OutputOptions {
     private static final int LAST = 100;
 
     @Option(names = "--format", order = LAST, paramLabel = "FORMAT", defaultValue = "text",
-            description = "Format of standard output: text or json (default: ${DEFAULT-VALUE}).")
+            description = "Format of standard output: text, json or, where there is a drawing, svg "
+                    + "(default: ${DEFAULT-VALUE}).")
     private OutputFormat format;
 
     @Option(names = "--out", order = LAST, paramLabel = "FILE",
-            description = "Write the report to a file as well; its ending, .txt or .json, picks the format. "
+            description = "Write the report to a file as well; its ending (txt, json, svg or png) picks the format. "
                     + "May be given more than once.")
     private List<Path> files = new ArrayList<>();
 
@@ -38,14 +40,21 @@ final class OutputOptions {
         files.forEach(OutputOptions::format);
     }
 
-    /** Writes the files, then standard output. */
+    /** Writes the files, then standard output; nothing where a format cannot be had. */
     void write(Report report, Appendable out) {
-        files.forEach(file -> OutputFile.write(file, rendered(report, format(file))));
+        FromOption.of("--format", () -> checked(format, report));
+        files.forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
+        files.forEach(file -> OutputFile.write(file, content(report, format(file))));
         try {
-            out.append(rendered(report, format));
+            format.render(report, out);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+    }
+
+    private static OutputFormat checked(OutputFormat format, Report report) {
+        format.check(report);
+        return format;
     }
 
     private static OutputFormat format(Path file) {
@@ -56,13 +65,13 @@ final class OutputOptions {
         }
     }
 
-    private static String rendered(Report report, OutputFormat format) {
-        StringBuilder text = new StringBuilder();
+    private static byte[] content(Report report, OutputFormat format) {
+        ByteArrayOutputStream content = new ByteArrayOutputStream();
         try {
-            format.render(report, text);
+            format.write(report, content);
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }
-        return text.toString();
+        return content.toByteArray();
     }
 }

@@ -8,8 +8,8 @@ import java.time.ZoneId;
 /**
  * An opening of the shutter as an option gives it.
  *
- * @param openAt when it opened
- * @param lasts  how long it was open
+ * @param openAt when it opens
+ * @param lasts  how long it is open
  */
 record PastOpening(Moment openAt, Duration lasts) {
 

@@ -1,37 +1,47 @@
 package gloam.cli;
 
+import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
-import gloam.exposure.ExposedSheet;
-import gloam.exposure.SkyOnFilm;
-import gloam.film.FilmStock;
-import gloam.gear.Lens;
+import gloam.gear.Camera;
 import gloam.gear.Site;
-import gloam.light.SkyLight;
 import gloam.planner.Trip;
+import gloam.proof.ExposedFrame;
+import gloam.proof.SheetSetup;
 import gloam.report.FrameQuestion;
+import gloam.report.LevelSurvey;
 import gloam.report.Report;
 import gloam.report.TrailSurvey;
 import gloam.trail.Framing;
+import gloam.trail.LevelSearch;
+import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
+import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Tells what runs across one framing. */
-@Command(name = "trail", description = "Tell where stars, planets, Moon and pole run across one framing.",
+/** Tells what runs across one framing, or when a body's trail runs level. */
+@Command(name = "trail", description = {
+    "Tell where stars, planets, Moon and pole run across one framing and what of it shows on the sheet; with --level, "
+            + "when a body's trail runs level in a camera that centres it."},
         footer = "gloam trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
                 + " --lasts 2h")
 final class TrailCommand extends ReportingCommand {
 
     private static final Range POINTS = new Range("number of points along a trail", 1, 10_000, "");
-    private static final Range ROLL = new Range("roll", -360, 360, "deg");
+    private static final Range WITHIN = new Range("tolerance", 0.01, 90, "deg");
+    private static final Range SLOPE = new Range("slope", -90, 90, "deg");
+    private static final Range NIGHTS = new Range("number of nights", 1, 800, "");
 
     @Mixin
     private SiteOptions place;
@@ -42,24 +52,8 @@ final class TrailCommand extends ReportingCommand {
     @Mixin
     private FilmOptions film;
 
-    @Option(names = "--azimuth", paramLabel = "DEG", required = true,
-            description = "Where the camera points, from north through east.")
-    private double azimuthDeg;
-
-    @Option(names = "--altitude", paramLabel = "DEG", required = true, description = "How high the camera points.")
-    private double altitudeDeg;
-
-    @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
-            description = "The camera turned about its axis, clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
-    private double rollDeg;
-
-    @Option(names = "--from", paramLabel = "INSTANT", required = true,
-            description = "When the shutter opens, such as 2027-02-08T21:00 by the site's clocks, or with an offset.")
-    private Moment from;
-
-    @Option(names = "--lasts", paramLabel = "DURATION", required = true,
-            description = "How long it is open, such as 30s, 18m, 1h50m or PT18M.")
-    private Duration lasts;
+    @Mixin
+    private ShotOptions shot;
 
     @Option(names = "--every", paramLabel = "DURATION", defaultValue = "10m",
             description = "Spacing of the points along a trail (default: ${DEFAULT-VALUE}).")
@@ -73,6 +67,24 @@ final class TrailCommand extends ReportingCommand {
                     + "given more than once.")
     private List<Star> stars = new ArrayList<>();
 
+    @Option(names = "--level", paramLabel = "BODY",
+            description = "Find when the body's trail runs level in the dark and "
+            + "above the skyline, in the nights of --from DATE to --to DATE, and the aim.")
+    private Optional<String> level;
+
+    @Option(names = "--to", paramLabel = "DATE",
+            description = "Last evening for --level (default: the first).")
+    private Optional<LocalDate> to;
+
+    @Option(names = "--within", paramLabel = "DEG", defaultValue = "3",
+            description = "How far from level the trail may run (default: ${DEFAULT-VALUE}).")
+    private double withinDeg;
+
+    @Option(names = "--slope", paramLabel = "DEG", defaultValue = "0",
+            description = "Instead of level: at that angle to "
+            + "the frame's horizontal, upwards to the right (default: ${DEFAULT-VALUE}).")
+    private double slopeDeg;
+
     TrailCommand(Session session) {
         super(session);
     }
@@ -81,28 +93,41 @@ final class TrailCommand extends ReportingCommand {
     Report report(Session session) {
         Optional<Trip> trip = place.trip();
         Site site = oneOf(place.sites(trip));
-        FromOption.checked("--every", POINTS, Math.ceil((double) lasts.toMillis() / every.toMillis()));
-        FrameQuestion question = new FrameQuestion(site, framing(trip), Interval.lasting(
-                FromOption.of("--from", () -> from.in(site.zone())), lasts), every, airless);
-        Optional<ExposedSheet> sheet =
-                film.film(trip.map(Trip::film)).map(stock -> sheet(session, stock, question));
+        Camera taken = camera.camera(trip.map(Trip::camera));
+        if (level.isPresent()) {
+            return levels(session, site, taken);
+        }
+        FrameQuestion question = question(session, site, taken);
+        double fNumber = taken.lens().fNumbers().get(0);
+        Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock ->
+                new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
+                        question.openings(), OptionalDouble.empty())));
         TrailSurvey survey = new TrailSurvey(session.ephemeris(), question, sheet);
         return stars.isEmpty() ? survey.ofAll(session.stars().stars(), session.now())
                 : survey.of(stars, session.now());
     }
 
-    private Framing framing(Optional<Trip> trip) {
-        return new Framing(Direction.ofDegrees(
-                FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg),
-                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg)),
-                Angle.ofDegrees(FromOption.checked("--roll", ROLL, rollDeg)), camera.camera(trip.map(Trip::camera)));
+    private FrameQuestion question(Session session, Site site, Camera taken) {
+        TrailEstimator estimator = new TrailEstimator(session.ephemeris(), site);
+        ShotOptions.Shot asked = shot.shot(site, taken, airless ? estimator.airless() : estimator, session);
+        double openMs = asked.openings().stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
+        FromOption.checked("--every", POINTS, Math.ceil(openMs / every.toMillis()));
+        return new FrameQuestion(site, asked.framing(), asked.openings(), every, airless);
     }
 
-    private ExposedSheet sheet(Session session, FilmStock stock, FrameQuestion question) {
-        Lens lens = question.framing().camera().lens();
-        SkyLight light = new SkyLight(session.ephemeris(), question.site());
-        SkyOnFilm sky = SkyOnFilm.changing(lens, at -> light.at(question.framing().aim(), at).total(),
-                question.open());
-        return ExposedSheet.of(stock, lens, lens.fNumbers().get(0), sky, question.open());
+    private Report levels(Session session, Site site, Camera taken) {
+        Body body = FromOption.of("--level", () -> Targets.body(level.orElseThrow()));
+        if (body == Body.SUN) {
+            throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet (--level)");
+        }
+        LocalDate first = FromOption.of("--from", () -> Converters.date(shot.from().orElseThrow(() ->
+                new BadInput("--level looks in the nights of --from DATE to --to DATE"))));
+        LocalDate last = to.orElse(first);
+        FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
+        LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken), shot.place(),
+                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slopeDeg)),
+                Angle.ofDegrees(FromOption.checked("--within", WITHIN, withinDeg)));
+        return new LevelSurvey(session.ephemeris(), site)
+                .between(new LevelSurvey.Wanted(body, search), first, last, session.now());
     }
 }

@@ -4,6 +4,8 @@ import gloam.film.FilmStock;
 import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.Interval;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * A sheet and the sky it has seen, against which trails must show.
@@ -11,7 +13,7 @@ import gloam.units.Interval;
  * @param film        the film
  * @param lens        the lens
  * @param fNumber     its f-number
- * @param open        from opening to closing the shutter
+ * @param open        from opening to closing the shutter, the longest time of several
  * @param skyProgress the sky's progress at the end
  * @param skyLx       illuminance of the sky half-way through
  */
@@ -25,6 +27,15 @@ public record ExposedSheet(FilmStock film, Lens lens, double fNumber, Interval o
                 light.illuminanceLx(open.middle()));
     }
 
+    /** The sheet after several openings in order of time, which work as one that lasts as long as the longest. */
+    public static ExposedSheet of(FilmStock film, Lens lens, double fNumber, SkyOnFilm sky, List<Interval> openings) {
+        LightCurve light = sky.at(fNumber);
+        Interval longest = openings.stream().max(Comparator.comparing(Interval::lasts)).orElseThrow();
+        return new ExposedSheet(film, lens, fNumber, longest, openings.stream()
+                .mapToDouble(open -> ExposureEngine.progress(film, light, open)).sum(),
+                light.illuminanceLx(longest.middle()));
+    }
+
     /** Tone of the sky on it, in stops from the mid-tone. */
     public double skyToneStops() {
         return ExposureEngine.toneStops(skyProgress);
@@ -33,6 +44,11 @@ public record ExposedSheet(FilmStock film, Lens lens, double fNumber, Interval o
     /** Whether something of that magnitude and semidiameter leaves a visible trail. */
     public boolean records(double magnitude, Angle semidiameter, double imageSpeedMmS, double lossMag) {
         return TrailLimit.records(passing(imageSpeedMmS, lossMag), magnitude, semidiameter);
+    }
+
+    /** How many stops its trail stands over the sky around it, 0 or more. */
+    public double stopsOverSky(double magnitude, Angle semidiameter, double imageSpeedMmS, double lossMag) {
+        return TrailLimit.stopsOverSky(passing(imageSpeedMmS, lossMag), magnitude, semidiameter);
     }
 
     /** Faintest V magnitude of a star that leaves a visible trail; negative infinity where none does. */

@@ -28,9 +28,6 @@ public final class TrailLimit {
     /** Least visible difference of tone where none is given, in density; common practice, no source. */
     public static final double LEAST_DIFFERENCE_DENSITY = 0.1;
 
-    /** Illuminance by a star of V = 0 outside the air (Allen; Schaefer 1990; Crumey 2014), 1 % unsure. */
-    private static final double ZERO_MAG_LX = 2.54e-6;
-
     private static final double BRIGHTEST_MAG = -30;
     private static final double FAINTEST_MAG = 30;
 
@@ -70,7 +67,7 @@ public final class TrailLimit {
      */
     public static double magnitude(Circumstances circumstances, double leastDifferenceDensity) {
         double starLx = illuminanceLx(circumstances, leastDifferenceDensity);
-        double zeroMagLx = fluxLxMm2(circumstances, 0) / square(widthMm(circumstances, Angle.ZERO));
+        double zeroMagLx = spot(circumstances, 0, Angle.ZERO).illuminanceLx();
         double magnitude = 2.5 * Math.log10(zeroMagLx / starLx) - VISIBLE_SIDE_MAG;
         return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
     }
@@ -80,7 +77,7 @@ public final class TrailLimit {
         ToneCurve tone = on.film().tone();
         double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;
         double extraProgress = tone.progress(density) - on.skyProgress();
-        double dwellS = dwellS(on, widthMm(on, Angle.ZERO));
+        double dwellS = dwellS(on, spot(on, 0, Angle.ZERO));
         double ratePerS = ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()) + extraProgress / dwellS;
         return ExposureEngine.illuminanceLx(on.film(), ratePerS) - on.skyIlluminanceLx();
     }
@@ -107,29 +104,16 @@ public final class TrailLimit {
     }
 
     private static double extraProgress(Circumstances on, double magnitude, Angle semidiameter) {
-        double widthMm = widthMm(on, semidiameter);
-        double starLx = fluxLxMm2(on, magnitude) / square(widthMm);
-        return dwellS(on, widthMm) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx() + starLx)
+        StarSpot spot = spot(on, magnitude, semidiameter);
+        return dwellS(on, spot) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx() + spot.illuminanceLx())
                 - ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()));
     }
 
-    private static double widthMm(Circumstances on, Angle semidiameter) {
-        double discMm = 2 * on.lens().imageDistanceMm() * Math.tan(semidiameter.radians());
-        return Math.hypot(on.lens().spotMm(on.fNumber()), discMm);
+    private static StarSpot spot(Circumstances on, double magnitude, Angle semidiameter) {
+        return StarSpot.of(on.lens(), on.fNumber(), magnitude + on.lossMag(), semidiameter);
     }
 
-    private static double dwellS(Circumstances on, double widthMm) {
-        return Math.min(on.exposureS(), widthMm / on.imageSpeedMmS());
-    }
-
-    private static double square(double value) {
-        return value * value;
-    }
-
-    /** The star's light through the entrance pupil, in lx mm² (millionths of a lumen). */
-    private static double fluxLxMm2(Circumstances on, double magnitude) {
-        double pupilMm = on.lens().focalLengthMm() / on.fNumber();
-        return on.lens().transmission() * ZERO_MAG_LX * Math.pow(10, -0.4 * (magnitude + on.lossMag()))
-                * Math.PI / 4 * pupilMm * pupilMm;
+    private static double dwellS(Circumstances on, StarSpot spot) {
+        return Math.min(on.exposureS(), spot.widthMm() / on.imageSpeedMmS());
     }
 }

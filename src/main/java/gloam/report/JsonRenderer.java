@@ -38,7 +38,7 @@ final class JsonRenderer implements Renderer {
                     .withObjectIndenter(indenter).withArrayIndenter(indenter));
             json.writeStartObject();
             json.writeStringField("schema", Report.SCHEMA);
-            writeComponents(json, (Record) report);
+            writeComponents(json, report.figures());
             json.writeEndObject();
         }
         out.append(text.getBuffer()).append('\n');

@@ -2,21 +2,25 @@ package gloam.report;
 
 import gloam.units.BadInput;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
 /** The formats in which a report can be had. */
 public enum OutputFormat {
     TEXT("txt", new TextRenderer()),
-    JSON("json", new JsonRenderer());
+    JSON("json", new JsonRenderer()),
+    SVG("svg", new SvgRenderer()),
+    PNG("png", new PngRenderer());
 
-    private static final List<String> NOT_YET = List.of("ics", "svg", "html", "png");
+    private static final List<String> NOT_YET = List.of("ics", "html");
 
     private final String ending;
-    private final Renderer renderer;
+    private final FileRenderer renderer;
 
-    OutputFormat(String ending, Renderer renderer) {
+    OutputFormat(String ending, FileRenderer renderer) {
         this.ending = ending;
         this.renderer = renderer;
     }
@@ -26,25 +30,51 @@ public enum OutputFormat {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Writes a report in this format. */
+    /** Whether it is text, which can go to standard output too. */
+    public boolean text() {
+        return renderer instanceof Renderer;
+    }
+
+    /**
+     * Makes sure that a report can be had in this format.
+     *
+     * @throws BadInput when it cannot
+     */
+    public void check(Report report) {
+        if (!renderer.suits(report)) {
+            List<String> others = Arrays.stream(values()).filter(format -> format.renderer.suits(report))
+                    .map(OutputFormat::label).toList();
+            throw new BadInput("this report has no form in " + label() + "; ask for " + String.join(", ", others));
+        }
+    }
+
+    /** Writes a report in this format, if it is text. */
     public void render(Report report, Appendable out) throws IOException {
-        renderer.render(report, out);
+        ((Renderer) renderer).render(report, out);
+    }
+
+    /** Writes a report in this format as the bytes of a file. */
+    public void write(Report report, OutputStream out) throws IOException {
+        renderer.write(report, out);
     }
 
     /**
      * The format of that name.
      *
-     * @throws BadInput when there is none
+     * @throws BadInput when there is none that is text
      */
     public static OutputFormat named(String name) {
         for (OutputFormat format : values()) {
             if (format.label().equals(name)) {
-                return format;
+                if (format.text()) {
+                    return format;
+                }
+                throw new BadInput("format " + name + " is no text for standard output; use --out FILE." + name);
             }
         }
         throw NOT_YET.contains(name)
-                ? new BadInput("format " + name + " is not built yet; ask for text or json")
-                : new BadInput("format \"" + name + "\" is unknown; ask for text or json");
+                ? new BadInput("format " + name + " is not built yet; ask for text, json or svg")
+                : new BadInput("format \"" + name + "\" is unknown; ask for text, json or svg");
     }
 
     /**
@@ -62,7 +92,8 @@ public enum OutputFormat {
         }
         throw NOT_YET.contains(ending)
                 ? new BadInput("file \"" + file + "\": format " + ending + " is not built yet; "
-                        + "end the name in .txt or .json")
-                : new BadInput("file \"" + file + "\": the ending names no format; end the name in .txt or .json");
+                        + "end the name in .txt, .json, .svg or .png")
+                : new BadInput("file \"" + file + "\": the ending names no format; "
+                        + "end the name in .txt, .json, .svg or .png");
     }
 }

@@ -23,7 +23,13 @@ final class Rounding {
         return deg >= 360 ? 0 : deg;
     }
 
-    /** A direction on the sheet or a phase angle in degrees, to 1e-3. */
+    /** A direction on the sheet in degrees, 0 (included) to 360 (left out), to 1e-3. */
+    static double directionDeg(Angle direction) {
+        double deg = angleDeg(direction.positive());
+        return deg >= 360 ? 0 : deg;
+    }
+
+    /** A phase angle or a length on the sky in degrees, to 1e-3. */
     static double angleDeg(Angle angle) {
         return decimals(angle.degrees(), 3);
     }

@@ -38,6 +38,12 @@ final class TextRenderer implements Renderer {
         if (report instanceof TrailReport trail) {
             return TrailText.lines(trail);
         }
+        if (report instanceof ProofReport proof) {
+            return ProofText.lines(proof.figures());
+        }
+        if (report instanceof LevelReport level) {
+            return LevelText.lines(level);
+        }
         return CheckText.lines((CheckReport) report);
     }
 }

@@ -6,7 +6,7 @@ import gloam.gear.FNumbers;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
-import gloam.trail.Trail;
+import gloam.units.Interval;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -23,33 +23,54 @@ import java.util.OptionalDouble;
  * @param site        where
  * @param frame       the framing and the exposure
  * @param sheet       what the sheet is taken to be; left out when no film was given
+ * @param records     what marks the sheet; left out when no film was given
  * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
  * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
  * @param pole        the celestial pole above the horizon
+ * @param moon        when the Moon comes into the frame
+ * @param edges       what is seen at some points of the frame's lower and left edges
  */
 public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
-                          List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole) implements Report {
+                          Optional<RecordsRow> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
+                          MoonRow moon, List<EdgeRow> edges) implements Report {
 
     @Override
     public boolean empty() {
         return tracks.isEmpty();
     }
 
-    /** The framing and the exposure. */
+    /**
+     * The framing and the exposure.
+     *
+     * @param openAt   the first opening
+     * @param closeAt  the last closing
+     * @param lastsS   how long the shutter is open in all
+     * @param openings each opening, where there are several
+     */
     public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
-                           double widthMm, double heightMm, OffsetDateTime openAt, OffsetDateTime closeAt,
-                           double lastsS, boolean airless) {
+                           double widthMm, double heightMm, String projection, OffsetDateTime openAt,
+                           OffsetDateTime closeAt, double lastsS, List<OpeningRow> openings, boolean airless) {
 
         static FrameRow of(FrameQuestion question) {
             Framing framing = question.framing();
             Camera camera = framing.camera();
             SiteClock clock = new SiteClock(question.site().zone());
+            double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
             return new FrameRow(Rounding.azimuthDeg(framing.aim().azimuth()),
                     Rounding.positionDeg(framing.aim().altitude()), Rounding.positionDeg(framing.roll()),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
-                    clock.asked(question.open().start()), clock.asked(question.open().endExclusive()),
-                    Rounding.decimals(question.open().seconds(), 3), question.airless());
+                    camera.lens().projection().name().toLowerCase(Locale.ROOT),
+                    clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
+                    Rounding.decimals(lastsS, 3), question.openings().stream()
+                            .filter(opening -> question.openings().size() > 1)
+                            .map(opening -> new OpeningRow(clock.asked(opening.start()),
+                                    clock.asked(opening.endExclusive()))).toList(),
+                    question.airless());
         }
+    }
+
+    /** One opening of several. */
+    public record OpeningRow(OffsetDateTime openAt, OffsetDateTime closeAt) {
     }
 
     /**
@@ -66,31 +87,21 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     }
 
     /**
-     * One trail.
+     * What marks the sheet.
      *
-     * @param kind         star, planet, moon or sun
-     * @param magnitude    V; left out where it is not known
-     * @param records      whether it shows on the sheet; left out when no film was given or the magnitude is unknown
-     * @param points       along it, both ends included
-     * @param directionDeg of the motion at mid exposure
-     * @param leavesFrame  whether it goes out over an edge while the shutter is open
+     * @param stars         how many stars of the catalogue
+     * @param bodies        Moon and planets
+     * @param brightestStar the brightest of the stars by name
      */
-    public record TrackRow(String name, String kind, OptionalDouble magnitude, Optional<Boolean> records,
-                           List<PointRow> points, double lengthMm, double directionDeg, double sagittaMm,
-                           boolean leavesFrame) {
+    public record RecordsRow(int stars, List<String> bodies, Optional<String> brightestStar) {
 
-        static TrackRow of(String name, String kind, double magnitude, Optional<Boolean> records, Trail trail,
-                           SiteClock clock) {
-            return new TrackRow(name, kind, Rounding.magIfKnown(magnitude), records,
-                    trail.points().stream().map(point -> new PointRow(clock.asked(point.at()),
-                            Rounding.mm(point.xMm()), Rounding.mm(point.yMm()))).toList(),
-                    Rounding.mm(trail.lengthMm()), Rounding.angleDeg(trail.direction()),
-                    Rounding.mm(trail.sagittaMm()), trail.leavesFrame());
+        static RecordsRow of(List<TrackRow> tracks) {
+            List<TrackRow> recorded = tracks.stream().filter(track -> track.records().orElse(false)).toList();
+            List<String> stars = recorded.stream().filter(track -> track.kind().equals("star"))
+                    .map(TrackRow::name).toList();
+            return new RecordsRow(stars.size(), recorded.stream().filter(track -> !track.kind().equals("star"))
+                    .map(TrackRow::name).toList(), stars.stream().findFirst());
         }
-    }
-
-    /** Where an image stands at a moment. */
-    public record PointRow(OffsetDateTime at, double xMm, double yMm) {
     }
 
     /** What a star would draw that stands at a point half-way through. */
@@ -100,20 +111,39 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
         static HereRow of(StarHere star) {
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()), Rounding.mm(star.lengthMm()),
-                    Rounding.angleDeg(star.motion().direction()), Rounding.mm(star.sagittaMm()));
+                    Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.sagittaMm()));
         }
     }
 
-    /** The celestial pole and where it falls, be it beside the frame; left out where the lens does not see. */
+    /**
+     * The celestial pole and where it falls, be it beside the frame; left out where the lens does not see.
+     *
+     * @param turnDeg      how far the sky turns about it in all openings
+     * @param longestArcMm the longest trail that fits round it; left out where it is not in the frame
+     */
     public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
-                          OptionalDouble yMm) {
+                          OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
 
-        static PoleRow of(CelestialPole pole) {
+        static PoleRow of(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
             Optional<Framing.Point> place = pole.place();
             return new PoleRow(pole.north() ? "north" : "south", Rounding.azimuthDeg(pole.direction().azimuth()),
                     Rounding.positionDeg(pole.direction().altitude()), pole.inFrame(),
                     place.map(point -> OptionalDouble.of(Rounding.mm(point.xMm()))).orElse(OptionalDouble.empty()),
-                    place.map(point -> OptionalDouble.of(Rounding.mm(point.yMm()))).orElse(OptionalDouble.empty()));
+                    place.map(point -> OptionalDouble.of(Rounding.mm(point.yMm()))).orElse(OptionalDouble.empty()),
+                    Rounding.decimals(turnDeg, 2), longestArcMm);
         }
+    }
+
+    /**
+     * The Moon and the frame, from opening the shutter on.
+     *
+     * @param inFrameAt when its centre first stands in the frame and above the skyline; left out when not before
+     *                  {@code lookedUntil}
+     */
+    public record MoonRow(Optional<OffsetDateTime> inFrameAt, OffsetDateTime lookedUntil) {
+    }
+
+    /** What is seen at a point of the frame's edge. */
+    public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
     }
 }

@@ -2,89 +2,148 @@ package gloam.report;
 
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.exposure.ExposedSheet;
 import gloam.gear.Frame;
-import gloam.light.Atmosphere;
+import gloam.gear.Skyline;
+import gloam.proof.ExposedFrame;
+import gloam.trail.CelestialPole;
 import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Looks for everything that runs across a framing and whether it shows. */
 public final class TrailSurvey {
 
-    private static final double SKY_TURN_DEG_H = 15.05;
+    private static final double SKY_TURN_DEG_H = 15.041067;
+    private static final Duration MOON_AHEAD = Duration.ofHours(12);
+    private static final int EDGE_INTERVALS = 4;
+    /** How much lower than at nine points of its rim a frame may look, and for what air and parallax do. */
+    private static final double MARGIN_DEG = 5;
 
     private final Ephemeris ephemeris;
     private final FrameQuestion question;
-    private final Optional<ExposedSheet> sheet;
+    private final Optional<ExposedFrame> sheet;
     private final TrailEstimator estimator;
+    private final boolean skylineMayShow;
     private final SiteClock clock;
 
     /** A survey of a framing; without a sheet nothing is said of what shows. */
-    public TrailSurvey(Ephemeris ephemeris, FrameQuestion question, Optional<ExposedSheet> sheet) {
+    public TrailSurvey(Ephemeris ephemeris, FrameQuestion question, Optional<ExposedFrame> sheet) {
         this.ephemeris = ephemeris;
         this.question = question;
         this.sheet = sheet;
         this.estimator = question.estimator(ephemeris);
+        this.skylineMayShow = lowestDeg() < MARGIN_DEG + question.site().skyline().points().stream()
+                .mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
         this.clock = new SiteClock(question.site().zone());
     }
 
     /** The report on those stars alone, whether they show or not. */
     public TrailReport of(List<Star> stars, Instant now) {
-        return report(stars.stream().flatMap(star -> track(star).stream()).toList(), now);
+        return report(stars.stream().flatMap(star -> row(name(star), Angle.ZERO, trail(star, question.openings()))
+                .stream()).toList(), now);
     }
 
-    /** The report on planets, Moon and all stars of a catalogue; with a sheet, on the stars that show. */
+    /**
+     * The report on planets, Moon and all stars of a catalogue; with a sheet, on the stars that show.
+     *
+     * @throws BadInput when the Sun shines into the frame
+     */
     public TrailReport ofAll(List<Star> catalogue, Instant now) {
-        List<TrailReport.TrackRow> tracks = new ArrayList<>();
+        refuseSun();
+        List<TrackRow> tracks = new ArrayList<>();
         EnumSet.range(Body.MOON, Body.NEPTUNE).forEach(body -> track(body).ifPresent(tracks::add));
         catalogue.stream().filter(this::comesNear).flatMap(star -> track(star).stream())
                 .filter(track -> track.records().orElse(true)).forEach(tracks::add);
         return report(tracks, now);
     }
 
-    private TrailReport report(List<TrailReport.TrackRow> tracks, Instant now) {
-        List<StarHere> here = estimator.starsHere(question.framing(), question.open());
+    private double lowestDeg() {
+        Frame frame = question.framing().camera().frame();
+        return IntStream.range(0, 9).mapToObj(i -> question.framing().toSky((i % 3 - 1) * frame.widthMm() / 2,
+                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min().orElse(0);
+    }
+
+    private void refuseSun() {
+        if (clearTrail(Body.SUN).isPresent()) {
+            throw new BadInput("the Sun shines into the frame while the shutter is open; never point an unfiltered "
+                    + "lens at it. Choose another time or aim");
+        }
+    }
+
+    private TrailReport report(List<TrackRow> tracks, Instant now) {
+        List<StarHere> here = estimator.starsHere(question.framing(), question.openings());
         return new TrailReport(clock.asked(now), Place.of(question.site()), TrailReport.FrameRow.of(question),
-                sheet.map(exposed -> TrailReport.SheetRow.of(exposed, limitMag(exposed, here.get(0)))), tracks,
-                here.stream().map(TrailReport.HereRow::of).toList(),
-                TrailReport.PoleRow.of(estimator.pole(question.framing())));
+                sheet.map(exposed -> sheet(exposed, here.get(0))),
+                sheet.map(exposed -> TrailReport.RecordsRow.of(tracks)), tracks,
+                here.stream().map(TrailReport.HereRow::of).toList(), pole(), moon(), edges());
     }
 
-    private double limitMag(ExposedSheet exposed, StarHere centre) {
-        return exposed.trailLimitMag(centre.motion().speedMmS(), lossMag(centre.star()));
+    private TrailReport.SheetRow sheet(ExposedFrame exposed, StarHere centre) {
+        ExposedSheet sheetThere = exposed.centre();
+        return TrailReport.SheetRow.of(sheetThere, sheetThere.trailLimitMag(centre.motion().speedMmS(),
+                exposed.lossMag(question.framing().aim())));
     }
 
-    private Optional<TrailReport.TrackRow> track(Star star) {
-        return trail(star).map(trail -> TrailReport.TrackRow.of(star.name(), "star", star.magnitude(),
-                sheet.filter(exposed -> Double.isFinite(star.magnitude())).map(exposed -> exposed.records(
-                        star.magnitude(), Angle.ZERO, trail.middleSpeedMmS(), lossMag(star))), trail, clock));
+    private Optional<TrackRow> track(Star star) {
+        return row(name(star), Angle.ZERO, clearTrail(star));
     }
 
-    private Optional<TrailReport.TrackRow> track(Body body) {
-        Appearance seen = ephemeris.appearance(body, question.site(), question.open().middle());
-        return trail(body).map(trail -> TrailReport.TrackRow.of(body.label(),
-                body == Body.MOON ? "moon" : "planet", seen.magnitude(),
-                sheet.map(exposed -> exposed.records(seen.magnitude(), seen.semidiameter(), trail.middleSpeedMmS(),
-                        lossMag(body))), trail, clock));
+    private static TrackRow.Name name(Star star) {
+        return new TrackRow.Name(star.name(), "star", star.magnitude());
     }
 
-    private Optional<Trail> trail(Target target) {
-        return estimator.trail(question.framing(), target, question.open(), question.every());
+    private Optional<TrackRow> track(Body body) {
+        Appearance seen = ephemeris.appearance(body, question.site(), question.whole().middle());
+        String kind = body == Body.MOON ? "moon" : "planet";
+        return row(new TrackRow.Name(body.label(), kind, seen.magnitude()), seen.semidiameter(), clearTrail(body));
     }
 
-    private double lossMag(Target target) {
-        Angle altitude = estimator.direction(target, question.open().middle()).altitude();
-        return question.site().extinctionMag() * Atmosphere.airmass(altitude);
+    private Optional<TrackRow> row(TrackRow.Name name, Angle semidiameter, Optional<Trail> drawn) {
+        Frame frame = question.framing().camera().frame();
+        return drawn.map(trail -> TrackRow.of(name, mark(name.magnitude(), semidiameter, trail), trail,
+                Math.max(frame.widthMm(), frame.heightMm()), clock));
+    }
+
+    private Optional<TrackRow.Mark> mark(double magnitude, Angle semidiameter, Trail trail) {
+        return sheet.filter(exposed -> Double.isFinite(magnitude)).map(exposed -> {
+            Trail.Point middle = trail.points().get(trail.points().size() / 2);
+            Direction there = question.framing().toSky(middle.xMm(), middle.yMm());
+            ExposedSheet under = exposed.at(there);
+            double lossMag = exposed.lossMag(there);
+            return new TrackRow.Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
+                    under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));
+        });
+    }
+
+    /** The trail as far as it runs above the skyline. */
+    private Optional<Trail> clearTrail(Target target) {
+        if (!skylineMayShow) {
+            return trail(target, question.openings());
+        }
+        List<Interval> clear = Interval.intersect(question.openings(),
+                estimator.clearOfSkyline(target, question.whole()));
+        return clear.isEmpty() ? Optional.empty() : trail(target, clear);
+    }
+
+    private Optional<Trail> trail(Target target, List<Interval> openings) {
+        return estimator.track(question.framing(), target, question.whole()).trail(openings, question.every());
     }
 
     /** Whether the turning sky can carry a star from where it stands half-way through into the frame. */
@@ -92,7 +151,39 @@ public final class TrailSurvey {
         Frame frame = question.framing().camera().frame();
         Angle corner = question.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2)
                 .to(question.framing().aim());
-        double reachDeg = corner.degrees() + SKY_TURN_DEG_H * question.open().seconds() / 7200;
-        return estimator.direction(star, question.open().middle()).to(question.framing().aim()).degrees() <= reachDeg;
+        double reachDeg = corner.degrees() + SKY_TURN_DEG_H * question.whole().seconds() / 7200;
+        return estimator.direction(star, question.whole().middle()).to(question.framing().aim()).degrees()
+                <= reachDeg;
+    }
+
+    private TrailReport.PoleRow pole() {
+        CelestialPole pole = estimator.pole(question.framing());
+        double openS = question.openings().stream().mapToDouble(Interval::seconds).sum();
+        return TrailReport.PoleRow.of(pole, SKY_TURN_DEG_H * openS / 3600, pole.inFrame()
+                ? OptionalDouble.of(Rounding.mm(estimator.longestTrailMm(question.framing(), question.openings())))
+                : OptionalDouble.empty());
+    }
+
+    private TrailReport.MoonRow moon() {
+        Instant open = question.whole().start();
+        Instant covered = ephemeris.covers().endExclusive().minusMillis(1);
+        Instant wanted = open.plus(MOON_AHEAD);
+        Interval ahead = new Interval(open, wanted.isAfter(covered) ? covered : wanted);
+        Optional<Instant> inFrame = Interval.intersect(estimator.clearOfSkyline(Body.MOON, ahead),
+                estimator.track(question.framing(), Body.MOON, ahead).visits(ahead)).stream()
+                .map(Interval::start).findFirst();
+        return new TrailReport.MoonRow(inFrame.map(clock::event), clock.asked(ahead.endExclusive()));
+    }
+
+    private List<TrailReport.EdgeRow> edges() {
+        Frame frame = question.framing().camera().frame();
+        return Stream.of("bottom", "left").flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS).mapToObj(i -> {
+            double share = (double) i / EDGE_INTERVALS - 0.5;
+            double xMm = edge.equals("bottom") ? share * frame.widthMm() : -frame.widthMm() / 2;
+            double yMm = edge.equals("bottom") ? -frame.heightMm() / 2 : share * frame.heightMm();
+            Direction seen = question.framing().toSky(xMm, yMm);
+            return new TrailReport.EdgeRow(edge, xMm, yMm, Rounding.azimuthDeg(seen.azimuth()),
+                    Rounding.positionDeg(seen.altitude()));
+        })).toList();
     }
 }

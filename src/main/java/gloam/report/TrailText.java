@@ -2,6 +2,9 @@ package gloam.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Text of what runs across a framing. */
 final class TrailText {
@@ -15,20 +18,24 @@ final class TrailText {
     static List<String> lines(TrailReport report) {
         List<String> lines = new ArrayList<>(heading(report));
         lines.add("");
-        if (report.tracks().isEmpty()) {
-            lines.add(report.sheet().isPresent() ? "  nothing in the frame leaves a trail"
-                    : "  nothing asked for comes into the frame");
-        } else {
+        report.records().ifPresent(records -> {
+            lines.addAll(TextWidth.wrapped(recorded(records, report.tracks().isEmpty()), WIDTH));
+            lines.add("");
+        });
+        if (!report.tracks().isEmpty()) {
             lines.addAll(tracks(report).lines());
             if (report.tracks().size() > MOST_TRACKS) {
                 lines.add("  … and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
             }
+            lines.add("");
+        } else if (report.records().isEmpty()) {
+            lines.addAll(List.of("  nothing asked for comes into the frame", ""));
         }
-        lines.add("");
         lines.addAll(here(report).lines());
         lines.add("");
         lines.addAll(TextWidth.wrapped("mm on the sheet from the frame's centre, x to the right and y up as seen in "
-                + "the scene; directions of motion at mid exposure from right (0°) through up (90°).", WIDTH));
+                + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
+                + "through up (90°); sagitta: how far a trail bends from straight, in mm.", WIDTH));
         return lines;
     }
 
@@ -38,13 +45,22 @@ final class TrailText {
         lines.add("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
                 + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
                 + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
-                + Wording.plain(frame.heightMm()) + " mm" + (frame.airless() ? "; without refraction" : ""));
-        lines.add(Wording.date(Wording.secondDate(frame.openAt())) + " " + Wording.second(frame.openAt()) + " to "
-                + Wording.second(frame.closeAt()) + " (" + Wording.lasting(frame.lastsS()) + ")");
+                + Wording.plain(frame.heightMm()) + " mm"
+                + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
+                + (frame.airless() ? "; without refraction" : ""));
+        lines.addAll(TextWidth.wrapped(Wording.date(Wording.secondDate(frame.openAt())) + " " + times(frame)
+                + " (" + Wording.lasting(frame.lastsS()) + ")", WIDTH));
         lines.add("at " + PlaceText.of(report.site()));
         report.sheet().ifPresent(sheet -> lines.addAll(TextWidth.wrapped(sheet(sheet), WIDTH)));
-        lines.add(pole(report.pole()));
+        lines.addAll(TextWidth.wrapped(pole(report.pole()), WIDTH));
+        lines.add(moon(report));
         return lines;
+    }
+
+    private static String times(TrailReport.FrameRow frame) {
+        return frame.openings().isEmpty() ? Wording.second(frame.openAt()) + " to " + Wording.second(frame.closeAt())
+                : frame.openings().stream().map(opening -> Wording.second(opening.openAt()) + " to "
+                        + Wording.second(opening.closeAt())).collect(Collectors.joining(", "));
     }
 
     private static String sheet(TrailReport.SheetRow sheet) {
@@ -62,33 +78,67 @@ final class TrailText {
         }
         return name + (pole.inFrame() ? "stands in the frame at x " : "falls beside the frame at x ")
                 + Wording.number(pole.xMm().getAsDouble(), 1) + " mm, y "
-                + Wording.number(pole.yMm().orElseThrow(), 1) + " mm";
+                + Wording.number(pole.yMm().orElseThrow(), 1) + " mm" + (pole.longestArcMm().isEmpty() ? ""
+                        : "; trails turn by " + Wording.number(pole.turnDeg(), 1) + "° round it, the longest over "
+                                + Wording.number(pole.longestArcMm().getAsDouble(), 1) + " mm");
+    }
+
+    private static String moon(TrailReport report) {
+        return report.moon().inFrameAt().map(at -> at.isAfter(report.frame().openAt())
+                        ? "the Moon stays out of the frame until " + Wording.minute(at)
+                        : "the Moon stands in the frame when the shutter opens")
+                .orElse("the Moon stays out of the frame until " + Wording.minute(report.moon().lookedUntil())
+                        + " at least");
+    }
+
+    static String recorded(TrailReport.RecordsRow records, boolean nothingInFrame) {
+        String bodies = records.bodies().stream().map(Wording::title).collect(Collectors.joining(" and "));
+        if (records.stars() == 0) {
+            return records.bodies().isEmpty()
+                    ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame") + " marks this sheet."
+                    : "Only " + bodies + " will show: no star in the frame marks this sheet.";
+        }
+        String stars = records.stars() == 1 ? "1 star marks this sheet: " : records.stars()
+                + " stars of the catalogue mark this sheet, the brightest ";
+        return stars + records.brightestStar().orElseThrow()
+                + (records.bodies().isEmpty() ? "" : "; so will " + bodies) + ".";
     }
 
     private static Table tracks(TrailReport report) {
-        Table table = new Table(2, Table.words("trail of"), Table.words("kind"), Table.numbers("mag"),
-                Table.words("shows"), Table.words("from"), Table.words("to"), Table.numbers("length mm"),
-                Table.numbers("direction °"), Table.numbers("sagitta mm"), Table.words("leaves"));
-        for (TrailReport.TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
-            TrailReport.PointRow first = track.points().get(0);
-            TrailReport.PointRow last = track.points().get(track.points().size() - 1);
-            table.row(track.name(), track.kind(),
-                    track.magnitude().isPresent() ? Wording.number(track.magnitude().getAsDouble(), 1) : "",
-                    track.records().map(records -> records ? "yes" : "no").orElse(""),
+        Table table = new Table(2, Table.words("trail of"), Table.numbers("mag"), Table.words("shows"),
+                Table.numbers("stops"), Table.words("from"), Table.words("to"), Table.numbers("mm"),
+                Table.numbers("°"), Table.numbers("share"), Table.numbers("runs"), Table.numbers("sagitta"),
+                Table.words("enters"), Table.words("leaves"));
+        for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
+            TrackRow.PointRow first = track.points().get(0);
+            TrackRow.PointRow last = track.points().get(track.points().size() - 1);
+            table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
+                    text(track.magnitude(), 1), track.records().map(records -> records ? "yes" : "no").orElse(""),
+                    track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
                     Wording.minute(first.at()), Wording.minute(last.at()), Wording.number(track.lengthMm(), 2),
-                    Wording.number(track.directionDeg(), 1), Wording.number(track.sagittaMm(), 2),
-                    track.leavesFrame() ? "yes" : "no");
+                    Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
+                    Wording.direction(track.directionDeg()) + "°", Wording.number(track.sagittaMm(), 2),
+                    track.entersOver().orElse(""), track.leavesOver().orElse(""));
+            if (!track.gapsMm().isEmpty() && !report.frame().openings().isEmpty()) {
+                table.note("gaps of " + track.gapsMm().stream().map(mm -> Wording.number(mm, 2))
+                        .collect(Collectors.joining(", ")) + " mm");
+            }
         }
         return table;
     }
 
+    private static String text(OptionalDouble value, int decimals) {
+        return value.isPresent() ? Wording.number(value.getAsDouble(), decimals) : "";
+    }
+
     private static Table here(TrailReport report) {
         Table table = new Table(2, Table.words("a star here"), Table.numbers("x mm"), Table.numbers("y mm"),
-                Table.numbers("length mm"), Table.numbers("direction °"), Table.numbers("sagitta mm"));
+                Table.numbers("length mm"), Table.numbers("direction"), Table.numbers("sagitta mm"));
         for (TrailReport.HereRow here : report.starsHere()) {
-            table.row(here.where().replace('-', ' '), Wording.number(here.xMm(), 1), Wording.number(here.yMm(), 1),
-                    Wording.number(here.lengthMm(), 2), Wording.number(here.directionDeg(), 1),
-                    Wording.number(here.sagittaMm(), 2));
+            table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
+                    Wording.number(here.yMm(), 1), Wording.number(here.lengthMm(), 2),
+                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2))
+                    .toArray(String[]::new));
         }
         return table;
     }

@@ -97,6 +97,12 @@ final class Wording {
         return MINUTE.format(at);
     }
 
+    /** A direction in degrees to 0.1°, from 0.0 to 359.9. */
+    static String direction(double deg) {
+        String text = number(deg, 1);
+        return text.equals("360.0") ? "0.0" : text;
+    }
+
     /** A bearing such as WNW for an azimuth. */
     static String bearing(double azimuthDeg) {
         return COMPASS.get((int) Math.round(azimuthDeg / 22.5) % 16);

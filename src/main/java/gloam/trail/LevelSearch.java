@@ -48,8 +48,11 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
 
     private Level level(SkyPath path, Spells.Spell spell) {
         double bestS = Spells.highest(spell.fromS(), spell.toS(), atS -> -Math.abs(offRad(path, atS)));
+        return level(path, bestS, new Interval(path.instant(spell.fromS()), path.instant(spell.toS())));
+    }
+
+    private Level level(SkyPath path, double bestS, Interval span) {
         Framing best = aimed(path, bestS).orElseThrow();
-        Interval span = new Interval(path.instant(spell.fromS()), path.instant(spell.toS()));
         return new Level(span, path.instant(bestS), best, Angle.ofRadians(offRad(path, bestS)));
     }
 
@@ -82,5 +85,13 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      * @param off     the trail's angle less the wanted one at that instant, −90° to 90°
      */
     public record Level(Interval span, Instant best, Framing framing, Angle off) {
+
+        /** What is left of it in a part of its span: its best moment there is the nearest to the best of all. */
+        public Level within(Interval part, LevelSearch search, TrailEstimator estimator, Target target) {
+            if (!best.isBefore(part.start()) && !best.isAfter(part.endExclusive())) {
+                return new Level(part, best, framing, off);
+            }
+            return search.level(estimator.path(target, part), best.isBefore(part.start()) ? 0 : part.seconds(), part);
+        }
     }
 }

@@ -29,7 +29,7 @@ public record StarHere(Where where, Framing.Point point, Star star, double lengt
         }
 
         /** The point on a frame of that size. */
-        Framing.Point on(Frame frame) {
+        public Framing.Point on(Frame frame) {
             return new Framing.Point(right * frame.widthMm() / 2, up * frame.heightMm() / 2);
         }
     }

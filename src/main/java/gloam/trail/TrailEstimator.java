@@ -5,6 +5,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.SkyPosition;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
+import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -12,6 +13,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** How targets run across a camera's frame at a site, seen through the air or without it. */
@@ -19,6 +21,8 @@ public final class TrailEstimator {
 
     /** The sky turns by 0.5° in that time: narrower gaps between peaks may be missed. */
     private static final double SKYLINE_STEP_S = 120;
+
+    private static final int POINTS = 9;
 
     private final Ephemeris ephemeris;
     private final Site site;
@@ -82,18 +86,43 @@ public final class TrailEstimator {
      * left out.
      */
     public List<StarHere> starsHere(Framing framing, Interval span) {
+        return starsHere(framing, List.of(span));
+    }
+
+    /** The same in several openings in order of time; the lengths are those drawn in all of them. */
+    public List<StarHere> starsHere(Framing framing, List<Interval> openings) {
         FrameAxes axes = framing.axes();
         return Stream.of(StarHere.Where.values())
                 .filter(where -> axes.images(where.on(framing.camera().frame())))
-                .map(where -> starHere(framing, where, span)).toList();
+                .map(where -> starHere(framing, where, openings)).toList();
     }
 
-    private StarHere starHere(Framing framing, StarHere.Where where, Interval span) {
+    private StarHere starHere(Framing framing, StarHere.Where where, List<Interval> openings) {
+        Interval span = whole(openings);
         Framing.Point point = where.on(framing.camera().frame());
         Star star = starAt(framing, point.xMm(), point.yMm(), span);
         Track track = track(framing, star, span);
         Motion motion = track.motion(span.middle()).orElseThrow();
-        return new StarHere(where, point, star, track.lengthMm(span), motion, track.sagittaMm(span));
+        double lengthMm = openings.stream().mapToDouble(track::lengthMm).sum();
+        return new StarHere(where, point, star, lengthMm, motion, track.sagittaMm(span));
+    }
+
+    private static Interval whole(List<Interval> openings) {
+        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+    }
+
+    /**
+     * The longest trail that the frame holds in some openings, in mm: that of a star at one of its points, nine by
+     * nine, half-way through.
+     */
+    public double longestTrailMm(Framing framing, List<Interval> openings) {
+        Interval whole = whole(openings);
+        Frame frame = framing.camera().frame();
+        return IntStream.range(0, POINTS * POINTS).mapToObj(i -> starAt(framing,
+                        frame.widthMm() * ((double) (i % POINTS) / (POINTS - 1) - 0.5),
+                        frame.heightMm() * ((double) (i / POINTS) / (POINTS - 1) - 0.5), whole))
+                .flatMap(star -> track(framing, star, whole).trail(openings, whole.lasts()).stream())
+                .mapToDouble(Trail::lengthMm).max().orElse(0);
     }
 
     /**

@@ -48,10 +48,11 @@ class ArchitectureTest {
         MAY_USE.put("light", List.of("units", "gear", "ephemeris"));
         MAY_USE.put("exposure", List.of("units", "gear", "film", "ephemeris", "light"));
         MAY_USE.put("trail", List.of("units", "gear", "ephemeris"));
+        MAY_USE.put("proof", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner"));
         MAY_USE.put("report", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "planner"));
+                "proof", "planner"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
         MAY_USE.put("cli", everything);
     }

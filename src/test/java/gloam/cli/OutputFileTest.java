@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.units.BadInput;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -22,7 +23,7 @@ class OutputFileTest {
     void replacesAFileAndLeavesNothingBeside() throws IOException {
         Path file = folder.resolve("plan.txt");
         Files.writeString(file, "an older and much longer plan");
-        OutputFile.write(file, "new ± plan\n");
+        OutputFile.write(file, "new ± plan\n".getBytes(StandardCharsets.UTF_8));
         assertEquals("new ± plan\n", Files.readString(file));
         assertEquals(1, files());
     }
@@ -31,7 +32,7 @@ class OutputFileTest {
     void writesThroughALinkToItsTarget() throws IOException {
         Path target = Files.writeString(folder.resolve("target.txt"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.txt"), target);
-        OutputFile.write(link, "new");
+        OutputFile.write(link, "new".getBytes(StandardCharsets.UTF_8));
         assertTrue(Files.isSymbolicLink(link));
         assertEquals("new", Files.readString(target));
     }
@@ -39,14 +40,14 @@ class OutputFileTest {
     @Test
     void aFolderThatIsNotThereIsTheUsersProblem() throws IOException {
         BadInput bad = assertThrows(BadInput.class,
-                () -> OutputFile.write(folder.resolve("none").resolve("plan.txt"), "x"));
+                () -> OutputFile.write(folder.resolve("none").resolve("plan.txt"), new byte[] {1}));
         assertTrue(bad.getMessage().contains("its folder does not exist"), bad.getMessage());
         assertEquals(0, files());
     }
 
     @Test
     void aFolderIsNoFile() {
-        assertThrows(BadInput.class, () -> OutputFile.write(folder, "x"));
+        assertThrows(BadInput.class, () -> OutputFile.write(folder, "x".getBytes(StandardCharsets.UTF_8)));
     }
 
     @Test

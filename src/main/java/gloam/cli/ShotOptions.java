@@ -1,0 +1,154 @@
+package gloam.cli;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
+import gloam.gear.Camera;
+import gloam.gear.Site;
+import gloam.trail.Framing;
+import gloam.trail.LengthSearch;
+import gloam.trail.TrailEstimator;
+import gloam.units.Angle;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Option;
+
+/** Where the camera points and when its shutter is open. */
+final class ShotOptions {
+
+    private static final Range ROLL = new Range("roll", -360, 360, "deg");
+    private static final Range LENGTH = new Range("trail length", 0.01, 1000, "mm");
+    private static final Duration LONGEST = Duration.ofDays(10);
+
+    @Option(names = "--azimuth", paramLabel = "DEG",
+            description = "Where the camera points, from north through east.")
+    private Optional<Double> azimuthDeg;
+
+    @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera points.")
+    private Optional<Double> altitudeDeg;
+
+    @Option(names = "--aim", paramLabel = "TARGET",
+            description = "Instead of azimuth and altitude: the body, the star "
+            + "by name or the place RA,DEC in degrees that stands at --at-frame at mid exposure.")
+    private Optional<String> aim;
+
+    @Option(names = "--at-frame", paramLabel = "X,Y",
+            description = "Where on the frame it stands, in mm from the centre "
+            + "to the right and up (default: 0,0).")
+    private Optional<Framing.Point> place;
+
+    @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
+            description = "The camera turned about its axis, clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
+    private double rollDeg;
+
+    @Option(names = "--from", paramLabel = "INSTANT",
+            description = "When the shutter opens, such as 2027-02-08T21:00 by the site's clocks, or with an offset.")
+    private Optional<String> from;
+
+    @Option(names = "--lasts", paramLabel = "DURATION",
+            description = "How long it is open, such as 30s, 18m, 1h50m or PT18M.")
+    private Optional<Duration> lasts;
+
+    @Option(names = "--open", paramLabel = "INSTANT/DURATION", description = "An opening, such as "
+            + "2027-02-08T21:00/10m, in place of --from and --lasts or besides. May be given more than once.")
+    private List<PastOpening> openings = new ArrayList<>();
+
+    @Option(names = "--length", paramLabel = "MM",
+            description = "Instead of --lasts: so long that the trail of the "
+            + "star or body aimed at, or of a star at the centre, has that length.")
+    private Optional<Double> lengthMm;
+
+    /**
+     * One sheet's worth of pointing and opening.
+     *
+     * @param framing  where the camera points
+     * @param openings when its shutter is open, in order of time
+     */
+    record Shot(Framing framing, List<Interval> openings) {
+    }
+
+    /** What the options say of a camera at a site; an aim stands at its place as the estimator sees it. */
+    Shot shot(Site site, Camera camera, TrailEstimator estimator, Session session) {
+        Optional<Target> aimed = aim.map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
+        List<Interval> openings = lengthMm.isPresent() ? List.of(forLength(site, camera, estimator, aimed))
+                : openings(site);
+        return new Shot(framing(camera, estimator, aimed, whole(openings).middle()), openings);
+    }
+
+    private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {
+        if (aimed.isPresent() == (azimuthDeg.isPresent() && altitudeDeg.isPresent())
+                || aimed.isPresent() && (azimuthDeg.isPresent() || altitudeDeg.isPresent())) {
+            throw new BadInput("where the camera points is " + (aimed.isPresent() ? "said twice" : "not said")
+                    + "; give --azimuth DEG and --altitude DEG, or --aim TARGET");
+        }
+        if (aimed.isEmpty()) {
+            return new Framing(Direction.ofDegrees(
+                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.orElseThrow()),
+                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElseThrow())), roll(), camera);
+        }
+        return new Framing(Direction.ofDegrees(0, 0), roll(), camera)
+                .placing(estimator.direction(aimed.get(), middle), place().xMm(), place().yMm())
+                .orElseThrow(() -> new BadInput("no aim puts it there: it stands too near the zenith for that place "
+                        + "of the frame. Choose another (--at-frame)"));
+    }
+
+    private Interval forLength(Site site, Camera camera, TrailEstimator estimator, Optional<Target> aimed) {
+        if (lasts.isPresent() || !openings.isEmpty()) {
+            throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
+        }
+        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.orElseThrow());
+        return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
+            Framing framing = framing(camera, estimator, aimed, open.middle());
+            return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
+        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h (--length)"));
+    }
+
+    private Instant opens(Site site) {
+        return FromOption.of("--from", () -> from.map(Moment::parse).orElseThrow(() ->
+                new BadInput("when the shutter opens is not said")).in(site.zone()));
+    }
+
+    private List<Interval> openings(Site site) {
+        List<Interval> all = new ArrayList<>(openings.stream()
+                .map(opening -> FromOption.of("--open", () -> opening.in(site.zone()))).toList());
+        if (from.isPresent() != lasts.isPresent() || all.isEmpty() && from.isEmpty()) {
+            throw new BadInput("when the shutter is open is not said; give --from INSTANT and --lasts DURATION, or "
+                    + "--open INSTANT/DURATION");
+        }
+        lasts.ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
+        all.sort(Comparator.comparing(Interval::start));
+        if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
+            throw new BadInput("two openings overlap (--open)");
+        }
+        if (whole(all).lasts().compareTo(LONGEST) > 0) {
+            throw new BadInput("first opening and last closing are more than ten days apart (--open)");
+        }
+        return all;
+    }
+
+    private static Interval whole(List<Interval> openings) {
+        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+    }
+
+    /** The text of --from, where it is to be a date. */
+    Optional<String> from() {
+        return from;
+    }
+
+    /** The camera's turn about its axis. */
+    Angle roll() {
+        return Angle.ofDegrees(FromOption.checked("--roll", ROLL, rollDeg));
+    }
+
+    /** Where on the frame what is aimed at stands. */
+    Framing.Point place() {
+        return place.orElse(new Framing.Point(0, 0));
+    }
+}

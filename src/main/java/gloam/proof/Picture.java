@@ -1,0 +1,44 @@
+package gloam.proof;
+
+import java.util.Arrays;
+
+/** Pixels as a screen shows them: grey, or red, green and blue, eight bits each, sRGB. */
+public final class Picture {
+
+    private final int widthPx;
+    private final int heightPx;
+    private final int channels;
+    private final byte[] levels;
+
+    Picture(int widthPx, int heightPx, int channels, byte[] levels) {
+        this.widthPx = widthPx;
+        this.heightPx = heightPx;
+        this.channels = channels;
+        this.levels = levels;
+    }
+
+    /** Pixels in a row. */
+    public int widthPx() {
+        return widthPx;
+    }
+
+    /** Rows. */
+    public int heightPx() {
+        return heightPx;
+    }
+
+    /** Levels a pixel: 1 for grey, 3 for red, green and blue. */
+    public int channels() {
+        return channels;
+    }
+
+    /** The level of a channel of a pixel, 0 to 255, row 0 at the top. */
+    public int level(int column, int row, int channel) {
+        return levels[(row * widthPx + column) * channels + channel] & 0xff;
+    }
+
+    /** All levels of a row, pixel by pixel. */
+    public byte[] row(int row) {
+        return Arrays.copyOfRange(levels, row * widthPx * channels, (row + 1) * widthPx * channels);
+    }
+}

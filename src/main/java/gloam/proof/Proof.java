@@ -1,0 +1,146 @@
+package gloam.proof;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.gear.Frame;
+import gloam.light.GroundLight;
+import gloam.light.SkyLight;
+import gloam.trail.TrailEstimator;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.List;
+
+/**
+ * The computed picture of a sheet.
+ *
+ * <p><b>Model.</b> At every point progress of each layer by the sky ({@link LightNodes}), trails with the width of
+ * their spot ({@link TrailPainter}), the land under the skyline, then the film's tone curve. <b>Valid.</b> Clear air,
+ * a lens free of faults but for its fall-off. <b>Error.</b> That of the exposure, half a stop at best.
+ * <b>Departures.</b> No Milky Way, clouds, halation, reflections or grain; stars to magnitude 6; the Moon's glow is
+ * drawn in steps of half a degree on a normal lens, which shows within two degrees of it.
+ */
+public final class Proof {
+
+    private static final double SKY_TURN_DEG_S = 15.05 / 3600;
+    private static final double MOON_NEAR_DEG = 8;
+    private static final Duration MOON_STEP = Duration.ofMinutes(10);
+
+    private final SheetSetup setup;
+    private final Raster raster;
+    private final double[][] progress;
+
+    private Proof(SheetSetup setup, Raster raster, double[][] progress) {
+        this.setup = setup;
+        this.raster = raster;
+        this.progress = progress;
+    }
+
+    /** The proof of a sheet under the Moon, the planets and some stars. */
+    public static Proof of(Ephemeris ephemeris, SheetSetup setup, List<Star> stars, Raster raster) {
+        TrailEstimator estimator = new TrailEstimator(ephemeris, setup.site());
+        List<Layer> layers = Layer.of(setup.film());
+        SkyMoments sky = new SkyMoments(new SkyLight(ephemeris, setup.site()));
+        boolean moonNear = moonNear(estimator, setup);
+        double[][] progress = spread(raster, LightNodes.of(setup, layers, sky,
+                moonNear ? LightNodes.Fineness.MOON : LightNodes.Fineness.SMOOTH), layers.size());
+        TrailPainter painter = new TrailPainter(setup, layers, sky, raster, progress);
+        Interval whole = setup.whole();
+        EnumSet.range(Body.MOON, Body.NEPTUNE).stream()
+                .filter(body -> comesNear(estimator, setup, body))
+                .forEach(body -> painter.paint(
+                        TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())),
+                        estimator.track(setup.framing(), body, whole)));
+        stars.stream().filter(star -> comesNear(estimator, setup, star)).forEach(star ->
+                painter.paint(TrailLight.of(star), estimator.track(setup.framing(), star, whole)));
+        cover(ephemeris, setup, raster, layers, progress);
+        return new Proof(setup, raster, progress);
+    }
+
+    private static boolean moonNear(TrailEstimator estimator, SheetSetup setup) {
+        double nearDeg = cornerDeg(setup) + MOON_NEAR_DEG;
+        Interval whole = setup.whole();
+        for (Instant at = whole.start(); at.isBefore(whole.endExclusive()); at = at.plus(MOON_STEP)) {
+            Direction moon = estimator.direction(Body.MOON, at);
+            if (moon.altitude().degrees() > -1 && moon.to(setup.framing().aim()).degrees() < nearDeg) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the turning sky can carry a target from where it stands half-way through into the frame. */
+    private static boolean comesNear(TrailEstimator estimator, SheetSetup setup, Target target) {
+        double reachDeg = cornerDeg(setup) + 1 + SKY_TURN_DEG_S * setup.whole().seconds() / 2;
+        return estimator.direction(target, setup.whole().middle()).to(setup.framing().aim()).degrees() <= reachDeg;
+    }
+
+    private static double cornerDeg(SheetSetup setup) {
+        Frame frame = setup.framing().camera().frame();
+        return setup.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2).to(setup.framing().aim()).degrees();
+    }
+
+    private static double[][] spread(Raster raster, LightNodes nodes, int layers) {
+        double[][] progress = new double[layers][raster.widthPx() * raster.heightPx()];
+        for (int layer = 0; layer < layers; layer++) {
+            for (int row = 0; row < raster.heightPx(); row++) {
+                for (int column = 0; column < raster.widthPx(); column++) {
+                    progress[layer][row * raster.widthPx() + column] = at(nodes, raster, layer, column, row);
+                }
+            }
+        }
+        return progress;
+    }
+
+    private static double at(LightNodes nodes, Raster raster, int layer, int column, int row) {
+        return nodes.progress(layer, (column + 0.5) / raster.widthPx(), (row + 0.5) / raster.heightPx());
+    }
+
+    /** Puts the land over what stands behind it. */
+    private static void cover(Ephemeris ephemeris, SheetSetup setup, Raster raster, List<Layer> layers,
+                              double[][] progress) {
+        GroundLight ground = new GroundLight(ephemeris, setup.site());
+        WideLight lit = (direction, at) -> new WideLight.Glow(
+                ground.landscape(setup.groundReflectance().orElseThrow(), at).cdM2(), Double.NaN);
+        WideLight black = (direction, at) -> new WideLight.Glow(0, Double.NaN);
+        boolean[] land = Land.of(raster, setup.framing(), setup.site().skyline());
+        LightNodes nodes = LightNodes.of(setup, layers, setup.groundReflectance().isPresent() ? lit : black,
+                new LightNodes.Fineness(8, Duration.ofMinutes(5)));
+        for (int pixel = 0; pixel < land.length; pixel++) {
+            for (int layer = 0; layer < progress.length && land[pixel]; layer++) {
+                progress[layer][pixel] =
+                        at(nodes, raster, layer, pixel % raster.widthPx(), pixel / raster.widthPx());
+            }
+        }
+    }
+
+    /** The pixels. */
+    public Raster raster() {
+        return raster;
+    }
+
+    /** How many layers the film has. */
+    public int layers() {
+        return progress.length;
+    }
+
+    /** Progress of a layer in the middle of a pixel, 1 at the mid-tone, 0 for land without light. */
+    public double progress(int layer, int column, int row) {
+        return progress[layer][row * raster.widthPx() + column];
+    }
+
+    /** The sheet as it looks when developed. */
+    public Picture picture() {
+        ToneScale scale = new ToneScale(setup.film().tone());
+        int channels = progress.length;
+        byte[] levels = new byte[raster.widthPx() * raster.heightPx() * channels];
+        for (int i = 0; i < levels.length; i++) {
+            levels[i] = scale.level(progress[i % channels][i / channels]);
+        }
+        return new Picture(raster.widthPx(), raster.heightPx(), channels, levels);
+    }
+}

@@ -1,0 +1,32 @@
+package gloam.proof;
+
+import gloam.ephemeris.Direction;
+import gloam.light.SkyLight;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
+
+/** The sky's light, Sun and Moon looked up once for each instant. For one thread at a time. */
+final class SkyMoments implements WideLight {
+
+    private static final long NEAREST_S = 60;
+
+    private final SkyLight sky;
+    private final Map<Instant, SkyLight.Moment> moments = new HashMap<>();
+
+    SkyMoments(SkyLight sky) {
+        this.sky = sky;
+    }
+
+    @Override
+    public Glow at(Direction direction, Instant at) {
+        SkyLight.Sample sample = moments.computeIfAbsent(at, sky::moment).at(direction);
+        return new Glow(sample.total().cdM2(), sample.colourBv());
+    }
+
+    /** The same at the full minute nearest to an instant. */
+    Glow near(Direction direction, Instant at) {
+        return at(direction, Instant.ofEpochSecond(
+                Math.floorDiv(at.getEpochSecond() + NEAREST_S / 2, NEAREST_S) * NEAREST_S));
+    }
+}

@@ -1,0 +1,96 @@
+package gloam.proof;
+
+import gloam.ephemeris.Direction;
+import gloam.exposure.ExposureEngine;
+import gloam.exposure.StarSpot;
+import gloam.trail.Framing;
+import gloam.trail.Track;
+import gloam.units.Interval;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws the trails of a sheet.
+ *
+ * <p>Each short piece of a trail brings the progress that sky and spot make together over what the sky makes alone,
+ * on the area of the spot for the time of the piece; the air and the lens's fall-off dim it by where it stands.
+ */
+final class TrailPainter {
+
+    private static final double PIECE_PX = 6;
+    private static final double LONGEST_PIECE_S = 300;
+    private static final double FASTEST_SKY_RAD_S = 7.3e-5;
+
+    private final SheetSetup setup;
+    private final List<Layer> layers;
+    private final SkyMoments sky;
+    private final Raster raster;
+    private final TrailBrush brush;
+
+    TrailPainter(SheetSetup setup, List<Layer> layers, SkyMoments sky, Raster raster, double[][] progress) {
+        this.setup = setup;
+        this.layers = layers;
+        this.sky = sky;
+        this.raster = raster;
+        this.brush = new TrailBrush(raster, progress);
+    }
+
+    /** Draws all of a trail whose track covers the openings. */
+    void paint(TrailLight light, Track track) {
+        double discMm = StarSpot.discMm(setup.lens(), light.semidiameter());
+        Spot spot = Spot.of(setup.lens(), setup.fNumber(), discMm, raster.pixelMm());
+        for (Interval opening : setup.openings()) {
+            int pieces = pieces(track.lengthMm(opening), opening.seconds());
+            Optional<Framing.Point> from = track.at(opening.start());
+            for (int piece = 1; piece <= pieces; piece++) {
+                double pieceS = opening.seconds() / pieces;
+                Instant end = instant(opening, piece * pieceS);
+                Optional<Framing.Point> to = track.at(end);
+                if (from.isPresent() && to.isPresent() && near(from.get(), to.get(), spot.reachMm())) {
+                    Instant middle = instant(opening, (piece - 0.5) * pieceS);
+                    brush.stroke(spot, from.get(), to.get(),
+                            amountsMm2(light, between(from.get(), to.get()), middle, pieceS));
+                }
+                from = to;
+            }
+        }
+    }
+
+    private int pieces(double lengthMm, double openS) {
+        double mostMm = FASTEST_SKY_RAD_S * openS * setup.lens().imageDistanceMm();
+        double wayMm = Double.isInfinite(lengthMm) ? mostMm : lengthMm;
+        return (int) Math.ceil(Math.max(openS / LONGEST_PIECE_S, wayMm / (PIECE_PX * raster.pixelMm())));
+    }
+
+    private static Instant instant(Interval opening, double sinceS) {
+        return opening.start().plusNanos(Math.round(sinceS * 1e9));
+    }
+
+    private static Framing.Point between(Framing.Point from, Framing.Point to) {
+        return new Framing.Point((from.xMm() + to.xMm()) / 2, (from.yMm() + to.yMm()) / 2);
+    }
+
+    private boolean near(Framing.Point from, Framing.Point to, double reachMm) {
+        double wideMm = raster.frame().widthMm() / 2 + reachMm;
+        double highMm = raster.frame().heightMm() / 2 + reachMm;
+        return Math.min(Math.abs(from.xMm()), Math.abs(to.xMm())) <= wideMm
+                && Math.min(Math.abs(from.yMm()), Math.abs(to.yMm())) <= highMm;
+    }
+
+    /** What a piece brings to each layer: progress over the sky's own, times the area that gets it. */
+    private double[] amountsMm2(TrailLight light, Framing.Point point, Instant at, double lastsS) {
+        Direction direction = setup.framing().toSky(point.xMm(), point.yMm());
+        StarSpot spot = StarSpot.of(setup.lens(), setup.fNumber(),
+                light.magnitude() + ExposedFrame.lossMag(setup, direction), light.semidiameter());
+        WideLight.Glow glow = sky.near(direction, at);
+        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()));
+        double areaMm2 = spot.widthMm() * spot.widthMm();
+        return layers.stream().mapToDouble(layer -> {
+            double skyLx = fallOff * LightNodes.illuminanceLx(setup, layer, glow);
+            double spotLx = spot.illuminanceLx() * layer.band().share(light.colourBv());
+            return lastsS * areaMm2 * (ExposureEngine.ratePerS(layer.film(), skyLx + spotLx)
+                    - ExposureEngine.ratePerS(layer.film(), skyLx));
+        }).toArray();
+    }
+}

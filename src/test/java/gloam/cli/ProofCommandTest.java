@@ -1,0 +1,116 @@
+package gloam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+
+class ProofCommandTest {
+
+    private static final String SHEET = "proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 "
+            + "--from 2027-02-08T21:00 --lasts 1h --size 60";
+
+    @TempDir
+    private Path folder;
+
+    private static Run run(String command, String... more) {
+        List<String> args = new ArrayList<>(List.of(command.split(" ")));
+        args.addAll(List.of(more));
+        return Run.of(args);
+    }
+
+    @Test
+    void thePngIsReadByAnotherReaderAndSaysThatItIsComputed() throws IOException {
+        Path grey = folder.resolve("grey.png");
+        Path colour = folder.resolve("colour.png");
+        assertEquals(0, run(SHEET, "--out", grey.toString()).exit());
+        assertEquals(0, run(SHEET, "--film", "instant-colour-125", "--out", colour.toString()).exit());
+        BufferedImage image = ImageIO.read(grey.toFile());
+        assertEquals(60, image.getWidth());
+        assertEquals(60, image.getHeight());
+        assertEquals(1, image.getRaster().getNumBands());
+        assertEquals(3, ImageIO.read(colour.toFile()).getRaster().getNumBands());
+        assertTrue(new String(Files.readAllBytes(grey), StandardCharsets.ISO_8859_1)
+                .contains("Computed picture, not a photograph"));
+    }
+
+    @Test
+    void theSameInputGivesTheSameBytes() throws IOException {
+        Path one = folder.resolve("one.png");
+        Path two = folder.resolve("two.png");
+        run(SHEET, "--out", one.toString());
+        run(SHEET, "--out", two.toString());
+        assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
+    }
+
+    @Test
+    void theSvgIsXmlWithTitleDescriptionAndNames() throws Exception {
+        Document svg = parsed(run(SHEET, "--format", "svg").out());
+        assertTrue(text(svg, "title").startsWith("Computed picture, not a photograph: Charca Quieta, N"));
+        assertTrue(text(svg, "desc").contains("Polaris"));
+        List<String> labels = labels(svg);
+        assertTrue(labels.containsAll(List.of("Polaris", "Kochab", "North pole", "0° N",
+                "Computed picture, not a photograph")), labels.toString());
+        assertTrue(((Element) svg.getElementsByTagName("image").item(0)).getAttribute("xlink:href")
+                .startsWith("data:image/png;base64,"));
+    }
+
+    @Test
+    void aDrawingOfTrailsNeedsNoPictureAndNamesAreNoMarkup() throws Exception {
+        Path trip = folder.resolve("trip.yaml");
+        Files.writeString(trip, Files.readString(Path.of("demo-data/trip-south.yaml"))
+                .replace("name: Stilvlakte", "name: '<script>alert(1)</script> & \"x\"'"));
+        Document svg = parsed(run("trail --azimuth 180 --altitude 24.6 --from 2027-06-03T21:00 --lasts 1h --format svg "
+                + "--trip", trip.toString()).out());
+        assertTrue(text(svg, "title").contains("<script>alert(1)</script> & \"x\""));
+        assertEquals(0, svg.getElementsByTagName("script").getLength());
+        assertEquals(0, svg.getElementsByTagName("image").getLength());
+        assertTrue(labels(svg).contains("South pole"));
+    }
+
+    @Test
+    void theSunAndWhatHasNoPictureAreRefused() {
+        Run day = run("proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T12:00 --lasts 1h");
+        assertEquals(2, day.exit());
+        assertTrue(day.err().contains("the Sun is up while the shutter is open"));
+        Run intoTheSun = run("trail --trip demo-data/trip.yaml --azimuth 180 --altitude 33 --from 2027-02-08T13:00 "
+                + "--lasts 30m");
+        assertEquals(2, intoTheSun.exit());
+        assertTrue(intoTheSun.err().contains("the Sun shines into the frame"));
+        Path png = folder.resolve("nights.png");
+        assertEquals(2, run("check --trip demo-data/trip.yaml", "--out", png.toString()).exit());
+        assertTrue(Files.notExists(png));
+        assertTrue(run(SHEET, "--format", "png").err().contains("use --out FILE.png"));
+    }
+
+    private static Document parsed(String svg) throws Exception {
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+    }
+
+    private static String text(Document svg, String name) {
+        return svg.getElementsByTagName(name).item(0).getTextContent();
+    }
+
+    private static List<String> labels(Document svg) {
+        List<String> labels = new ArrayList<>();
+        for (int i = 0; i < svg.getElementsByTagName("text").getLength(); i++) {
+            labels.add(svg.getElementsByTagName("text").item(i).getTextContent());
+        }
+        return labels;
+    }
+}

@@ -1,0 +1,211 @@
+package gloam.proof;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.SkyPosition;
+import gloam.ephemeris.Star;
+import gloam.exposure.ExposureEngine;
+import gloam.exposure.FilmPlane;
+import gloam.exposure.LightCurve;
+import gloam.exposure.TrailLimit;
+import gloam.film.FilmStock;
+import gloam.film.Reciprocity;
+import gloam.film.ToneCurve;
+import gloam.gear.Frame;
+import gloam.gear.Lens;
+import gloam.gear.Site;
+import gloam.gear.Skyline;
+import gloam.light.SkyLight;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.trail.TrailEstimator;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import gloam.units.Stops;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ProofTest {
+
+    private static final Ephemeris EPHEMERIS = new AnalyticEphemeris();
+    private static final Frame FRAME = new Frame(80, 60);
+    private static final FilmStock FILM = Sheets.mono(Reciprocity.power(1.3, 1));
+
+    /** Azimuth, altitude and time of a dark, a moonlit and a dusk sky. */
+    @ParameterizedTest
+    @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180", "100, 35, 2027-02-17T19:30:00Z, 60",
+        "255, 25, 2027-02-08T17:40:00Z, 60"})
+    void skyPixelsAreWhatTheExposureEngineSays(double azimuthDeg, double altitudeDeg, String open, int minutes) {
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
+                Sheets.lens(120, 11, 0.05), FRAME, FILM, Sheets.open(open, minutes));
+        Raster raster = Raster.of(FRAME, 81);
+        Proof proof = Proof.of(EPHEMERIS, setup, List.of(), raster);
+        SkyLight sky = new SkyLight(EPHEMERIS, Places.MID_NORTH);
+        for (int corner = 0; corner < 5; corner++) {
+            int column = corner == 4 ? raster.widthPx() / 2 : corner % 2 * (raster.widthPx() - 1);
+            int row = corner == 4 ? raster.heightPx() / 2 : corner / 2 * (raster.heightPx() - 1);
+            Direction seen = setup.framing().toSky(raster.xMm(column), raster.yMm(row));
+            double cosine = seen.to(setup.framing().aim()).cos();
+            LightCurve light = at -> Math.pow(cosine, 4) // the lens's fall-off, film-exposure handbooks' cos⁴ law
+                    * FilmPlane.illuminanceLx(setup.lens(), 11, sky.at(seen, at).total());
+            double expected = ExposureEngine.progress(FILM, light, setup.openings().get(0));
+            // a tenth of the least visible half stop: nodes a degree apart, steps of five minutes
+            assertEquals(0, Stops.between(expected, proof.progress(0, column, row)), 0.02);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180", "100, 35, 2027-02-17T19:30:00Z, 60",
+        "255, 25, 2027-02-08T17:40:00Z, 60"})
+    void nodesTwiceAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open, int minutes) {
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
+                Sheets.lens(120, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
+        List<Layer> layers = Layer.of(setup.film());
+        SkyMoments sky = new SkyMoments(new SkyLight(EPHEMERIS, setup.site()));
+        LightNodes.Fineness once = LightNodes.Fineness.SMOOTH;
+        LightNodes nodes = LightNodes.of(setup, layers, sky, once);
+        LightNodes finer = LightNodes.of(setup, layers, sky,
+                new LightNodes.Fineness(2 * once.intervals(), once.step().dividedBy(2)));
+        for (int layer = 0; layer < 3; layer++) {
+            for (double right = 0.01; right < 1; right += 0.07) {
+                for (double down = 0.02; down < 1; down += 0.07) {
+                    assertEquals(0, Stops.between(finer.progress(layer, right, down),
+                            nodes.progress(layer, right, down)), 0.02); // as above
+                }
+            }
+        }
+    }
+
+    /** A star of V = 0 on the celestial equator, as it crosses the meridian of a site with air that takes nothing. */
+    private record Crossing(Site site, Interval open, Star star, Direction aim) {
+
+        static Crossing of() {
+            Site base = Places.at(40, 0, 0);
+            Site site = new Site(base.name(), base.latitude(), base.longitude(), 0, ZoneOffset.UTC, 22, 0, Skyline.FLAT);
+            Interval open = Sheets.open("2027-02-06T22:00:00Z", 10);
+            SkyPosition probe = EPHEMERIS.position(Star.at("", 0, 0), site, open.middle());
+            double turnDeg = hourAngleDeg(probe, site);
+            Star near = Star.at("", (turnDeg + 360) % 360, 0);
+            SkyPosition found = EPHEMERIS.position(near, site, open.middle());
+            Star star = new Star("star", near.rightAscensionDeg(), -found.declination().degrees(), 0, 0, 0, Double.NaN);
+            return new Crossing(site, open, star,
+                    new TrailEstimator(EPHEMERIS, site).direction(star, open.middle()));
+        }
+
+        private static double hourAngleDeg(SkyPosition position, Site site) {
+            Angle azimuth = position.azimuth();
+            Angle altitude = position.airlessAltitude();
+            double west = -altitude.cos() * azimuth.sin();
+            double south = altitude.sin() * site.latitude().cos()
+                    - altitude.cos() * azimuth.cos() * site.latitude().sin();
+            return Math.toDegrees(Math.atan2(west, south));
+        }
+    }
+
+    /**
+     * Exposure F/(s v) of a trail in lx s, computed outside the project from E0 = 2.54e-6 lx, f = 150 mm,
+     * s = 50 µm, δ = 0, nothing lost: 2.6171 at f/5.6 and 0.56994 at f/12.
+     */
+    @ParameterizedTest
+    @CsvSource({"5.6, 2.6171, 0.01", "12, 0.56994, 0.01", "12, 0.56994, 0.05", "12, 0.56994, 0.4"})
+    void aTrailsExposureIsThatOfThePublishedFormula(double fNumber, double exposureLxS, double pixelMm) {
+        Crossing crossing = Crossing.of();
+        Frame frame = new Frame(8, 8);
+        FilmStock film = Sheets.mono(Reciprocity.none());
+        SheetSetup setup = Sheets.setup(crossing.site, crossing.aim, Sheets.lens(150, fNumber, 0.05), frame, film,
+                crossing.open);
+        Raster raster = Raster.of(frame, (int) Math.round(8 / pixelMm));
+        Proof with = Proof.of(EPHEMERIS, setup, List.of(crossing.star), raster);
+        Proof without = Proof.of(EPHEMERIS, setup, List.of(), raster);
+        int column = raster.widthPx() / 2;
+        double acrossMm = 0;
+        for (int row = 0; row < raster.heightPx(); row++) {
+            acrossMm += (with.progress(0, column, row) - without.progress(0, column, row)) * raster.pixelMm();
+        }
+        // 1 %: refraction slows the star by 0.03 %, pixels keep the light to 0.2 %, the vector has four digits
+        assertEquals(exposureLxS, acrossMm / 0.05 * film.midToneLxS(), 0.01 * exposureLxS);
+    }
+
+    @Test
+    void theMiddleOfATrailStandsOverTheSkyAsTheTrailLimitSays() {
+        Crossing crossing = Crossing.of();
+        Frame frame = new Frame(8, 8);
+        Lens lens = Sheets.lens(150, 11, 0.2);
+        SheetSetup setup = Sheets.setup(crossing.site, crossing.aim, lens, frame, FILM, crossing.open);
+        Raster raster = Raster.of(frame, 401);
+        Star faint = new Star("faint", crossing.star.rightAscensionDeg(), crossing.star.declinationDeg(), 0, 0, 4,
+                Double.NaN);
+        Proof proof = Proof.of(EPHEMERIS, setup, List.of(faint), raster);
+        double trail = 0;
+        for (int row = 0; row < raster.heightPx(); row++) {
+            trail = Math.max(trail, proof.progress(0, 200, row));
+        }
+        double sky = proof.progress(0, 200, 5);
+        double skyLx = FilmPlane.illuminanceLx(lens, 11, new SkyLight(EPHEMERIS, crossing.site)
+                .at(crossing.aim, crossing.open.middle()).total());
+        double speedMmS = 150 * 7.292115e-5; // the Earth's turn, IERS Conventions 2010
+        double evenStops = TrailLimit.stopsOverSky(new TrailLimit.Circumstances(FILM, lens, 11, 600, sky, skyLx, speedMmS,
+                0), 4);
+        // the trail limit takes the spot as even over its width; a Gaussian's peak is 0.939 of that
+        double expected = sky + 0.939 * sky * (Stops.factor(evenStops) - 1);
+        assertEquals(0, Stops.between(expected, trail), 0.02); // the pixel's own width, refraction
+    }
+
+    @Test
+    void theLandHidesWhatStandsBehindItAndTheHorizonLiesWhereTheCameraIsLevel() {
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(90, 0), Sheets.lens(120, 11, 0.05),
+                FRAME, FILM, Sheets.open("2027-02-06T21:00:00Z", 60));
+        Raster raster = Raster.of(FRAME, 80);
+        Proof proof = Proof.of(EPHEMERIS, setup, List.of(), raster);
+        for (int column = 0; column < raster.widthPx(); column++) {
+            for (int row = 0; row < raster.heightPx(); row++) {
+                assertEquals(row < raster.heightPx() / 2, proof.progress(0, column, row) > 0);
+            }
+        }
+    }
+
+    @Test
+    void litLandIsGreyAndUnlitLandBlack() {
+        SheetSetup unlit = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(90, 0), Sheets.lens(120, 11, 0.05),
+                FRAME, FILM, Sheets.open("2027-02-20T21:00:00Z", 60));
+        SheetSetup lit = new SheetSetup(unlit.site(), unlit.framing(), unlit.film(), 11, unlit.openings(),
+                OptionalDouble.of(0.8));
+        Raster raster = Raster.of(FRAME, 40);
+        assertEquals(0, Proof.of(EPHEMERIS, unlit, List.of(), raster).progress(0, 20, 28));
+        assertTrue(Proof.of(EPHEMERIS, lit, List.of(), raster).progress(0, 20, 28) > 0);
+    }
+
+    @Test
+    void theSameSheetGivesTheSamePicture() {
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(180, 40), Sheets.lens(120, 11, 0.05),
+                FRAME, Sheets.colour(), Sheets.open("2027-02-06T21:00:00Z", 30),
+                Sheets.open("2027-02-06T22:00:00Z", 30));
+        List<Star> stars = List.of(new Star("a", 80, -5, 0, 0, 1, 1.2), new Star("b", 84, 3, 0, 0, 2, -0.2));
+        Picture first = Proof.of(EPHEMERIS, setup, stars, Raster.of(FRAME, 100)).picture();
+        Picture again = Proof.of(new AnalyticEphemeris(), setup, stars, Raster.of(FRAME, 100)).picture();
+        for (int row = 0; row < first.heightPx(); row++) {
+            assertArrayEquals(first.row(row), again.row(row));
+        }
+    }
+
+    @Test
+    void aMoonlitSkyIsBlueOnColourFilm() {
+        FilmStock even = new FilmStock("even", 400, FilmStock.Kind.POSITIVE, List.of(
+                new FilmStock.Layer("red", Reciprocity.none()), new FilmStock.Layer("green", Reciprocity.none()),
+                new FilmStock.Layer("blue", Reciprocity.none())), ToneCurve.PRINT, 0, "invented");
+        SheetSetup moonlit = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(330, 40), Sheets.lens(120, 11, 0.05),
+                FRAME, even, Sheets.open("2027-02-20T21:00:00Z", 60));
+        Proof proof = Proof.of(EPHEMERIS, moonlit, List.of(), Raster.of(FRAME, 20));
+        assertTrue(proof.progress(2, 10, 5) > proof.progress(1, 10, 5));
+        assertTrue(proof.progress(1, 10, 5) > proof.progress(0, 10, 5));
+        assertTrue(proof.picture().level(10, 5, 2) > proof.picture().level(10, 5, 0));
+    }
+}

@@ -1,0 +1,47 @@
+package gloam.proof;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SpotPropertyTest {
+
+    @ParameterizedTest
+    @CsvSource({"0", "1e-5", "0.01", "0.3", "2.5"})
+    void allTheLightArrivesWhateverTheLength(double lengthMm) {
+        for (Spot spot : new Spot[] {new Spot.Soft(0.03), new Spot.Disc(0.08)}) {
+            assertEquals(1, onSheet(spot, lengthMm), 2e-3); // sum over squares of 2 µm; a disc has sharp edges
+        }
+    }
+
+    private static double onSheet(Spot spot, double lengthMm) {
+        double stepMm = 0.002;
+        double sum = 0;
+        for (double along = -spot.reachMm() - stepMm; along < lengthMm + spot.reachMm() + stepMm; along += stepMm) {
+            for (double aside = -spot.reachMm(); aside <= spot.reachMm(); aside += stepMm) {
+                sum += spot.perMm2(along, aside, lengthMm) * stepMm * stepMm;
+            }
+        }
+        return sum;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.1, 0.4, 0.02", "0.2, 1.3, -0.01", "-0.05, 0.2, 0"})
+    void aLineInTwoPiecesIsTheWholeLine(double alongMm, double lengthMm, double asideMm) {
+        for (Spot spot : new Spot[] {new Spot.Soft(0.03), new Spot.Disc(0.08)}) {
+            double firstMm = 0.3 * lengthMm;
+            double secondMm = lengthMm - firstMm;
+            double pieces = (firstMm * spot.perMm2(alongMm, asideMm, firstMm)
+                    + secondMm * spot.perMm2(alongMm - firstMm, asideMm, secondMm)) / lengthMm;
+            assertEquals(spot.perMm2(alongMm, asideMm, lengthMm), pieces, 1e-9); // rounding
+        }
+    }
+
+    @ParameterizedTest
+    // Abramowitz and Stegun 1964, table 26.1
+    @CsvSource({"0, 0.5", "1, 0.8413447", "-1.96, 0.0249979", "2.5758293, 0.995"})
+    void theNormalDistributionIsThatOfTheTables(double x, double share) {
+        assertEquals(share, Spot.Soft.below(x), 2e-7); // 7.5e-8 by the formula, the table's last digit
+    }
+}
