@@ -50,6 +50,7 @@ public final class App {
                 .addSubcommand(new TrailCommand(session))
                 .addSubcommand(new ProofCommand(session))
                 .addSubcommand(new PlanCommand(session))
+                .addSubcommand(JournalCommand.with(session))
                 .addSubcommand(new CheckCommand(session));
         Converters.register(gloam);
         return gloam.setUsageHelpWidth(WIDTH)

@@ -35,6 +35,9 @@ final class ExposeCommand extends ReportingCommand {
     private FilmOptions film;
 
     @Mixin
+    private FittedFilm fitted;
+
+    @Mixin
     private CameraOptions camera;
 
     @Option(names = "--tone", paramLabel = "STOPS",
@@ -73,7 +76,8 @@ final class ExposeCommand extends ReportingCommand {
     Report report(Session session) {
         Optional<Trip> trip = place.trip();
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
-        ExposureQuestion question = new ExposureQuestion(film.required(trip.map(Trip::film)),
+        ExposureQuestion question = new ExposureQuestion(
+                fitted.film(film.required(trip.map(Trip::film)), this::note),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),

@@ -23,6 +23,11 @@ final class FilmOptions {
             description = "Reciprocity law: none, power:P[,FROM_S] or table:FILE (default: the film's, else none).")
     private Optional<String> reciprocity;
 
+    /** Whether a film is named. */
+    boolean named() {
+        return name.isPresent();
+    }
+
     /** The film, if enough is said. */
     Optional<FilmStock> film(Optional<FilmStock> trips) {
         Optional<FilmStock> base = name.map(film -> FromOption.of("--film", () -> FilmFile.film(film))).or(() -> trips)

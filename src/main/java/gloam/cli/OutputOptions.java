@@ -18,13 +18,13 @@ final class OutputOptions {
     private static final int LAST = 100;
 
     @Option(names = "--format", order = LAST, paramLabel = "FORMAT", defaultValue = "text",
-            description = "Format of standard output: text, json or, where there is a drawing, svg "
-                    + "(default: ${DEFAULT-VALUE}).")
+            description = "Format of standard output: text or json; of a timetable also ics, svg or html; of other "
+                    + "drawings svg (default: ${DEFAULT-VALUE}).")
     private OutputFormat format;
 
     @Option(names = "--out", order = LAST, paramLabel = "FILE",
-            description = "Write the report to a file as well; its ending (txt, json, svg or png) picks the format. "
-                    + "May be given more than once.")
+            description = "Write the report to a file as well; its ending (txt, json, ics, svg, html or png) picks the "
+                    + "format. May be given more than once.")
     private List<Path> files = new ArrayList<>();
 
     @Option(names = "--fail-if-empty", order = LAST,

@@ -47,6 +47,9 @@ final class ProofCommand extends ReportingCommand {
     private FilmOptions film;
 
     @Mixin
+    private FittedFilm fitted;
+
+    @Mixin
     private ShotOptions shot;
 
     @Option(names = "--size", paramLabel = "PIXELS", defaultValue = "1000",
@@ -67,7 +70,7 @@ final class ProofCommand extends ReportingCommand {
         Optional<Trip> trip = place.trip();
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
-        FilmStock stock = film.required(trip.map(Trip::film));
+        FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx));
         ShotOptions.Shot asked = shot.shot(site, taken, new TrailEstimator(session.ephemeris(), site), session);
         refuseSun(session, site, asked.openings());

@@ -42,11 +42,16 @@ abstract class ReportingCommand implements Callable<Integer> {
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
+    /** Tells something on the side. */
+    final void note(String text) {
+        spec.commandLine().getErr().println("note: " + text);
+    }
+
     /** The one site to look at: the first one where a trip has several, which a note tells. */
     final Site oneOf(List<Site> sites) {
         if (sites.size() > 1) {
-            spec.commandLine().getErr().println("note: the trip has " + sites.size() + " sites; this is for \""
-                    + sites.get(0).name() + "\"; choose with --site");
+            note("the trip has " + sites.size() + " sites; this is for \"" + sites.get(0).name()
+                    + "\"; choose with --site");
         }
         return sites.get(0);
     }

@@ -72,10 +72,14 @@ final class SiteOptions {
         return of.map(Trip::sites).orElseGet(() -> List.of(directSite()));
     }
 
+    /** Whether a place is given directly. */
+    boolean directly() {
+        return direct().values().stream().anyMatch(Optional::isPresent);
+    }
+
     private Trip at(Trip all) {
         refuseMixture();
-        return site.map(name -> new Trip(all.title(), List.of(named(all, name)), all.firstNight(), all.lastNight(),
-                all.camera(), all.film(), all.sheets(), all.preview(), all.wishes())).orElse(all);
+        return site.map(name -> all.to(List.of(named(all, name)))).orElse(all);
     }
 
     private static Site named(Trip all, String name) {

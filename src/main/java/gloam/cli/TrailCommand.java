@@ -53,6 +53,9 @@ final class TrailCommand extends ReportingCommand {
     private FilmOptions film;
 
     @Mixin
+    private FittedFilm fitted;
+
+    @Mixin
     private ShotOptions shot;
 
     @Option(names = "--every", paramLabel = "DURATION", defaultValue = "10m",
@@ -99,8 +102,8 @@ final class TrailCommand extends ReportingCommand {
         }
         FrameQuestion question = question(session, site, taken);
         double fNumber = taken.lens().fNumbers().get(0);
-        Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock ->
-                new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
+        Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
+                .map(stock -> new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
                         question.openings(), OptionalDouble.empty())));
         TrailSurvey survey = new TrailSurvey(session.ephemeris(), question, sheet);
         return stars.isEmpty() ? survey.ofAll(session.stars().stars(), session.now())

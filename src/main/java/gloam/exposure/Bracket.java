@@ -38,7 +38,7 @@ public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
     }
 
     /** Error function from 0 on, to 1.5e-7: Abramowitz and Stegun 1964, 7.1.26. */
-    static double errorFunction(double x) {
+    public static double errorFunction(double x) {
         double t = 1 / (1 + 0.3275911 * x);
         double polynomial = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027
                 + t * 1.061405429))));

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public sealed interface Reciprocity
         permits Reciprocity.None, Reciprocity.PowerLaw, Reciprocity.AddedPower, Reciprocity.Catenary,
-        ReciprocityTable {
+        FittedReciprocity, ReciprocityTable {
 
     /** Allowed exponents P of tc = tm^P: from no failure to the steepest one that silver halides show. */
     Range EXPONENT = new Range("reciprocity exponent", 1, 2, "");

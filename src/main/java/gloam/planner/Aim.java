@@ -20,6 +20,13 @@ public sealed interface Aim {
     record Point(Direction direction, Angle roll) implements Aim { }
 
     /**
+     * The celestial pole above the horizon.
+     *
+     * @param roll see {@link Aim#roll()}
+     */
+    record Pole(Angle roll) implements Aim { }
+
+    /**
      * Wherever a target stands at the middle of the exposure.
      *
      * @param target      what is put at the frame's centre

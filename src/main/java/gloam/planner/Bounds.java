@@ -14,7 +14,7 @@ record Bounds(int leastMin, int mostMin, Cut leastBy, Cut mostBy) {
 
     /** What can cut durations. */
     enum Cut {
-        EXPOSURE, SPAN, OPENING, MIDDLE, CLOSING, TRAIL, TONE;
+        EXPOSURE, SPAN, OPENING, MIDDLE, CLOSING, TRAIL, TONE, ARC, BLEND;
 
         /** What a condition cuts by that must hold at a moment. */
         static Cut of(Condition.When when) {

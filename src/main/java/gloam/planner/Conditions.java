@@ -46,6 +46,7 @@ final class Conditions {
             all.add(conditions.moonOutside());
         }
         conditions.inFrame().ifPresent(all::add);
+        all.addAll(new LimitConditions(wish.limits(), wish.sky(), sky, aiming).all());
         return all;
     }
 

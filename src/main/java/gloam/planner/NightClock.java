@@ -55,6 +55,11 @@ record NightClock(Instant start, int minutes) {
         return (int) ((at.getEpochSecond() - start.getEpochSecond()) / SECONDS);
     }
 
+    /** The first whole minute not before an instant, be it in the night or not. */
+    int firstFrom(Instant at) {
+        return minuteOf(ceil(at));
+    }
+
     /** Whether an instant is a whole minute of the night. */
     boolean strikes(Instant at) {
         long sinceS = at.getEpochSecond() - start.getEpochSecond();

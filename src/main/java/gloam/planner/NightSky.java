@@ -12,6 +12,8 @@ import gloam.trail.TrailEstimator;
 import java.time.Instant;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** One night at one site as all wishes meet it; what several of them ask is computed once. For one thread at a time. */
 final class NightSky {
@@ -19,6 +21,8 @@ final class NightSky {
     private static final double NIGHT_END_SUN_DEG = -18;
     /** The brightest twilight that a dusk or dawn picture may open or close in. */
     private static final double TWILIGHT_START_SUN_DEG = -3;
+
+    private static final int COURSE_MIN = 15;
 
     private final Night night;
     private final NightClock clock;
@@ -31,15 +35,17 @@ final class NightSky {
     /**
      * The sky of a night.
      *
-     * @param together bodies whose places are asked for all night
+     * @param together  bodies whose places are asked for all night
+     * @param notBefore when there is nothing to be exposed before an instant
      */
-    NightSky(Ephemeris ephemeris, Night night, List<Body> together) {
+    NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore) {
         this.night = night;
         this.clock = NightClock.of(night.span());
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
         this.light = new SkyLight(this.ephemeris, night.site());
         this.trails = new TrailEstimator(this.ephemeris, night.site());
         this.sunDown = clock.during(night.sunDown());
+        notBefore.ifPresent(from -> sunDown.clear(0, Math.max(0, Math.min(clock.minutes() + 1, clock.firstFrom(from)))));
         this.byNode = new SkyLight.Moment[clock.minutes() / NightClock.NODE_MIN + 2];
     }
 
@@ -66,6 +72,12 @@ final class NightSky {
     /** The minutes with the Sun below the horizon: nothing is ever exposed outside them. */
     BitSet sunDown() {
         return (BitSet) sunDown.clone();
+    }
+
+    /** The minutes with the Sun below -18°, from the first to the last; none where it does not go so low. */
+    MinuteRun darkRun() {
+        BitSet dark = clock.during(night.darkness());
+        return dark.isEmpty() ? new MinuteRun(0, 0) : new MinuteRun(dark.nextSetBit(0), dark.length() - 1);
     }
 
     /** The minutes of evening twilight, Sun between -3° and -18°. */
@@ -97,7 +109,8 @@ final class NightSky {
         return Math.max(0, lowest);
     }
 
-    private double sunDeg(int minute) {
+    /** Altitude of the Sun's centre without air at a minute. */
+    double sunDeg(int minute) {
         return ephemeris.position(Body.SUN, site(), clock.at(minute)).airlessAltitude().degrees();
     }
 
@@ -114,6 +127,18 @@ final class NightSky {
     /** Altitude of the terrain below or above a direction, in degrees. */
     double skylineDeg(Direction direction) {
         return site().skyline().altitudeAt(direction.azimuth()).degrees();
+    }
+
+    /** The sky every quarter of an hour, from the last before sunset to the first after sunrise. */
+    List<Plan.SkySample> course() {
+        if (sunDown.isEmpty()) {
+            return List.of();
+        }
+        int first = sunDown.nextSetBit(0) / COURSE_MIN;
+        int last = Math.min(clock.minutes() / COURSE_MIN, sunDown.length() / COURSE_MIN + 1);
+        return IntStream.rangeClosed(first, last).map(step -> step * COURSE_MIN).mapToObj(minute ->
+                new Plan.SkySample(clock.at(minute), position(Body.SUN, minute).airlessAltitude(),
+                        position(Body.MOON, minute).apparentAltitude(), light(Direction.ZENITH, minute).total())).toList();
     }
 
     /** The light of a direction at an instant. */

@@ -1,8 +1,10 @@
 package gloam.planner;
 
 import gloam.ephemeris.Night;
+import gloam.light.SkyBrightness;
 import gloam.units.Angle;
 import gloam.units.Interval;
+import java.time.Instant;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -32,14 +34,30 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param night   the night and its site
      * @param windows exposures in order of time, without overlaps
      * @param refused wishes not served on this night, with the reason, in the trip's order
+     * @param notes   what the weather brings, a line each
+     * @param course  the sky from before sunset to after sunrise, every quarter of an hour
      */
-    public record NightPlan(Night night, List<Window> windows, List<Refusal> refused) {
+    public record NightPlan(Night night, List<Window> windows, List<Refusal> refused, List<String> notes,
+                            List<SkySample> course) {
 
         /** Copies the lists. */
         public NightPlan {
             windows = List.copyOf(windows);
             refused = List.copyOf(refused);
+            notes = List.copyOf(notes);
+            course = List.copyOf(course);
         }
+    }
+
+    /**
+     * The sky at an instant.
+     *
+     * @param at           when
+     * @param sunAltitude  altitude of the Sun's centre without air
+     * @param moonAltitude apparent altitude of the Moon's centre
+     * @param zenith       brightness of the zenith
+     */
+    public record SkySample(Instant at, Angle sunAltitude, Angle moonAltitude, SkyBrightness zenith) {
     }
 
     /**

@@ -37,17 +37,18 @@ public final class Planner {
         List<List<Evening>> evenings = evenings(trip);
         int changeoverMin = (int) Math.ceil(trip.camera().changeover().toMillis() / 1000.0 / SECONDS_A_MINUTE);
         int[] repeats = trip.wishes().stream().mapToInt(Wish::repeat).toArray();
-        Timetable.Choice<Shot> choice = new Timetable(repeats, trip.sheets(), changeoverMin).choose(evenings.stream()
-                .map(sites -> sites.parallelStream().map(Evening::candidates).toList()).toList());
-        Refusals refusals = new Refusals(trip, changeoverMin, evenings, choice.nights());
+        Timetable.Choice<Shot> choice = new Timetable(repeats, trip.sheets() - trip.spent(), changeoverMin).choose(evenings.stream()
+                .map(sites -> sites.parallelStream().map(evening -> evening.candidates(trip)).toList()).toList());
+        Refusals refusals = new Refusals(trip, stars, changeoverMin, evenings, choice.nights());
         List<Plan.NightPlan> nights = new ArrayList<>();
-        int sheet = 1;
+        int sheet = trip.spent() + 1;
         for (int night = 0; night < evenings.size(); night++) {
             Timetable.Night<Shot> chosen = choice.nights().get(night);
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Evening evening = evenings.get(night).get(site);
             nights.add(new Plan.NightPlan(evening.night(), windows(trip, evening, chosen.exposed(), sheet),
-                    refusals.of(night, site)));
+                    refusals.of(night, site), WeatherNotes.of(trip, evening.night()),
+                    evening.findings().isEmpty() ? List.of() : evening.findings().get(0).sky().course()));
             sheet += chosen.exposed().size();
         }
         return new Plan(trip, nights, cautions(trip, choice));
@@ -72,7 +73,7 @@ public final class Planner {
     private List<Plan.Window> windows(Trip trip, Evening evening, List<Candidate<Shot>> exposed, int firstSheet) {
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
             WindowFinder.Finding finding = evening.findings().get(exposed.get(number).wish());
-            return new ShotFigures(finding.wish(), Kit.of(trip, finding.wish()), finding.sky(), stars)
+            return new ShotFigures(trip, finding.wish(), finding.sky(), stars)
                     .window(firstSheet + number, exposed.get(number).shot());
         }).toList();
     }
@@ -82,6 +83,9 @@ public final class Planner {
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
             cautions.add(String.format(Locale.ROOT, "too many wishes to try every timetable: this one has at least %.0f %% "
                     + "of the worth of the best", Math.floor(100 * choice.worth() / choice.bound())));
+        }
+        if (trip.forecast().isEmpty()) {
+            cautions.add("cloud is unknown: no forecast was given, so every window counts as clear");
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
             double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(), preview.iso(),

@@ -61,7 +61,8 @@ final class Reasons {
                 + time(sky.clock().at(run.last()), sky.site().zone());
     }
 
-    private static String time(Instant at, ZoneId zone) {
+    /** An instant by the clocks of a zone. */
+    static String time(Instant at, ZoneId zone) {
         return TIME.format(at.atZone(zone));
     }
 
@@ -106,6 +107,7 @@ final class Reasons {
         return switch (cut) {
             case TRAIL -> "a trail of " + Wording.mm(wish.trail().leastMm().orElseThrow());
             case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);
+            case ARC -> "an arc of " + Wording.degrees(wish.limits().arcDeg().least().orElseThrow());
             default -> named(cut, "the shortest exposure wanted");
         };
     }
@@ -114,6 +116,7 @@ final class Reasons {
         return switch (cut) {
             case TRAIL -> "a trail of at most " + Wording.mm(wish.trail().mostMm().orElseThrow());
             case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);
+            case ARC -> "an arc of at most " + Wording.degrees(wish.limits().arcDeg().most().orElseThrow());
             default -> named(cut, "the longest exposure wanted");
         };
     }
@@ -124,6 +127,7 @@ final class Reasons {
             case CLOSING -> "closing in dawn";
             case MIDDLE -> "the middle of the exposure";
             case SPAN -> "the span";
+            case BLEND -> "the share of twilight";
             default -> exposure;
         };
     }

@@ -1,8 +1,11 @@
 package gloam.planner;
 
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -11,14 +14,18 @@ import java.util.stream.IntStream;
 /** Says of every wish not served on a night why it is not, given the timetable of all nights. */
 final class Refusals {
 
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ROOT);
+
     private final Trip trip;
+    private final StarField stars;
     private final int changeoverMin;
     private final List<List<Evening>> evenings;
     private final List<Timetable.Night<Shot>> chosen;
 
     /** The refusals of a timetable; lists go by night, and evenings in each by site. */
-    Refusals(Trip trip, int changeoverMin, List<List<Evening>> evenings, List<Timetable.Night<Shot>> chosen) {
+    Refusals(Trip trip, StarField stars, int changeoverMin, List<List<Evening>> evenings, List<Timetable.Night<Shot>> chosen) {
         this.trip = trip;
+        this.stars = stars;
         this.changeoverMin = changeoverMin;
         this.evenings = evenings;
         this.chosen = chosen;
@@ -44,13 +51,27 @@ final class Refusals {
                     .collect(Collectors.joining(" and "));
         }
         WindowFinder.Finding finding = evenings.get(night).get(site).findings().get(wish);
-        return finding.shots().isEmpty() ? finding.closedBy() + elsewhere(night, site, wish) : outbid(night, wish, finding);
+        return finding.shots().isEmpty() ? finding.closedBy() + opened(night, finding, wish) : outbid(night, wish, finding);
     }
 
-    private String elsewhere(int night, int site, int wish) {
-        Optional<Evening> other = evenings.get(night).stream()
+    /** The nearest change that opens a closed wish: another site or night, or else something it gives up. */
+    private String opened(int night, WindowFinder.Finding finding, int wish) {
+        Optional<Evening> other = IntStream.range(0, evenings.size()).boxed()
+                .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
+                .flatMap(number -> evenings.get(number).stream())
                 .filter(evening -> !evening.findings().get(wish).shots().isEmpty()).findFirst();
-        return other.map(evening -> "; it could be had at " + evening.night().site().name()).orElse("");
+        return other.map(evening -> "; it opens " + opening(night, evening, wish))
+                .or(() -> new NearestChange(trip, finding.wish(), finding.sky(), stars).words().map(words -> "; " + words))
+                .orElse("");
+    }
+
+    private String opening(int night, Evening evening, int wish) {
+        WindowFinder.Finding finding = evening.findings().get(wish);
+        Shot best = finding.shots().stream().max(Comparator.comparingDouble(Shot::satisfaction)).orElseThrow();
+        String time = " from " + Reasons.time(finding.sky().clock().at(best.openMin()), finding.sky().site().zone());
+        boolean sameNight = evening.night().date().equals(trip.dates().get(night));
+        String place = trip.sites().size() == 1 ? "" : " at " + evening.night().site().name();
+        return (sameNight ? place.strip() : "on " + DAY.format(evening.night().date()) + place) + time;
     }
 
     private String outbid(int night, int wish, WindowFinder.Finding finding) {
@@ -58,7 +79,7 @@ final class Refusals {
         boolean timeLeft = finding.shots().stream().anyMatch(shot -> exposed.stream().allMatch(other ->
                 other.clears(new Candidate<>(shot, wish, shot.openMin(), shot.closeMin(), 0), changeoverMin)));
         if (timeLeft) {
-            return sheetsUsed() == trip.sheets() ? "the sheets are spent on better pictures"
+            return sheetsUsed() == trip.sheets() - trip.spent() ? "the sheets are spent on better pictures"
                     : "better pictures take its place";
         }
         return "lost the time to " + exposed.stream().map(candidate -> trip.wishes().get(candidate.wish()).name())

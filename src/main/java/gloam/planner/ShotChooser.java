@@ -21,22 +21,27 @@ final class ShotChooser {
     /** A shorter exposure offered beside the right one, for a crowded night. */
     private static final double HURRIED_STOPS = -0.75;
     private static final int SECONDS = 60;
+    /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
+    private static final double TURN_DEG_MIN = 360 / 1436.07;
+    private static final double WHOLE_TURN_DEG = 360;
 
     private final Wish wish;
     private final Kit kit;
     private final Optional<TrailGrowth> growth;
     private final TrailAims trails;
+    private final Blend blend;
 
     /**
      * Chooses for a wish on a night.
      *
      * @param growth how the trail grows, where the wish wants one of some length
      */
-    ShotChooser(Wish wish, Kit kit, Optional<TrailGrowth> growth, TrailAims trails) {
+    ShotChooser(Wish wish, Kit kit, Optional<TrailGrowth> growth, TrailAims trails, Blend blend) {
         this.wish = wish;
         this.kit = kit;
         this.growth = growth;
         this.trails = trails;
+        this.blend = blend;
     }
 
     /**
@@ -91,7 +96,7 @@ final class ShotChooser {
         Conflict nearest = new Conflict(byTrail, kit.fNumbers().get(0));
         for (double fNumber : kit.fNumbers()) {
             Stop stop = new Stop(opening, fNumber, light.through(fNumber));
-            Bounds bounds = byTone(byTrail, stop);
+            Bounds bounds = byBlend(byTone(byTrail, stop), stop);
             if (bounds.empty()) {
                 boolean nearer = !nearest.bounds.empty() || bounds.gapMin() < nearest.bounds.gapMin();
                 nearest = nearer ? new Conflict(bounds, fNumber) : nearest;
@@ -112,7 +117,20 @@ final class ShotChooser {
                 && drafts.stream().allMatch(draft -> judge.apply(draft).shot.merit() == draft.merit());
     }
 
-    private Bounds byTrail(Bounds left, int stepMin) {
+    private Bounds byBlend(Bounds left, Stop stop) {
+        return left.empty() || !wish.limits().blends() ? left : left.firstRunOf(min -> blend.suits(
+                stop.opening.openAt(min), stop.opening.closeAt(min), stop.made), stop.opening.stepMin(), Bounds.Cut.BLEND);
+    }
+
+    private Bounds byArc(Bounds left, int stepMin) {
+        Between arcDeg = wish.limits().arcDeg();
+        double least = Math.ceil(arcDeg.least().orElse(0) / TURN_DEG_MIN / stepMin) * stepMin;
+        double most = Math.floor(arcDeg.most().orElse(WHOLE_TURN_DEG) / TURN_DEG_MIN / stepMin) * stepMin;
+        return left.atLeast((int) least, Bounds.Cut.ARC).atMost((int) most, Bounds.Cut.ARC);
+    }
+
+    private Bounds byTrail(Bounds unbounded, int stepMin) {
+        Bounds left = byArc(unbounded, stepMin);
         Bounds bounds = left;
         if (wish.trail().leastMm().isPresent()) {
             double leastMm = wish.trail().leastMm().getAsDouble();

@@ -19,15 +19,17 @@ final class ShotFigures {
 
     private static final Duration TRAIL_STEP = Duration.ofMinutes(5);
 
+    private final Trip trip;
     private final Wish wish;
     private final Kit kit;
     private final NightSky sky;
     private final StarField stars;
 
     /** Figures of a wish's shots on a night. */
-    ShotFigures(Wish wish, Kit kit, NightSky sky, StarField stars) {
+    ShotFigures(Trip trip, Wish wish, NightSky sky, StarField stars) {
+        this.trip = trip;
         this.wish = wish;
-        this.kit = kit;
+        this.kit = Kit.of(trip, wish);
         this.sky = sky;
         this.stars = stars;
     }
@@ -47,7 +49,8 @@ final class ShotFigures {
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 FrameStars.of(sky, framing, open, stars).recorded(limit, 0), trail.lengthMm(), trail.direction(),
-                moon(framing, open), OptionalDouble.empty(), wish.worth() * shot.satisfaction(), "");
+                moon(framing, open), clearChance(open),
+                wish.worth() * shot.satisfaction() * trip.clearChance(open), "");
         return reasoned(bare);
     }
 
@@ -55,6 +58,10 @@ final class ShotFigures {
     private double slowMmS() {
         double fromPoleRad = Math.atan(kit.camera().frame().heightMm() / 4 / kit.camera().lens().imageDistanceMm());
         return FrameStars.equatorMmS(kit.camera().lens()) * Math.sin(fromPoleRad);
+    }
+
+    private OptionalDouble clearChance(Interval open) {
+        return trip.forecast().map(weather -> weather.clearChance(open)).orElse(OptionalDouble.empty());
     }
 
     private Trail trail(Framing framing, Interval open) {

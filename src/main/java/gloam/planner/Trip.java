@@ -1,13 +1,19 @@
 package gloam.planner;
 
 import gloam.ephemeris.Body;
+import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Site;
+import gloam.units.BadInput;
+import gloam.units.Interval;
 import gloam.units.Range;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -22,12 +28,74 @@ import java.util.stream.Stream;
  * @param sheets     how many sheets may be spent, 1 to 500
  * @param preview    a digital test frame that looked right, if one was made
  * @param wishes     the pictures wanted
+ * @param forecast   the weather, where it is known
+ * @param begun      how far it has gone, where it has begun
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes) {
+                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes, Optional<Forecast> forecast, Optional<Begun> begun) {
+
+    /** A trip into unknown weather. */
+    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera, FilmStock film,
+                int sheets, Optional<Preview> preview, List<Wish> wishes) {
+        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(), Optional.empty());
+    }
+
+    /** The same trip to other sites. */
+    public Trip to(List<Site> others) {
+        return new Trip(title, others, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast, begun);
+    }
+
+    /**
+     * What is left of the trip.
+     *
+     * @param from  when it goes on
+     * @param spent sheets gone by then, fewer than carried
+     * @param done  names of wishes served by then, each as often as it was
+     * @throws BadInput when the trip is over, no sheet is left or a wish is unknown
+     */
+    public Trip rest(Instant from, int spent, List<String> done) {
+        LocalDate night = from.atZone(sites.get(0).zone()).minusHours(HALF_A_DAY).toLocalDate();
+        if (night.isAfter(lastNight)) {
+            throw new BadInput("the trip's last night, " + lastNight + ", is over by then");
+        }
+        if (spent >= sheets) {
+            throw new BadInput(spent + " sheets spent leave none of the " + sheets + " carried");
+        }
+        done.stream().filter(name -> wishes.stream().noneMatch(wish -> wish.name().equals(name))).findFirst()
+                .ifPresent(name -> {
+                    throw new BadInput("no wish is named \"" + name + "\"; the trip has "
+                            + String.join(", ", wishes.stream().map(Wish::name).toList()));
+                });
+        List<Wish> left = wishes.stream().flatMap(wish ->
+                wish.after(Collections.frequency(done, wish.name())).stream()).toList();
+        return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film, sheets,
+                preview, left, forecast, Optional.of(new Begun(from, spent)));
+    }
+
+    /**
+     * How far a trip has gone.
+     *
+     * @param at    now: nothing opens earlier
+     * @param spent sheets gone by now
+     */
+    public record Begun(Instant at, int spent) {
+    }
+
+    /** Sheets gone before the timetable begins. */
+    int spent() {
+        return begun.map(Begun::spent).orElse(0);
+    }
+
 
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("sheets", 1, 500, "");
+
+    /** Allowed numbers of sheets spent. */
+    public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
+
+    /** Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned. */
+    private static final double UNFORECAST = 0.5;
+    private static final int HALF_A_DAY = 12;
 
     /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
     public Trip {
@@ -41,9 +109,20 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         return firstNight.datesUntil(lastNight.plusDays(1)).toList();
     }
 
+    /** The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link #UNFORECAST}. */
+    double clearChance(Interval span) {
+        return forecast.map(weather -> weather.clearChance(span).orElse(UNFORECAST)).orElse(1.0);
+    }
+
     /** The Sun, and the planets that wishes follow or must record. */
     List<Body> bodies() {
         return Stream.concat(Stream.of(Body.SUN), wishes.stream().flatMap(wish -> wish.bodies().stream()))
                 .filter(body -> body != Body.MOON).distinct().toList();
+    }
+
+    /** The same trip with every film, its own and those of wishes, changed. */
+    public Trip withFilms(UnaryOperator<FilmStock> change) {
+        return new Trip(title, sites, firstNight, lastNight, camera, change.apply(film), sheets, preview,
+                wishes.stream().map(wish -> wish.withFilm(change)).toList());
     }
 }

@@ -79,7 +79,7 @@ final class WindowFinder {
         List<MinuteRun> runs = MinuteRun.of(moments.throughout);
         MinuteRun longest = runs.stream().max(Comparator.comparingInt(MinuteRun::lastsMin)).orElseThrow();
         ShotChooser chooser = new ShotChooser(wish, kit, growth(moments, longest),
-                new TrailAims(wish.records(), sky, stars));
+                new TrailAims(wish.records(), sky, stars), new Blend(wish.limits(), sky.darkRun()));
         for (MinuteRun run : runs) {
             Optional<FramedLight> shared = aiming.fixed()
                     ? Optional.of(new FramedLight(sky, aiming.framing(run.first()), kit.film(), run)) : Optional.empty();

@@ -1,13 +1,14 @@
 package gloam.planner;
 
 import gloam.units.Interval;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowReason {
 
-    private static final double MOON_BEHIND_DEG = 120;
     /** Turn of the sky, sidereal. */
     private static final double DEG_A_HOUR = 15.041;
     /** A shorter trail at the centre means that the pole stands there. */
@@ -20,13 +21,18 @@ final class WindowReason {
     static String of(Plan.Window window, NightSky sky) {
         double skyMag = sky.light(window.aim(), window.open().middle()).total().magArcsec2();
         return String.format(Locale.ROOT, "%s, sky %.1f, tone %s ± %.1f, %s, %s", span(window, sky), skyMag,
-                Wording.stops(window.skyToneStops()), window.skyToneSpreadStops(), records(window), trail(window));
+                Wording.stops(window.skyToneStops()), window.skyToneSpreadStops(), records(window), trail(window)) + clear(window);
+    }
+
+    private static String clear(Plan.Window window) {
+        return window.clearChance().isPresent()
+                ? String.format(Locale.ROOT, ", clear %.0f %%", 100 * window.clearChance().getAsDouble()) : "";
     }
 
     private static String span(Plan.Window window, NightSky sky) {
         return switch (window.wish().sky()) {
             case DARK -> moonless(window, sky);
-            case MOONLIT -> moon(window) + " and up, dark " + around(sky.night().darkness(), window, sky);
+            case MOONLIT -> moon(window) + ", dark " + around(sky.night().darkness(), window, sky);
             case DUSK -> "opens in dusk, Sun down " + around(sky.night().sunDown(), window, sky);
             case DAWN -> "closes in dawn, Sun down " + around(sky.night().sunDown(), window, sky);
             case ANY -> sky.night().darkness().stream().anyMatch(dark -> holds(dark, window.open()))
@@ -42,10 +48,22 @@ final class WindowReason {
         return "dark " + around(sky.night().darkness(), window, sky) + ", " + moon(window);
     }
 
+    /** Such as "Moon 14° high behind you, 122° from the aim". */
     private static String moon(Plan.Window window) {
-        double fromAimDeg = window.moon().fromAim().degrees();
-        return fromAimDeg >= MOON_BEHIND_DEG ? "Moon behind you"
-                : String.format(Locale.ROOT, "Moon %.0f° from the aim", fromAimDeg);
+        double aroundDeg = window.moon().position().azimuth().minus(window.aim().azimuth()).degrees();
+        Limits.Side side = Arrays.stream(Limits.Side.values())
+                .max(Comparator.comparingDouble(quarter -> quarter.marginDeg(aroundDeg))).orElseThrow();
+        return String.format(Locale.ROOT, "Moon %.0f° high %s, %.0f° from the aim",
+                window.moon().position().apparentAltitude().degrees(), words(side), window.moon().fromAim().degrees());
+    }
+
+    private static String words(Limits.Side side) {
+        return switch (side) {
+            case AHEAD -> "ahead";
+            case BEHIND -> "behind you";
+            case LEFT -> "to your left";
+            case RIGHT -> "to your right";
+        };
     }
 
     private static String around(List<Interval> spans, Plan.Window window, NightSky sky) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /**
  * A picture wanted.
@@ -24,10 +25,11 @@ import java.util.OptionalDouble;
  * @param worth    what the picture is worth against the others, more than 0
  * @param repeat   how many sheets of it are wanted at most
  * @param film     its film where it is not the trip's
+ * @param limits   what narrows it further
  */
 public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
                    Duration shortest, Duration longest, List<Double> fNumbers, double worth, int repeat,
-                   Optional<FilmStock> film) {
+                   Optional<FilmStock> film, Limits limits) {
 
     /** Allowed tones. */
     public static final Range TONE = new Range("tone", -12, 6, "stops");
@@ -53,6 +55,18 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
         fNumbers = List.copyOf(fNumbers);
     }
 
+    /** A wish that nothing narrows further. */
+    public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail, Duration shortest,
+                Duration longest, List<Double> fNumbers, double worth, int repeat, Optional<FilmStock> film) {
+        this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film, Limits.NONE);
+    }
+
+    /** The same wish with its own film, if it has one, changed. */
+    Wish withFilm(UnaryOperator<FilmStock> change) {
+        return new Wish(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat,
+                film.map(change), limits);
+    }
+
     /** The bodies that it follows or that must record. */
     List<Body> bodies() {
         List<Body> bodies = new ArrayList<>();
@@ -63,6 +77,48 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
             bodies.add(one.body());
         }
         return bodies;
+    }
+
+    /** What is wanted of it after some sheets; empty when they are all there are wanted. */
+    Optional<Wish> after(int served) {
+        return served >= repeat ? Optional.empty() : Optional.of(new Wish(name, aim, sky, tone, records, trail, shortest,
+                longest, fNumbers, worth, repeat - served, film, limits));
+    }
+
+    /** The same with other f-numbers to choose from. */
+    Wish through(List<Double> others) {
+        return new Wish(name, aim, sky, tone, records, trail, shortest,
+                longest, others, worth, repeat, film, limits);
+    }
+
+    /** The same with another trail length. */
+    Wish drawing(TrailLength other) {
+        return new Wish(name, aim, sky, tone, records, other, shortest,
+                longest, fNumbers, worth, repeat, film, limits);
+    }
+
+    /** The same with another tone. */
+    Wish toned(Tone other) {
+        return new Wish(name, aim, sky, other, records, trail, shortest,
+                longest, fNumbers, worth, repeat, film, limits);
+    }
+
+    /** The same with another sky. */
+    Wish under(SkyKind other) {
+        return new Wish(name, aim, other, tone, records, trail, shortest,
+                longest, fNumbers, worth, repeat, film, limits);
+    }
+
+    /** The same with other trails that must show. */
+    Wish recording(Records other) {
+        return new Wish(name, aim, sky, tone, other, trail, shortest,
+                longest, fNumbers, worth, repeat, film, limits);
+    }
+
+    /** The same with another least exposure. */
+    Wish from(Duration other) {
+        return new Wish(name, aim, sky, tone, records, trail, other,
+                longest, fNumbers, worth, repeat, film, limits);
     }
 
     /** The kind of sky a picture wants. */

@@ -39,6 +39,16 @@ final class Wording {
         return String.format(Locale.ROOT, "%.0f mm", mm);
     }
 
+    /** A choice in lower case. */
+    static String word(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** An angle in whole degrees. */
+    static String degrees(double deg) {
+        return String.format(Locale.ROOT, "%.0f°", deg);
+    }
+
     /** Minutes as hours and minutes, such as 3 h 10 min. */
     static String duration(int minutes) {
         int hours = minutes / HOUR_MIN;

@@ -12,10 +12,14 @@ import java.util.Locale;
 public enum OutputFormat {
     TEXT("txt", new TextRenderer()),
     JSON("json", new JsonRenderer()),
+    CSV("csv", new CsvRenderer()),
     SVG("svg", new SvgRenderer()),
-    PNG("png", new PngRenderer());
+    PNG("png", new PngRenderer()),
+    ICS("ics", new IcsRenderer()),
+    HTML("html", new HtmlRenderer());
 
-    private static final List<String> NOT_YET = List.of("ics", "html");
+    private static final String TEXTS = "text, json, svg, ics or html";
+    private static final String ENDINGS = "end the name in .txt, .json, .svg, .png, .ics or .html";
 
     private final String ending;
     private final FileRenderer renderer;
@@ -72,9 +76,7 @@ public enum OutputFormat {
                 throw new BadInput("format " + name + " is no text for standard output; use --out FILE." + name);
             }
         }
-        throw NOT_YET.contains(name)
-                ? new BadInput("format " + name + " is not built yet; ask for text, json or svg")
-                : new BadInput("format \"" + name + "\" is unknown; ask for text, json or svg");
+        throw new BadInput("format \"" + name + "\" is unknown; ask for " + TEXTS);
     }
 
     /**
@@ -90,10 +92,6 @@ public enum OutputFormat {
                 return format;
             }
         }
-        throw NOT_YET.contains(ending)
-                ? new BadInput("file \"" + file + "\": format " + ending + " is not built yet; "
-                        + "end the name in .txt, .json, .svg or .png")
-                : new BadInput("file \"" + file + "\": the ending names no format; "
-                        + "end the name in .txt, .json, .svg or .png");
+        throw new BadInput("file \"" + file + "\": the ending names no format; " + ENDINGS);
     }
 }

@@ -50,9 +50,12 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
      * @param windows  exposures in order
      * @param refused  wishes not served
+     * @param notes    what the weather brings
+     * @param course   the sky from before sunset to after sunrise
      */
     public record NightRow(LocalDate night, String site, String zone, List<Span> darkness, List<Span> moonUp,
-                           List<WindowRow> windows, List<RefusalRow> refused) {
+                           List<WindowRow> windows, List<RefusalRow> refused, List<String> notes,
+                           List<SkyRow> course) {
 
         static NightRow of(Plan.NightPlan plan, FilmStock tripFilm) {
             Night night = plan.night();
@@ -62,12 +65,21 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
                     plan.windows().stream().map(window -> WindowRow.of(window, tripFilm, clock)).toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
-                            .toList());
+                            .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
 
         private static List<Span> spans(List<Interval> intervals, SiteClock clock) {
             return intervals.stream()
                     .map(span -> new Span(clock.event(span.start()), clock.event(span.endExclusive()))).toList();
+        }
+    }
+
+    /** The sky at an instant; the names and units of {@link Plan.SkySample}. */
+    public record SkyRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2) {
+
+        static SkyRow of(Plan.SkySample sky, SiteClock clock) {
+            return new SkyRow(clock.event(sky.at()), Rounding.positionDeg(sky.sunAltitude()),
+                    Rounding.positionDeg(sky.moonAltitude()), Rounding.mag(sky.zenith().magArcsec2()));
         }
     }
 

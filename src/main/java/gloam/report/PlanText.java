@@ -41,6 +41,7 @@ final class PlanText {
         } else {
             lines.addAll(windows(night).lines());
         }
+        night.notes().forEach(note -> addItem(lines, note));
         night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
                 .forEach(refusal -> addItem(lines, "not " + refusal.wish() + ": " + refusal.reason()));
     }

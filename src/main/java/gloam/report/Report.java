@@ -9,7 +9,7 @@ import java.time.OffsetDateTime;
  * stand in the site's zone, so that no two renderings can disagree.
  */
 public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport, InstantReport,
-        LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
+        JournalReport, LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
 
     /** Name of the contract that the JSON fields keep. */
     String SCHEMA = "gloam/1";

@@ -44,6 +44,9 @@ final class TextRenderer implements Renderer {
         if (report instanceof LevelReport level) {
             return LevelText.lines(level);
         }
+        if (report instanceof JournalReport journal) {
+            return JournalText.lines(journal);
+        }
         return CheckText.lines((CheckReport) report);
     }
 }

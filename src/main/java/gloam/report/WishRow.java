@@ -28,17 +28,18 @@ import java.util.OptionalDouble;
  * @param worth          what it is worth
  * @param repeat         how many sheets of it at most
  * @param film           its film where it is not the trip's
+ * @param limits         what narrows it further, in words; empty for nothing
  */
 public record WishRow(String name, String aim, String sky, String tone, String records, OptionalDouble trailLeastMm,
                       OptionalDouble trailMostMm, double shortestMin, double longestMin, List<Double> fNumbers,
-                      double worth, int repeat, Optional<String> film) {
+                      double worth, int repeat, Optional<String> film, Optional<String> limits) {
 
     static WishRow of(Wish wish) {
         return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumbers::marking).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name));
+                wish.film().map(FilmStock::name), LimitWords.of(wish.limits()));
     }
 
     static String words(Enum<?> choice) {
@@ -51,6 +52,9 @@ public record WishRow(String name, String aim, String sky, String tone, String r
             return "follow " + name(follow.target()) + follow.levelWithin()
                     .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°").orElse("")
                     + roll;
+        }
+        if (aim instanceof Aim.Pole) {
+            return "the celestial pole" + roll;
         }
         Aim.Point point = (Aim.Point) aim;
         return "azimuth " + Wording.plain(point.direction().azimuth().degrees()) + "°, altitude "

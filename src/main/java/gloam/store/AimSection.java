@@ -24,11 +24,19 @@ final class AimSection {
     private AimSection() {
     }
 
-    /** The aim among a wish's keys: a point or what to follow. */
+    /** The aim among a wish's keys: a point, what to follow, or the pole. */
     static Value<Aim> aim(Fields fields) {
         return fields.exactlyOneOf(List.of(
                 new Fields.Choice<>("point", AimSection::point),
-                new Fields.Choice<>("follow", AimSection::follow)));
+                new Fields.Choice<>("follow", AimSection::follow),
+                new Fields.Choice<>("pole", AimSection::pole)));
+    }
+
+    private static Aim pole(Item item) {
+        Fields fields = item.fields();
+        Value<Double> rollDeg = fields.numberOr("roll-deg", 0, ROLL);
+        fields.noOthers();
+        return new Aim.Pole(Angle.ofDegrees(rollDeg.get()));
     }
 
     private static Aim point(Item item) {

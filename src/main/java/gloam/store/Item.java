@@ -197,7 +197,8 @@ record Item(Node node, String path, Source source) {
         return "a list";
     }
 
-    private static String label(Enum<?> meaning) {
+    /** The word that stands for a constant: lower case with hyphens. */
+    static String label(Enum<?> meaning) {
         return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 

@@ -37,16 +37,20 @@ final class Tree {
         this.parser = parser;
     }
 
-    /** The tree of a text: JSON where the file's name ends in {@code .json}, YAML elsewhere. */
+    /** The tree of a text: JSON where the file's name ends in {@code .json} or {@code .jsonl}, YAML elsewhere. */
     static Node of(String file, String text) {
-        boolean json = file.toLowerCase(Locale.ROOT).endsWith(".json");
-        try (JsonParser parser = (json ? JSON : YAML).createParser(text)) {
+        try (JsonParser parser = (json(file) ? JSON : YAML).createParser(text)) {
             return new Tree(file, parser).document();
         } catch (JsonProcessingException broken) {
             throw new BadInput(syntaxProblem(file, broken));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    private static boolean json(String file) {
+        String name = file.toLowerCase(Locale.ROOT);
+        return name.endsWith(".json") || name.endsWith(".jsonl");
     }
 
     private Node document() throws IOException {
@@ -132,7 +136,7 @@ final class Tree {
     }
 
     private static String syntaxProblem(String file, int line, int column, String message) {
-        String language = file.toLowerCase(Locale.ROOT).endsWith(".json") ? "JSON" : "YAML";
+        String language = json(file) ? "JSON" : "YAML";
         String firstLine = message.lines().findFirst().orElse("cannot be read");
         return new Where(file, line, column, "") + ": not " + language + ": " + Shown.plain(firstLine);
     }

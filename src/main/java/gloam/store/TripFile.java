@@ -1,5 +1,6 @@
 package gloam.store;
 
+import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Lens;
@@ -60,12 +61,13 @@ public final class TripFile {
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
-        fields.notYet("forecast", "weather is not read yet; leave the key out");
+        Value<Optional<Forecast>> forecast = fields.optional("forecast",
+                value -> ForecastFile.named(value, nights.get().from));
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera));
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(), film.get(),
-                sheets.get(), preview.get(), wishes.get());
+                sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 

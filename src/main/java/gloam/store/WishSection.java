@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumbers;
 import gloam.planner.Aim;
+import gloam.planner.Limits;
 import gloam.planner.Wish;
 import gloam.units.Range;
 import java.time.Duration;
@@ -49,12 +50,13 @@ final class WishSection {
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
         Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
+        Value<Limits> limits = LimitsSection.limits(fields);
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
         return new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
                 trail.get().orElse(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
                 open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
-                repeat.get(), film.get());
+                repeat.get(), film.get(), limits.get());
     }
 
     private static Value<Wish.Tone> tone(Fields fields) {

@@ -21,7 +21,7 @@ class HelpTest {
 
     @Test
     void allCommandsAreThere() {
-        assertEquals(List.of("nights", "sky", "expose", "trail", "proof", "plan", "check"), commands().toList());
+        assertEquals(List.of("nights", "sky", "expose", "trail", "proof", "plan", "journal", "check"), commands().toList());
     }
 
     @ParameterizedTest

@@ -81,15 +81,21 @@ class TripFileErrorsTest {
         film: instant-mono-640 | film: a/../../mine.yaml | 10:7 film: the file "a/../../mine.yaml" lies outside the \
         folder of the file that names it. Put it beside that file.
         sheets: 8 | sheets: 0 | 11:9 sheets: sheets 0 is outside 1 … 500
-        sheets: 8 | forecast: c.csv¶sheets: 8 | 11:11 forecast: weather is not read yet; leave the key out
+        sheets: 8 | forecast: c.csv¶sheets: 8 | 11:11 forecast: no file c.csv. Check the name and the folder you are in.
+        exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
+        right, behind or left, found "above"
+        exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
+        is below least, 20
+        exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
+        wishes[0].time-of-night.from: expected a time such as 22:30, found "late"
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
-        sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
-        repeat, film.
+        pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
+        repeat, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, film.
         azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is outside 0 … 360 deg
         altitude-deg: 42} | altitude-deg: 42}¶    follow: {body: mars} | 15:13 wishes[0].follow: stands beside \
         point; keep one of the two
-        point: {azimuth-deg: 0, altitude-deg: 42} | sky: any | 13:5 wishes[0]: needs one of the keys point, follow.
+        point: {azimuth-deg: 0, altitude-deg: 42} | sky: any | 13:5 wishes[0]: needs one of the keys point, follow, pole.
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {body: sun} | 14:20 wishes[0].follow.body: expected \
         moon, mercury, venus, mars, jupiter, saturn, uranus or neptune, found "sun"
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: {ra-deg: 10}} | 14:20 \

@@ -1,0 +1,48 @@
+package gloam.cli;
+
+import gloam.film.FilmStock;
+import gloam.journal.FilmFit;
+import gloam.journal.Journal;
+import gloam.planner.Trip;
+import gloam.store.JournalFile;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import picocli.CommandLine.Option;
+
+/** Puts the film as the journal knows it in place of the published one, where a journal is given. */
+final class FittedFilm {
+
+    @Option(names = "--journal", paramLabel = "FILE",
+            description = "Reckon with the film as fitted to the sheets of that journal.")
+    private Optional<Path> file;
+
+    /** A film fitted; what was done goes to the notes. */
+    FilmStock film(FilmStock published, Consumer<String> notes) {
+        return journal(notes).map(journal -> fitted(journal, published, notes)).orElse(published);
+    }
+
+    /** A trip with its own film and that of every wish fitted. */
+    Trip trip(Trip trip, Consumer<String> notes) {
+        return journal(notes).map(journal -> trip.withFilms(film -> fitted(journal, film, notes))).orElse(trip);
+    }
+
+    private Optional<Journal> journal(Consumer<String> notes) {
+        return file.map(path -> FromOption.of("--journal", () -> JournalFile.read(path))).map(journal -> {
+            journal.damages().forEach(notes);
+            return journal;
+        });
+    }
+
+    private static FilmStock fitted(Journal journal, FilmStock published, Consumer<String> notes) {
+        FilmFit fit = FilmFit.of(published, journal.of(published.name(), ""));
+        notes.accept(fit.used().isEmpty()
+                ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
+                : String.format(Locale.ROOT, "%s: slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
+                        fit.film().name(), fit.posterior().speedOffsetStops().mean(),
+                        fit.posterior().speedOffsetStops().sd(), fit.posterior().exponent().mean(),
+                        fit.posterior().exponent().sd()));
+        return fit.film();
+    }
+}

@@ -1,0 +1,171 @@
+package gloam.cli;
+
+import gloam.ephemeris.Direction;
+import gloam.gear.Lens;
+import gloam.gear.Site;
+import gloam.journal.Exposed;
+import gloam.journal.FilmFit;
+import gloam.journal.Opening;
+import gloam.journal.Place;
+import gloam.journal.SheetLight;
+import gloam.light.SkyBrightness;
+import gloam.light.SkyLight;
+import gloam.planner.Trip;
+import gloam.store.PlanFile;
+import gloam.store.PlanFile.PlannedSheet;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How a sheet was exposed: as a plan had it, with whatever is given changed. */
+final class SheetOptions {
+
+    private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
+
+    @Option(names = "--plan", paramLabel = "FILE",
+            description = "A plan saved as JSON: aim, film, f-number and times of one of its sheets; needs --trip.")
+    private Optional<Path> plan;
+
+    @Option(names = "--sheet", paramLabel = "N", description = "Number of the sheet in the plan.")
+    private Optional<Integer> sheet;
+
+    @Option(names = "--open", paramLabel = "INSTANT",
+            description = "When the shutter opened, such as 2027-02-08T21:00 by the site's clocks, or with an offset "
+                    + "(default: the plan's). May be given more than once, each with its --close.")
+    private List<Moment> opens = new ArrayList<>();
+
+    @Option(names = "--close", paramLabel = "INSTANT", description = "When it closed.")
+    private List<Moment> closes = new ArrayList<>();
+
+    @Option(names = "--azimuth", paramLabel = "DEG",
+            description = "Where the camera pointed, from north through east (default: the plan's).")
+    private Optional<Double> azimuthDeg;
+
+    @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera pointed (default: the plan's).")
+    private Optional<Double> altitudeDeg;
+
+    @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
+            description = "Measured brightness of the sky at the frame's centre, V mag/arcsec² (default: computed).")
+    private Optional<Double> skyMagArcsec2;
+
+    @Option(names = "--batch", paramLabel = "NAME", defaultValue = "", description = "The pack or batch of the film.")
+    private String batch;
+
+    @Option(names = "--temperature", paramLabel = "C", description = "Temperature in °C.")
+    private Optional<Double> temperatureC;
+
+    @Mixin
+    private SiteOptions place;
+
+    @Mixin
+    private FilmOptions film;
+
+    @Mixin
+    private CameraOptions camera;
+
+    /** Whether an exposure is told at all. */
+    boolean given() {
+        return plan.isPresent() || !opens.isEmpty();
+    }
+
+    /** The exposure. */
+    Exposed exposed(Session session) {
+        Optional<PlannedSheet> planned = planned();
+        Optional<Trip> trip = place.trip();
+        Optional<Site> site = site(trip, planned);
+        Lens lens = oneFNumber(camera.lens(trip.map(Trip::camera)), planned);
+        Optional<Direction> aim = aim(planned);
+        ZoneId zone = site.map(Site::zone).orElse(ZoneOffset.UTC);
+        Function<Interval, Opening> light = light(session, site, aim, lens);
+        return new Exposed(film(trip, planned), batch.strip(), site.map(Place::of), aim, lens,
+                openings(zone, planned).stream().map(light).toList(), skyMagArcsec2.isPresent(),
+                SheetLight.stars(lens, site, aim), temperatureC.map(celsius -> OptionalDouble.of(
+                        FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius))).orElse(OptionalDouble.empty()));
+    }
+
+    private Optional<PlannedSheet> planned() {
+        if (plan.isPresent() != sheet.isPresent()) {
+            throw new BadInput("--plan FILE and --sheet N go together");
+        }
+        return plan.map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.orElseThrow())));
+    }
+
+    private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned) {
+        if (trip.isEmpty() && planned.isPresent()) {
+            throw new BadInput("a plan does not tell site and camera; add --trip FILE");
+        }
+        if (trip.isEmpty() && !place.directly() && skyMagArcsec2.isPresent()) {
+            return Optional.empty();
+        }
+        List<Site> sites = place.sites(trip);
+        return Optional.of(planned.flatMap(known -> sites.stream().filter(site -> site.name().equals(known.site()))
+                .findFirst()).orElse(sites.get(0)));
+    }
+
+    private String film(Optional<Trip> trip, Optional<PlannedSheet> planned) {
+        return planned.filter(known -> !film.named()).map(known -> FilmFit.publishedName(known.film()))
+                .orElseGet(() -> film.required(trip.map(Trip::film)).name());
+    }
+
+    private Optional<Direction> aim(Optional<PlannedSheet> planned) {
+        if (azimuthDeg.isPresent() != altitudeDeg.isPresent()) {
+            throw new BadInput("--azimuth DEG and --altitude DEG go together");
+        }
+        return azimuthDeg.map(azimuth -> Direction.ofDegrees(
+                FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
+                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElseThrow())))
+                .or(() -> planned.map(PlannedSheet::aim));
+    }
+
+    private Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
+        double fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
+                .orElse(lens.fNumbers().get(0));
+        if (lens.fNumbers().size() > 1 && planned.isEmpty()) {
+            throw new BadInput("which f-number was used is not said; give --f-number N");
+        }
+        return new Lens(lens.focalLengthMm(), List.of(fNumber), lens.transmittance(), lens.focusM(), lens.spotUm(),
+                lens.filterStops(), lens.projection());
+    }
+
+    private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {
+        if (opens.size() != closes.size()) {
+            throw new BadInput("every --open INSTANT needs its --close INSTANT; there are " + opens.size() + " and "
+                    + closes.size());
+        }
+        List<Interval> openings = IntStream.range(0, opens.size()).mapToObj(i -> opening(i, zone)).toList();
+        return openings.isEmpty() ? List.of(planned.orElseThrow().open()) : openings;
+    }
+
+    private Interval opening(int i, ZoneId zone) {
+        Instant open = FromOption.of("--open", () -> opens.get(i).in(zone));
+        Instant close = FromOption.of("--close", () -> closes.get(i).in(zone));
+        if (!open.isBefore(close)) {
+            throw new BadInput("the shutter closes at " + close + ", not after it opens at " + open + " (--close)");
+        }
+        return new Interval(open, close);
+    }
+
+    private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {
+        if (skyMagArcsec2.isPresent()) {
+            SkyBrightness sky = SkyBrightness.ofMagArcsec2(
+                    FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2.get()));
+            return open -> SheetLight.measured(sky, lens, open);
+        }
+        SkyLight sky = new SkyLight(session.ephemeris(), site.orElseThrow());
+        Direction towards = aim.orElseThrow(() -> new BadInput(
+                "the light cannot be computed without an aim; give --azimuth and --altitude, or --sky-mag-arcsec2"));
+        return open -> SheetLight.computed(sky, towards, lens, open);
+    }
+}

@@ -1,0 +1,87 @@
+package gloam.journal;
+
+import gloam.ephemeris.Direction;
+import gloam.gear.Lens;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How a sheet was exposed.
+ *
+ * @param film         the film's name
+ * @param batch        the pack or batch, empty where it was not noted
+ * @param place        where, if noted
+ * @param aim          where the frame's centre looked, if noted
+ * @param lens         the lens, its one f-number that used
+ * @param openings     when the shutter was open and under what light, in order of time and without overlaps
+ * @param measured     whether the light was measured rather than computed
+ * @param stars        the stars that crossed the frame's centre
+ * @param temperatureC temperature in °C, if noted
+ */
+public record Exposed(String film, String batch, Optional<Place> place, Optional<Direction> aim, Lens lens,
+                      List<Opening> openings, boolean measured, Stars stars, OptionalDouble temperatureC) {
+
+    /** Allowed temperatures. */
+    public static final Range TEMPERATURE = new Range("temperature", -60, 60, "°C");
+
+    /** Copies the list; refuses what cannot be with {@link BadInput}. */
+    public Exposed {
+        openings = List.copyOf(openings);
+        temperatureC.ifPresent(TEMPERATURE::check);
+        if (film.isBlank()) {
+            throw new BadInput("the film has no name");
+        }
+        if (openings.isEmpty()) {
+            throw new BadInput("the sheet was never opened; give at least one opening");
+        }
+        for (int i = 1; i < openings.size(); i++) {
+            if (openings.get(i).open().start().isBefore(openings.get(i - 1).open().endExclusive())) {
+                throw new BadInput("the shutter opens at " + openings.get(i).open().start()
+                        + " before it has closed; give openings in order of time");
+            }
+        }
+        if (lens.fNumbers().size() != 1) {
+            throw new BadInput("a sheet is exposed at one f-number; give one");
+        }
+    }
+
+    /**
+     * Stars that crossed the frame's centre.
+     *
+     * @param imageSpeedMmS speed of their image on the film
+     * @param lossMag       light they lost in the air
+     */
+    public record Stars(double imageSpeedMmS, double lossMag) {
+
+        /** Allowed speeds. */
+        public static final Range SPEED = new Range("speed of a star's image", 0, 1, "mm/s");
+        /** Allowed losses. */
+        public static final Range LOSS = new Range("light lost in the air", 0, 30, "mag");
+
+        /** Refuses numbers outside their ranges with {@link BadInput}. */
+        public Stars {
+            SPEED.check(imageSpeedMmS);
+            LOSS.check(lossMag);
+        }
+    }
+
+    /** The f-number used. */
+    public double fNumber() {
+        return lens.fNumbers().get(0);
+    }
+
+    /** How long the shutter was open in all, in s. */
+    public double openS() {
+        return openings.stream().map(Opening::open).mapToDouble(Interval::seconds).sum();
+    }
+
+    /** Illuminance half-way through the longest opening. */
+    public double middleLx() {
+        return openings.stream().max((a, b) -> a.open().lasts().compareTo(b.open().lasts()))
+                .map(Opening::middleLx).orElseThrow();
+    }
+}

@@ -1,0 +1,55 @@
+package gloam.journal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A journal as it was read.
+ *
+ * @param sheets   the last word on every sheet, under the name of its first entry, in the order of those
+ * @param damages  what could not be read or does not fit, a line each
+ * @param firstIds for the name of every entry that of the first entry on the same sheet
+ */
+public record Journal(List<Entry> sheets, List<String> damages, Map<String, String> firstIds) {
+
+    /** Copies the lists. */
+    public Journal {
+        sheets = List.copyOf(sheets);
+        damages = List.copyOf(damages);
+        firstIds = Map.copyOf(firstIds);
+    }
+
+    /** The journal of entries in the order in which they were written. */
+    public static Journal of(List<Entry> entries, List<String> damages) {
+        Map<String, String> firstIds = new LinkedHashMap<>();
+        Map<String, Entry> last = new LinkedHashMap<>();
+        List<String> misfits = new ArrayList<>(damages);
+        for (Entry entry : entries) {
+            String first = entry.corrects().map(firstIds::get).orElse(entry.id());
+            boolean unknown = entry.corrects().isPresent() && !firstIds.containsKey(entry.corrects().get());
+            if (unknown) {
+                misfits.add("entry " + entry.id() + " corrects entry " + entry.corrects().get()
+                        + ", which is not before it; it is left out");
+            } else if (firstIds.putIfAbsent(entry.id(), first) != null) {
+                misfits.add("entry " + entry.id() + " comes a second time; the second is left out");
+            } else {
+                last.put(first, entry.named(first));
+            }
+        }
+        return new Journal(last.values().stream().filter(entry -> !entry.withdrawn()).toList(), misfits, firstIds);
+    }
+
+    /** The sheet that an entry speaks of; none where there is no such entry or the sheet was withdrawn. */
+    public Optional<Entry> sheet(String id) {
+        return sheets.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
+    }
+
+    /** The sheets of a film, and of one batch of it unless that is empty. */
+    public List<Entry> of(String film, String batch) {
+        return sheets.stream().filter(entry -> entry.exposed().film().equalsIgnoreCase(film))
+                .filter(entry -> batch.isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch)).toList();
+    }
+}

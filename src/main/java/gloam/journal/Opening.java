@@ -1,0 +1,32 @@
+package gloam.journal;
+
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.util.List;
+
+/**
+ * One opening of the shutter and the sky's light on the film while it lasted.
+ *
+ * @param open           from opening to closing
+ * @param illuminancesLx illuminance on the film at even steps, both ends included; one alone for steady light
+ */
+public record Opening(Interval open, List<Double> illuminancesLx) {
+
+    /** Allowed illuminances: from far below the darkest sky through the smallest stop to a bright day. */
+    public static final Range ILLUMINANCE = new Range("illuminance", 1e-15, 1e6, "lx");
+    /** Allowed numbers of illuminances. */
+    public static final Range SAMPLES = new Range("number of illuminances", 1, 200, "");
+
+    /** Copies the list; refuses what cannot be with {@link BadInput}. */
+    public Opening {
+        illuminancesLx = List.copyOf(illuminancesLx);
+        SAMPLES.check(illuminancesLx.size());
+        illuminancesLx.forEach(ILLUMINANCE::check);
+    }
+
+    /** Illuminance half-way through. */
+    public double middleLx() {
+        return illuminancesLx.get(illuminancesLx.size() / 2);
+    }
+}

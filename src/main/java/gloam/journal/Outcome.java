@@ -1,0 +1,32 @@
+package gloam.journal;
+
+import gloam.units.Range;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How a sheet came out, as far as that is known.
+ *
+ * @param verdict     the sky's tone
+ * @param faintestMag V magnitude of the faintest star or planet seen in the trails
+ * @param kept        whether the sheet is a keeper
+ * @param spoiledBy   what spoiled it; nothing for a sound sheet
+ */
+public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Optional<Boolean> kept,
+                      List<Spoiler> spoiledBy) {
+
+    /** Allowed magnitudes. */
+    public static final Range MAGNITUDE = new Range("magnitude", -14, 20, "mag");
+
+    /** Copies the list; refuses a magnitude outside its range with {@link gloam.units.BadInput}. */
+    public Outcome {
+        faintestMag.ifPresent(MAGNITUDE::check);
+        spoiledBy = List.copyOf(spoiledBy);
+    }
+
+    /** Whether it tells anything of the film. */
+    public boolean judged() {
+        return verdict.isPresent() || faintestMag.isPresent();
+    }
+}

@@ -1,0 +1,25 @@
+package gloam.journal;
+
+import gloam.gear.Site;
+import gloam.units.Angle;
+import java.time.ZoneId;
+
+/**
+ * Where a sheet was exposed, as far as the journal keeps it.
+ *
+ * @param name     the site's name
+ * @param latitude north positive; it tells the seasons apart
+ * @param zone     the zone its clocks keep
+ */
+public record Place(String name, Angle latitude, ZoneId zone) {
+
+    /** Refuses a latitude outside its range with {@link gloam.units.BadInput}. */
+    public Place {
+        Site.LATITUDE.check(latitude.degrees());
+    }
+
+    /** The place of a site. */
+    public static Place of(Site site) {
+        return new Place(site.name(), site.latitude(), site.zone());
+    }
+}

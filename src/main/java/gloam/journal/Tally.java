@@ -1,0 +1,93 @@
+package gloam.journal;
+
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * How a group of sheets came out.
+ *
+ * @param group    what they have in common
+ * @param sheets   how many there are
+ * @param kept     how many are keepers
+ * @param undecided how many are not yet said to be kept or not
+ * @param spoilers what spoiled how many, the worst first
+ */
+public record Tally(String group, int sheets, int kept, int undecided, List<Spoiled> spoilers) {
+
+    private static final List<String> SEASONS = List.of("winter", "spring", "summer", "autumn");
+    private static final double TROPIC_DEG = 23.44;
+
+    /** Copies the list. */
+    public Tally {
+        spoilers = List.copyOf(spoilers);
+    }
+
+    /** How many sheets something spoiled. */
+    public record Spoiled(String by, int sheets) {
+    }
+
+    /** Keepers in a hundred of the sheets that were decided on; 0 where none was. */
+    public double keptShare() {
+        return sheets == undecided ? 0 : (double) kept / (sheets - undecided);
+    }
+
+    /** All sheets together. */
+    public static Tally all(List<Entry> sheets) {
+        return of("all sheets", sheets);
+    }
+
+    /** By film. */
+    public static List<Tally> byFilm(List<Entry> sheets) {
+        return grouped(sheets, entry -> entry.exposed().film());
+    }
+
+    /** By film and pack, where the pack was noted. */
+    public static List<Tally> byPack(List<Entry> sheets) {
+        return grouped(sheets.stream().filter(entry -> !entry.exposed().batch().isEmpty()).toList(),
+                entry -> entry.exposed().film() + ", " + entry.exposed().batch());
+    }
+
+    /** By season at the place: months in threes from December, turned round in the south, dry and wet nowhere told. */
+    public static List<Tally> bySeason(List<Entry> sheets) {
+        List<Tally> tallies = new ArrayList<>(grouped(sheets, Tally::season));
+        tallies.sort(Comparator.comparingInt(tally -> SEASONS.indexOf(tally.group)));
+        return tallies;
+    }
+
+    static String season(Entry entry) {
+        Optional<Place> place = entry.exposed().place();
+        double latitudeDeg = place.map(where -> where.latitude().degrees()).orElse(TROPIC_DEG);
+        int month = entry.exposed().openings().get(0).open().start()
+                .atZone(place.map(Place::zone).orElse(ZoneOffset.UTC)).getMonthValue();
+        int season = month % 12 / 3;
+        return SEASONS.get(latitudeDeg < 0 ? (season + 2) % 4 : season);
+    }
+
+    private static List<Tally> grouped(List<Entry> sheets, Function<Entry, String> group) {
+        Map<String, List<Entry>> groups =
+                sheets.stream().collect(Collectors.groupingBy(group, TreeMap::new, Collectors.toList()));
+        return groups.entrySet().stream().map(part -> of(part.getKey(), part.getValue())).toList();
+    }
+
+    private static Tally of(String group, List<Entry> sheets) {
+        int kept = (int) sheets.stream().filter(entry -> entry.outcome().kept().orElse(false)).count();
+        int undecided = (int) sheets.stream().filter(entry -> entry.outcome().kept().isEmpty()).count();
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        sheets.stream().flatMap(entry -> entry.outcome().spoiledBy().stream())
+                .map(spoiler -> spoiler.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .forEach(name -> counts.merge(name, 1, Integer::sum));
+        List<Spoiled> spoilers = counts.entrySet().stream()
+                .map(count -> new Spoiled(count.getKey(), count.getValue()))
+                .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by)).toList();
+        return new Tally(group, sheets.size(), kept, undecided, spoilers);
+    }
+}

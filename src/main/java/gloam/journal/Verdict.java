@@ -1,0 +1,34 @@
+package gloam.journal;
+
+import gloam.units.Range;
+
+/** What the tone of the sky on a sheet was judged or measured to be. */
+public sealed interface Verdict {
+
+    /** Standard deviation, in stops, of a judged tone against the reckoned one: sky model and eye; no source. */
+    double USUAL_SPREAD_STOPS = 0.6;
+
+    /** Allowed tones. */
+    Range TONE = new Range("sky tone", -12, 8, "stops");
+    /** Allowed standard deviations. */
+    Range SPREAD = new Range("spread of the sky tone", 0.05, 3, "stops");
+
+    /** A word. */
+    record InWords(ToneWord word) implements Verdict {
+    }
+
+    /**
+     * A tone in stops.
+     *
+     * @param stops       from the film's mid-tone, plus lighter
+     * @param spreadStops its standard deviation, that of the reckoned light included
+     */
+    record InStops(double stops, double spreadStops) implements Verdict {
+
+        /** Refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
+        public InStops {
+            TONE.check(stops);
+            SPREAD.check(spreadStops);
+        }
+    }
+}

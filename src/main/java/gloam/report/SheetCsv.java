@@ -1,0 +1,64 @@
+package gloam.report;
+
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/**
+ * Sheets as comma-separated values (RFC 4180), a line each, under a header of the fields' names.
+ *
+ * <p>A text that a spreadsheet would take for a formula gets an apostrophe before it, as OWASP advises against CSV
+ * injection; line ends within a text become blanks, so that a sheet stays one line.
+ */
+final class SheetCsv {
+
+    private static final String FORMULA_STARTS = "=+-@\t\r";
+    private static final RecordComponent[] FIELDS = SheetRow.class.getRecordComponents();
+
+    private SheetCsv() {
+    }
+
+    static List<String> lines(List<SheetRow> sheets) {
+        List<String> lines = new ArrayList<>();
+        lines.add(Arrays.stream(FIELDS).map(RecordComponent::getName).collect(Collectors.joining(",")));
+        sheets.forEach(sheet -> lines.add(Arrays.stream(FIELDS).map(field -> cell(value(field, sheet)))
+                .collect(Collectors.joining(","))));
+        return lines;
+    }
+
+    private static String cell(Object value) {
+        if (value instanceof Optional<?> optional) {
+            return optional.map(SheetCsv::cell).orElse("");
+        }
+        if (value instanceof OptionalDouble optional) {
+            return optional.isPresent() ? cell(optional.getAsDouble()) : "";
+        }
+        if (value instanceof Double number) {
+            return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+        }
+        if (value instanceof List<?> list) {
+            return text(list.stream().map(String::valueOf).collect(Collectors.joining(" ")));
+        }
+        return value instanceof String text ? text(text) : String.valueOf(value);
+    }
+
+    /** A text in quotes where it needs them, harmless to spreadsheets. */
+    static String text(String text) {
+        String line = text.replaceAll("\\R", " ");
+        String harmless = !line.isEmpty() && FORMULA_STARTS.indexOf(line.charAt(0)) >= 0 ? "'" + line : line;
+        return harmless.matches(".*[,\"'\\s].*") ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;
+    }
+
+    private static Object value(RecordComponent field, SheetRow sheet) {
+        try {
+            return field.getAccessor().invoke(sheet);
+        } catch (ReflectiveOperationException cannotHappen) {
+            throw new IllegalStateException(cannotHappen);
+        }
+    }
+}

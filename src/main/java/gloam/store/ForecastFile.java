@@ -1,0 +1,81 @@
+package gloam.store;
+
+import gloam.field.Dew;
+import gloam.field.Forecast;
+import gloam.field.Taf;
+import gloam.units.BadInput;
+import gloam.units.Range;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * Reads a forecast: a table whose name ends in .csv, or any other file with an aerodrome forecast (TAF).
+ *
+ * <p>The table's columns are {@code time} (ISO 8601 with offset) and {@code cloud_fraction} (0 to 1), then any of
+ * {@code temperature_c}, {@code dew_point_c} or {@code humidity_percent}, {@code wind_kmh}; a cell may be empty.
+ */
+public final class ForecastFile {
+
+    private static final List<String> NEEDED = List.of("time", "cloud_fraction");
+    private static final List<String> KNOWN = List.of("time", "cloud_fraction", "temperature_c", "dew_point_c",
+            "humidity_percent", "wind_kmh");
+    private static final Range HUMIDITY = new Range("humidity", 1, 100, "%");
+
+    private ForecastFile() {
+    }
+
+    /** The forecast in a file named at an item; the date tells the month of a TAF's days. */
+    static Forecast named(Item item, LocalDate near) {
+        Source source = item.source().beside(item.text());
+        if (source.path().toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
+            List<String> columns = columns(source);
+            return new Forecast(Csv.read(source, columns, cells -> row(cells, columns)));
+        }
+        try {
+            return Taf.read(TextFile.read(source.path()), near);
+        } catch (BadInput bad) {
+            throw item.fault(bad.getMessage());
+        }
+    }
+
+    private static List<String> columns(Source source) {
+        List<String> columns = TextFile.read(source.path()).lines()
+                .filter(line -> !line.isBlank() && !line.stripLeading().startsWith("#")).findFirst()
+                .map(line -> Arrays.stream(line.split(",")).map(String::strip).toList()).orElse(NEEDED);
+        boolean good = KNOWN.containsAll(columns) && columns.containsAll(NEEDED)
+                && columns.stream().distinct().count() == columns.size();
+        return good ? columns : KNOWN;
+    }
+
+    private static Forecast.Row row(List<Item> cells, List<String> columns) {
+        Instant at = cells.get(columns.indexOf("time")).value(ForecastFile::instant).get();
+        double cloud = cells.get(columns.indexOf("cloud_fraction")).number(Forecast.CLOUD);
+        OptionalDouble temperatureC = cell(cells, columns, "temperature_c", Forecast.TEMPERATURE);
+        OptionalDouble humidity = cell(cells, columns, "humidity_percent", HUMIDITY);
+        OptionalDouble dewPointC = temperatureC.isPresent() && humidity.isPresent()
+                ? OptionalDouble.of(Dew.pointC(temperatureC.getAsDouble(), humidity.getAsDouble()))
+                : cell(cells, columns, "dew_point_c", Forecast.TEMPERATURE);
+        return new Forecast.Row(at, cloud, temperatureC, dewPointC, cell(cells, columns, "wind_kmh", Forecast.WIND));
+    }
+
+    private static OptionalDouble cell(List<Item> cells, List<String> columns, String name, Range range) {
+        int column = columns.indexOf(name);
+        return column < 0 || cells.get(column).text().isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(cells.get(column).number(range));
+    }
+
+    private static Instant instant(Item item) {
+        try {
+            return OffsetDateTime.parse(item.text()).toInstant();
+        } catch (DateTimeParseException bad) {
+            throw item.fault("expected a time with offset such as 2027-02-08T21:00+01:00, found "
+                    + Shown.quoted(item.text()));
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package gloam.store;
+
+import gloam.ephemeris.Direction;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Reads the windows of a plan that was saved as JSON. */
+public final class PlanFile {
+
+    private static final Range NIGHTS = new Range("number of nights", 0, 1000, "");
+    private static final Range WINDOWS = new Range("number of windows", 0, 500, "");
+    private static final Range SHEET = new Range("sheet", 1, 500, "");
+
+    private PlanFile() {
+    }
+
+    /**
+     * One exposure of a plan.
+     *
+     * @param sheet   number of the sheet
+     * @param site    the site's name
+     * @param wish    the wish it serves
+     * @param film    the film's name
+     * @param open    from opening to closing
+     * @param aim     where the frame's centre looks
+     * @param fNumber the f-number
+     */
+    public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
+                               double fNumber) {
+    }
+
+    /** The exposure on a sheet of a plan. */
+    public static PlannedSheet sheet(Path file, int sheet) {
+        Findings findings = new Findings();
+        List<PlannedSheet> sheets = findings.result(() -> Source.of(file, findings).root().fields()
+                .required("nights", nights -> nights.list(NIGHTS, PlanFile::night)).get()).stream()
+                .flatMap(List::stream).toList();
+        return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
+                .orElseThrow(() -> new BadInput(file + " has no sheet " + sheet + "; it has "
+                        + (sheets.isEmpty() ? "none" : sheets.stream().map(planned -> String.valueOf(planned.sheet))
+                                .collect(Collectors.joining(", ")))));
+    }
+
+    private static List<PlannedSheet> night(Item item) {
+        Fields fields = item.fields();
+        Value<String> site = fields.required("site", Item::text);
+        return fields.required("windows", windows -> windows.list(WINDOWS, window -> window(window, site))).get();
+    }
+
+    private static PlannedSheet window(Item item, Value<String> site) {
+        Fields fields = item.fields();
+        Value<Integer> sheet = fields.required("sheet", value -> value.whole(SHEET));
+        Value<String> wish = fields.required("wish", Item::text);
+        Value<String> film = fields.required("film", Item::text);
+        Value<Instant> open = fields.required("openAt", PlanFile::instant);
+        Value<Instant> close = fields.required("closeAt", PlanFile::instant);
+        Value<Double> azimuthDeg = fields.number("azimuthDeg", Direction.AZIMUTH);
+        Value<Double> altitudeDeg = fields.number("altitudeDeg", Direction.ALTITUDE);
+        Value<Double> fNumber = fields.required("fNumber", CameraSection::fNumber);
+        Optional<Interval> span = open.content().filter(start -> start.isBefore(close.get()))
+                .map(start -> new Interval(start, close.get()));
+        return new PlannedSheet(sheet.get(), site.get(), wish.get(), film.get(),
+                span.orElseThrow(() -> item.fault("does not close after it opens")),
+                Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()), fNumber.get());
+    }
+
+    private static Instant instant(Item item) {
+        try {
+            return OffsetDateTime.parse(item.text()).toInstant();
+        } catch (DateTimeException wrong) {
+            throw item.fault("expected a moment such as 2027-02-08T21:35:00+01:00, found " + Shown.quoted(item.text()));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package gloam.film;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.units.BadInput;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FittedReciprocityTest {
+
+    private static final Reciprocity TABLE = Reciprocity.table(List.of(new ReciprocityTable.Point(1, 2),
+            new ReciprocityTable.Point(10, 50), new ReciprocityTable.Point(100, 1200)));
+
+    @Test
+    void aPowerLawStaysOne() {
+        Reciprocity law = new FittedReciprocity(Reciprocity.power(1.2, 1), 1.5, 900);
+        for (double meteredS : new double[] {0.5, 1, 30, 3600}) {
+            // the same law by its formula, tc = tm^(1 + 1.5 · 0.2); rounding only
+            assertEquals(Reciprocity.power(1.3, 1).correctedS(meteredS), law.correctedS(meteredS), 1e-9 * meteredS);
+        }
+        assertEquals(1.3, law.exponentAt(100), 1e-12);
+        assertEquals(900, law.coveredToS());
+    }
+
+    @Test
+    void theFailureOfATableIsScaledInLogTime() {
+        Reciprocity law = new FittedReciprocity(TABLE, 0.5, 100);
+        assertEquals(100 * Math.sqrt(12), law.correctedS(100), 1e-9);
+        assertEquals(0, law.correctedS(0));
+        // half of 1.380 less one, the slope of the table's last stretch
+        assertEquals(1.190, law.exponentAt(30), 0.001);
+    }
+
+    @Test
+    void itIsUndoneByItsInverse() {
+        Reciprocity law = new FittedReciprocity(TABLE, 0.7, 100);
+        assertEquals(321, law.meteredS(law.correctedS(321)), 1e-6);
+    }
+
+    @Test
+    void aScaleBeyondSenseIsRefused() {
+        assertTrue(assertThrows(BadInput.class, () -> new FittedReciprocity(TABLE, 0, 100)).getMessage()
+                .startsWith("scale of the reciprocity failure 0 is outside"));
+    }
+}

@@ -1,0 +1,71 @@
+package gloam.journal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.film.FilmStock;
+import gloam.film.Films;
+import gloam.film.Reciprocity;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NextSheetTest {
+
+    private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
+    private static final Posterior PRIOR = Posterior.prior(new FilmGrid(FILM));
+
+    @Test
+    void theLikeliestIsNearThePublishedTimeAndTheWidestStopIsSurest() {
+        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(List.of(8.0, 16.0), 0)).advice(1);
+        assertEquals(8, advice.likeliest().fNumber());
+        // 256 s metered at f/8; the scale's prior leans to longer times, by a third of a stop or so; steps of a third
+        assertEquals(0, Math.log(advice.likeliest().exposureS() / Math.pow(256, 1.3)) / Math.log(2), 0.7);
+        assertFalse(advice.learnFirst());
+    }
+
+    @Test
+    void aDarkerToneTakesLessTime() {
+        double mid = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).likeliestS();
+        double dark = new NextSheet(PRIOR, wanted(List.of(8.0), -2)).likeliestS();
+        assertEquals(4, mid / dark, 1e-6);
+    }
+
+    @Test
+    void moreSheetsBracketMore() {
+        List<NextSheet.BracketOfTimes> brackets = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(4).brackets();
+        assertEquals(List.of(2, 3, 4), brackets.stream().map(bracket -> bracket.exposuresS().size()).toList());
+        for (NextSheet.BracketOfTimes bracket : brackets) {
+            for (int i = 1; i < bracket.exposuresS().size(); i++) {
+                assertEquals(2, bracket.exposuresS().get(i) / bracket.exposuresS().get(i - 1), 1e-9);
+            }
+        }
+        assertTrue(brackets.get(1).rightChance() > brackets.get(0).rightChance() + 0.05);
+        assertTrue(brackets.get(2).rightChance() > brackets.get(1).rightChance() + 0.02);
+    }
+
+    @Test
+    void lookingInBetweenBeatsABracketOfTwo() {
+        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(2);
+        assertTrue(Math.max(advice.likeliest().rightByTheSecond(), advice.telling().rightByTheSecond())
+                >= advice.brackets().get(0).rightChance());
+        assertTrue(advice.telling().spreadAfterStops() <= advice.likeliest().spreadAfterStops());
+        assertTrue(advice.telling().spreadAfterStops() < 0.8 * advice.spreadStops());
+    }
+
+    @Test
+    void knownFilmsAreRightAsOftenAsSkyAndEyeAllow() {
+        Posterior known = PRIOR;
+        for (int sheet = 0; sheet < 40; sheet++) {
+            known = known.with(Evidence.of(new Verdict.InStops(0, 0.1),
+                    Sheets.steady("", FILM, 256, Math.pow(256, 1.3), Sheets.judged(ToneWord.MIDDLE)).exposed().openings()
+                            .stream().map(opening -> PRIOR.grid().toneStops(List.of(opening))).findFirst().orElseThrow()));
+        }
+        // 2 Φ(0.5 / 0.6) - 1 = 0.595 (Abramowitz and Stegun, table 26.1), a little less for steps of a third of a stop
+        assertEquals(0.595, new NextSheet(known, wanted(List.of(8.0), 0)).advice(1).likeliest().rightChance(), 0.02);
+    }
+
+    private static NextSheet.Wanted wanted(List<Double> fNumbers, double toneStops) {
+        return new NextSheet.Wanted(4, fNumbers, 30, 8 * 3600, toneStops);
+    }
+}

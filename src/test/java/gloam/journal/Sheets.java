@@ -1,0 +1,56 @@
+package gloam.journal;
+
+import gloam.ephemeris.Direction;
+import gloam.film.FilmStock;
+import gloam.gear.Lens;
+import gloam.gear.Projection;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Journal entries for tests. */
+public final class Sheets {
+
+    private static final Instant OPEN_AT = Instant.parse("2027-02-08T20:00:00Z");
+
+    private Sheets() {
+    }
+
+    /** A sheet of a film in a steady light that it meters at that many s, open for so long. */
+    public static Entry steady(String id, FilmStock film, double meteredS, double openS, Outcome outcome) {
+        Interval open = Interval.lasting(OPEN_AT, Duration.ofNanos(Math.round(openS * 1e9)));
+        return entry(id, exposed(film.name(), List.of(new Opening(open, List.of(film.midToneLxS() / meteredS)))), outcome);
+    }
+
+    /** An entry written when nobody looks. */
+    public static Entry entry(String id, Exposed exposed, Outcome outcome) {
+        return new Entry(id, Instant.EPOCH, Optional.empty(), false, exposed, outcome, "");
+    }
+
+    /** A sheet at f/8 under a northern sky. */
+    public static Exposed exposed(String film, List<Opening> openings) {
+        Lens lens = new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR);
+        return new Exposed(film, "", Optional.of(new Place("Meadow", Angle.ofDegrees(41), ZoneOffset.UTC)),
+                Optional.of(Direction.ofDegrees(0, 41)), lens, openings, false, new Exposed.Stars(0.00875, 0.3),
+                OptionalDouble.empty());
+    }
+
+    /** A sound sheet judged in a word. */
+    public static Outcome judged(ToneWord word) {
+        return outcome(new Verdict.InWords(word));
+    }
+
+    /** A sound sheet of a measured tone. */
+    public static Outcome measured(double stops, double spreadStops) {
+        return outcome(new Verdict.InStops(stops, spreadStops));
+    }
+
+    private static Outcome outcome(Verdict verdict) {
+        return new Outcome(Optional.of(verdict), OptionalDouble.empty(), Optional.empty(), List.of());
+    }
+}

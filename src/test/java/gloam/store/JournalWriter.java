@@ -1,0 +1,33 @@
+package gloam.store;
+
+import gloam.film.Films;
+import gloam.film.Reciprocity;
+import gloam.journal.Entry;
+import gloam.journal.Sheets;
+import gloam.journal.ToneWord;
+import gloam.units.BadInput;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Optional;
+
+/** A process that adds numbered entries to a journal and says of each when it is in; it is there to be killed. */
+final class JournalWriter {
+
+    private JournalWriter() {
+    }
+
+    /** Arguments: the journal, the writer's name, the first number and the last. */
+    public static void main(String[] args) {
+        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
+        for (int number = Integer.parseInt(args[2]); number <= Integer.parseInt(args[3]); number++) {
+            try {
+                JournalFile.add(Path.of(args[0]), new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(),
+                        entry.outcome(), args[1] + " " + number));
+            } catch (BadInput refused) {
+                System.out.println(refused.getMessage());
+                System.exit(2);
+            }
+            System.out.println(number);
+        }
+    }
+}
