@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
                 + " --close 2027-02-09T01:35 --tone dark --kept")
 final class JournalAddCommand extends ReportingCommand {
 
-    private static final Outcome UNKNOWN = new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
+    private static final Outcome UNKNOWN =
+            new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
     private static final Range NOTE = new Range("length of the note", 0, 400, "characters");
 
     @Spec

@@ -24,7 +24,8 @@ final class JournalQuestions {
             new Question("--sky-mag-arcsec2", "Measured sky in mag/arcsec², empty to compute it: "),
             new Question("--temperature", "Temperature in °C: "));
     private static final List<Question> OUTCOME = List.of(
-            new Question("--tone", "Tone of the sky (black, very-dark, dark, middle, light, white; empty if not known yet): "),
+            new Question("--tone", "Tone of the sky (black, very-dark, dark, middle, light, white; empty if not known "
+                    + "yet): "),
             new Question("--faintest", "Magnitude of the faintest star seen: "),
             new Question("--spoiled-by", "Spoiled by (cloud, dew, bump, light-leak, late-close, …): "),
             new Question("--note", "Note: "));

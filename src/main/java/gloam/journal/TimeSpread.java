@@ -47,8 +47,8 @@ final class TimeSpread {
         double[][] rights = Arrays.stream(secondsS).mapToObj(secondS -> IntStream.range(0, weights.length)
                 .mapToDouble(step -> right(offStops(secondS, step))).toArray()).toArray(double[][]::new);
         for (ToneWord word : ToneWord.values()) {
-            double[] wrong = IntStream.range(0, weights.length)
-                    .mapToDouble(step -> weights[step] * wrongAndJudged(word, offStops(firstS, step), wantedStops)).toArray();
+            double[] wrong = IntStream.range(0, weights.length).mapToDouble(step ->
+                    weights[step] * wrongAndJudged(word, offStops(firstS, step), wantedStops)).toArray();
             chance += Arrays.stream(rights).mapToDouble(right -> IntStream.range(0, wrong.length)
                     .mapToDouble(step -> wrong[step] * right[step]).sum()).max().orElseThrow();
         }

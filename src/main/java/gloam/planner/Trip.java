@@ -32,12 +32,31 @@ import java.util.stream.Stream;
  * @param begun      how far it has gone, where it has begun
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes, Optional<Forecast> forecast, Optional<Begun> begun) {
+                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
+                   Optional<Forecast> forecast, Optional<Begun> begun) {
+
+    /** Allowed numbers of sheets. */
+    public static final Range SHEETS = new Range("sheets", 1, 500, "");
+
+    /** Allowed numbers of sheets spent. */
+    public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
+
+    /** Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned. */
+    private static final double UNFORECAST = 0.5;
+    private static final int HALF_A_DAY = 12;
+
+    /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
+    public Trip {
+        SHEETS.check(sheets);
+        sites = List.copyOf(sites);
+        wishes = List.copyOf(wishes);
+    }
 
     /** A trip into unknown weather. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera, FilmStock film,
                 int sheets, Optional<Preview> preview, List<Wish> wishes) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(), Optional.empty());
+        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(),
+                Optional.empty());
     }
 
     /** The same trip to other sites. */
@@ -72,36 +91,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                 preview, left, forecast, Optional.of(new Begun(from, spent)));
     }
 
-    /**
-     * How far a trip has gone.
-     *
-     * @param at    now: nothing opens earlier
-     * @param spent sheets gone by now
-     */
-    public record Begun(Instant at, int spent) {
-    }
-
     /** Sheets gone before the timetable begins. */
     int spent() {
         return begun.map(Begun::spent).orElse(0);
-    }
-
-
-    /** Allowed numbers of sheets. */
-    public static final Range SHEETS = new Range("sheets", 1, 500, "");
-
-    /** Allowed numbers of sheets spent. */
-    public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
-
-    /** Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned. */
-    private static final double UNFORECAST = 0.5;
-    private static final int HALF_A_DAY = 12;
-
-    /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
-    public Trip {
-        SHEETS.check(sheets);
-        sites = List.copyOf(sites);
-        wishes = List.copyOf(wishes);
     }
 
     /** The evenings' dates, in order. */
@@ -123,6 +115,15 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** The same trip with every film, its own and those of wishes, changed. */
     public Trip withFilms(UnaryOperator<FilmStock> change) {
         return new Trip(title, sites, firstNight, lastNight, camera, change.apply(film), sheets, preview,
-                wishes.stream().map(wish -> wish.withFilm(change)).toList());
+                wishes.stream().map(wish -> wish.withFilm(change)).toList(), forecast, begun);
+    }
+
+    /**
+     * How far a trip has gone.
+     *
+     * @param at    now: nothing opens earlier
+     * @param spent sheets gone by now
+     */
+    public record Begun(Instant at, int spent) {
     }
 }

@@ -42,7 +42,8 @@ final class JournalCurveDrawing {
         CurveRow last = report.curve().get(report.curve().size() - 1);
         this.leastS = report.curve().get(0).meteredS();
         this.mostMeteredS = last.meteredS();
-        this.mostS = report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS).reduce(last.mostS(), Math::max) * 1.5;
+        this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
+                .reduce(last.mostS(), Math::max);
     }
 
     /** The drawing of a fit. */
@@ -147,12 +148,14 @@ final class JournalCurveDrawing {
         double[] starts = {LEFT, LEFT + 72, LEFT + 102};
         double y = HEIGHT - BOTTOM + 17;
         for (int i = 0; i < starts.length; i++) {
-            svg.empty("path", "d=\"M " + SvgText.number(starts[i]) + " " + SvgText.number(y - 1) + " h 9\" stroke=\"#1d1b18\" "
-                    + styles.get(i));
+            svg.empty("path", "d=\"M " + SvgText.number(starts[i]) + " " + SvgText.number(y - 1)
+                    + " h 9\" stroke=\"#1d1b18\" " + styles.get(i));
             svg.label(starts[i] + 10.5, y, "", names.get(i));
         }
-        svg.label(LEFT, y + 6, "", "Bars, with the entry's number: the times that would have made the mid-tone, by the tone the sheet got;");
-        svg.label(LEFT, y + 11, "", "an arrowhead where that tone is open to one side, broken and with ? where the other sheets contradict.");
+        svg.label(LEFT, y + 6, "",
+                "Bars, with the entry's number: the times that would have made the mid-tone, by the tone the sheet got;");
+        svg.label(LEFT, y + 11, "",
+                "an arrowhead where that tone is open to one side, broken and with ? where the other sheets contradict.");
     }
 
     private void polyline(String points, String attributes) {

@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -125,6 +126,18 @@ class LimitsTest {
         Plan.Window window = plan.nights().get(1).windows().get(0);
         double hours = window.open().seconds() / 3600;
         assertEquals(Math.pow(0.95, hours / 2), window.clearChance().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void otherFilmsLeaveWeatherAndProgressAsTheyAre() {
+        Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
+        Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 2, List.of(wish));
+        Instant now = Trips.DARK_NIGHT.atTime(20, 0).atZone(Places.MID_NORTH.zone()).toInstant();
+        Trip begun = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(), plain.camera(),
+                plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
+                Optional.of(new Forecast(List.of(row(now, 0.5), row(now.plusSeconds(3600), 0.5)))),
+                Optional.of(new Trip.Begun(now, 1)));
+        assertEquals(begun, begun.withFilms(UnaryOperator.identity()));
     }
 
     private static Forecast.Row row(Instant at, double cloud) {
