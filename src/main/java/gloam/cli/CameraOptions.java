@@ -5,9 +5,11 @@ import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.units.BadInput;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -42,6 +44,15 @@ final class CameraOptions {
             description = "Share of light the glass passes, 0.2 to 1 (default: the trip's, else " + TRANSMITTANCE + ").")
     private Optional<Double> transmittance;
 
+    @Option(names = "--t-stop", paramLabel = "N/T", converter = Converters.TStop.class,
+            description = "Instead of --transmittance: an f-number and the T-number there, such as 11/12.3.")
+    private Optional<Double> tStopTransmittance;
+
+    @Option(names = "--corner-stops", paramLabel = "STOPS",
+            description = "Light lost to the lens's mount in the frame's corner at the widest f-number, beyond the "
+            + "projection's fall-off, 0 to 4; gone two stops below (default: the trip's, else 0).")
+    private Optional<Double> cornerStops;
+
     @Option(names = "--spot", paramLabel = "UM",
             description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
     private Optional<Double> spotUm;
@@ -58,18 +69,36 @@ final class CameraOptions {
     /** The lens, its f-numbers those asked for. */
     Lens lens(Optional<Camera> trips) {
         Lens base = trips.map(Camera::lens).orElse(new Lens(FOCAL_LENGTH_MM, F_NUMBERS, TRANSMITTANCE,
-                Double.POSITIVE_INFINITY, SPOT_UM, 0, Projection.RECTILINEAR));
+                Double.POSITIVE_INFINITY, SPOT_UM, 0, Projection.RECTILINEAR, Vignetting.NONE));
         return new Lens(
                 focalLengthMm.map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
                         .orElse(base.focalLengthMm()),
                 fNumbers.isEmpty() ? base.fNumbers() : fNumbers,
-                transmittance.map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
-                        .orElse(base.transmittance()),
+                transmittance(base),
                 focusM.map(m -> FromOption.checked("--focus", Lens.FOCUS, m)).orElse(base.focusM()),
                 spotUm.map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
                 filterStops.map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),
-                projection.orElse(base.projection()));
+                projection.orElse(base.projection()), vignetting(base, trips));
+    }
+
+    private double transmittance(Lens base) {
+        if (transmittance.isPresent() && tStopTransmittance.isPresent()) {
+            throw new BadInput("--transmittance SHARE and --t-stop N/T say the same; give one of the two");
+        }
+        return transmittance.map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
+                .or(() -> tStopTransmittance).orElse(base.transmittance());
+    }
+
+    private Vignetting vignetting(Lens base, Optional<Camera> trips) {
+        if (cornerStops.isEmpty()) {
+            return base.vignetting();
+        }
+        Frame whole = frame(trips).orElseThrow(() ->
+                new BadInput("--corner-stops needs the frame; add --frame WxH or --trip FILE"));
+        List<Double> all = trips.isPresent() || fNumbers.isEmpty() ? base.fNumbers() : fNumbers;
+        return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
+                whole.halfDiagonalMm(), Collections.min(all));
     }
 
     /** The frame, if it is said. */

@@ -160,6 +160,20 @@ final class Converters {
                 numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }
 
+    /** The transmittance of a lens by an f-number and the T-number there, such as 11/12.3. */
+    static final class TStop implements ITypeConverter<Double> {
+
+        @Override
+        public Double convert(String text) {
+            String[] parts = text.split("/", -1);
+            if (parts.length != 2) {
+                throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
+            }
+            return Lens.transmittanceOf(FNumbers.exact(Lens.F_NUMBER.check(number(parts[0]))),
+                    FNumbers.exact(Lens.T_NUMBER.check(number(parts[1]))));
+        }
+    }
+
     /** An f-number such as 12 or f/12; a marking stands for its exact value. */
     static final class FNumber implements ITypeConverter<Double> {
 

@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.ephemeris.Direction;
 import gloam.gear.Lens;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.journal.Exposed;
 import gloam.journal.FilmFit;
 import gloam.journal.Opening;
@@ -129,6 +130,7 @@ final class SheetOptions {
                 .or(() -> planned.map(PlannedSheet::aim));
     }
 
+    /** The lens at the f-number used; the journal speaks of the frame's centre, where no mount takes light. */
     private Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
         double fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));
@@ -136,7 +138,7 @@ final class SheetOptions {
             throw new BadInput("which f-number was used is not said; give --f-number N");
         }
         return new Lens(lens.focalLengthMm(), List.of(fNumber), lens.transmittance(), lens.focusM(), lens.spotUm(),
-                lens.filterStops(), lens.projection());
+                lens.filterStops(), lens.projection(), Vignetting.NONE);
     }
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {

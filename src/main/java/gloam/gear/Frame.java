@@ -19,6 +19,11 @@ public record Frame(double widthMm, double heightMm) {
         SIDE.check(heightMm);
     }
 
+    /** Distance of a corner from the centre in mm. */
+    public double halfDiagonalMm() {
+        return Math.hypot(widthMm, heightMm) / 2;
+    }
+
     /** Whether a point counted from the centre lies on the frame, its edge included. */
     public boolean contains(double xMm, double yMm) {
         return Math.abs(xMm) <= widthMm / 2 && Math.abs(yMm) <= heightMm / 2;

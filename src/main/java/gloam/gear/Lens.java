@@ -20,9 +20,10 @@ import java.util.Locale;
  *                       diffraction, in µm, 1 to 1000
  * @param filterStops    light taken by a filter, in stops, 0 to 20
  * @param projection     how it maps angle to distance from the centre
+ * @param vignetting     what its mount takes away from the axis
  */
 public record Lens(double focalLengthMm, List<Double> fNumbers, double transmittance, double focusM,
-                   double spotUm, double filterStops, Projection projection) {
+                   double spotUm, double filterStops, Projection projection, Vignetting vignetting) {
 
     /** Allowed focal lengths. */
     public static final Range FOCAL_LENGTH = new Range("focal length", 5, 2000, "mm");
@@ -30,6 +31,8 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
     public static final Range F_NUMBER = new Range("f-number", 0.7, 512, "");
     /** Allowed transmittances. */
     public static final Range TRANSMITTANCE = new Range("transmittance", 0.2, 1, "");
+    /** Allowed T-numbers. */
+    public static final Range T_NUMBER = new Range("T-number", 0.7, 1200, "");
     /** Allowed focus distances; infinity is said by leaving the focus out. */
     public static final Range FOCUS = new Range("focus distance", 0.1, Double.POSITIVE_INFINITY, "m");
     /** Allowed widths of a spot. */
@@ -78,14 +81,32 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
         return fNumber / Math.sqrt(transmittance);
     }
 
+    /**
+     * The transmittance of a lens known by the T-number of one of its f-numbers: (N/T)².
+     *
+     * @throws BadInput when the T-number is below the f-number, or so far above that the share is not allowed
+     */
+    public static double transmittanceOf(double fNumber, double tNumber) {
+        if (tNumber < fNumber) {
+            throw new BadInput(String.format(Locale.ROOT, "T-number %.4g is below the f-number %.4g, markings taken "
+                    + "exactly; a lens passes no more light than comes in, so its T-number is the f-number or more", tNumber, fNumber));
+        }
+        return TRANSMITTANCE.check(square(fNumber / tNumber));
+    }
+
     /** Share of a wide sky's light left by glass, filter and bellows; 1 for a clear lens at infinity. */
     public double throughput() {
         return transmission() / square(extension());
     }
 
-    /** Light at an angle off the axis as a share of that on it; the mount's own shadow is left out. */
-    public double relativeIllumination(Angle offAxis) {
-        return projection.relativeIllumination(offAxis);
+    /** A wide sky's light at an angle off the axis as a share of that on it, at an f-number. */
+    public double relativeIllumination(Angle offAxis, double fNumber) {
+        return projection.relativeIllumination(offAxis) * mountShare(offAxis, fNumber);
+    }
+
+    /** Share of light at an angle off the axis that the mount lets by, at an f-number. */
+    public double mountShare(Angle offAxis, double fNumber) {
+        return vignetting.share(projection.radius(offAxis) * imageDistanceMm(), fNumber);
     }
 
     /** Nearest focus in m that still draws infinity within a spot of that width: f²/(N c) + f. */

@@ -14,7 +14,7 @@ import gloam.units.Angle;
 public final class ExposedFrame {
 
     /** A stop seen from 90° and more lets nothing through; what little is kept saves the logarithm. */
-    private static final double LEAST_COSINE = 1e-9;
+    private static final double LEAST_SHARE = 1e-9;
 
     private final SheetSetup setup;
     private final SkyMoments sky;
@@ -33,7 +33,7 @@ public final class ExposedFrame {
     /** The sheet where a direction falls on it, the lens's fall-off included. */
     public ExposedSheet at(Direction direction) {
         Lens lens = setup.lens();
-        double fallOff = lens.relativeIllumination(direction.to(setup.framing().aim()));
+        double fallOff = lens.relativeIllumination(direction.to(setup.framing().aim()), setup.fNumber());
         SkyOnFilm light = SkyOnFilm.changing(lens,
                 at -> new SkyBrightness(fallOff * sky.at(direction, at).luminanceCdM2()), setup.whole());
         return ExposedSheet.of(setup.film(), lens, setup.fNumber(), light, setup.openings());
@@ -47,6 +47,7 @@ public final class ExposedFrame {
     static double lossMag(SheetSetup setup, Direction direction) {
         Angle offAxis = direction.to(setup.framing().aim());
         return setup.site().extinctionMag() * Atmosphere.airmass(direction.altitude())
-                - 2.5 * Math.log10(Math.max(LEAST_COSINE, offAxis.cos()));
+                - 2.5 * Math.log10(Math.max(LEAST_SHARE,
+                        offAxis.cos() * setup.lens().mountShare(offAxis, setup.fNumber())));
     }
 }

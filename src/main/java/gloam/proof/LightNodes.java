@@ -68,7 +68,8 @@ final class LightNodes {
     static double[] at(SheetSetup setup, List<Layer> layers, WideLight light, Fineness fineness, Framing.Point point) {
         Direction direction = setup.framing().toSky(point.xMm(), point.yMm());
         Map<Instant, WideLight.Glow> seen = new HashMap<>();
-        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()));
+        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()),
+                setup.fNumber());
         return layers.stream().mapToDouble(layer -> {
             LightCurve curve = at -> {
                 WideLight.Glow glow = seen.computeIfAbsent(at, instant -> light.at(direction, instant));

@@ -84,7 +84,8 @@ final class TrailPainter {
         StarSpot spot = StarSpot.of(setup.lens(), setup.fNumber(),
                 light.magnitude() + ExposedFrame.lossMag(setup, direction), light.semidiameter());
         WideLight.Glow glow = sky.near(direction, at);
-        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()));
+        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()),
+                setup.fNumber());
         double areaMm2 = spot.widthMm() * spot.widthMm();
         return layers.stream().mapToDouble(layer -> {
             double skyLx = fallOff * LightNodes.illuminanceLx(setup, layer, glow);

@@ -47,17 +47,21 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
     public record SiteRow(Place place, int skylinePoints) {
     }
 
-    /** The camera; the meanings of {@link Camera}, {@link Lens} and {@link gloam.gear.Frame}. */
+    /**
+     * The camera; the meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting} and
+     * {@link gloam.gear.Frame}.
+     */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
                             List<Double> fNumbers, OptionalDouble focusM, double transmittance, double spotUm,
-                            double filterStops, double changeoverMin) {
+                            double filterStops, double cornerStops, double changeoverMin) {
 
         static CameraRow of(Camera camera) {
             Lens lens = camera.lens();
             return new CameraRow(camera.name(), lens.focalLengthMm(), camera.frame().widthMm(),
                     camera.frame().heightMm(), lens.fNumbers().stream().map(FNumbers::marking).toList(),
                     Double.isInfinite(lens.focusM()) ? OptionalDouble.empty() : OptionalDouble.of(lens.focusM()),
-                    lens.transmittance(), lens.spotUm(), lens.filterStops(), camera.changeover().toSeconds() / 60.0);
+                    Rounding.fraction(lens.transmittance()), lens.spotUm(), lens.filterStops(),
+                    lens.vignetting().cornerStops(), camera.changeover().toSeconds() / 60.0);
         }
     }
 

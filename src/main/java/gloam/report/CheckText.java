@@ -58,7 +58,8 @@ final class CheckText {
                         ? Wording.plain(camera.focusM().getAsDouble()) + " m" : "infinity")
                 + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
-                + " stops; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+                + " stops; mount takes " + Wording.plain(camera.cornerStops())
+                + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
     }
 
     private static String film(CheckReport.FilmRow film) {

@@ -117,10 +117,13 @@ final class ExposureRemarks {
     }
 
     private Optional<String> corners() {
-        double lessStops = -situation.cornerStops().orElse(0);
-        return lessStops > WORTH_A_WORD_STOPS
-                ? Optional.of("The corners of the frame get " + Wording.number(lessStops, 1) + " stops less light "
-                        + "than its centre, and still less tone where the film loses speed.")
+        String wide = Wording.number(-situation.cornerStops().orElse(0), 1);
+        String stopped = Wording.number(-situation.cornerStopsStopped().orElse(0), 1);
+        return -situation.cornerStops().orElse(0) > WORTH_A_WORD_STOPS
+                ? Optional.of("The corners of the frame get " + wide + " stops less light than its centre"
+                        + (wide.equals(stopped) ? "" : " at " + Wording.fNumber(rows.get(0).fNumber()) + " and "
+                                + stopped + " at " + Wording.fNumber(rows.get(rows.size() - 1).fNumber()))
+                        + ", and still less tone where the film loses speed.")
                 : Optional.empty();
     }
 }

@@ -20,7 +20,9 @@ import java.util.OptionalDouble;
  * @param focalLengthMm      of the lens
  * @param focusM             what it is focused at, where that is not infinity
  * @param transmittance      share of light it passes
- * @param cornerStops        light in the frame's corners against its centre, where the frame is known; minus is less
+ * @param cornerStops        light in the frame's corners against its centre, where the frame is known, at the
+ *                           widest f-number asked for; minus is less
+ * @param cornerStopsStopped the same at the narrowest f-number asked for
  * @param toneStops          the tone aimed at, where the time is asked for
  * @param sheets             how many sheets may be spent on it
  * @param lastsS             the time, where the tone is asked for
@@ -38,10 +40,10 @@ import java.util.OptionalDouble;
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
                         Optional<Colour> skyColour, Optional<Ground> ground, String film, double iso,
                         String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
-                        OptionalDouble cornerStops, OptionalDouble toneStops, int sheets, OptionalDouble lastsS,
-                        Optional<Place> site, List<Opening> earlier, Optional<OffsetDateTime> openAt,
-                        Optional<OffsetDateTime> latestCloseAt, List<NightRow.EventRow> events,
-                        OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
+                        OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
+                        int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,
+                        Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,
+                        List<NightRow.EventRow> events, OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
                         double starDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {
 
     /**

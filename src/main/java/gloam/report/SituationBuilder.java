@@ -5,13 +5,13 @@ import gloam.exposure.ExposureTable.PassingStars;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ReciprocityTable;
-import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyColour;
 import gloam.report.ExposureQuestion.TimeFor;
 import gloam.report.ExposureQuestion.ToneAfter;
+import gloam.units.Angle;
 import gloam.units.Stops;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +53,8 @@ final class SituationBuilder {
                 computed.flatMap(this::ground), film.name(), film.iso(),
                 law(film), lens.focalLengthMm(),
                 Double.isFinite(lens.focusM()) ? OptionalDouble.of(lens.focusM()) : OptionalDouble.empty(),
-                lens.transmittance(), cornerStops(),
+                Rounding.fraction(lens.transmittance()), cornerStops(lens.fNumbers().get(0)),
+                cornerStops(lens.fNumbers().get(lens.fNumbers().size() - 1)),
                 question.unknown() instanceof TimeFor time ? OptionalDouble.of(time.toneStops())
                         : OptionalDouble.empty(),
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
@@ -93,14 +94,14 @@ final class SituationBuilder {
                 Rounding.light(light.landscape(reflectance, known.openAt()).cdM2())));
     }
 
-    private OptionalDouble cornerStops() {
+    private OptionalDouble cornerStops(double fNumber) {
         if (question.frame().isEmpty()) {
             return OptionalDouble.empty();
         }
-        Frame frame = question.frame().orElseThrow();
         Lens lens = question.lens();
-        double cornerMm = Math.hypot(frame.widthMm(), frame.heightMm()) / 2;
-        double share = lens.relativeIllumination(lens.projection().offAxis(cornerMm / lens.imageDistanceMm()));
+        double cornerMm = question.frame().orElseThrow().halfDiagonalMm();
+        Angle corner = lens.projection().offAxis(cornerMm / lens.imageDistanceMm());
+        double share = lens.relativeIllumination(corner, fNumber);
         return share > 0 ? OptionalDouble.of(Rounding.stops(Stops.between(1, share))) : OptionalDouble.empty();
     }
 

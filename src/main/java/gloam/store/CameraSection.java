@@ -5,6 +5,7 @@ import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.units.Range;
 import java.time.Duration;
 import java.util.List;
@@ -30,20 +31,37 @@ final class CameraSection {
         Value<String> name = fields.orDefault("name", "camera", "camera", Item::text);
         Value<Frame> frame = fields.required("frame-mm", CameraSection::frame);
         Value<Double> changeoverMin = fields.numberOr("changeover-min", CHANGEOVER_MIN, Camera.CHANGEOVER);
+        Value<Lens> lens = lens(item, fields, frame);
+        fields.noOthers();
+        return new Camera(name.get(), lens.get(), frame.get(), minutes(changeoverMin.get()));
+    }
+
+    private static Value<Lens> lens(Item item, Fields fields, Value<Frame> frame) {
         Value<Double> focalLengthMm = fields.number("focal-length-mm", Lens.FOCAL_LENGTH);
         Value<List<Double>> fNumbers = fields.required("f-numbers",
                 value -> value.list(F_NUMBERS, CameraSection::fNumber));
-        Value<Double> transmittance = fields.numberOr("transmittance", TRANSMITTANCE, Lens.TRANSMITTANCE);
+        Value<Double> transmittance = fields.oneOf(List.of(
+                new Fields.Choice<>("transmittance", value -> value.number(Lens.TRANSMITTANCE)),
+                new Fields.Choice<>("t-stop", CameraSection::tStop)), TRANSMITTANCE, Shown.number(TRANSMITTANCE));
         Value<Double> focusM = fields.orDefault("focus-m", Double.POSITIVE_INFINITY, "infinity",
                 value -> focus(value, focalLengthMm));
         Value<Double> spotUm = fields.numberOr("spot-um", SPOT_UM, Lens.SPOT);
         Value<Double> filterStops = fields.numberOr("filter-stops", 0, Lens.FILTER);
         Value<Projection> projection = fields.orDefault("projection", Projection.RECTILINEAR, "rectilinear",
                 value -> value.word(List.of(Projection.values())));
+        Value<Double> cornerStops = fields.numberOr("corner-stops", 0, Vignetting.CORNER);
+        return item.value(here -> new Lens(focalLengthMm.get(), fNumbers.get(), transmittance.get(),
+                focusM.get(), spotUm.get(), filterStops.get(), projection.get(), new Vignetting(cornerStops.get(),
+                        frame.get().halfDiagonalMm(), fNumbers.get().stream().min(Double::compare).orElseThrow())));
+    }
+
+    /** The transmittance of a lens known by its T-number: an f-number and the T-number there. */
+    private static double tStop(Item item) {
+        Fields fields = item.fields();
+        Value<Double> fNumber = fields.required("f-number", CameraSection::fNumber);
+        Value<Double> tNumber = fields.required("t-number", value -> FNumbers.exact(value.number(Lens.T_NUMBER)));
         fields.noOthers();
-        Lens lens = new Lens(focalLengthMm.get(), fNumbers.get(), transmittance.get(), focusM.get(), spotUm.get(),
-                filterStops.get(), projection.get());
-        return new Camera(name.get(), lens, frame.get(), minutes(changeoverMin.get()));
+        return Lens.transmittanceOf(fNumber.get(), tNumber.get());
     }
 
     /** The f-number at an item: the exact value of a marking. */

@@ -93,6 +93,14 @@ final class Fields {
         return chosen;
     }
 
+    /** The value of whichever of several keys is there; with none, a default under the first key's name. */
+    <T> Value<T> oneOf(List<Choice<T>> choices, T fallback, String shown) {
+        if (choices.stream().map(Choice::key).noneMatch(this::has)) {
+            item.source().findings().usedDefault(path(choices.get(0).key()), shown);
+        }
+        return oneOf(choices).map(chosen -> chosen.orElse(fallback));
+    }
+
     /** The value of whichever of several keys is there; one must be. */
     <T> Value<T> exactlyOneOf(List<Choice<T>> choices) {
         Value<Optional<T>> chosen = oneOf(choices);

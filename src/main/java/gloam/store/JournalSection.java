@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Opening;
@@ -95,6 +96,7 @@ final class JournalSection {
         return new Place(name.get(), Angle.ofDegrees(latitudeDeg.get()), zone.get());
     }
 
+    /** The lens at an item, for the frame's centre, where no mount takes light. */
     private static Lens lens(Item item) {
         Fields fields = item.fields();
         Value<Double> focalLengthMm = fields.number("focal-length-mm", Lens.FOCAL_LENGTH);
@@ -106,7 +108,8 @@ final class JournalSection {
         Value<Projection> projection = fields.required("projection", value -> value.word(List.of(Projection.values())));
         fields.noOthers();
         return new Lens(focalLengthMm.get(), List.of(fNumber.get()), transmittance.get(),
-                focusM.get().orElse(Double.POSITIVE_INFINITY), spotUm.get(), filterStops.get(), projection.get());
+                focusM.get().orElse(Double.POSITIVE_INFINITY), spotUm.get(), filterStops.get(), projection.get(),
+                Vignetting.NONE);
     }
 
     private static Opening opening(Item item) {

@@ -92,6 +92,26 @@ class ExposeCommandTest {
     }
 
     @Test
+    void tNumberTakesThePlaceOfFNumberAndTransmittance() throws IOException {
+        // film-plane light goes with τ/N² = 1/T²: T 12 at f/10.5 meters like a lens without loss at f/12
+        String sky = "--sky-mag-arcsec2 21 --film instant-mono-640 ";
+        double tS = expose(sky + "--f-number 10.5 --t-stop 10.5/12").at("/exposures/0/meteredS").asDouble();
+        double fS = expose(sky + "--f-number 12 --transmittance 1").at("/exposures/0/meteredS").asDouble();
+        assertEquals(fS, tS, 2e-5 * fS); // five digits
+    }
+
+    @Test
+    void mountDarkensTheCornersOfAWideApertureAlone() throws IOException {
+        // cos⁴ for a corner 50 mm off the axis at 120 mm: 4 log2 cos 22.62° = −0.462 stops; the mount's stop on top
+        JsonNode asked = expose("--sky-mag-arcsec2 21 --film instant-mono-640 --focal-length 120 --frame 80x60 "
+                + "--f-number 8,16 --corner-stops 1");
+        assertEquals(-1.462, asked.at("/situation/cornerStops").asDouble(), 0.001); // stops to 0.001
+        assertEquals(-0.462, asked.at("/situation/cornerStopsStopped").asDouble(), 0.001);
+        assertTrue(asked.get("remarks").toString()
+                .contains("1.5 stops less light than its centre at f/8 and 0.5 at f/16"));
+    }
+
+    @Test
     void keenerEyeSeesFainterTrails() throws IOException {
         double usual = expose(PREVIEW + FILM).at("/exposures/0/trailLimitMag").asDouble();
         double keen = expose(PREVIEW + FILM + "--least-difference 0.05").at("/exposures/0/trailLimitMag").asDouble();
@@ -111,6 +131,11 @@ class ExposeCommandTest {
         "--sky-mag-arcsec2 21 --ground 0.2 --iso 100 | light on the ground is computed",
         "--sky-mag-arcsec2 21 --lasts 1h --sheets 3 --iso 100 | not both",
         "--sky-mag-arcsec2 21 --sheets 10 --iso 100 | bracket 10 sheets is outside 1 … 9 sheets",
+        "--sky-mag-arcsec2 21 --iso 100 --corner-stops 1 | --corner-stops needs the frame",
+        "--sky-mag-arcsec2 21 --iso 100 --frame 80x60 --corner-stops 5 | loss in the corner 5 stops is outside 0 … 4",
+        "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/12.3 --transmittance 0.9 | give one of the two",
+        "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/10 | T-number 10.08 is below the f-number 11.31",
+        "--sky-mag-arcsec2 21 --iso 100 --t-stop 12.3 | such as 11/12.3",
         "--sky-mag-arcsec2 21 --least-difference 0 --iso 100 | least visible difference 0",
     })
     void whatCannotBeIsRefusedInOneLine(String args, String message) {

@@ -10,6 +10,7 @@ import gloam.film.Reciprocity;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.light.SkyLight;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -32,7 +33,7 @@ class DuskPropertyTest {
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
     private static final FilmStock FILM = Films.print(100, Reciprocity.power(1.5, 1));
     private static final Lens LENS =
-            new Lens(150, List.of(12.0), 0.9, Double.POSITIVE_INFINITY, 50, 0, Projection.RECTILINEAR);
+            new Lens(150, List.of(12.0), 0.9, Double.POSITIVE_INFINITY, 50, 0, Projection.RECTILINEAR, Vignetting.NONE);
     private static final Instant FIRST = Instant.parse("2027-01-01T00:00:00Z");
 
     record Case(Site site, Instant open, Direction direction) {

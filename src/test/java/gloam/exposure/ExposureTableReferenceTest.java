@@ -9,6 +9,7 @@ import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.light.SkyBrightness;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -85,7 +86,8 @@ class ExposureTableReferenceTest {
     @Test
     void trailLimitFollowsTheFNumber() {
         FilmStock film = film(640, Reciprocity.none());
-        Lens lens = new Lens(150, List.of(8.0, 16.0), 0.9, Double.POSITIVE_INFINITY, 400, 0, Projection.RECTILINEAR);
+        Lens lens = new Lens(150, List.of(8.0, 16.0), 0.9, Double.POSITIVE_INFINITY, 400, 0, Projection.RECTILINEAR,
+                Vignetting.NONE);
         SkyOnFilm sky = SkyOnFilm.steady(lens, new SkyBrightness(1e-9));
         ExposureTable table = table(film, lens, sky);
         double lossMag = table.after(8, Duration.ofHours(1)).trailLimitMag()
@@ -99,7 +101,7 @@ class ExposureTableReferenceTest {
 
     private static Lens lens(double fNumber, double filterStops) {
         return new Lens(150, List.of(fNumber), 0.85, Double.POSITIVE_INFINITY, 40, filterStops,
-                Projection.RECTILINEAR);
+                Projection.RECTILINEAR, Vignetting.NONE);
     }
 
     private static FilmStock film(double iso, Reciprocity law) {

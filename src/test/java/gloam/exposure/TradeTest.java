@@ -10,6 +10,7 @@ import gloam.film.Films;
 import gloam.film.Reciprocity;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.light.SkyBrightness;
 import java.time.Duration;
 import java.util.List;
@@ -47,6 +48,6 @@ class TradeTest {
     }
 
     private static Lens lens(double focusM, List<Double> fNumbers) {
-        return new Lens(120, fNumbers, 0.85, focusM, 60, 0, Projection.RECTILINEAR);
+        return new Lens(120, fNumbers, 0.85, focusM, 60, 0, Projection.RECTILINEAR, Vignetting.NONE);
     }
 }

@@ -9,6 +9,7 @@ import gloam.film.Films;
 import gloam.film.Reciprocity;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.support.Samples;
 import gloam.units.Angle;
 import java.util.List;
@@ -24,7 +25,7 @@ class TrailLimitPropertyTest {
         return Samples.of(200, random -> {
             double fNumber = random.nextDouble(2, 90);
             Lens lens = new Lens(random.nextDouble(30, 400), List.of(fNumber), 0.9, random.nextDouble(2, 50),
-                    random.nextDouble(10, 200), 0, Projection.RECTILINEAR);
+                    random.nextDouble(10, 200), 0, Projection.RECTILINEAR, Vignetting.NONE);
             Reciprocity law = Reciprocity.power(random.nextDouble(1, 1.6), 1);
             FilmStock film = random.nextBoolean() ? Films.print(random.nextDouble(50, 3200), law)
                     : Films.negative(random.nextDouble(50, 3200), law);
@@ -103,7 +104,7 @@ class TrailLimitPropertyTest {
 
     private static Lens lens(double focalLengthMm, double spotUm) {
         return new Lens(focalLengthMm, List.of(12.0), 0.9, Double.POSITIVE_INFINITY, spotUm, 0,
-                Projection.RECTILINEAR);
+                Projection.RECTILINEAR, Vignetting.NONE);
     }
 
     private static Circumstances with(Circumstances on, double imageSpeedMmS, double lossMag) {

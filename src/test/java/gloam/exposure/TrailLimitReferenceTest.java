@@ -9,6 +9,7 @@ import gloam.film.Films;
 import gloam.film.Reciprocity;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.support.ReferenceTable;
 import gloam.support.ReferenceTable.Row;
 import gloam.units.Angle;
@@ -148,7 +149,7 @@ class TrailLimitReferenceTest {
         // two, and the wide stop of a lens fixed at 3 m records more stars than the sharp small one
         // although it blurs them
         FilmStock film = Films.print(640, Reciprocity.power(1.2, 1));
-        Lens lens = new Lens(120, List.of(12.0, 64.0), 0.85, 3, 60, 0, Projection.RECTILINEAR);
+        Lens lens = new Lens(120, List.of(12.0, 64.0), 0.85, 3, 60, 0, Projection.RECTILINEAR, Vignetting.NONE);
         double wide = limit(film, lens, 12);
         double small = limit(film, lens, 64);
         assertTrue(lens.spotMm(12) > lens.spotMm(64));
@@ -183,7 +184,7 @@ class TrailLimitReferenceTest {
     private static Lens lens(double focalLengthMm, double fNumber, double spotUm, double transmittance) {
         double diffractionUm = 2.44 * 0.550 * fNumber;
         return new Lens(focalLengthMm, List.of(fNumber), transmittance, Double.POSITIVE_INFINITY,
-                Math.sqrt(spotUm * spotUm - diffractionUm * diffractionUm), 0, Projection.RECTILINEAR);
+                Math.sqrt(spotUm * spotUm - diffractionUm * diffractionUm), 0, Projection.RECTILINEAR, Vignetting.NONE);
     }
 
     private static double extra(Circumstances passing, double magnitude) {

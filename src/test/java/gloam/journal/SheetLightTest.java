@@ -8,6 +8,7 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.gear.Vignetting;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.support.AnalyticEphemeris;
@@ -25,7 +26,7 @@ class SheetLightTest {
     private static final Site SITE = new Site("Meadow", Angle.ofDegrees(41), Angle.ZERO, 900, ZoneOffset.UTC, 21.5, 0.25,
             Skyline.FLAT);
     private static final Lens LENS =
-            new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR);
+            new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE);
     private static final Direction NORTH = Direction.ofDegrees(0, 41);
 
     @Test

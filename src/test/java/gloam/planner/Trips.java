@@ -11,6 +11,7 @@ import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.units.Angle;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -26,7 +27,8 @@ final class Trips {
     static final FilmStock FILM = new FilmStock("test film", 640, FilmStock.Kind.POSITIVE,
             List.of(new FilmStock.Layer("grey", Reciprocity.power(1.2, 1))), ToneCurve.PRINT, 0, "invented");
     static final Camera CAMERA = new Camera("test camera", new Lens(120, List.of(8.0, 11.3137, 16.0, 22.6274, 45.2548),
-            0.88, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR), new Frame(80, 80), Duration.ofMinutes(6));
+            0.88, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE),
+            new Frame(80, 80), Duration.ofMinutes(6));
     /** Moonless: new Moon on 6 February 2027. */
     static final LocalDate DARK_NIGHT = LocalDate.of(2027, 2, 6);
     /** Full Moon on 20 February 2027. */

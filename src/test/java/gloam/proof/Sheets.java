@@ -9,6 +9,7 @@ import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -40,7 +41,7 @@ final class Sheets {
         double diffractionMm = 2.44 * 550e-6 * fNumber;
         double ownUm = 1000 * Math.sqrt(spotMm * spotMm - diffractionMm * diffractionMm);
         return new Lens(focalLengthMm, List.of(fNumber), 1, Double.POSITIVE_INFINITY, ownUm, 0,
-                Projection.RECTILINEAR);
+                Projection.RECTILINEAR, Vignetting.NONE);
     }
 
     static SheetSetup setup(Site site, Direction aim, Lens lens, Frame frame, FilmStock film, Interval... openings) {

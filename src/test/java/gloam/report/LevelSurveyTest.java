@@ -13,6 +13,7 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.gear.Vignetting;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import gloam.trail.Framing;
@@ -40,7 +41,7 @@ class LevelSurveyTest {
         Site site = new Site("site", base.latitude(), base.longitude(), 100, base.zone(), 21.6, 0.2,
                 new Skyline(List.of(new Skyline.Point(0, skylineDeg))));
         Camera camera = new Camera("camera", new Lens(100, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0,
-                Projection.RECTILINEAR), new Frame(80, 80), Duration.ZERO);
+                Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
         LevelReport report = new LevelSurvey(EPHEMERIS, site).between(new LevelSurvey.Wanted(body,
                 LevelSearch.centred(camera, Angle.ofDegrees(withinDeg))), FIRST, FIRST.plusDays(8), Instant.EPOCH);
         List<Instant> found = report.spans().stream()

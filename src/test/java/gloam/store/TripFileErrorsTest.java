@@ -72,6 +72,15 @@ class TripFileErrorsTest {
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected infinity, found "far"
         f-numbers: [11, 16, 45] | f-numbers: [11], projection: rectlinear | 9:96 camera.projection: expected \
         rectilinear, equidistant or equisolid, found "rectlinear". Did you mean rectilinear?
+        f-numbers: [11, 16, 45] | f-numbers: [11], corner-stops: 5 | 9:98 camera.corner-stops: loss in the corner 5 \
+        stops is outside 0 … 4 stops
+        f-numbers: [11, 16, 45] | f-numbers: [11], t-stop: {f-number: 11, t-number: 10} | 9:92 camera.t-stop: \
+        T-number 10.08 is below the f-number 11.31, markings taken exactly; a lens passes no more light than comes in, so \
+        its T-number is the f-number or more
+        f-numbers: [11, 16, 45] | f-numbers: [11], t-stop: {f-number: 11} | 9:92 camera.t-stop.t-number: is missing. \
+        Add the key t-number.
+        f-numbers: [11, 16, 45] | f-numbers: [11], transmittance: 0.9, t-stop: {f-number: 11, t-number: 12} | 9:112 \
+        camera.t-stop: stands beside transmittance; keep one of the two
         film: instant-mono-640 | film: instant-mono-64 | 10:7 film: no built-in film is named "instant-mono-64", and \
         a film's file ends in .yaml or .json. Did you mean instant-mono-640?
         film: instant-mono-640 | film: mine.yaml | 10:7 film: no file mine.yaml. Check the name and the folder you \

@@ -13,6 +13,7 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.gear.Vignetting;
 import gloam.planner.Aim;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
@@ -46,7 +47,7 @@ class TripFileTest {
             nights: {from: 2027-02-01, to: 2027-02-14, stay: 2}
             camera: {name: Box, focal-length-mm: 120, frame-mm: {width: 80, height: 70}, f-numbers: [45, 11, 12],
                      focus-m: 3, transmittance: 0.88, spot-um: 50, changeover-min: 6.5, filter-stops: 1,
-                     projection: equidistant}
+                     projection: equidistant, corner-stops: 1.2}
             film: {name: own, iso: 640, kind: positive, layers: mono, speed-offset-stops: 0, source: own,
                    tone: {density-min: 0.1, density-max: 2, density-mid: 0.7, gamma: 1},
                    reciprocity: {model: power, exponent: 1.30, from-s: 1}}
@@ -108,7 +109,7 @@ class TripFileTest {
         assertEquals(8, trip.sheets());
         assertEquals(Optional.of(new Preview(Math.sqrt(8), 640, Duration.ofMillis(500))), trip.preview());
         Lens lens = new Lens(120, List.of(Math.pow(2, 3.5), 12.0, Math.pow(2, 5.5)), 0.88, 3, 50, 1,
-                Projection.EQUIDISTANT);
+                Projection.EQUIDISTANT, new Vignetting(1.2, Math.hypot(40, 35), Math.pow(2, 3.5)));
         assertEquals(new Camera("Box", lens, new Frame(80, 70), Duration.ofSeconds(390)), trip.camera());
         assertSite(trip.sites().get(0));
         assertWishes(trip);
@@ -159,7 +160,7 @@ class TripFileTest {
                 "sites[0].skyline: level all around", "sites[0].sea-horizon: false",
                 "camera.name: camera", "camera.changeover-min: 5", "camera.transmittance: 0.9",
                 "camera.focus-m: infinity", "camera.spot-um: 40", "camera.filter-stops: 0",
-                "camera.projection: rectilinear",
+                "camera.projection: rectilinear", "camera.corner-stops: 0",
                 "film.layers: mono", "film.reciprocity.from-s: 1", "film.tone: as is usual for its kind",
                 "film.speed-offset-stops: 0", "film.source: not stated",
                 "wishes[0].point.roll-deg: 0", "wishes[0].sky: any",
@@ -170,6 +171,16 @@ class TripFileTest {
                 reading.defaultsUsed());
         assertEquals(Duration.ofMinutes(300), reading.trip().wishes().get(0).longest());
         assertEquals(Double.POSITIVE_INFINITY, reading.trip().camera().lens().focusM());
+    }
+
+    @Test
+    void aLensMayBeKnownByItsTNumber() {
+        Refusals.file(folder, "skyline.csv", "azimuth_deg,altitude_deg\n0,5\n");
+        TripFile.Reading reading = read("t.yaml",
+                YAML.replace("transmittance: 0.88", "t-stop: {f-number: 2, t-number: 2.236}"));
+        // T = N/√τ: f/2 at τ = 0.8 is T 2.236, independently computed to four digits
+        assertEquals(0.8, reading.trip().camera().lens().transmittance(), 2e-4);
+        assertEquals(List.of(), reading.defaultsUsed());
     }
 
     @Test

@@ -8,6 +8,7 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Camera;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Vignetting;
 import gloam.units.Angle;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -99,7 +100,8 @@ class FramingTest {
     @Test
     void aLensFocusedNearDrawsLarger() {
         Lens far = Cameras.rectilinear(120, 80, 60).lens();
-        Lens near = new Lens(120, far.fNumbers(), far.transmittance(), 3, far.spotUm(), 0, far.projection());
+        Lens near = new Lens(120, far.fNumbers(), far.transmittance(), 3, far.spotUm(), 0, far.projection(),
+                Vignetting.NONE);
         Camera camera = new Camera("camera", near, CAMERA.frame(), CAMERA.changeover());
         double imageDistanceMm = 1 / (1.0 / 120 - 1.0 / 3000); // thin lens
         assertFalls(imageDistanceMm * Math.tan(Math.toRadians(12)), 0, framing(0, 0, 0, camera), 12, 0);
