@@ -53,7 +53,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
      */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
                             List<Double> fNumbers, OptionalDouble focusM, double transmittance, double spotUm,
-                            double filterStops, double cornerStops, double changeoverMin) {
+                            double filterStops, double mountCornerStops, double changeoverMin) {
 
         static CameraRow of(Camera camera) {
             Lens lens = camera.lens();

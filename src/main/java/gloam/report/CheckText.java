@@ -58,7 +58,7 @@ final class CheckText {
                         ? Wording.plain(camera.focusM().getAsDouble()) + " m" : "infinity")
                 + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
-                + " stops; mount takes " + Wording.plain(camera.cornerStops())
+                + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
                 + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
     }
 
