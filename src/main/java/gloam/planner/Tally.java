@@ -9,41 +9,32 @@ import java.util.stream.IntStream;
  */
 final class Tally {
 
+    private final int[] repeats;
+    private final int sheets;
     private final int[] strides;
-    private final int[][] open;
-    private final int size;
+    private final int[] served;
 
     /**
      * Tallies of wishes.
      *
-     * @param repeats how often each wish may be served, each at least 1; {@link #size(int[])} must fit an int
+     * @param repeats how often each wish may be served, not negative; {@link #size(int[])} must fit an int
      * @param sheets  how many sheets there are
      */
     Tally(int[] repeats, int sheets) {
-        strides = new int[repeats.length];
-        int product = 1;
+        this.repeats = repeats.clone();
+        this.sheets = sheets;
+        this.strides = new int[repeats.length];
+        int size = 1;
         for (int wish = 0; wish < repeats.length; wish++) {
-            strides[wish] = product;
-            product *= repeats[wish] + 1;
+            strides[wish] = size;
+            size *= repeats[wish] + 1;
         }
-        size = product;
-        int[] served = new int[size];
-        for (int tally = 1; tally < size; tally++) {
-            int top = topDigit(tally);
-            served[tally] = served[tally - strides[top]] + 1;
-        }
-        open = new int[repeats.length][];
+        this.served = new int[size];
         for (int wish = 0; wish < repeats.length; wish++) {
-            int stride = strides[wish];
-            int base = repeats[wish] + 1;
-            open[wish] = IntStream.range(0, size)
-                    .filter(tally -> served[tally] < sheets && tally / stride % base < base - 1).toArray();
+            for (int tally = strides[wish]; tally < strides[wish] * (repeats[wish] + 1); tally++) {
+                served[tally] = served[tally - strides[wish]] + 1;
+            }
         }
-    }
-
-    private int topDigit(int tally) {
-        int found = Arrays.binarySearch(strides, tally);
-        return found >= 0 ? found : -found - 2;
     }
 
     /** How many tallies such wishes have, as a double because it can be huge. */
@@ -51,9 +42,24 @@ final class Tally {
         return Arrays.stream(repeats).mapToDouble(repeat -> repeat + 1.0).reduce(1, (some, more) -> some * more);
     }
 
+    /** The tallies that can be on the way to one of these. */
+    Tally upTo(int tally) {
+        return new Tally(IntStream.range(0, repeats.length).map(wish -> digit(tally, wish)).toArray(), sheets);
+    }
+
     /** How many tallies there are. */
     int size() {
-        return size;
+        return served.length;
+    }
+
+    /** How many wishes there are. */
+    int wishes() {
+        return repeats.length;
+    }
+
+    /** How often a wish may be served. */
+    int repeats(int wish) {
+        return repeats[wish];
     }
 
     /** What serving a wish once more adds to a tally. */
@@ -61,8 +67,27 @@ final class Tally {
         return strides[wish];
     }
 
-    /** The tallies, growing, from which a wish can be served once more. */
-    int[] openFor(int wish) {
-        return open[wish];
+    /** Whether a tally keeps to the sheets. */
+    boolean affordable(int tally) {
+        return served[tally] <= sheets;
+    }
+
+    /** Whether a wish can be served once more after a tally. */
+    boolean open(int tally, int wish) {
+        return served[tally] < sheets && digit(tally, wish) < repeats[wish];
+    }
+
+    /** Whether a tally serves a wish. */
+    boolean serves(int tally, int wish) {
+        return digit(tally, wish) > 0;
+    }
+
+    /** Whether a tally serves no wish more often than another does. */
+    boolean within(int tally, int other) {
+        return IntStream.range(0, repeats.length).allMatch(wish -> digit(tally, wish) <= digit(other, wish));
+    }
+
+    private int digit(int tally, int wish) {
+        return tally / strides[wish] % (repeats[wish] + 1);
     }
 }

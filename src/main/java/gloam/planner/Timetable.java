@@ -11,10 +11,11 @@ import java.util.stream.IntStream;
  * Chooses from candidates the timetable that is worth most: one site a night, one exposure at a time with the
  * changeover between, no wish more often than it repeats, no more sheets than carried.
  *
- * <p>Exact by dynamic programming over time and {@link Tally} as long as the wishes have no more tallies than
- * {@link #MOST_TALLIES}. Beyond, the wishes that can add most are placed exactly first and the others around them, and
- * {@link Choice#bound()} says how much any timetable could be worth. Of timetables worth the same it takes one that
- * serves earlier nights, then earlier starts, then the order of the wishes; so the answer is stable.
+ * <p>Exact by dynamic programming as long as the wishes have no more tallies than {@link #MOST_TALLIES}: over time for
+ * what each night can come to by itself, then over the nights for what they come to together. Beyond, the wishes that can
+ * add most are placed exactly first and the others around them, and {@link Choice#bound()} says how much any timetable
+ * could be worth. Of timetables worth the same, but for how safe their pictures are, it takes one that spreads the repeats
+ * of a wish over nights, then one that serves earlier nights, then earlier sites and starts; so the answer is stable.
  */
 final class Timetable {
 
@@ -133,36 +134,28 @@ final class Timetable {
 
     private <T> List<Night<T>> exact(List<List<List<Candidate<T>>>> candidates, List<Integer> wishes, int sheetsLeft) {
         Tally tally = new Tally(wishes.stream().mapToInt(wish -> repeats[wish]).toArray(), sheetsLeft);
-        List<Stage<Candidate<T>>> stages = new ArrayList<>();
-        long[] before = new long[tally.size()];
-        Arrays.fill(before, 1, before.length, NightSweep.UNREACHED);
-        for (List<List<Candidate<T>>> night : candidates) {
-            long[] start = before;
-            List<NightSweep<Candidate<T>>> sites = night.stream()
-                    .map(site -> new NightSweep<>(tally, renumbered(site, wishes), changeoverMin)).toList();
-            List<long[]> after = sites.parallelStream().map(site -> site.after(start)).toList();
-            stages.add(new Stage<>(sites, start, after));
-            before = after.stream().reduce(start, Timetable::better);
-        }
-        return traced(stages, best(before));
+        List<Stage<T>> stages = IntStream.range(0, candidates.size()).parallel()
+                .mapToObj(night -> stage(tally, candidates.get(night), wishes)).toList();
+        List<long[]> worth = new ArrayList<>();
+        worth.add(nothing(tally));
+        stages.forEach(stage -> worth.add(stage.offer.after(worth.get(worth.size() - 1))));
+        return traced(stages, worth);
     }
 
-    /** A night's sites, and the worth of every tally before it and, for each site, after it. */
-    private record Stage<T>(List<NightSweep<T>> sites, long[] before, List<long[]> after) {
+    /** A night's candidates at each site, their wishes numbered as the tally does, and what they can come to. */
+    private record Stage<T>(List<List<Candidate<Candidate<T>>>> sites, NightOffer offer) {
 
-        /** The night that leads to a tally's best worth: nothing when that can be had before. */
-        Night<T> leadingTo(int tally, long worth) {
-            if (before[tally] == worth) {
-                return new Night<>(0, List.of());
-            }
-            int site = IntStream.range(0, sites.size()).filter(number -> after.get(number)[tally] == worth)
-                    .findFirst().orElseThrow();
-            return new Night<>(site, sites.get(site).leadingTo(tally, before));
+        Night<T> serving(int served, int changeoverMin) {
+            int site = offer.site()[served];
+            return new Night<>(site, NightSweep.exposures(offer.tally(), sites.get(site), changeoverMin, served).stream()
+                    .map(Candidate::shot).toList());
         }
+    }
 
-        long best(int tally) {
-            return after.stream().mapToLong(site -> site[tally]).reduce(before[tally], Math::max);
-        }
+    private <T> Stage<T> stage(Tally tally, List<List<Candidate<T>>> night, List<Integer> wishes) {
+        List<List<Candidate<Candidate<T>>>> sites = night.stream().map(site -> renumbered(site, wishes)).toList();
+        return new Stage<>(sites, NightOffer.of(tally,
+                sites.stream().map(site -> NightSweep.worth(tally, site, changeoverMin)).toList()));
     }
 
     private static <T> List<Candidate<Candidate<T>>> renumbered(List<Candidate<T>> site, List<Integer> wishes) {
@@ -171,20 +164,20 @@ final class Timetable {
                         candidate.closeMin(), candidate.value())).toList());
     }
 
-    private static long[] better(long[] some, long[] others) {
-        long[] best = new long[some.length];
-        Arrays.setAll(best, i -> Math.max(some[i], others[i]));
-        return best;
+    private static long[] nothing(Tally tally) {
+        long[] nothing = new long[tally.size()];
+        Arrays.fill(nothing, 1, nothing.length, NightSweep.UNREACHED);
+        return nothing;
     }
 
-    private static <T> List<Night<T>> traced(List<Stage<Candidate<T>>> stages, int reached) {
-        int at = reached;
+    private <T> List<Night<T>> traced(List<Stage<T>> stages, List<long[]> worth) {
+        int at = best(worth.get(stages.size()));
         List<Night<T>> nights = new ArrayList<>();
         for (int number = stages.size() - 1; number >= 0; number--) {
-            Stage<Candidate<T>> stage = stages.get(number);
-            Night<Candidate<T>> night = stage.leadingTo(at, stage.best(at));
-            nights.add(new Night<>(night.site, night.exposed.stream().map(Candidate::shot).toList()));
-            at -= night.exposed.stream().mapToInt(stage.sites.get(night.site)::stride).sum();
+            Stage<T> stage = stages.get(number);
+            int served = stage.offer.leadingTo(at, worth.get(number + 1)[at], worth.get(number));
+            nights.add(stage.serving(served, changeoverMin));
+            at -= served;
         }
         Collections.reverse(nights);
         return nights;
