@@ -5,6 +5,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
+import gloam.light.SkyLight;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 
@@ -15,6 +16,7 @@ final class Aiming {
     private final NightSky sky;
     private final Camera camera;
     private final Direction[] followed;
+    private final SkyLight.Sample[] light;
 
     /** The aim of a wish on a night. */
     Aiming(Aim aim, NightSky sky, Camera camera) {
@@ -23,6 +25,7 @@ final class Aiming {
         this.sky = sky;
         this.camera = camera;
         this.followed = new Direction[sky.clock().minutes() + 1];
+        this.light = new SkyLight.Sample[sky.clock().minutes() / NightClock.NODE_MIN + 2];
     }
 
     Aim aim() {
@@ -51,6 +54,15 @@ final class Aiming {
             followed[minute] = sky.position(target, minute).apparentDirection();
         }
         return followed[minute];
+    }
+
+    /** The light at the frame's centre at a node, when that is the middle of the exposure. */
+    SkyLight.Sample light(int nodeMin) {
+        int node = nodeMin / NightClock.NODE_MIN;
+        if (light[node] == null) {
+            light[node] = sky.light(direction(nodeMin), nodeMin);
+        }
+        return light[node];
     }
 
     /** The framing for an exposure with its middle at that minute. */

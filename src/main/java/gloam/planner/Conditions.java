@@ -23,6 +23,8 @@ final class Conditions {
     private static final int LEAN_MIN = NightClock.NODE_MIN;
     /** Half the Moon's disc and a rim for its glare, in degrees. */
     private static final double MOON_RIM_DEG = 0.5;
+    /** Further below the horizon the Moon does not come into a frame before the night's next node. */
+    private static final double MOON_FAR_DOWN_DEG = -3;
 
     private final Wish wish;
     private final NightSky sky;
@@ -71,7 +73,7 @@ final class Conditions {
     }
 
     private double moonlightMag(int minute) {
-        SkyLight.Sample sample = sky.light(aiming.direction(minute), minute);
+        SkyLight.Sample sample = aiming.light(minute);
         return Stops.between(sample.dark().cdM2(), sample.dark().plus(sample.moon()).cdM2()) / STOPS_PER_MAG;
     }
 
@@ -88,7 +90,7 @@ final class Conditions {
         }
         Direction direction = aiming.direction(0);
         return new Condition("aim above the skyline", Condition.When.THROUGHOUT,
-                where(minute -> sky.clearanceDeg(direction)), String.format(Locale.ROOT,
+                sky.clearanceDeg(direction) >= 0 ? sky.sunDown() : new BitSet(), String.format(Locale.ROOT,
                 "the aim at altitude %.0f° is below the skyline of %.0f° at azimuth %.0f°; raise it",
                 direction.altitude().degrees(), Math.max(0, sky.skylineDeg(direction)),
                 direction.azimuth().degrees()));
@@ -132,7 +134,8 @@ final class Conditions {
     /** Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows. */
     static double moonOutsideDeg(NightSky sky, Framing framing, int minute) {
         Direction moon = sky.position(Body.MOON, minute).apparentDirection();
-        return Math.max(-moon.altitude().degrees(), outsideDeg(framing, moon)) - MOON_RIM_DEG;
+        double altitudeDeg = moon.altitude().degrees();
+        return (altitudeDeg < MOON_FAR_DOWN_DEG ? -altitudeDeg : Math.max(-altitudeDeg, outsideDeg(framing, moon))) - MOON_RIM_DEG;
     }
 
     private static double outsideDeg(Framing framing, Direction direction) {

@@ -47,17 +47,20 @@ final class FrameStars {
         Vector above = Vector.of(sky.trails().starAt(framing, 0, highMm / 2, open));
         Turn toHorizon = Turn.between(centre, above, Vector.of(framing.aim()), Vector.of(framing.toSky(0, highMm / 2)));
         List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
+        double leastAhead = Math.cos(radiusRad);
         double[] magnitudes = new double[near.size()];
         double[] octavesSlower = new double[near.size()];
         int seen = 0;
         for (StarField.Placed star : near) {
-            Vector parts = toHorizon.parts(star.place());
-            if (parts.x() >= Math.cos(radiusRad) && onSheet(camera, parts)) {
-                Direction direction = toHorizon.seen(parts).direction();
-                if (sky.clearanceDeg(direction) >= 0) {
-                    magnitudes[seen] = star.magnitude()
-                            + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
-                    octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
+            if (star.place().dot(centre) >= leastAhead) {
+                Vector parts = toHorizon.parts(star.place());
+                if (onSheet(camera, parts)) {
+                    Direction direction = toHorizon.seen(parts).direction();
+                    if (sky.clearanceDeg(direction) >= 0) {
+                        magnitudes[seen] = star.magnitude()
+                                + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
+                        octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
+                    }
                 }
             }
         }
@@ -77,17 +80,33 @@ final class FrameStars {
         return lens.imageDistanceMm() * EARTH_TURN_RAD_S;
     }
 
-    /** How many there are. */
-    int count() {
-        return magnitudes.length;
-    }
-
-    /** How many of them leave a visible trail where the limit is that much deeper than stated. */
-    int recorded(LimitBySpeed limit, double deeperMag) {
+    /** How many of them leave a visible trail. */
+    int recorded(LimitBySpeed limit) {
         int recorded = 0;
         for (int star = 0; star < magnitudes.length; star++) {
-            recorded += magnitudes[star] <= limit.magnitude(octavesSlower[star]) + deeperMag ? 1 : 0;
+            recorded += magnitudes[star] <= limit.magnitude(octavesSlower[star]) ? 1 : 0;
         }
         return recorded;
+    }
+
+    /** By how many magnitudes the limit would have to be deeper for so many to record, infinite for want of stars. */
+    double shortfallMag(int trails, LimitBySpeed limit) {
+        if (trails > magnitudes.length) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double[] least = new double[trails];
+        int known = 0;
+        for (int star = 0; star < magnitudes.length; star++) {
+            double missing = magnitudes[star] - limit.magnitude(octavesSlower[star]);
+            if (known < trails || missing < least[known - 1]) {
+                known = Math.min(known + 1, trails);
+                int place = known - 1;
+                while (place > 0 && least[place - 1] > missing) {
+                    least[place] = least[--place];
+                }
+                least[place] = missing;
+            }
+        }
+        return least[trails - 1];
     }
 }

@@ -5,11 +5,13 @@ import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.film.FilmStock;
 import gloam.gear.Lens;
+import gloam.light.SkyLight;
 import gloam.light.SkyBrightness;
 import gloam.trail.Framing;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.IntFunction;
 
 /**
  * The sky's light at the centre of a framing over some minutes, taken at the night's nodes, and what film makes of it.
@@ -25,15 +27,24 @@ final class FramedLight {
     private final double[] atFullPupilLx;
     private final Map<Double, MadeTone> byFNumber = new HashMap<>();
 
-    /** The light of the nodes around some minutes. */
-    FramedLight(NightSky sky, Framing framing, FilmStock film, MinuteRun minutes) {
+    /** The light that a fixed aim meets at the nodes around some minutes. */
+    static FramedLight of(Aiming fixed, FilmStock film, MinuteRun minutes) {
+        return new FramedLight(fixed.camera().lens(), film, minutes, fixed::light);
+    }
+
+    /** The light of a framing at the nodes around some minutes. */
+    static FramedLight of(NightSky sky, Framing framing, FilmStock film, MinuteRun minutes) {
+        return new FramedLight(framing.camera().lens(), film, minutes, nodeMin -> sky.light(framing.aim(), nodeMin));
+    }
+
+    private FramedLight(Lens lens, FilmStock film, MinuteRun minutes, IntFunction<SkyLight.Sample> light) {
         this.film = film;
         int firstNode = minutes.first() / NightClock.NODE_MIN;
         int nodes = minutes.last() / NightClock.NODE_MIN + 2 - firstNode;
         this.firstMin = firstNode * NightClock.NODE_MIN;
         this.atFullPupilLx = new double[nodes];
-        Arrays.setAll(atFullPupilLx, node -> FilmPlane.illuminanceLx(framing.camera().lens(), 1,
-                sky.light(framing.aim(), firstMin + node * NightClock.NODE_MIN).total()));
+        Arrays.setAll(atFullPupilLx, node ->
+                FilmPlane.illuminanceLx(lens, 1, light.apply(firstMin + node * NightClock.NODE_MIN).total()));
     }
 
     /** The light at the frame's centre, exact at every instant. */

@@ -56,27 +56,27 @@ record NightOffer(Tally tally, long[] micros, int[] site) {
         }
 
         long[] after() {
-            join(tally.wishes(), 0, 0);
+            if (tally.wishes() > 0) {
+                join(tally.wishes() - 1, 0, 0);
+            }
             return after;
         }
 
-        /** Joins the tallies that go on from two, which leave open how often the first wishes are served. */
-        private void join(int wishes, int had, int served) {
-            if (wishes == 0) {
-                if (tally.affordable(had + served)) {
-                    after[had + served] = Math.max(after[had + served], before[had] + micros[served]);
-                }
-                return;
-            }
-            int wish = wishes - 1;
+        /** Joins the tallies that go on from two, which leave open how often a wish and those before it are served. */
+        private void join(int wish, int had, int served) {
             int stride = tally.stride(wish);
             int repeats = tally.repeats(wish);
             for (int more = 0; more <= repeats; more++) {
                 int from = served + more * stride;
                 for (int times = 0; nextOffered[from] < from + stride && times <= repeats - more; times++) {
                     int with = had + times * stride;
-                    if (nextBefore[with] < with + stride) {
-                        join(wish, with, from);
+                    if (nextBefore[with] >= with + stride) {
+                        continue;
+                    }
+                    if (wish > 0) {
+                        join(wish - 1, with, from);
+                    } else if (before[with] + micros[from] > after[with + from] && tally.affordable(with + from)) {
+                        after[with + from] = before[with] + micros[from];
                     }
                 }
             }

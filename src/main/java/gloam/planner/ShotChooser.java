@@ -6,11 +6,11 @@ import gloam.trail.Framing;
 import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
  * Chooses f-numbers and durations for an opening: sky progress and trail length both grow with the duration, so each aim
@@ -92,6 +92,9 @@ final class ShotChooser {
      */
     Offer offer(Opening opening, Framing framing, FramedLight light, Bounds left) {
         Bounds byTrail = byTrail(left, opening.stepMin());
+        Map<Draft, Judged> known = new IdentityHashMap<>();
+        Function<Draft, Judged> judge =
+                draft -> known.computeIfAbsent(draft, unknown -> judged(unknown, opening, framing, light));
         List<Draft> drafts = new ArrayList<>();
         Conflict nearest = new Conflict(byTrail, kit.fNumbers().get(0));
         for (double fNumber : kit.fNumbers()) {
@@ -103,12 +106,12 @@ final class ShotChooser {
             } else {
                 List<Draft> added = drafts(bounds, stop);
                 drafts.addAll(added);
-                if (bounds.equals(byTrail) && settles(added, draft -> judged(draft, opening, framing, light))) {
+                if (bounds.equals(byTrail) && settles(added, judge)) {
                     break;
                 }
             }
         }
-        return new Offer(bestOf(drafts, opening, framing, light), nearest);
+        return new Offer(bestOf(drafts, judge), nearest);
     }
 
     /** Whether smaller stops need no look: no tone is aimed at, none is passed, and this stop is without fault. */
@@ -189,13 +192,18 @@ final class ShotChooser {
     }
 
     /** From the shortest on, the shots that have more merit than every shorter one. */
-    private List<Shot> bestOf(List<Draft> drafts, Opening opening, Framing framing, FramedLight light) {
-        TreeMap<Integer, List<Draft>> byDuration = new TreeMap<>(
-                drafts.stream().collect(Collectors.groupingBy(Draft::durationMin)));
+    private List<Shot> bestOf(List<Draft> drafts, Function<Draft, Judged> judge) {
+        List<Draft> byDuration = new ArrayList<>(drafts);
+        byDuration.sort(Comparator.comparingInt(Draft::durationMin));
         List<Shot> best = new ArrayList<>();
-        for (List<Draft> equallyLong : byDuration.values()) {
+        int after;
+        for (int first = 0; first < byDuration.size(); first = after) {
+            after = first + 1;
+            while (after < byDuration.size() && byDuration.get(after).durationMin == byDuration.get(first).durationMin) {
+                after++;
+            }
             long beaten = best.isEmpty() ? 0 : best.get(best.size() - 1).merit();
-            bestOf(equallyLong, beaten, draft -> judged(draft, opening, framing, light)).ifPresent(best::add);
+            bestOf(byDuration.subList(first, after), beaten, judge).ifPresent(best::add);
         }
         return best;
     }

@@ -48,7 +48,7 @@ final class ShotFigures {
         LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(kit.camera().lens()));
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                FrameStars.of(sky, framing, open, stars).recorded(limit, 0), trail.lengthMm(), trail.direction(),
+                FrameStars.of(sky, framing, open, stars).recorded(limit), trail.lengthMm(), trail.direction(),
                 moon(framing, open), clearChance(open),
                 wish.worth() * shot.satisfaction() * trip.clearChance(open), "");
         return reasoned(bare);

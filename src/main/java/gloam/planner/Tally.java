@@ -12,12 +12,13 @@ final class Tally {
     private final int[] repeats;
     private final int sheets;
     private final int[] strides;
+    private final byte[][] digits;
     private final int[] served;
 
     /**
      * Tallies of wishes.
      *
-     * @param repeats how often each wish may be served, not negative; {@link #size(int[])} must fit an int
+     * @param repeats how often each wish may be served, 0 to 127; {@link #size(int[])} must fit an int
      * @param sheets  how many sheets there are
      */
     Tally(int[] repeats, int sheets) {
@@ -29,10 +30,12 @@ final class Tally {
             strides[wish] = size;
             size *= repeats[wish] + 1;
         }
+        this.digits = new byte[repeats.length][size];
         this.served = new int[size];
-        for (int wish = 0; wish < repeats.length; wish++) {
-            for (int tally = strides[wish]; tally < strides[wish] * (repeats[wish] + 1); tally++) {
-                served[tally] = served[tally - strides[wish]] + 1;
+        for (int tally = 1; tally < size; tally++) {
+            for (int wish = 0; wish < repeats.length; wish++) {
+                digits[wish][tally] = (byte) (tally / strides[wish] % (repeats[wish] + 1));
+                served[tally] += digits[wish][tally];
             }
         }
     }
@@ -44,7 +47,7 @@ final class Tally {
 
     /** The tallies that can be on the way to one of these. */
     Tally upTo(int tally) {
-        return new Tally(IntStream.range(0, repeats.length).map(wish -> digit(tally, wish)).toArray(), sheets);
+        return new Tally(IntStream.range(0, repeats.length).map(wish -> digits[wish][tally]).toArray(), sheets);
     }
 
     /** How many tallies there are. */
@@ -74,20 +77,16 @@ final class Tally {
 
     /** Whether a wish can be served once more after a tally. */
     boolean open(int tally, int wish) {
-        return served[tally] < sheets && digit(tally, wish) < repeats[wish];
+        return served[tally] < sheets && digits[wish][tally] < repeats[wish];
     }
 
     /** Whether a tally serves a wish. */
     boolean serves(int tally, int wish) {
-        return digit(tally, wish) > 0;
+        return digits[wish][tally] > 0;
     }
 
     /** Whether a tally serves no wish more often than another does. */
     boolean within(int tally, int other) {
-        return IntStream.range(0, repeats.length).allMatch(wish -> digit(tally, wish) <= digit(other, wish));
-    }
-
-    private int digit(int tally, int wish) {
-        return tally / strides[wish] % (repeats[wish] + 1);
+        return IntStream.range(0, repeats.length).allMatch(wish -> digits[wish][tally] <= digits[wish][other]);
     }
 }

@@ -159,9 +159,9 @@ final class Timetable {
     }
 
     private static <T> List<Candidate<Candidate<T>>> renumbered(List<Candidate<T>> site, List<Integer> wishes) {
-        return Candidate.undominated(site.stream().filter(candidate -> wishes.contains(candidate.wish()))
+        return site.stream().filter(candidate -> wishes.contains(candidate.wish()))
                 .map(candidate -> new Candidate<>(candidate, wishes.indexOf(candidate.wish()), candidate.openMin(),
-                        candidate.closeMin(), candidate.value())).toList());
+                        candidate.closeMin(), candidate.value())).sorted(Candidate.ORDER).toList();
     }
 
     private static long[] nothing(Tally tally) {

@@ -82,11 +82,11 @@ final class WindowFinder {
                 new TrailAims(wish.records(), sky, stars), new Blend(wish.limits(), sky.darkRun()));
         for (MinuteRun run : runs) {
             Optional<FramedLight> shared = aiming.fixed()
-                    ? Optional.of(new FramedLight(sky, aiming.framing(run.first()), kit.film(), run)) : Optional.empty();
+                    ? Optional.of(FramedLight.of(aiming, kit.film(), run)) : Optional.empty();
             for (int anchorMin : anchors(run, moments)) {
                 Opening opening = opening(anchorMin, run);
                 Framing framing = aiming.framing(anchorMin);
-                FramedLight light = shared.orElseGet(() -> new FramedLight(sky, framing, kit.film(), new MinuteRun(
+                FramedLight light = shared.orElseGet(() -> FramedLight.of(sky, framing, kit.film(), new MinuteRun(
                         opening.openAt(opening.mostMin()), opening.closeAt(opening.mostMin()))));
                 offers.add(chooser.offer(opening, framing, light, left(opening, moments)));
             }
