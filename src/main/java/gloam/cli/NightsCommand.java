@@ -1,8 +1,8 @@
 package gloam.cli;
 
 import gloam.gear.Site;
+import gloam.planner.NightRank;
 import gloam.planner.NightRanking;
-import gloam.planner.Stay;
 import gloam.planner.Trip;
 import gloam.report.NightsReport;
 import gloam.report.Report;
@@ -11,12 +11,15 @@ import gloam.units.Range;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Ranks nights. */
-@Command(name = "nights", description = "Tell which nights suit, best first.",
+@Command(name = "nights",
+        description = "Tell which nights suit, best first: by the wishes of a trip that they have the time for, else by darkness, "
+                + "moonlight and planets.",
         footer = "gloam nights --trip demo-data/trip.yaml --stay 2")
 final class NightsCommand extends ReportingCommand {
 
@@ -40,11 +43,11 @@ final class NightsCommand extends ReportingCommand {
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
         List<LocalDate> dates = evenings.dates(trip);
-        NightRanking ranking = new NightRanking(session.ephemeris());
-        List<Stay> stays = stay.or(() -> reading.map(TripFile.Reading::stay).filter(nights -> nights.isPresent())
-                        .map(nights -> nights.getAsInt()))
-                .map(nights -> ranking.stays(sites, dates, checked(nights, dates))).orElse(List.of());
-        return NightsReport.of(ranking.nights(sites, dates), stays, session.now());
+        Optional<Integer> length = stay.or(() -> reading.map(TripFile.Reading::stay)
+                .filter(OptionalInt::isPresent).map(OptionalInt::getAsInt)).map(nights -> checked(nights, dates));
+        List<NightRank> nights =
+                new NightRanking(session.ephemeris(), trip, progress("nights")).nights(sites, dates);
+        return NightsReport.of(nights, length.map(run -> NightRanking.stays(nights, run)).orElse(List.of()), session.now());
     }
 
     private static int checked(int nights, List<LocalDate> dates) {

@@ -45,7 +45,7 @@ final class PlanCommand extends ReportingCommand {
             throw new BadInput("the trip has no wishes; add a section wishes to the trip file");
         }
         return PlanReport.of(new Planner(session.ephemeris(), session.stars())
-                .plan(fitted.trip(rest(trip), this::note)), session.now());
+                .watchedBy(progress("nights looked at")).plan(fitted.trip(rest(trip), this::note)), session.now());
     }
 
     private Trip rest(Trip trip) {

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.gear.Site;
+import gloam.planner.Progress;
 import gloam.report.Report;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -45,6 +46,11 @@ abstract class ReportingCommand implements Callable<Integer> {
     /** Tells something on the side. */
     final void note(String text) {
         spec.commandLine().getErr().println("note: " + text);
+    }
+
+    /** Who is told how far a long computation has come. */
+    final Progress progress(String what) {
+        return session.progress(what, spec.commandLine().getErr());
     }
 
     /** The one site to look at: the first one where a trip has several, which a note tells. */

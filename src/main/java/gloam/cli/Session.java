@@ -3,6 +3,8 @@ package gloam.cli;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
+import gloam.planner.Progress;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Map;
@@ -51,6 +53,11 @@ public final class Session {
 
     StarCatalogue stars() {
         return stars.get();
+    }
+
+    /** Who is told how far a computation has come: whoever sits at the terminal, if anybody does. */
+    Progress progress(String what, PrintWriter err) {
+        return System.console() == null ? Progress.NONE : new ProgressLine(what, err, clock);
     }
 
     /** Whether text may be coloured: on a terminal that can, unless {@code NO_COLOR} is set. */

@@ -138,7 +138,8 @@ final class Conditions {
         return (altitudeDeg < MOON_FAR_DOWN_DEG ? -altitudeDeg : Math.max(-altitudeDeg, outsideDeg(framing, moon))) - MOON_RIM_DEG;
     }
 
-    private static double outsideDeg(Framing framing, Direction direction) {
+    /** Degrees, roughly, by which a direction lies outside a frame, negative inside. */
+    static double outsideDeg(Framing framing, Direction direction) {
         double wideMm = framing.camera().frame().widthMm() / 2;
         double highMm = framing.camera().frame().heightMm() / 2;
         double outsideMm = framing.toFrame(direction)

@@ -20,16 +20,27 @@ public final class Planner {
 
     private final Ephemeris ephemeris;
     private final StarField stars;
+    private final Progress progress;
 
     /** Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a catalogue. */
     public Planner(Ephemeris ephemeris, StarCatalogue stars) {
-        this(ephemeris, stars.stars());
+        this(ephemeris, StarField.of(stars.stars()), Progress.NONE);
     }
 
     /** The same with any stars. */
     Planner(Ephemeris ephemeris, List<Star> stars) {
+        this(ephemeris, StarField.of(stars), Progress.NONE);
+    }
+
+    private Planner(Ephemeris ephemeris, StarField stars, Progress progress) {
         this.ephemeris = ephemeris;
-        this.stars = StarField.of(stars);
+        this.stars = stars;
+        this.progress = progress;
+    }
+
+    /** The same that tells of every night looked at. */
+    public Planner watchedBy(Progress told) {
+        return new Planner(ephemeris, stars, told);
     }
 
     /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
@@ -57,9 +68,13 @@ public final class Planner {
     private List<List<Evening>> evenings(Trip trip) {
         List<LocalDate> dates = trip.dates();
         List<Site> sites = trip.sites();
-        List<Evening> flat = IntStream.range(0, dates.size() * sites.size()).parallel()
-                .mapToObj(number -> Evening.of(trip, ephemeris, stars, dates.get(number / sites.size()),
-                        sites.get(number % sites.size()))).toList();
+        Runnable done = progress.each(dates.size() * sites.size());
+        List<Evening> flat = IntStream.range(0, dates.size() * sites.size()).parallel().mapToObj(number -> {
+            Evening evening = Evening.of(trip, ephemeris, stars, dates.get(number / sites.size()),
+                    sites.get(number % sites.size()));
+            done.run();
+            return evening;
+        }).toList();
         return IntStream.range(0, dates.size())
                 .mapToObj(night -> flat.subList(night * sites.size(), (night + 1) * sites.size())).toList();
     }

@@ -33,12 +33,13 @@ class NightRankingTest {
     @Test
     void ranksEveryRunOfConsecutiveNights() {
         List<LocalDate> dates = LocalDate.of(2027, 2, 1).datesUntil(LocalDate.of(2027, 2, 15)).toList();
-        List<Stay> stays = ranking.stays(List.of(Places.MID_NORTH, Places.MID_SOUTH), dates, 3);
+        List<Stay> stays = NightRanking.stays(
+                ranking.nights(List.of(Places.MID_NORTH, Places.MID_SOUTH), dates), 3);
         assertEquals(2 * 12, stays.size());
         for (int i = 1; i < stays.size(); i++) {
             assertTrue(stays.get(i - 1).score() >= stays.get(i).score());
         }
         assertTrue(stays.stream().allMatch(stay -> stay.nights().size() == 3));
-        assertTrue(ranking.stays(List.of(Places.MID_NORTH), dates, 15).isEmpty());
+        assertTrue(NightRanking.stays(ranking.nights(List.of(Places.MID_NORTH), dates), 15).isEmpty());
     }
 }
