@@ -35,6 +35,11 @@ final class OutputOptions {
         return failIfEmpty;
     }
 
+    /** Whether a report is wanted in a format, on standard output or in a file. */
+    boolean wants(OutputFormat wanted) {
+        return format == wanted || files.stream().anyMatch(file -> format(file) == wanted);
+    }
+
     /** Refuses files whose format cannot be had, before anything is computed. */
     void check() {
         files.forEach(OutputOptions::format);

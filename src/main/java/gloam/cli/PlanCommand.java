@@ -1,9 +1,12 @@
 package gloam.cli;
 
+import gloam.planner.Plan;
 import gloam.planner.Planner;
 import gloam.planner.Trip;
+import gloam.report.OutputFormat;
 import gloam.report.PlanReport;
 import gloam.report.Report;
+import gloam.report.SheetPictures;
 import gloam.units.BadInput;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,8 +47,11 @@ final class PlanCommand extends ReportingCommand {
         if (trip.wishes().isEmpty()) {
             throw new BadInput("the trip has no wishes; add a section wishes to the trip file");
         }
-        return PlanReport.of(new Planner(session.ephemeris(), session.stars())
-                .watchedBy(progress("nights looked at")).plan(fitted.trip(rest(trip), this::note)), session.now());
+        Plan plan = new Planner(session.ephemeris(), session.stars()).watchedBy(progress("nights looked at"))
+                .plan(fitted.trip(rest(trip), this::note));
+        PlanReport report = PlanReport.of(plan, session.now());
+        return wants(OutputFormat.HTML) ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(), plan,
+                progress("sheets pictured"))) : report;
     }
 
     private Trip rest(Trip trip) {

@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.gear.Site;
 import gloam.planner.Progress;
+import gloam.report.OutputFormat;
 import gloam.report.Report;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -46,6 +47,11 @@ abstract class ReportingCommand implements Callable<Integer> {
     /** Tells something on the side. */
     final void note(String text) {
         spec.commandLine().getErr().println("note: " + text);
+    }
+
+    /** Whether the report is wanted in a format. */
+    final boolean wants(OutputFormat format) {
+        return output.wants(format);
     }
 
     /** Who is told how far a long computation has come. */

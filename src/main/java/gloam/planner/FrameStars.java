@@ -80,6 +80,11 @@ final class FrameStars {
         return lens.imageDistanceMm() * EARTH_TURN_RAD_S;
     }
 
+    /** How many there are. */
+    int count() {
+        return magnitudes.length;
+    }
+
     /** How many of them leave a visible trail. */
     int recorded(LimitBySpeed limit) {
         int recorded = 0;

@@ -73,18 +73,26 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param skyToneStops       expected tone of the sky at the frame's centre
      * @param skyToneSpreadStops standard deviation of that tone
      * @param trailLimitMag      faintest V magnitude that marks the sheet
-     * @param recordedStars      how many catalogue stars mark the sheet
+     * @param framedStars        how many catalogue stars stand in the frame, over the terrain, half-way through
+     * @param recordedStars      how many of them mark the sheet
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
      * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
      * @param score              worth times satisfaction times chance
+     * @param misses             by how much it misses parts of its wish, a few words each
      * @param reason             why it is there, in one line
      */
     public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, double fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
-                         double trailLimitMag, int recordedStars, double trailLengthMm, Angle trailDirection,
-                         MoonView moon, OptionalDouble clearChance, double score, String reason) {
+                         double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
+                         Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,
+                         List<String> misses, String reason) {
+
+        /** Copies the list. */
+        public Window {
+            misses = List.copyOf(misses);
+        }
     }
 
     /**

@@ -48,7 +48,7 @@ final class Reasons {
                 .filter(condition -> !condition.minutes().intersects(last.minutes())).findFirst();
         String against = other.map(condition -> condition.what() + " only " + runs(condition.minutes(), sky))
                 .orElseGet(() -> "all else only " + runs(others, sky));
-        return against + ", " + last.what() + " only " + runs(last.minutes(), sky);
+        return against + ", but " + last.what() + " only " + runs(last.minutes(), sky);
     }
 
     private static String runs(BitSet minutes, NightSky sky) {

@@ -46,11 +46,13 @@ final class ShotFigures {
                 open.seconds(), progress, light.illuminanceLx(open.middle()), Math.max(slowMmS(), trail.middleSpeedMmS()),
                 sky.site().extinctionMag() * Atmosphere.airmass(framing.aim().altitude()));
         LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(kit.camera().lens()));
+        FrameStars inFrame = FrameStars.of(sky, framing, open, stars);
+        int recorded = inFrame.recorded(limit);
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                FrameStars.of(sky, framing, open, stars).recorded(limit), trail.lengthMm(), trail.direction(),
-                moon(framing, open), clearChance(open),
-                wish.worth() * shot.satisfaction() * trip.clearChance(open), "");
+                inFrame.count(), recorded, trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
+                wish.worth() * shot.satisfaction() * trip.clearChance(open),
+                Misses.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()), "");
         return reasoned(bare);
     }
 
@@ -78,7 +80,7 @@ final class ShotFigures {
     private Plan.Window reasoned(Plan.Window bare) {
         return new Plan.Window(bare.sheet(), bare.wish(), bare.open(), bare.aim(), bare.fNumber(), bare.meteredS(),
                 bare.correctedS(), bare.skyToneStops(), bare.skyToneSpreadStops(), bare.trailLimitMag(),
-                bare.recordedStars(), bare.trailLengthMm(), bare.trailDirection(), bare.moon(), bare.clearChance(),
-                bare.score(), WindowReason.of(bare, sky));
+                bare.framedStars(), bare.recordedStars(), bare.trailLengthMm(), bare.trailDirection(), bare.moon(),
+                bare.clearChance(), bare.score(), bare.misses(), WindowReason.of(bare, sky));
     }
 }

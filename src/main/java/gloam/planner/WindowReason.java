@@ -17,11 +17,12 @@ final class WindowReason {
     private WindowReason() {
     }
 
-    /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 stars record, trail 27 mm". */
+    /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm". */
     static String of(Plan.Window window, NightSky sky) {
         double skyMag = sky.light(window.aim(), window.open().middle()).total().magArcsec2();
         return String.format(Locale.ROOT, "%s, sky %.1f, tone %s ± %.1f, %s, %s", span(window, sky), skyMag,
-                Wording.stops(window.skyToneStops()), window.skyToneSpreadStops(), records(window), trail(window)) + clear(window);
+                Wording.stops(window.skyToneStops()), window.skyToneSpreadStops(), records(window), trail(window)) + clear(window)
+                + (window.misses().isEmpty() ? "" : "; misses: " + String.join(", ", window.misses()));
     }
 
     private static String clear(Plan.Window window) {
@@ -48,8 +49,11 @@ final class WindowReason {
         return "dark " + around(sky.night().darkness(), window, sky) + ", " + moon(window);
     }
 
-    /** Such as "Moon 14° high behind you, 122° from the aim". */
+    /** Such as "Moon 14° high behind you, 122° from the aim" or, half-way through, "Moon down". */
     private static String moon(Plan.Window window) {
+        if (window.moon().position().apparentAltitude().degrees() < 0) {
+            return "Moon down half-way through";
+        }
         double aroundDeg = window.moon().position().azimuth().minus(window.aim().azimuth()).degrees();
         Limits.Side side = Arrays.stream(Limits.Side.values())
                 .max(Comparator.comparingDouble(quarter -> quarter.marginDeg(aroundDeg))).orElseThrow();
@@ -82,7 +86,7 @@ final class WindowReason {
     }
 
     private static String records(Plan.Window window) {
-        String stars = window.recordedStars() == 1 ? "1 star records" : window.recordedStars() + " stars record";
+        String stars = window.recordedStars() + " of " + window.framedStars() + " stars record";
         return window.wish().records() instanceof Wish.Records.One one ? one.body().label() + " and " + stars : stars;
     }
 }

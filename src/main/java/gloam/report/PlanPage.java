@@ -1,5 +1,11 @@
 package gloam.report;
 
+import gloam.proof.Picture;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Base64;
+
 /** The page of a timetable: for each night its strip, table and notes, then a card for each sheet, then the cautions. */
 final class PlanPage {
 
@@ -71,7 +77,7 @@ final class PlanPage {
                 .words("p", "class=\"time\"", Wording.minuteAfter(window.openAt()) + " – "
                         + Wording.minuteBefore(window.closeAt()))
                 .words("p", "", Wording.date(night.night()) + ", " + night.site())
-                .raw("<div class=\"proof\" aria-label=\"place for the proof\"></div>").raw("<dl>");
+                .raw("<div class=\"proof\">").raw(picture(window)).raw("</div>").raw("<dl>");
         figure("film", window.film());
         figure("f-number", Wording.fNumber(window.fNumber()));
         figure("aim", Wording.bearing(window.azimuthDeg()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
@@ -92,6 +98,24 @@ final class PlanPage {
             page.raw("<label class=\"blank\">" + SvgText.escaped(blank) + " <input type=\"text\"></label>");
         }
         page.raw("</article>");
+    }
+
+    /** The sheet's picture inside the page, or nothing where none was computed. */
+    private String picture(PlanReport.WindowRow window) {
+        return plan.pictures().map(SheetPictures::bySheet).map(pictures -> "<img alt=\""
+                + SvgText.escaped(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window) + " stops, "
+                + window.recordedStars() + " star trails") + "\" src=\"data:image/png;base64,"
+                + png(pictures.get(window.sheet())) + "\">").orElse("");
+    }
+
+    private static String png(Picture picture) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            PngRenderer.write(picture, bytes);
+        } catch (IOException cannotHappen) {
+            throw new UncheckedIOException(cannotHappen);
+        }
+        return Base64.getEncoder().encodeToString(bytes.toByteArray());
     }
 
     private void figure(String name, String value) {

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -23,16 +24,27 @@ import java.util.stream.Stream;
  * @param sheets      sheets carried
  * @param sheetsUsed  sheets the timetable exposes
  * @param cautions    what to mind in the field
+ * @param pictures    how the sheets will look, where that was asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String title, String camera, List<NightRow> nights, int sheets,
-                         int sheetsUsed, List<String> cautions) implements Report {
+                         int sheetsUsed, List<String> cautions, Optional<SheetPictures> pictures) implements Report {
 
     /** The report of a plan. */
     public static PlanReport of(Plan plan, Instant now) {
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
         return new PlanReport(clock.asked(now), plan.trip().title(), plan.trip().camera().name(),
                 plan.nights().stream().map(night -> NightRow.of(night, plan.trip().film())).toList(), plan.trip().sheets(), plan.sheetsUsed(),
-                Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList());
+                Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(), Optional.empty());
+    }
+
+    /** The same with pictures of its sheets. */
+    public PlanReport with(SheetPictures drawn) {
+        return new PlanReport(generatedAt, title, camera, nights, sheets, sheetsUsed, cautions, Optional.of(drawn));
+    }
+
+    @Override
+    public Record figures() {
+        return new PlanReport(generatedAt, title, camera, nights, sheets, sheetsUsed, cautions, Optional.empty());
     }
 
     @Override
@@ -91,8 +103,9 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
     public record WindowRow(int sheet, String wish, String film, OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
                             double correctedS, double skyToneStops, double skyToneSpreadStops, double trailLimitMag,
-                            int recordedStars, double trailLengthMm, double trailDirectionDeg, MoonRow moon,
-                            OptionalDouble clearChance, double score, String reason) {
+                            int framedStars, int recordedStars, double trailLengthMm, double trailDirectionDeg,
+                            MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
+                            String reason) {
 
         static WindowRow of(Plan.Window window, FilmStock tripFilm, SiteClock clock) {
             Direction aim = window.aim();
@@ -102,10 +115,10 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
                     Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()),
                     Rounding.seconds(window.meteredS()), Rounding.seconds(window.correctedS()),
                     Rounding.stops(window.skyToneStops()), Rounding.stops(window.skyToneSpreadStops()),
-                    Rounding.mag(window.trailLimitMag()), window.recordedStars(),
+                    Rounding.mag(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
                     Rounding.mm(window.trailLengthMm()), Rounding.angleDeg(window.trailDirection()),
                     MoonRow.of(window.moon()), window.clearChance(), Rounding.decimals(window.score(), 3),
-                    window.reason());
+                    window.misses(), window.reason());
         }
     }
 

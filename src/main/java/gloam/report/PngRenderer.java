@@ -27,8 +27,11 @@ final class PngRenderer implements FileRenderer {
 
     @Override
     public void write(Report report, OutputStream out) throws IOException {
-        ProofReport proof = (ProofReport) report;
-        Picture picture = proof.picture();
+        write(((ProofReport) report).picture(), out);
+    }
+
+    /** Writes a picture. */
+    static void write(Picture picture, OutputStream out) throws IOException {
         DataOutputStream png = new DataOutputStream(out);
         png.write(SIGNATURE);
         chunk(png, "IHDR", header(picture));
