@@ -18,8 +18,8 @@ final class NightText {
         List<String> lines = new ArrayList<>();
         lines.add("Night of " + Wording.date(night.night()));
         lines.add("at " + PlaceText.of(report.place()));
-        lines.add("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
-                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
+        lines.addAll(TextWidth.wrapped("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
+                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")", 100));
         lines.addAll(MoonText.lines(report.moon()));
         lines.add("");
         lines.addAll(events(night));

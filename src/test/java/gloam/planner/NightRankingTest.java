@@ -3,10 +3,14 @@ package gloam.planner;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.ephemeris.Direction;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 
 class NightRankingTest {
@@ -41,5 +45,26 @@ class NightRankingTest {
         }
         assertTrue(stays.stream().allMatch(stay -> stay.nights().size() == 3));
         assertTrue(NightRanking.stays(ranking.nights(List.of(Places.MID_NORTH), dates), 15).isEmpty());
+    }
+
+    @Test
+    void putsTheNightFirstThatHasTheTimeForTheWishes() {
+        Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), Wish.SkyKind.MOONLIT, new Wish.Tone.Free());
+        List<LocalDate> dates = List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT);
+        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 14, 4, List.of(moonlit));
+        List<NightRank> ranks = new NightRanking(new AnalyticEphemeris(), Optional.of(trip), Progress.NONE)
+                .nights(trip.sites(), dates);
+        assertEquals(Trips.MOON_NIGHT, ranks.get(0).night().date());
+        assertEquals(List.of(moonlit), ranks.get(0).served());
+        assertEquals(1, ranks.get(0).score());
+        assertEquals(0, ranks.get(1).score(), "the Moon sets before it is dark");
+    }
+
+    @Test
+    void tellsOfEveryNightDone() {
+        Set<Integer> told = ConcurrentHashMap.newKeySet();
+        new NightRanking(new AnalyticEphemeris(), Optional.empty(), (done, all) -> told.add(done))
+                .nights(List.of(Places.MID_NORTH), List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT));
+        assertEquals(Set.of(1, 2), told);
     }
 }
