@@ -3,16 +3,16 @@ package gloam.proof;
 import gloam.ephemeris.Direction;
 import gloam.light.SkyLight;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The sky's light, Sun and Moon looked up once for each instant. For one thread at a time. */
+/** The sky's light, Sun and Moon looked up once for each instant. */
 final class SkyMoments implements WideLight {
 
     private static final long NEAREST_S = 60;
 
     private final SkyLight sky;
-    private final Map<Instant, SkyLight.Moment> moments = new HashMap<>();
+    private final Map<Instant, SkyLight.Moment> moments = new ConcurrentHashMap<>();
 
     SkyMoments(SkyLight sky) {
         this.sky = sky;
@@ -20,8 +20,13 @@ final class SkyMoments implements WideLight {
 
     @Override
     public Glow at(Direction direction, Instant at) {
-        SkyLight.Sample sample = moments.computeIfAbsent(at, sky::moment).at(direction);
+        SkyLight.Sample sample = moment(at).at(direction);
         return new Glow(sample.total().cdM2(), sample.colourBv());
+    }
+
+    private SkyLight.Moment moment(Instant at) {
+        SkyLight.Moment known = moments.get(at);
+        return known != null ? known : moments.computeIfAbsent(at, sky::moment);
     }
 
     /** The same at the full minute nearest to an instant. */
