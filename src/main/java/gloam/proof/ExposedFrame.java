@@ -9,8 +9,10 @@ import gloam.light.Atmosphere;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.Angle;
+import java.time.Instant;
+import java.util.function.Function;
 
-/** What the sky makes of an exposed sheet wherever a trail runs over it. For one thread at a time. */
+/** What the sky makes of an exposed sheet wherever a trail runs over it. */
 public final class ExposedFrame {
 
     /** A stop seen from 90° and more lets nothing through; what little is kept saves the logarithm. */
@@ -34,8 +36,9 @@ public final class ExposedFrame {
     public ExposedSheet at(Direction direction) {
         Lens lens = setup.lens();
         double fallOff = lens.relativeIllumination(direction.to(setup.framing().aim()), setup.fNumber());
+        Function<Instant, WideLight.Glow> seen = sky.from(direction);
         SkyOnFilm light = SkyOnFilm.changing(lens,
-                at -> new SkyBrightness(fallOff * sky.at(direction, at).luminanceCdM2()), setup.whole());
+                at -> new SkyBrightness(fallOff * seen.apply(at).luminanceCdM2()), setup.whole());
         return ExposedSheet.of(setup.film(), lens, setup.fNumber(), light, setup.openings());
     }
 

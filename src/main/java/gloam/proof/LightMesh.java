@@ -58,7 +58,7 @@ final class LightMesh {
     /** A row of cells, which shares nothing with the others. Places count in the smallest cells there may be. */
     private final class Strip {
 
-        private final Map<Long, double[]> corners = new HashMap<>();
+        private final Map<Integer, double[]> known = new HashMap<>();
         private final int cellSize = 1 << mostQuarterings;
         private final int across = fineness.cells() * cellSize;
 
@@ -87,13 +87,14 @@ final class LightMesh {
 
         /** Whether middle and edges of a cell are what its corners say. */
         private boolean straight(Cell cell) {
+            Corners corners = corners(cell);
             for (int place = 1; place < 9; place++) {
                 if (place % 2 == 1 || place == 4) {
                     double right = place % 3 / 2.0;
                     double down = place / 3 / 2.0;
-                    double[] there = at(cell.left + (int) (right * cell.size), cell.top + (int) (down * cell.size));
+                    double[] there = stops(cell.left + (int) (right * cell.size), cell.top + (int) (down * cell.size));
                     for (int layer = 0; layer < there.length; layer++) {
-                        if (Math.abs(stops(cell, layer, right, down) - there[layer]) > STRAIGHT_WITHIN_STOPS) {
+                        if (Math.abs(corners.stops(layer, right, down) - there[layer]) > STRAIGHT_WITHIN_STOPS) {
                             return false;
                         }
                     }
@@ -103,6 +104,7 @@ final class LightMesh {
         }
 
         private void paint(Cell cell) {
+            Corners corners = corners(cell);
             int left = firstPixel(cell.left, raster.widthPx());
             int right = firstPixel(cell.left + cell.size, raster.widthPx());
             int bottom = firstPixel(cell.top + cell.size, raster.heightPx());
@@ -112,7 +114,7 @@ final class LightMesh {
                     double over = ((column + 0.5) * across / raster.widthPx() - cell.left) / cell.size;
                     for (int layer = 0; layer < progress.length; layer++) {
                         progress[layer][row * raster.widthPx() + column] =
-                                Stops.factor(stops(cell, layer, over, down));
+                                Stops.factor(corners.stops(layer, over, down));
                     }
                 }
             }
@@ -123,17 +125,16 @@ final class LightMesh {
             return (int) Math.ceil((double) place * pixels / across - 0.5);
         }
 
-        private double stops(Cell cell, int layer, double right, double down) {
-            double top = (1 - right) * at(cell.left, cell.top)[layer]
-                    + right * at(cell.left + cell.size, cell.top)[layer];
-            double bottom = (1 - right) * at(cell.left, cell.top + cell.size)[layer]
-                    + right * at(cell.left + cell.size, cell.top + cell.size)[layer];
-            return (1 - down) * top + down * bottom;
+        private Corners corners(Cell cell) {
+            int right = cell.left + cell.size;
+            int bottom = cell.top + cell.size;
+            return new Corners(stops(cell.left, cell.top), stops(right, cell.top), stops(cell.left, bottom),
+                    stops(right, bottom));
         }
 
         /** Progress of each layer in stops. */
-        private double[] at(int x, int y) {
-            return corners.computeIfAbsent((long) y * (across + 1) + x, place -> {
+        private double[] stops(int x, int y) {
+            return known.computeIfAbsent(y * (across + 1) + x, place -> {
                 Framing.Point point = new Framing.Point(raster.frame().widthMm() * ((double) x / across - 0.5),
                         raster.frame().heightMm() * (0.5 - (double) y / across));
                 return Arrays.stream(points.at(point, fineness.panel()))
@@ -143,5 +144,15 @@ final class LightMesh {
     }
 
     private record Cell(int left, int top, int size) {
+    }
+
+    /** Progress of each layer in stops at the corners of a cell. */
+    private record Corners(double[] topLeft, double[] topRight, double[] bottomLeft, double[] bottomRight) {
+
+        /** Straight in between, the place given by shares of the cell from its upper left corner. */
+        double stops(int layer, double right, double down) {
+            return (1 - down) * ((1 - right) * topLeft[layer] + right * topRight[layer])
+                    + down * ((1 - right) * bottomLeft[layer] + right * bottomRight[layer]);
+        }
     }
 }

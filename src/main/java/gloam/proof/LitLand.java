@@ -5,6 +5,7 @@ import gloam.light.GroundLight;
 import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /** Land that shows what it throws back of the light of Moon, twilight and sky, evenly and white. */
 final class LitLand implements WideLight {
@@ -19,8 +20,8 @@ final class LitLand implements WideLight {
     }
 
     @Override
-    public Glow at(Direction direction, Instant at) {
-        return moments.computeIfAbsent(at, moment ->
+    public Function<Instant, Glow> from(Direction direction) {
+        return at -> moments.computeIfAbsent(at, moment ->
                 new Glow(ground.landscape(reflectance, moment).cdM2(), Double.NaN));
     }
 }

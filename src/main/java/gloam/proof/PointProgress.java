@@ -7,8 +7,9 @@ import gloam.light.SkyBrightness;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
-import java.util.Arrays;
+import java.time.Instant;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What wide light makes of single points of a sheet: the rate of each layer, summed up by Simpson's rule over spans that
@@ -42,10 +43,11 @@ final class PointProgress {
     double[] at(Framing.Point point, Duration panel) {
         Direction direction = setup.framing().toSky(point.xMm(), point.yMm());
         double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()), setup.fNumber());
+        Function<Instant, WideLight.Glow> seen = light.from(direction);
         double[] sum = new double[layers.size()];
         for (Interval opening : setup.openings()) {
             int panels = (int) Math.ceil(opening.seconds() / (2 * panel.toMillis() / 1e3));
-            Sight sight = new Sight(direction, fallOff, opening);
+            Sight sight = new Sight(seen, fallOff, opening);
             double panelS = opening.seconds() / panels;
             Look start = sight.look(0);
             for (int i = 0; i < panels; i++) {
@@ -64,7 +66,9 @@ final class PointProgress {
     }
 
     private static void add(double[] sum, double[] part) {
-        Arrays.setAll(sum, i -> sum[i] + part[i]);
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += part[i];
+        }
     }
 
     /** The rates of the layers at a moment of an opening. */
@@ -74,20 +78,24 @@ final class PointProgress {
     /** One direction during one opening. */
     private final class Sight {
 
-        private final Direction direction;
+        private final Function<Instant, WideLight.Glow> seen;
         private final double fallOff;
         private final Interval opening;
 
-        Sight(Direction direction, double fallOff, Interval opening) {
-            this.direction = direction;
+        Sight(Function<Instant, WideLight.Glow> seen, double fallOff, Interval opening) {
+            this.seen = seen;
             this.fallOff = fallOff;
             this.opening = opening;
         }
 
         Look look(double sinceS) {
-            WideLight.Glow glow = light.at(direction, opening.start().plusNanos(Math.round(sinceS * 1e9)));
-            return new Look(sinceS, layers.stream().mapToDouble(layer -> ExposureEngine.ratePerS(layer.film(),
-                    fallOff * illuminanceLx(setup, layer, glow))).toArray());
+            WideLight.Glow glow = seen.apply(opening.start().plusNanos(Math.round(sinceS * 1e9)));
+            double[] ratesPerS = new double[layers.size()];
+            for (int i = 0; i < ratesPerS.length; i++) {
+                Layer layer = layers.get(i);
+                ratesPerS[i] = ExposureEngine.ratePerS(layer.film(), fallOff * illuminanceLx(setup, layer, glow));
+            }
+            return new Look(sinceS, ratesPerS);
         }
 
         double[] between(Look start, Look middle, Look end, int halvings) {
@@ -119,8 +127,10 @@ final class PointProgress {
 
         private double[] simpson(Look start, Look middle, Look end) {
             double[] sum = new double[layers.size()];
-            Arrays.setAll(sum, i -> (end.sinceS - start.sinceS) / 6
-                    * (start.ratesPerS[i] + 4 * middle.ratesPerS[i] + end.ratesPerS[i]));
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] = (end.sinceS - start.sinceS) / 6
+                        * (start.ratesPerS[i] + 4 * middle.ratesPerS[i] + end.ratesPerS[i]);
+            }
             return sum;
         }
     }

@@ -5,6 +5,7 @@ import gloam.light.SkyLight;
 import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 
 /** The sky's light, Sun and Moon looked up once for each instant. */
 final class SkyMoments implements WideLight {
@@ -19,9 +20,12 @@ final class SkyMoments implements WideLight {
     }
 
     @Override
-    public Glow at(Direction direction, Instant at) {
-        SkyLight.Sample sample = moment(at).at(direction);
-        return new Glow(sample.total().cdM2(), sample.colourBv());
+    public Function<Instant, Glow> from(Direction direction) {
+        SkyLight.Patch patch = sky.patch(direction);
+        return at -> {
+            SkyLight.Sample sample = moment(at).at(patch);
+            return new Glow(sample.total().cdM2(), sample.colourBv());
+        };
     }
 
     private SkyLight.Moment moment(Instant at) {
@@ -31,7 +35,7 @@ final class SkyMoments implements WideLight {
 
     /** The same at the full minute nearest to an instant. */
     Glow near(Direction direction, Instant at) {
-        return at(direction, Instant.ofEpochSecond(
+        return from(direction).apply(Instant.ofEpochSecond(
                 Math.floorDiv(at.getEpochSecond() + NEAREST_S / 2, NEAREST_S) * NEAREST_S));
     }
 }
