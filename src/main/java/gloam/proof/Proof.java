@@ -8,12 +8,14 @@ import gloam.ephemeris.Target;
 import gloam.gear.Frame;
 import gloam.light.GroundLight;
 import gloam.light.SkyLight;
+import gloam.trail.Track;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The computed picture of a sheet.
@@ -48,15 +50,17 @@ public final class Proof {
                 moonNear(estimator, setup) ? LightMesh.Fineness.MOON : LightMesh.Fineness.SMOOTH);
         TrailPainter painter = new TrailPainter(setup, layers, sky, raster, progress);
         Interval whole = setup.whole();
-        EnumSet.range(Body.MOON, Body.NEPTUNE).stream()
-                .filter(body -> comesNear(estimator, setup, body))
-                .forEach(body -> painter.paint(
-                        TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())),
-                        estimator.track(setup.framing(), body, whole)));
-        stars.stream().filter(star -> comesNear(estimator, setup, star)).forEach(star ->
-                painter.paint(TrailLight.of(star), estimator.track(setup.framing(), star, whole)));
+        Stream<TrailLight> bodies = EnumSet.range(Body.MOON, Body.NEPTUNE).stream().map(body ->
+                TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())));
+        List<Drawn> drawn = Stream.concat(bodies, stars.stream().map(TrailLight::of)).parallel()
+                .filter(light -> comesNear(estimator, setup, light.target()))
+                .map(light -> new Drawn(light, estimator.track(setup.framing(), light.target(), whole))).toList();
+        drawn.forEach(trail -> painter.paint(trail.light, trail.track));
         cover(ephemeris, setup, raster, layers, progress);
         return new Proof(setup, raster, progress);
+    }
+
+    private record Drawn(TrailLight light, Track track) {
     }
 
     private static boolean moonNear(TrailEstimator estimator, SheetSetup setup) {

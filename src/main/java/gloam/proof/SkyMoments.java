@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** The sky's light, Sun and Moon looked up once for each instant. */
 final class SkyMoments implements WideLight {
@@ -25,6 +26,15 @@ final class SkyMoments implements WideLight {
         return at -> {
             SkyLight.Sample sample = moment(at).at(patch);
             return new Glow(sample.total().cdM2(), sample.colourBv());
+        };
+    }
+
+    /** Luminance in cd/m² of dark sky and twilight alone. */
+    ToDoubleFunction<Instant> moonless(Direction direction) {
+        SkyLight.Patch patch = sky.patch(direction);
+        return at -> {
+            SkyLight.Sample sample = moment(at).at(patch);
+            return sample.dark().plus(sample.twilight()).cdM2();
         };
     }
 
