@@ -47,7 +47,7 @@ final class Converters {
                 .registerConverter(LocalDate.class, Converters::date)
                 .registerConverter(ZoneId.class, Converters::zone)
                 .registerConverter(Moment.class, Moment::parse)
-                .registerConverter(PastOpening.class, PastOpening::parse)
+                .registerConverter(TimedOpening.class, TimedOpening::parse)
                 .registerConverter(Frame.class, Converters::frame)
                 .registerConverter(Framing.Point.class, Converters::point)
                 .registerConverter(Projection.class, Converters::projection)
