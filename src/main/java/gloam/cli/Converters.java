@@ -48,7 +48,7 @@ final class Converters {
                 .registerConverter(LocalDate.class, new Reading<>(Converters::date))
                 .registerConverter(ZoneId.class, new Reading<>(Converters::zone))
                 .registerConverter(Moment.class, new Reading<>(Moment::parse))
-                .registerConverter(PastOpening.class, new Reading<>(PastOpening::parse))
+                .registerConverter(TimedOpening.class, new Reading<>(TimedOpening::parse))
                 .registerConverter(Frame.class, new Reading<>(Converters::frame))
                 .registerConverter(Framing.Point.class, new Reading<>(Converters::point))
                 .registerConverter(Projection.class, new Reading<>(Converters::projection))

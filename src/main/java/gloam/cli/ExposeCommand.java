@@ -56,7 +56,7 @@ final class ExposeCommand extends ReportingCommand {
     @Option(names = "--open", paramLabel = "INSTANT/DURATION",
             description = "An earlier opening on the same sheet, such as 2027-02-08T20:10/40m; --from is the next. May "
                     + "be given more than once.")
-    private List<PastOpening> openings = new ArrayList<>();
+    private List<TimedOpening> openings = new ArrayList<>();
 
     @Option(names = "--ground", paramLabel = "REFLECTANCE",
             description = "Expose for level ground that throws back that share of the light, 0.01 to 1, instead of "

@@ -58,7 +58,7 @@ final class ShotOptions {
 
     @Option(names = "--open", paramLabel = "INSTANT/DURATION", description = "An opening, such as "
             + "2027-02-08T21:00/10m, in place of --from and --lasts or besides. May be given more than once.")
-    private List<PastOpening> openings = new ArrayList<>();
+    private List<TimedOpening> openings = new ArrayList<>();
 
     @Option(names = "--length", paramLabel = "MM",
             description = "Instead of --lasts: so long that the trail of the "

@@ -40,18 +40,26 @@ final class MoonGlow {
      */
     static double nanolamberts(double intensity, double separationDeg, double moonZenithDeg, double zenithDeg,
                                double extinctionMag) {
-        double throughAir = Atmosphere.transmission(extinctionMag,
-                Atmosphere.scatteringAirmass(moonZenithDeg));
-        double scattered = 1 - Atmosphere.transmission(extinctionMag,
-                Atmosphere.scatteringAirmass(zenithDeg));
-        return scattering(separationDeg) * intensity * throughAir * scattered;
+        return scattering(separationDeg) * throughAir(intensity, moonZenithDeg, extinctionMag)
+                * scattered(zenithDeg, extinctionMag);
     }
 
-    /** Luminance of the sky in cd/m² for a Moon at that airless altitude of its centre. */
-    static double luminanceCdM2(double intensity, double separationDeg, double moonAltitudeDeg,
-                                double zenithDeg, double extinctionMag) {
+    private static double throughAir(double intensity, double moonZenithDeg, double extinctionMag) {
+        return intensity * Atmosphere.transmission(extinctionMag, Atmosphere.scatteringAirmass(moonZenithDeg));
+    }
+
+    /** Share of light that the air of a direction scatters. */
+    static double scattered(double zenithDeg, double extinctionMag) {
+        return 1 - Atmosphere.transmission(extinctionMag, Atmosphere.scatteringAirmass(zenithDeg));
+    }
+
+    /**
+     * What a Moon at that airless altitude of its centre brings: times {@link #scattering} and {@link #scattered} the
+     * luminance of the sky in cd/m².
+     */
+    static double strengthCdM2(double intensity, double moonAltitudeDeg, double extinctionMag) {
         return Math.pow(10, -0.4 * lowMoonMag(moonAltitudeDeg)) * NANOLAMBERT_CD_M2
-                * nanolamberts(intensity, separationDeg, 90 - moonAltitudeDeg, zenithDeg, extinctionMag);
+                * throughAir(intensity, 90 - moonAltitudeDeg, extinctionMag);
     }
 
     /** Equation 20: the Moon's illuminance in foot-candles at its mean distance, without surge. */

@@ -14,6 +14,9 @@ public final class SkyColour {
     private static final double DARK_BV = 0.95;
     private static final double MOONLIGHT_BV = 0.17;
     private static final double TWILIGHT_BV = -0.12;
+    private static final double DARK_BLUE = blueShare(DARK_BV);
+    private static final double MOONLIGHT_BLUE = blueShare(MOONLIGHT_BV);
+    private static final double TWILIGHT_BLUE = blueShare(TWILIGHT_BV);
 
     private SkyColour() {
     }
@@ -24,8 +27,7 @@ public final class SkyColour {
     }
 
     static double bv(double darkCdM2, double moonCdM2, double twilightCdM2) {
-        double blue = darkCdM2 * blueShare(DARK_BV) + moonCdM2 * blueShare(MOONLIGHT_BV)
-                + twilightCdM2 * blueShare(TWILIGHT_BV);
+        double blue = darkCdM2 * DARK_BLUE + moonCdM2 * MOONLIGHT_BLUE + twilightCdM2 * TWILIGHT_BLUE;
         return -2.5 * Math.log10(blue / (darkCdM2 + moonCdM2 + twilightCdM2));
     }
 

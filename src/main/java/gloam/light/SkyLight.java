@@ -32,46 +32,63 @@ public final class SkyLight {
                 MoonGlow.intensity(moon.phaseAngle().degrees(), moon.position().distanceKm()));
     }
 
+    /** A direction to be looked at in many moments; below the horizon that of the horizon. */
+    public Patch patch(Direction direction) {
+        return new Patch(site, direction);
+    }
+
+    /** A direction of the sky, with what air and darkness make of it. */
+    public static final class Patch {
+
+        private final Direction direction;
+        private final SkyBrightness dark;
+        private final double scattered;
+        private final double twilightPath;
+
+        private Patch(Site site, Direction direction) {
+            this.direction = direction;
+            double zenithDeg = 90 - direction.altitude().degrees();
+            double extinctionMag = site.extinctionMag();
+            this.dark = new SkyBrightness(SkyBrightness.ofMagArcsec2(site.darkSkyMagArcsec2()).cdM2()
+                    * DarkSky.relativeToZenith(zenithDeg, extinctionMag));
+            this.scattered = MoonGlow.scattered(zenithDeg, extinctionMag);
+            this.twilightPath = TwilightGlow.path(zenithDeg, extinctionMag);
+        }
+    }
+
     /** The whole sky at one instant. */
     public static final class Moment {
 
         private final Site site;
-        private final SkyPosition sun;
-        private final SkyPosition moon;
-        private final double moonIntensity;
+        private final Direction moon;
+        private final double moonCdM2;
+        private final Direction airlessSun;
+        private final double depressionDeg;
+        private final double twilightCdM2;
 
         private Moment(Site site, SkyPosition sun, SkyPosition moon, double moonIntensity) {
             this.site = site;
-            this.sun = sun;
-            this.moon = moon;
-            this.moonIntensity = moonIntensity;
+            this.moon = moon.apparentDirection();
+            this.moonCdM2 = MoonGlow.strengthCdM2(moonIntensity, moon.airlessAltitude().degrees(),
+                    site.extinctionMag());
+            this.airlessSun = new Direction(sun.azimuth(), sun.airlessAltitude());
+            this.depressionDeg = -sun.airlessAltitude().degrees();
+            this.twilightCdM2 = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg)).cdM2();
         }
 
         /** The light of a direction, its parts kept; below the horizon that of the horizon. */
         public Sample at(Direction direction) {
-            double zenithDeg = 90 - direction.altitude().degrees();
-            return new Sample(dark(zenithDeg), moonlight(direction, zenithDeg),
-                    twilight(direction, zenithDeg));
+            return at(new Patch(site, direction));
         }
 
-        private SkyBrightness dark(double zenithDeg) {
-            double zenithCdM2 = SkyBrightness.ofMagArcsec2(site.darkSkyMagArcsec2()).cdM2();
-            return new SkyBrightness(zenithCdM2 * DarkSky.relativeToZenith(zenithDeg, site.extinctionMag()));
-        }
-
-        private SkyBrightness moonlight(Direction direction, double zenithDeg) {
-            double separationDeg = moon.apparentDirection().to(direction).degrees();
-            return new SkyBrightness(MoonGlow.luminanceCdM2(moonIntensity, separationDeg,
-                    moon.airlessAltitude().degrees(), zenithDeg, site.extinctionMag()));
-        }
-
-        private SkyBrightness twilight(Direction direction, double zenithDeg) {
-            double depressionDeg = -sun.airlessAltitude().degrees();
-            Direction airlessSun = new Direction(sun.azimuth(), sun.airlessAltitude());
-            double zenithMag = TwilightGlow.zenithMagArcsec2(depressionDeg);
-            double relative = TwilightGlow.relativeToZenith(zenithDeg, airlessSun.to(direction).degrees(),
-                    depressionDeg, site.extinctionMag());
-            return new SkyBrightness(SkyBrightness.ofMagArcsec2(zenithMag).cdM2() * relative);
+        /** The light of a direction that has been looked at before. */
+        public Sample at(Patch patch) {
+            double fromMoonDeg = moon.to(patch.direction).degrees();
+            double fromSunDeg = airlessSun.to(patch.direction).degrees();
+            return new Sample(patch.dark,
+                    new SkyBrightness(moonCdM2 * MoonGlow.scattering(fromMoonDeg) * patch.scattered),
+                    new SkyBrightness(twilightCdM2 * patch.twilightPath
+                            * TwilightGlow.towardSun(fromSunDeg, depressionDeg)));
         }
     }
 

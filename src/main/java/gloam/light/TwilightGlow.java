@@ -35,9 +35,18 @@ final class TwilightGlow {
     /** Luminance of a direction as a multiple of the zenith's. */
     static double relativeToZenith(double zenithDeg, double fromSunDeg, double depressionDeg,
                                    double extinctionMag) {
+        return path(zenithDeg, extinctionMag) * towardSun(fromSunDeg, depressionDeg);
+    }
+
+    /** The part of it that the air path makes. */
+    static double path(double zenithDeg, double extinctionMag) {
         double extinction = Math.max(LEAST_EXTINCTION_MAG, extinctionMag);
-        double path = (1 - Atmosphere.transmission(extinction, Atmosphere.airmass(zenithDeg)))
+        return (1 - Atmosphere.transmission(extinction, Atmosphere.airmass(zenithDeg)))
                 / (1 - Atmosphere.transmission(extinction, 1));
-        return path * (90 + depressionDeg) / Math.max(NEAREST_SUN_DEG, fromSunDeg);
+    }
+
+    /** The part of it that the angle to the Sun makes. */
+    static double towardSun(double fromSunDeg, double depressionDeg) {
+        return (90 + depressionDeg) / Math.max(NEAREST_SUN_DEG, fromSunDeg);
     }
 }

@@ -21,9 +21,11 @@ enum Band {
     private static final double REDDEST_BV = 2;
 
     private final double wavelengthM;
+    private final double daylight;
 
     Band(double wavelengthM) {
         this.wavelengthM = wavelengthM;
+        this.daylight = overVisual(wavelengthM, DAYLIGHT_K);
     }
 
     /** The layer's light over that of white light equally bright to the eye, for a colour index, NaN if unknown. */
@@ -32,11 +34,11 @@ enum Band {
             return 1;
         }
         double temperatureK = SkyColour.temperatureK(Math.max(BLUEST_BV, Math.min(REDDEST_BV, colourBv)));
-        return overVisual(temperatureK) / overVisual(DAYLIGHT_K);
+        return overVisual(wavelengthM, temperatureK) / daylight;
     }
 
     /** Planck's law at the wavelength over that at 550 nm. */
-    private double overVisual(double temperatureK) {
+    private static double overVisual(double wavelengthM, double temperatureK) {
         return Math.pow(VISUAL_M / wavelengthM, 5) * Math.expm1(C2_M_K / (VISUAL_M * temperatureK))
                 / Math.expm1(C2_M_K / (wavelengthM * temperatureK));
     }

@@ -9,8 +9,11 @@ import gloam.light.Atmosphere;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.Angle;
+import java.time.Instant;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
-/** What the sky makes of an exposed sheet wherever a trail runs over it. For one thread at a time. */
+/** What the sky makes of an exposed sheet wherever a trail runs over it. */
 public final class ExposedFrame {
 
     /** A stop seen from 90° and more lets nothing through; what little is kept saves the logarithm. */
@@ -32,10 +35,20 @@ public final class ExposedFrame {
 
     /** The sheet where a direction falls on it, the lens's fall-off included. */
     public ExposedSheet at(Direction direction) {
+        Function<Instant, WideLight.Glow> seen = sky.from(direction);
+        return under(direction, at -> seen.apply(at).luminanceCdM2());
+    }
+
+    /** The same without the light of the Moon, which marks the sheet as glow and trail in one. */
+    public ExposedSheet withoutMoonlight(Direction direction) {
+        return under(direction, sky.moonless(direction));
+    }
+
+    private ExposedSheet under(Direction direction, ToDoubleFunction<Instant> luminanceCdM2) {
         Lens lens = setup.lens();
         double fallOff = lens.relativeIllumination(direction.to(setup.framing().aim()), setup.fNumber());
         SkyOnFilm light = SkyOnFilm.changing(lens,
-                at -> new SkyBrightness(fallOff * sky.at(direction, at).luminanceCdM2()), setup.whole());
+                at -> new SkyBrightness(fallOff * luminanceCdM2.applyAsDouble(at)), setup.whole());
         return ExposedSheet.of(setup.film(), lens, setup.fNumber(), light, setup.openings());
     }
 

@@ -8,21 +8,22 @@ import gloam.ephemeris.Target;
 import gloam.gear.Frame;
 import gloam.light.GroundLight;
 import gloam.light.SkyLight;
+import gloam.trail.Track;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The computed picture of a sheet.
  *
- * <p><b>Model.</b> At every point progress of each layer by the sky ({@link LightNodes}), trails with the width of
+ * <p><b>Model.</b> At every point progress of each layer by the sky ({@link LightMesh}), trails with the width of
  * their spot ({@link TrailPainter}), the land under the skyline, then the film's tone curve. <b>Valid.</b> Clear air,
  * a lens free of faults but for its fall-off. <b>Error.</b> That of the exposure, half a stop at best.
- * <b>Departures.</b> No Milky Way, clouds, halation, reflections or grain; stars to magnitude 6; the Moon's glow is
- * drawn in steps of half a degree on a normal lens, which shows within two degrees of it.
+ * <b>Departures.</b> No Milky Way, clouds, halation, reflections or grain; stars to magnitude 6.
  */
 public final class Proof {
 
@@ -45,20 +46,21 @@ public final class Proof {
         TrailEstimator estimator = new TrailEstimator(ephemeris, setup.site());
         List<Layer> layers = Layer.of(setup.film());
         SkyMoments sky = new SkyMoments(new SkyLight(ephemeris, setup.site()));
-        boolean moonNear = moonNear(estimator, setup);
-        double[][] progress = spread(raster, LightNodes.of(setup, layers, sky,
-                moonNear ? LightNodes.Fineness.MOON : LightNodes.Fineness.SMOOTH), layers.size());
+        double[][] progress = LightMesh.progress(raster, new PointProgress(setup, layers, sky),
+                moonNear(estimator, setup) ? LightMesh.Fineness.MOON : LightMesh.Fineness.SMOOTH);
         TrailPainter painter = new TrailPainter(setup, layers, sky, raster, progress);
         Interval whole = setup.whole();
-        EnumSet.range(Body.MOON, Body.NEPTUNE).stream()
-                .filter(body -> comesNear(estimator, setup, body))
-                .forEach(body -> painter.paint(
-                        TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())),
-                        estimator.track(setup.framing(), body, whole)));
-        stars.stream().filter(star -> comesNear(estimator, setup, star)).forEach(star ->
-                painter.paint(TrailLight.of(star), estimator.track(setup.framing(), star, whole)));
+        Stream<TrailLight> bodies = EnumSet.range(Body.MOON, Body.NEPTUNE).stream().map(body ->
+                TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())));
+        List<Drawn> drawn = Stream.concat(bodies, stars.stream().map(TrailLight::of)).parallel()
+                .filter(light -> comesNear(estimator, setup, light.target()))
+                .map(light -> new Drawn(light, estimator.track(setup.framing(), light.target(), whole))).toList();
+        drawn.forEach(trail -> painter.paint(trail.light, trail.track));
         cover(ephemeris, setup, raster, layers, progress);
         return new Proof(setup, raster, progress);
+    }
+
+    private record Drawn(TrailLight light, Track track) {
     }
 
     private static boolean moonNear(TrailEstimator estimator, SheetSetup setup) {
@@ -84,36 +86,17 @@ public final class Proof {
         return setup.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2).to(setup.framing().aim()).degrees();
     }
 
-    private static double[][] spread(Raster raster, LightNodes nodes, int layers) {
-        double[][] progress = new double[layers][raster.widthPx() * raster.heightPx()];
-        for (int layer = 0; layer < layers; layer++) {
-            for (int row = 0; row < raster.heightPx(); row++) {
-                for (int column = 0; column < raster.widthPx(); column++) {
-                    progress[layer][row * raster.widthPx() + column] = at(nodes, raster, layer, column, row);
-                }
-            }
-        }
-        return progress;
-    }
-
-    private static double at(LightNodes nodes, Raster raster, int layer, int column, int row) {
-        return nodes.progress(layer, (column + 0.5) / raster.widthPx(), (row + 0.5) / raster.heightPx());
-    }
-
     /** Puts the land over what stands behind it. */
     private static void cover(Ephemeris ephemeris, SheetSetup setup, Raster raster, List<Layer> layers,
                               double[][] progress) {
-        GroundLight ground = new GroundLight(ephemeris, setup.site());
-        WideLight lit = (direction, at) -> new WideLight.Glow(
-                ground.landscape(setup.groundReflectance().orElseThrow(), at).cdM2(), Double.NaN);
-        WideLight black = (direction, at) -> new WideLight.Glow(0, Double.NaN);
         boolean[] land = Land.of(raster, setup.framing(), setup.site().skyline());
-        LightNodes nodes = LightNodes.of(setup, layers, setup.groundReflectance().isPresent() ? lit : black,
-                new LightNodes.Fineness(8, Duration.ofMinutes(5)));
-        for (int pixel = 0; pixel < land.length; pixel++) {
-            for (int layer = 0; layer < progress.length && land[pixel]; layer++) {
-                progress[layer][pixel] =
-                        at(nodes, raster, layer, pixel % raster.widthPx(), pixel / raster.widthPx());
+        double[][] shown = setup.groundReflectance().isEmpty() ? new double[layers.size()][land.length]
+                : LightMesh.progress(raster, new PointProgress(setup, layers, new LitLand(
+                        new GroundLight(ephemeris, setup.site()), setup.groundReflectance().getAsDouble())),
+                        LightMesh.Fineness.SMOOTH);
+        for (int layer = 0; layer < progress.length; layer++) {
+            for (int pixel = 0; pixel < land.length; pixel++) {
+                progress[layer][pixel] = land[pixel] ? shown[layer][pixel] : progress[layer][pixel];
             }
         }
     }

@@ -3,30 +3,49 @@ package gloam.proof;
 import gloam.ephemeris.Direction;
 import gloam.light.SkyLight;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
-/** The sky's light, Sun and Moon looked up once for each instant. For one thread at a time. */
+/** The sky's light, Sun and Moon looked up once for each instant. */
 final class SkyMoments implements WideLight {
 
     private static final long NEAREST_S = 60;
 
     private final SkyLight sky;
-    private final Map<Instant, SkyLight.Moment> moments = new HashMap<>();
+    private final Map<Instant, SkyLight.Moment> moments = new ConcurrentHashMap<>();
 
     SkyMoments(SkyLight sky) {
         this.sky = sky;
     }
 
     @Override
-    public Glow at(Direction direction, Instant at) {
-        SkyLight.Sample sample = moments.computeIfAbsent(at, sky::moment).at(direction);
-        return new Glow(sample.total().cdM2(), sample.colourBv());
+    public Function<Instant, Glow> from(Direction direction) {
+        SkyLight.Patch patch = sky.patch(direction);
+        return at -> {
+            SkyLight.Sample sample = moment(at).at(patch);
+            return new Glow(sample.total().cdM2(), sample.colourBv());
+        };
+    }
+
+    /** Luminance in cd/m² of dark sky and twilight alone. */
+    ToDoubleFunction<Instant> moonless(Direction direction) {
+        SkyLight.Patch patch = sky.patch(direction);
+        return at -> {
+            SkyLight.Sample sample = moment(at).at(patch);
+            return sample.dark().plus(sample.twilight()).cdM2();
+        };
+    }
+
+    private SkyLight.Moment moment(Instant at) {
+        SkyLight.Moment known = moments.get(at);
+        return known != null ? known : moments.computeIfAbsent(at, sky::moment);
     }
 
     /** The same at the full minute nearest to an instant. */
     Glow near(Direction direction, Instant at) {
-        return at(direction, Instant.ofEpochSecond(
+        return from(direction).apply(Instant.ofEpochSecond(
                 Math.floorDiv(at.getEpochSecond() + NEAREST_S / 2, NEAREST_S) * NEAREST_S));
     }
 }

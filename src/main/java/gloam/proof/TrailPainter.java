@@ -88,7 +88,7 @@ final class TrailPainter {
                 setup.fNumber());
         double areaMm2 = spot.widthMm() * spot.widthMm();
         return layers.stream().mapToDouble(layer -> {
-            double skyLx = fallOff * LightNodes.illuminanceLx(setup, layer, glow);
+            double skyLx = fallOff * PointProgress.illuminanceLx(setup, layer, glow);
             double spotLx = spot.illuminanceLx() * layer.band().share(light.colourBv());
             return lastsS * areaMm2 * (ExposureEngine.ratePerS(layer.film(), skyLx + spotLx)
                     - ExposureEngine.ratePerS(layer.film(), skyLx));

@@ -2,13 +2,14 @@ package gloam.proof;
 
 import gloam.ephemeris.Direction;
 import java.time.Instant;
+import java.util.function.Function;
 
 /** Light of wide evenly lit things: of the sky, or of the land. */
 @FunctionalInterface
 interface WideLight {
 
-    /** The light that comes from a direction at an instant. */
-    Glow at(Direction direction, Instant at);
+    /** The light that comes from a direction, at any instant. */
+    Function<Instant, Glow> from(Direction direction);
 
     /**
      * Light of one direction.

@@ -162,7 +162,7 @@ final class TrailDrawing {
         double turnDeg = -Math.toDegrees(Math.atan2(end.yMm() - before.yMm(), end.xMm() - before.xMm()));
         double sizeMm = Math.min(letterMm / 3, track.lengthMm() / 4);
         svg.empty("path", "d=\"M0 0L" + SvgText.number(-2 * sizeMm) + " " + SvgText.number(sizeMm / 2) + "V"
-                + SvgText.number(-sizeMm / 2) + "Z\" fill=\"" + ink() + "\" transform=\"translate("
+                + SvgText.number(-sizeMm / 2) + "Z\" fill=\"" + ink() + "\"" + outline(sizeMm / 2) + " transform=\"translate("
                 + SvgText.number(end.xMm()) + " " + SvgText.number(-end.yMm()) + ") rotate(" + SvgText.number(turnDeg)
                 + ")\"");
     }
@@ -171,23 +171,32 @@ final class TrailDrawing {
         if (report.pole().inFrame()) {
             double x = report.pole().xMm().orElseThrow();
             double y = -report.pole().yMm().orElseThrow();
-            String arm = SvgText.number(letterMm / 2);
-            svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(y) + "m-" + arm + " 0h"
-                    + SvgText.number(letterMm) + "m-" + arm + " -" + arm + "v" + SvgText.number(letterMm)
-                    + "\" fill=\"none\" stroke=\"" + ink() + "\" stroke-width=\"" + SvgText.number(letterMm / 12)
-                    + "\"");
+            cross(x, y, ground(), letterMm / 4);
+            cross(x, y, ink(), letterMm / 12);
             written(new TrackRow.PointRow(report.generatedAt(), x, -y - 1.6 * letterMm),
                     Wording.title(report.pole().name()) + " pole");
         }
+    }
+
+    private void cross(double x, double y, String colour, double strokeMm) {
+        String arm = SvgText.number(letterMm / 2);
+        svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(y) + "m-" + arm + " 0h"
+                + SvgText.number(letterMm) + "m-" + arm + " -" + arm + "v" + SvgText.number(letterMm)
+                + "\" fill=\"none\" stroke=\"" + colour + "\" stroke-width=\"" + SvgText.number(strokeMm) + "\"");
     }
 
     /** A name beside a place on the sheet, on the side where there is more room. */
     private void written(TrackRow.PointRow place, String words) {
         boolean left = place.xMm() > 0;
         svg.label(place.xMm() + (left ? -letterMm / 2 : letterMm / 2), -place.yMm() - letterMm / 3,
-                "text-anchor=\"" + (left ? "end" : "start") + "\" font-style=\"italic\" fill=\"" + ink()
-                        + "\" stroke=\"" + ground() + "\" stroke-width=\"" + SvgText.number(letterMm / 5)
-                        + "\" stroke-linejoin=\"round\" paint-order=\"stroke\"", words);
+                "text-anchor=\"" + (left ? "end" : "start") + "\" font-style=\"italic\" fill=\"" + ink() + "\""
+                        + outline(letterMm / 5), words);
+    }
+
+    /** A seam in the colour of the ground, so that marks can be told from dark and light pictures alike. */
+    private String outline(double strokeMm) {
+        return " stroke=\"" + ground() + "\" stroke-width=\"" + SvgText.number(strokeMm)
+                + "\" stroke-linejoin=\"round\" paint-order=\"stroke\"";
     }
 
     private String ink() {

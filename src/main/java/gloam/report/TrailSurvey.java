@@ -69,8 +69,8 @@ public final class TrailSurvey {
         refuseSun();
         List<TrackRow> tracks = new ArrayList<>();
         EnumSet.range(Body.MOON, Body.NEPTUNE).forEach(body -> track(body).ifPresent(tracks::add));
-        catalogue.stream().filter(this::comesNear).flatMap(star -> track(star).stream())
-                .filter(track -> track.records().orElse(true)).forEach(tracks::add);
+        tracks.addAll(catalogue.parallelStream().filter(this::comesNear).flatMap(star -> track(star).stream())
+                .filter(track -> track.records().orElse(true)).toList());
         return report(tracks, now);
     }
 
@@ -125,7 +125,7 @@ public final class TrailSurvey {
         return sheet.filter(exposed -> Double.isFinite(magnitude)).map(exposed -> {
             Trail.Point middle = trail.points().get(trail.points().size() / 2);
             Direction there = question.framing().toSky(middle.xMm(), middle.yMm());
-            ExposedSheet under = exposed.at(there);
+            ExposedSheet under = trail.target() == Body.MOON ? exposed.withoutMoonlight(there) : exposed.at(there);
             double lossMag = exposed.lossMag(there);
             return new TrackRow.Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
                     under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));

@@ -42,14 +42,17 @@ final class Spells {
     private List<Spell> find() {
         List<Double> knots = knots();
         List<Double> bounds = new ArrayList<>(List.of(fromS));
+        boolean held = holds(fromS);
+        int first = held ? 1 : 2;
         for (int i = 1; i < knots.size(); i++) {
-            if (holds(knots.get(i - 1)) != holds(knots.get(i))) {
-                bounds.add(change(knots.get(i - 1), knots.get(i)));
+            if (held != holds(knots.get(i))) {
+                bounds.add(change(held, knots.get(i - 1), knots.get(i)));
+                held = !held;
             }
         }
         bounds.add(toS);
         List<Spell> spells = new ArrayList<>();
-        for (int i = holds(fromS) ? 1 : 2; i < bounds.size(); i += 2) {
+        for (int i = first; i < bounds.size(); i += 2) {
             if (bounds.get(i) > bounds.get(i - 1)) {
                 spells.add(new Spell(bounds.get(i - 1), bounds.get(i)));
             }
@@ -81,20 +84,29 @@ final class Spells {
     static double highest(double fromS, double toS, DoubleUnaryOperator height) {
         double a = fromS;
         double b = toS;
+        double left = b - GOLDEN * (b - a);
+        double right = a + GOLDEN * (b - a);
+        double leftHeight = height.applyAsDouble(left);
+        double rightHeight = height.applyAsDouble(right);
         while (b - a > WITHIN_S) {
-            double left = b - GOLDEN * (b - a);
-            double right = a + GOLDEN * (b - a);
-            if (height.applyAsDouble(left) < height.applyAsDouble(right)) {
+            if (leftHeight < rightHeight) {
                 a = left;
+                left = right;
+                leftHeight = rightHeight;
+                right = a + GOLDEN * (b - a);
+                rightHeight = height.applyAsDouble(right);
             } else {
                 b = right;
+                right = left;
+                rightHeight = leftHeight;
+                left = b - GOLDEN * (b - a);
+                leftHeight = height.applyAsDouble(left);
             }
         }
         return (a + b) / 2;
     }
 
-    private double change(double from, double to) {
-        boolean held = holds(from);
+    private double change(boolean held, double from, double to) {
         double a = from;
         double b = to;
         while (b - a > WITHIN_S) {

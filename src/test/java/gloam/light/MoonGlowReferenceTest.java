@@ -68,7 +68,7 @@ class MoonGlowReferenceTest {
     void agreesWithTheSkyModelOfParanal() {
         // Noll et al. 2012, Jones et al. 2013: zenith V = 18.01 with the full Moon 45° high, 21.83 without.
         // 0.4 mag, because published models differ by 0.3 to 0.4; extinction 0.13 mag as there
-        double moonCdM2 = MoonGlow.luminanceCdM2(MoonGlow.intensity(0, MEAN_KM), 45, 45, 0, 0.13);
+        double moonCdM2 = luminanceCdM2(MoonGlow.intensity(0, MEAN_KM), 45, 45, 0.13);
         double dark = SkyBrightness.ofMagArcsec2(21.83).cdM2();
         assertEquals(18.01, new SkyBrightness(moonCdM2 + dark).magArcsec2(), 0.4);
     }
@@ -112,7 +112,7 @@ class MoonGlowReferenceTest {
     void moonOnTheHorizonLightsTheZenithAsTheSunDoesFourteenMagnitudesFainter() {
         // V of Sun -26.74 (Schaefer), of the full Moon -12.73 (Krisciunas and Schaefer); 0.1 mag because
         // extinction counts
-        double moonCdM2 = MoonGlow.luminanceCdM2(MoonGlow.meanIntensity(0), 90, 0, 0, 0.2);
+        double moonCdM2 = luminanceCdM2(MoonGlow.meanIntensity(0), 90, 0, 0.2);
         assertEquals(TwilightGlow.zenithMagArcsec2(0) + 26.74 - 12.73,
                 new SkyBrightness(moonCdM2).magArcsec2(), 0.1);
     }
@@ -129,5 +129,12 @@ class MoonGlowReferenceTest {
     /** Equation 1 of the paper turned round: nanolamberts to V mag/arcsec². */
     private static double magnitude(double nanolamberts) {
         return (20.7233 - Math.log(nanolamberts / 34.08)) / 0.92104;
+    }
+
+    /** Of the zenith. */
+    private static double luminanceCdM2(double intensity, double separationDeg, double moonAltitudeDeg,
+                                        double extinctionMag) {
+        return MoonGlow.strengthCdM2(intensity, moonAltitudeDeg, extinctionMag)
+                * MoonGlow.scattering(separationDeg) * MoonGlow.scattered(0, extinctionMag);
     }
 }

@@ -62,28 +62,6 @@ class ProofTest {
         }
     }
 
-    @ParameterizedTest
-    @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180", "100, 35, 2027-02-17T19:30:00Z, 60",
-        "255, 25, 2027-02-08T17:40:00Z, 60"})
-    void nodesTwiceAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open, int minutes) {
-        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
-                Sheets.lens(120, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
-        List<Layer> layers = Layer.of(setup.film());
-        SkyMoments sky = new SkyMoments(new SkyLight(EPHEMERIS, setup.site()));
-        LightNodes.Fineness once = LightNodes.Fineness.SMOOTH;
-        LightNodes nodes = LightNodes.of(setup, layers, sky, once);
-        LightNodes finer = LightNodes.of(setup, layers, sky,
-                new LightNodes.Fineness(2 * once.intervals(), once.step().dividedBy(2)));
-        for (int layer = 0; layer < 3; layer++) {
-            for (double right = 0.01; right < 1; right += 0.07) {
-                for (double down = 0.02; down < 1; down += 0.07) {
-                    assertEquals(0, Stops.between(finer.progress(layer, right, down),
-                            nodes.progress(layer, right, down)), 0.02); // as above
-                }
-            }
-        }
-    }
-
     /** A star of V = 0 on the celestial equator, as it crosses the meridian of a site with air that takes nothing. */
     private record Crossing(Site site, Interval open, Star star, Direction aim) {
 

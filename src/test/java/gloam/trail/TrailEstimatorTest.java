@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Projection;
-import gloam.gear.Site;
-import gloam.gear.Skyline;
 import gloam.support.Places;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -222,45 +220,6 @@ class TrailEstimatorTest {
     }
 
     @Test
-    void thePoleStandsAtTheHeightOfTheLatitude() {
-        CelestialPole north = at(52).pole(framing(0, 40, 100, 80));
-        assertTrue(north.north());
-        assertEquals(52, north.direction().altitude().degrees(), 1e-7);
-        assertEquals(100 * Math.tan(Math.toRadians(12)), north.place().orElseThrow().yMm(), 1e-6);
-        assertTrue(north.inFrame());
-        CelestialPole south = at(-31).pole(framing(0, 40, 100, 80));
-        assertFalse(south.north());
-        assertEquals(180, south.direction().azimuth().degrees(), 1e-7);
-        assertFalse(south.inFrame());
-    }
-
-    @Test
-    void starsInTheCornersRunAroundThePoleAsFarAsTheyStandFromIt() {
-        List<StarHere> stars = at(45).starsHere(framing(0, 45, 100, 80), around(3600));
-        assertEquals(List.of(StarHere.Where.values()), stars.stream().map(StarHere::where).toList());
-        StarHere centre = stars.get(0);
-        assertEquals(0, centre.lengthMm(), 1e-6);
-        double radiusMm = 40 * Math.sqrt(2);
-        List<Double> directionsDeg = List.of(225.0, 135.0, 315.0, 45.0); // anticlockwise round the north pole
-        for (int i = 1; i < stars.size(); i++) {
-            StarHere corner = stars.get(i);
-            assertEquals(3600 * TURN * radiusMm, corner.lengthMm(), 1e-6);
-            assertEquals(TURN * radiusMm, corner.motion().speedMmS(), 1e-9);
-            assertEquals(radiusMm * (1 - Math.cos(1800 * TURN)), corner.sagittaMm(), 1e-6);
-            assertEquals(directionsDeg.get(i - 1), corner.motion().direction().degrees(), 1e-6);
-            assertEquals(90 - Math.toDegrees(Math.atan(radiusMm / 100)), corner.star().declinationDeg(),
-                    1e-6);
-        }
-    }
-
-    @Test
-    void cornersOutsideTheImageCircleOfAFisheyeHaveNoStars() {
-        Framing wide = Framing.level(Direction.ZENITH, Cameras.of(10, 80, 80, Projection.EQUISOLID));
-        assertEquals(List.of(StarHere.Where.CENTRE),
-                at(45).starsHere(wide, around(3600)).stream().map(StarHere::where).toList());
-    }
-
-    @Test
     void aFisheyeSeesAStarFromRisingToSetting() {
         Framing wide = Framing.level(Direction.ZENITH, Cameras.of(10, 80, 80, Projection.EQUIDISTANT));
         Interval day = around(2 * Math.PI / TURN);
@@ -270,26 +229,6 @@ class TrailEstimatorTest {
         assertEquals(10 * TURN, trail.middleSpeedMmS(), 1e-12);
         assertEquals(1, trail.stretches().size());
         assertFalse(trail.leavesFrame());
-    }
-
-    @Test
-    void theSkylineHidesWhatIsBelowIt() {
-        Site flat = Places.at(45, 0, 0);
-        Interval day = around(2 * Math.PI / TURN);
-        Star equator = Star.at("", 0, 0);
-        List<Interval> overHorizon = new TrailEstimator(new TurningSky(), flat).airless()
-                .clearOfSkyline(equator, day);
-        assertEquals(1, overHorizon.size());
-        assertEquals(-Math.PI / 2 / TURN, sinceZeroS(overHorizon.get(0).start()), 0.001);
-        assertEquals(Math.PI / 2 / TURN, sinceZeroS(overHorizon.get(0).endExclusive()), 0.001);
-        // A wall from azimuth 80° to 180° hides the eastern half: the star comes out on the meridian.
-        Skyline wall = new Skyline(List.of(new Skyline.Point(80, 0), new Skyline.Point(80, 60),
-                new Skyline.Point(180, 60), new Skyline.Point(180, 0)));
-        Site walled = new Site("walled", flat.latitude(), flat.longitude(), 0, flat.zone(), 21.5, 0.2, wall);
-        List<Interval> overWall = new TrailEstimator(new TurningSky(), walled).airless()
-                .clearOfSkyline(equator, day);
-        assertEquals(1, overWall.size());
-        assertEquals(0, sinceZeroS(overWall.get(0).start()), 0.001);
     }
 
     private static double sinceZeroS(Instant at) {

@@ -11,15 +11,15 @@ import java.time.ZoneId;
  * @param openAt when it opens
  * @param lasts  how long it is open
  */
-record PastOpening(Moment openAt, Duration lasts) {
+record TimedOpening(Moment openAt, Duration lasts) {
 
     /** The opening of a text such as 2027-02-08T20:10/40m. */
-    static PastOpening parse(String text) {
+    static TimedOpening parse(String text) {
         int slash = text.lastIndexOf('/');
         if (slash < 0) {
             throw new BadInput("expected an opening such as 2027-02-08T20:10/40m, found \"" + text + "\"");
         }
-        return new PastOpening(Moment.parse(text.substring(0, slash)), Converters.duration(text.substring(slash + 1)));
+        return new TimedOpening(Moment.parse(text.substring(0, slash)), Converters.duration(text.substring(slash + 1)));
     }
 
     /** The span meant at a site whose clocks keep that zone. */

@@ -1,0 +1,121 @@
+package gloam.proof;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.exposure.FilmPlane;
+import gloam.exposure.LightCurve;
+import gloam.exposure.ProgressCurve;
+import gloam.film.FilmStock;
+import gloam.film.Reciprocity;
+import gloam.gear.Frame;
+import gloam.light.SkyLight;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.trail.Framing;
+import gloam.trail.Track;
+import gloam.trail.TrailEstimator;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LightMeshTest {
+
+    private static final Ephemeris EPHEMERIS = new AnalyticEphemeris();
+    private static final Frame FRAME = new Frame(80, 80);
+    private static final FilmStock FILM = Sheets.mono(Reciprocity.power(1.3, 1));
+    /** What shows of 0.02 stops at the mid-tone of a print of slope 1.4 a tenfold; a print shows less of it in white. */
+    private static final double SHOWS_DENSITY = 0.02 * Math.log10(2) * 1.4;
+
+    /** The first quarter, the full and the old Moon, each in the frame: as the shutter opens, and how long. */
+    @ParameterizedTest
+    @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-20T22:00:00Z, 60, 11", "2027-02-20T23:00:00Z, 180, 45",
+        "2027-02-28T05:00:00Z, 20, 22"})
+    void everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(String open, int minutes, double fNumber) {
+        SheetSetup setup = moonlit(Sheets.open(open, minutes), fNumber);
+        Raster raster = Raster.of(FRAME, 1000);
+        double[] progress = mesh(setup, FILM, raster, LightMesh.Fineness.MOON)[0];
+        SkyLight sky = new SkyLight(EPHEMERIS, setup.site());
+        Map<Instant, SkyLight.Moment> moments = new HashMap<>();
+        Interval whole = setup.whole();
+        Track moon = new TrailEstimator(EPHEMERIS, setup.site()).track(setup.framing(), Body.MOON, whole);
+        int looked = 0;
+        for (double share = -0.05; share < 1.1; share += 0.21) {
+            Framing.Point on = moon.at(whole.start().plusMillis(
+                    (long) (1000 * whole.seconds() * Math.max(0, Math.min(1, share))))).orElseThrow();
+            for (int column = (int) raster.column(on.xMm()) - 60; column <= raster.column(on.xMm()) + 60; column += 5) {
+                int row = (int) raster.row(on.yMm()) + (column * 7 % 13 - 6);
+                if (column < 0 || column > 999 || row < 0 || row > 999) {
+                    continue;
+                }
+                Direction seen = setup.framing().toSky(raster.xMm(column), raster.yMm(row));
+                double cosine = seen.to(setup.framing().aim()).cos();
+                LightCurve light = at -> Math.pow(cosine, 4) * FilmPlane.illuminanceLx(setup.lens(), fNumber,
+                        moments.computeIfAbsent(at, sky::moment).at(seen).total());
+                // the Moon moves by its own radius in a minute: fifteen looks in it
+                double expected = new ProgressCurve(FILM, light, whole, Duration.ofSeconds(4))
+                        .progress(whole.start(), whole.endExclusive());
+                assertEquals(FILM.tone().density(expected), FILM.tone().density(progress[row * 1000 + column]),
+                        SHOWS_DENSITY, column + ", " + row);
+                looked++;
+            }
+        }
+        assertTrue(looked > 80);
+    }
+
+    private static SheetSetup moonlit(Interval open, double fNumber) {
+        TrailEstimator estimator = new TrailEstimator(EPHEMERIS, Places.MID_NORTH);
+        Direction moon = estimator.direction(Body.MOON, open.middle());
+        assertTrue(moon.altitude().degrees() > 5);
+        Direction aim = new Direction(moon.azimuth().plus(Angle.ofDegrees(3)),
+                moon.altitude().minus(Angle.ofDegrees(2)));
+        return Sheets.setup(Places.MID_NORTH, aim, Sheets.lens(120, fNumber, 0.15), FRAME, FILM, open);
+    }
+
+    private static double[][] mesh(SheetSetup setup, FilmStock film, Raster raster, LightMesh.Fineness fineness) {
+        return LightMesh.progress(raster, new PointProgress(setup, Layer.of(film),
+                new SkyMoments(new SkyLight(EPHEMERIS, setup.site()))), fineness);
+    }
+
+    /** A dark, a moonlit and a dusk sky, and a wide frame on a horizon in dusk. */
+    @ParameterizedTest
+    @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180, 120", "100, 35, 2027-02-17T19:30:00Z, 60, 120",
+        "200, 25, 2027-02-08T17:40:00Z, 60, 120", "75, 5, 2027-02-08T17:40:00Z, 240, 40"})
+    void cellsManyTimesAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open, int minutes,
+                                                   double focalLengthMm) {
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
+                Sheets.lens(focalLengthMm, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
+        Raster raster = Raster.of(FRAME, 60);
+        double[][] usual = mesh(setup, setup.film(), raster, LightMesh.Fineness.SMOOTH);
+        double[][] finer = mesh(setup, setup.film(), raster,
+                new LightMesh.Fineness(60, Duration.ofMinutes(5)));
+        for (int layer = 0; layer < 3; layer++) {
+            for (int pixel = 0; pixel < usual[layer].length; pixel++) {
+                assertEquals(FILM.tone().density(finer[layer][pixel]), FILM.tone().density(usual[layer][pixel]),
+                        SHOWS_DENSITY);
+            }
+        }
+    }
+
+    @Test
+    void everyPixelOfAnOddFrameIsPaintedOnce() {
+        Frame odd = new Frame(90, 35);
+        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(0, 60), Sheets.lens(300, 11, 0.05), odd,
+                FILM, Sheets.open("2027-02-06T21:00:00Z", 10));
+        for (int longSidePx : List.of(16, 17, 333)) {
+            for (double value : mesh(setup, FILM, Raster.of(odd, longSidePx), LightMesh.Fineness.SMOOTH)[0]) {
+                assertTrue(value > 0);
+            }
+        }
+    }
+}
