@@ -1,12 +1,7 @@
 package gloam.ephemeris;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The stars to magnitude 6, by their places at J2000.0: proper motion and parallax are not known.
@@ -19,27 +14,17 @@ public final class StarCatalogue {
     private static final String RESOURCE = "/gloam/ephemeris/stars.tsv";
     private static final String HIPPARCOS = "HIP ";
 
+    private final List<Row> rows;
     private final List<Star> stars;
-    private final Map<String, Star> byName;
-    private final Map<String, List<Star>> byConstellation;
 
-    private StarCatalogue(List<Star> stars, Map<String, Star> byName, Map<String, List<Star>> byConstellation) {
-        this.stars = stars;
-        this.byName = byName;
-        this.byConstellation = byConstellation;
+    private StarCatalogue(List<Row> rows) {
+        this.rows = rows;
+        this.stars = rows.stream().map(Row::star).toList();
     }
 
     /** The catalogue in the jar, read at the first call. */
     public static StarCatalogue builtIn() {
         return BuiltIn.CATALOGUE;
-    }
-
-    private static StarCatalogue read() {
-        List<Row> rows = TextResource.rows(RESOURCE, Row::of);
-        Map<String, Star> byName = new HashMap<>();
-        rows.forEach(row -> row.names().forEach(name -> byName.putIfAbsent(key(name), row.star())));
-        return new StarCatalogue(rows.stream().map(Row::star).toList(), byName, rows.stream().collect(
-                Collectors.groupingBy(Row::constellation, Collectors.mapping(Row::star, Collectors.toList()))));
     }
 
     /** All stars, brightest first. */
@@ -53,47 +38,49 @@ public final class StarCatalogue {
      * brighter.
      */
     public Optional<Star> named(String name) {
-        return Optional.ofNullable(byName.get(key(name)));
+        String wanted = name.strip();
+        return rows.stream().filter(row -> !wanted.isEmpty() && row.isCalled(wanted)).map(Row::star).findFirst();
     }
 
     /** The lettered and numbered stars of a constellation, brightest first. */
     public List<Star> in(Constellation constellation) {
-        return List.copyOf(byConstellation.getOrDefault(constellation.abbreviation(), List.of()));
-    }
-
-    private static String key(String name) {
-        return name.strip().toLowerCase(Locale.ROOT);
+        return rows.stream().filter(row -> row.constellation().equals(constellation.abbreviation())).map(Row::star)
+                .toList();
     }
 
     /** Holds the catalogue in the jar from the first call on. */
     private static final class BuiltIn {
 
-        static final StarCatalogue CATALOGUE = read();
+        static final StarCatalogue CATALOGUE = new StarCatalogue(TextResource.rows(RESOURCE, Row::of));
     }
 
-    /** A row of the table: the star, all it is called, the usual name first, and its constellation's letters. */
-    private record Row(Star star, List<String> names, String constellation) {
+    /**
+     * A row of the table.
+     *
+     * @param star  the star by the usual one of its names
+     * @param hip   its number in the Hipparcos catalogue
+     * @param bayer its letter, {@code flamsteed} its number in the {@code constellation}, {@code proper} its name, each
+     *              empty where it has none
+     */
+    private record Row(Star star, String hip, String bayer, String flamsteed, String constellation, String proper) {
 
         static Row of(String[] fields) {
-            List<String> names = names(fields);
             double colourBv = fields[4].isEmpty() ? Double.NaN : Double.parseDouble(fields[4]);
-            return new Row(new Star(names.get(0), Double.parseDouble(fields[1]),
-                    Double.parseDouble(fields[2]), 0, 0,
-                    Double.parseDouble(fields[3]), colourBv), names, fields[7]);
+            return new Row(new Star(usualName(fields), Double.parseDouble(fields[1]), Double.parseDouble(fields[2]), 0, 0,
+                    Double.parseDouble(fields[3]), colourBv), fields[0], fields[5], fields[6], fields[7], fields[8]);
         }
 
-        private static List<String> names(String[] fields) {
-            List<String> names = new ArrayList<>();
+        private static String usualName(String[] fields) {
             if (!fields[8].isEmpty()) {
-                names.add(fields[8]);
+                return fields[8];
             }
-            for (int letterOrNumber = 5; letterOrNumber <= 6; letterOrNumber++) {
-                if (!fields[letterOrNumber].isEmpty()) {
-                    names.add(fields[letterOrNumber] + " " + fields[7]);
-                }
-            }
-            names.add(HIPPARCOS + fields[0]);
-            return names;
+            String inConstellation = fields[5].isEmpty() ? fields[6] : fields[5];
+            return inConstellation.isEmpty() ? HIPPARCOS + fields[0] : inConstellation + " " + fields[7];
+        }
+
+        boolean isCalled(String name) {
+            return name.equalsIgnoreCase(proper) || name.equalsIgnoreCase(bayer + " " + constellation)
+                    || name.equalsIgnoreCase(flamsteed + " " + constellation) || name.equalsIgnoreCase(HIPPARCOS + hip);
         }
     }
 }

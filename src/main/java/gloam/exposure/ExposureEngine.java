@@ -1,6 +1,7 @@
 package gloam.exposure;
 
 import gloam.film.FilmStock;
+import gloam.film.FittedReciprocity;
 import gloam.film.Reciprocity;
 import gloam.units.Interval;
 import gloam.units.Stops;
@@ -89,16 +90,20 @@ public final class ExposureEngine {
 
     /**
      * Standard deviation of a tone in stops: sky model and speed, both steepened by the law, and the law
-     * itself, half a stop inside what its source covers and half a stop more a decade beyond.
+     * itself, half a stop inside what its source covers and half a stop more a decade beyond. Of a film fitted to
+     * judged sheets speed and law are as well known as these tell.
      *
      * @param meteredS metered time of the mid-tone in s, which tells how dim the light is
      */
     public static double spreadStops(FilmStock film, double meteredS) {
         Reciprocity law = film.reciprocity();
-        double decadesBeyond = Math.max(0, Math.log10(meteredS / law.coveredToS()));
-        double lawStops = law instanceof Reciprocity.None
-                ? 0 : RECIPROCITY_STOPS + RECIPROCITY_STOPS_PER_DECADE * decadesBeyond;
-        return Math.hypot(lawStops, law.exponentAt(meteredS) * Math.hypot(SKY_STOPS, SPEED_STOPS));
+        double steepness = law.exponentAt(meteredS);
+        double beyondStops =
+                RECIPROCITY_STOPS_PER_DECADE * Math.max(0, Math.log10(meteredS / law.coveredToS()));
+        double filmStops = law instanceof Reciprocity.None ? steepness * SPEED_STOPS
+                : law instanceof FittedReciprocity fitted ? Math.hypot(fitted.doubtStops(meteredS), beyondStops)
+                : Math.hypot(RECIPROCITY_STOPS + beyondStops, steepness * SPEED_STOPS);
+        return Math.hypot(filmStops, steepness * SKY_STOPS);
     }
 
     private static ProgressCurve curve(FilmStock film, LightCurve light, Interval span) {

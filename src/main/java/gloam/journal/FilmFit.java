@@ -2,6 +2,8 @@ package gloam.journal;
 
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
+import gloam.film.FittedReciprocity;
+import gloam.film.FittedReciprocity.Doubt;
 import gloam.units.Stops;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -92,10 +94,14 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
 
     /** The fitted film; its name says so. The published film itself where no sheet could be used. */
     public FilmStock film() {
-        FilmGrid grid = posterior.grid();
-        return used.isEmpty() ? published()
-                : grid.film(published().name() + FITTED + used.size() + (used.size() == 1 ? " sheet)" : " sheets)"),
-                        posterior.speedOffsetStops().mean(), posterior.mean(grid.failureScales()), coveredToS);
+        if (used.isEmpty()) {
+            return published();
+        }
+        double scale = posterior.mean(posterior.grid().failureScales());
+        Doubt doubt = posterior.doubt();
+        return posterior.grid().film(
+                published().name() + FITTED + used.size() + (used.size() == 1 ? " sheet)" : " sheets)"),
+                posterior.speedOffsetStops().mean(), law -> new FittedReciprocity(law, scale, coveredToS, doubt));
     }
 
     /** The name of a film without what a fit adds to it. */

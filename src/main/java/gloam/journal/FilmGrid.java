@@ -3,10 +3,12 @@ package gloam.journal;
 import gloam.film.FilmStock;
 import gloam.film.FilmStock.Layer;
 import gloam.film.FittedReciprocity;
+import gloam.film.FittedReciprocity.Doubt;
 import gloam.film.Reciprocity;
 import gloam.units.Stops;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -136,15 +138,15 @@ public final class FilmGrid {
 
     /** One film of the grid. */
     FilmStock film(int film) {
-        return film(published.name(), offsetsStops[film / STEPS], scales[film % STEPS],
-                published.reciprocity().coveredToS());
+        return film(published.name(), offsetsStops[film / STEPS],
+                law -> new FittedReciprocity(law, scales[film % STEPS], law.coveredToS(), Doubt.NONE));
     }
 
-    /** A film of that speed and failure, its law backed up to a metered time. */
-    FilmStock film(String name, double speedOffsetStops, double scale, double coveredToS) {
+    /** A film of that speed, the laws of its layers fitted. */
+    FilmStock film(String name, double speedOffsetStops, UnaryOperator<Reciprocity> fitted) {
         List<Layer> layers = published.layers().stream().map(layer -> new Layer(layer.name(),
                 layer.reciprocity() instanceof Reciprocity.None ? layer.reciprocity()
-                        : new FittedReciprocity(layer.reciprocity(), scale, coveredToS))).toList();
+                        : fitted.apply(layer.reciprocity()))).toList();
         return new FilmStock(name, published.iso(), published.kind(), layers, published.tone(), speedOffsetStops,
                 published.source());
     }

@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.film.FittedReciprocity.Doubt;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -57,6 +58,11 @@ public final class Posterior {
         double product = mean(IntStream.range(0, weights.length)
                 .mapToDouble(film -> offsets[film] * exponents[film]).toArray());
         return sds < 1e-12 ? 0 : (product - mean(offsets) * mean(exponents)) / sds;
+    }
+
+    /** How well speed and failure are known together. */
+    Doubt doubt() {
+        return new Doubt(speedOffsetStops().sd(), estimate(grid.failureScales()).sd(), correlation());
     }
 
     /** Chance that an observation is a wrong note. */

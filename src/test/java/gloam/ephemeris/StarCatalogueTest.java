@@ -45,6 +45,7 @@ class StarCatalogueTest {
         assertEquals(vega, CATALOGUE.named(" α Lyr ").orElseThrow());
         assertEquals(vega, CATALOGUE.named("3 Lyr").orElseThrow());
         assertTrue(CATALOGUE.named("no such star").isEmpty());
+        assertTrue(CATALOGUE.named(" ").isEmpty());
     }
 
     @Test

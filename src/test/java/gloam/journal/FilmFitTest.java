@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.Films;
+import gloam.film.FittedReciprocity;
 import gloam.film.Reciprocity;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +46,19 @@ class FilmFitTest {
         // one tone alone cannot tell a slow film from a steep one
         assertTrue(fit.posterior().correlation() < -0.3);
         assertEquals(300, fit.coveredToS(), 1e-6);
+    }
+
+    /** The fitted film's own doubt, to first order, against the spread over all films of the grid. */
+    @Test
+    void theFittedFilmKnowsHowWellItIsKnown() {
+        FilmFit fit = FilmFit.of(FILM, sheets(ToneWord.DARK, 6));
+        for (double publishedMeteredS : new double[] {30, 300, 1500}) {
+            double gridStops = fit.posterior().estimate(fit.posterior().grid().log2CorrectedS(publishedMeteredS)).sd();
+            double meteredS = publishedMeteredS * fit.film().midToneLxS() / FILM.midToneLxS();
+            // second order in a doubt of half a stop and a third of the failure
+            assertEquals(gridStops, ((FittedReciprocity) fit.film().reciprocity()).doubtStops(meteredS), 0.05 * gridStops);
+        }
+        assertTrue(ExposureEngine.spreadStops(fit.film(), 300) < ExposureEngine.spreadStops(FILM, 300));
     }
 
     @Test
