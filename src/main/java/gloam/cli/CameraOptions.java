@@ -7,6 +7,7 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -30,7 +31,7 @@ final class CameraOptions {
 
     @Option(names = "--focal-length", paramLabel = "MM",
             description = "Focal length in mm (default: the trip's, else " + FOCAL_LENGTH_MM + ").")
-    private Optional<Double> focalLengthMm;
+    private Optional<Quantity> focalLengthMm;
 
     @Option(names = "--frame", paramLabel = "WxH",
             description = "Width and height of the frame in mm (default: the trip's).")
@@ -38,7 +39,7 @@ final class CameraOptions {
 
     @Option(names = "--focus", paramLabel = "M",
             description = "Focus distance in metres (default: the trip's, else infinity).")
-    private Optional<Double> focusM;
+    private Optional<Quantity> focusM;
 
     @Option(names = "--transmittance", paramLabel = "SHARE",
             description = "Share of light the glass passes, 0.2 to 1 (default: the trip's, else " + TRANSMITTANCE + ").")
@@ -51,11 +52,11 @@ final class CameraOptions {
     @Option(names = "--corner-stops", paramLabel = "STOPS",
             description = "Light lost to the lens's mount in the frame's corner at the widest f-number, beyond the "
             + "projection's fall-off, 0 to 4; gone two stops below (default: the trip's, else 0).")
-    private Optional<Double> cornerStops;
+    private Optional<Quantity> cornerStops;
 
     @Option(names = "--spot", paramLabel = "UM",
             description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
-    private Optional<Double> spotUm;
+    private Optional<Quantity> spotUm;
 
     @Option(names = "--projection", paramLabel = "NAME",
             description = "How the lens maps angles: rectilinear, equidistant "
@@ -64,7 +65,7 @@ final class CameraOptions {
 
     @Option(names = "--filter", paramLabel = "STOPS",
             description = "Light taken by a filter in stops (default: the trip's, else 0).")
-    private Optional<Double> filterStops;
+    private Optional<Quantity> filterStops;
 
     /** The lens, its f-numbers those asked for. */
     Lens lens(Optional<Camera> trips) {

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Star;
+import gloam.gear.Coordinates;
 import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
@@ -8,7 +9,9 @@ import gloam.gear.Projection;
 import gloam.report.OutputFormat;
 import gloam.store.Nearest;
 import gloam.trail.Framing;
+import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -21,21 +24,15 @@ import java.time.temporal.ChronoField;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 
 /** Turns the text of options into values. */
 final class Converters {
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
-    private static final Pattern DURATION =
-            Pattern.compile("(?:(\\d+(?:\\.\\d+)?)h)?(?:(\\d+(?:\\.\\d+)?)m)?(?:(\\d+(?:\\.\\d+)?)s)?");
     /** Years of four digits only, so that no date is beyond what clocks can reckon. */
     private static final DateTimeFormatter DATE = new DateTimeFormatterBuilder().appendValue(ChronoField.YEAR, 4)
             .appendPattern("-MM-dd").toFormatter(Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final Pattern FRAME = Pattern.compile("([\\d.]+)\\s*[xX×]\\s*([\\d.]+)");
 
     private Converters() {
     }
@@ -43,12 +40,14 @@ final class Converters {
     /** Makes a command line and its commands use these. */
     static void register(CommandLine commandLine) {
         commandLine.registerConverter(Double.class, Converters::number)
-                .registerConverter(Duration.class, Converters::duration)
+                .registerConverter(Quantity.class, Quantity::new)
+                .registerConverter(Duration.class, Quantity::duration)
+                .registerConverter(Coordinates.class, Coordinates::of)
                 .registerConverter(LocalDate.class, Converters::date)
                 .registerConverter(ZoneId.class, Converters::zone)
                 .registerConverter(Moment.class, Moment::parse)
                 .registerConverter(PastOpening.class, PastOpening::parse)
-                .registerConverter(Frame.class, Converters::frame)
+                .registerConverter(Frame.class, Frame::of)
                 .registerConverter(Framing.Point.class, Converters::point)
                 .registerConverter(Projection.class, Converters::projection)
                 .registerConverter(Star.class, Converters::star)
@@ -57,44 +56,11 @@ final class Converters {
 
     /** A plain decimal number. */
     static double number(String text) {
-        if (!NUMBER.matcher(text.strip()).matches()) {
-            throw new BadInput("expected a number, found \"" + text + "\"");
+        Quantity number = new Quantity(text);
+        if (!number.plain()) {
+            throw new BadInput("expected a plain number, found \"" + text + "\"");
         }
-        return Double.parseDouble(text.strip());
-    }
-
-    /** A length of time such as 30s, 18m, 1h50m or PT18M, more than nothing. */
-    static Duration duration(String text) {
-        Duration duration = text.toUpperCase(Locale.ROOT).startsWith("P") ? iso(text) : inParts(text);
-        if (duration.isZero() || duration.isNegative() || duration.compareTo(Duration.ofDays(10)) > 0) {
-            throw new BadInput("duration " + text + " is outside 1 ms … 240 h");
-        }
-        return duration;
-    }
-
-    private static Duration iso(String text) {
-        try {
-            return Duration.parse(text);
-        } catch (DateTimeParseException strange) {
-            throw notADuration(text);
-        }
-    }
-
-    private static Duration inParts(String text) {
-        Matcher parts = DURATION.matcher(text.strip().toLowerCase(Locale.ROOT));
-        if (text.isBlank() || !parts.matches()) {
-            throw notADuration(text);
-        }
-        double seconds = part(parts.group(1)) * 3600 + part(parts.group(2)) * 60 + part(parts.group(3));
-        return Duration.ofMillis(Math.round(seconds * 1000));
-    }
-
-    private static double part(String digits) {
-        return digits == null ? 0 : Double.parseDouble(digits);
-    }
-
-    private static BadInput notADuration(String text) {
-        return new BadInput("expected a duration such as 30s, 18m, 1h50m or PT18M, found \"" + text + "\"");
+        return Double.parseDouble(number.text());
     }
 
     /** A date such as 2027-02-06. */
@@ -114,15 +80,6 @@ final class Converters {
             throw new BadInput("zone \"" + text + "\" is unknown; " + Nearest.to(text, ZoneId.getAvailableZoneIds())
                     .map(near -> "did you mean " + near + "?").orElse("give a name such as Europe/Madrid or UTC"));
         }
-    }
-
-    /** A frame such as 80x80 in mm. */
-    static Frame frame(String text) {
-        Matcher sides = FRAME.matcher(text.strip());
-        if (!sides.matches()) {
-            throw new BadInput("expected width and height in mm such as 80x80, found \"" + text + "\"");
-        }
-        return new Frame(number(sides.group(1)), number(sides.group(2)));
     }
 
     /** A place on the sheet such as 10,-25 in mm. */
@@ -169,8 +126,26 @@ final class Converters {
             if (parts.length != 2) {
                 throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
             }
-            return Lens.transmittanceOf(FNumbers.exact(Lens.F_NUMBER.check(number(parts[0]))),
+            return Lens.transmittanceOf(FNumbers.of(parts[0]),
                     FNumbers.exact(Lens.T_NUMBER.check(number(parts[1]))));
+        }
+    }
+
+    /** A latitude. */
+    static final class Latitude implements ITypeConverter<Angle> {
+
+        @Override
+        public Angle convert(String text) {
+            return Coordinates.latitude(text);
+        }
+    }
+
+    /** A longitude. */
+    static final class Longitude implements ITypeConverter<Angle> {
+
+        @Override
+        public Angle convert(String text) {
+            return Coordinates.longitude(text);
         }
     }
 
@@ -179,8 +154,7 @@ final class Converters {
 
         @Override
         public Double convert(String text) {
-            double number = number(text.strip().toLowerCase(Locale.ROOT).replaceFirst("^f/?", ""));
-            return FNumbers.exact(Lens.F_NUMBER.check(number));
+            return FNumbers.of(text);
         }
     }
 }

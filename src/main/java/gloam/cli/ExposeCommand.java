@@ -10,6 +10,7 @@ import gloam.report.KnownSky;
 import gloam.report.Report;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,7 @@ final class ExposeCommand extends ReportingCommand {
     @Option(names = "--tone", paramLabel = "STOPS",
             description = "Tone wanted of the sky, or with --ground of the ground, in stops from the film's mid-tone "
                     + "(default: 0).")
-    private Optional<Double> toneStops;
+    private Optional<Quantity> toneStops;
 
     @Option(names = "--lasts", paramLabel = "DURATION",
             description = "How long the shutter is open, such as 1h50m; tells the tone instead of the time.")
@@ -66,7 +67,7 @@ final class ExposeCommand extends ReportingCommand {
     @Option(names = "--least-difference", paramLabel = "DENSITY",
             description = "Difference from the sky's tone by which a trail shows, in density (default: "
                     + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").")
-    private Optional<Double> leastDifference;
+    private Optional<Quantity> leastDifference;
 
     ExposeCommand(Session session) {
         super(session);
@@ -81,8 +82,8 @@ final class ExposeCommand extends ReportingCommand {
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
-                FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
-                        leastDifference.orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY)), unknown());
+                leastDifference.map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
+                        density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
         return new ExposureSurvey(session::ephemeris, question).report(session.now());
     }
 
@@ -102,8 +103,8 @@ final class ExposeCommand extends ReportingCommand {
         if (sheets.isPresent() && !openings.isEmpty()) {
             throw new BadInput("--sheets cannot go with --open: other sheets have not been open before");
         }
+        double tone = toneStops.map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
         return lasts.<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
-                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(
-                        FromOption.checked("--tone", Wish.TONE, toneStops.orElse(0.0)), sheets.orElse(1))));
+                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(tone, sheets.orElse(1))));
     }
 }

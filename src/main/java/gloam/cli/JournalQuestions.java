@@ -41,10 +41,9 @@ final class JournalQuestions {
     /** The answers as options. */
     List<String> asked() {
         EXPOSURE.forEach(this::ask);
-        while (answer("Opened, such as 2027-02-08T21:35 (empty when there is no further opening): ").map(open -> {
-            options.addAll(List.of("--open=" + open, "--close=" + answer("  closed: ").orElse("")));
-            return open;
-        }).isPresent()) {
+        Question opening = new Question("--open", "Open, such as 2027-02-08T21:35/4h or 2027-02-08T21:35/2027-02-09T01:35 "
+                + "(empty when there is no further opening): ");
+        while (ask(opening)) {
             continue;
         }
         OUTCOME.forEach(this::ask);
@@ -52,8 +51,11 @@ final class JournalQuestions {
         return List.copyOf(options);
     }
 
-    private void ask(Question question) {
-        answer(question.text).ifPresent(answer -> options.add(question.option + "=" + answer));
+    /** Whether there was an answer. */
+    private boolean ask(Question question) {
+        Optional<String> answer = answer(question.text);
+        answer.ifPresent(given -> options.add(question.option + "=" + given));
+        return answer.isPresent();
     }
 
     private Optional<String> answer(String question) {

@@ -6,6 +6,7 @@ import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -24,15 +25,15 @@ final class OutcomeOptions {
 
     @Option(names = "--tone-stops", paramLabel = "STOPS",
             description = "The sky's tone measured, in stops from the film's mid-tone.")
-    private Optional<Double> toneStops;
+    private Optional<Quantity> toneStops;
 
     @Option(names = "--tone-spread", paramLabel = "STOPS", defaultValue = "" + Verdict.USUAL_SPREAD_STOPS,
             description = "Its standard deviation, that of the light included (default: ${DEFAULT-VALUE}).")
-    private double toneSpreadStops;
+    private Quantity toneSpreadStops;
 
     @Option(names = "--faintest", paramLabel = "MAG",
             description = "V magnitude of the faintest star or planet seen in the trails near the centre.")
-    private Optional<Double> faintestMag;
+    private Optional<Quantity> faintestMag;
 
     @Option(names = "--kept", negatable = true, description = "Whether the sheet is a keeper.")
     private Optional<Boolean> kept;

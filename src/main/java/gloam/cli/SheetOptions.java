@@ -16,9 +16,9 @@ import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -42,30 +41,27 @@ final class SheetOptions {
     @Option(names = "--sheet", paramLabel = "N", description = "Number of the sheet in the plan.")
     private Optional<Integer> sheet;
 
-    @Option(names = "--open", paramLabel = "INSTANT",
-            description = "When the shutter opened, such as 2027-02-08T21:00 by the site's clocks, or with an offset "
-                    + "(default: the plan's). May be given more than once, each with its --close.")
-    private List<Moment> opens = new ArrayList<>();
-
-    @Option(names = "--close", paramLabel = "INSTANT", description = "When it closed.")
-    private List<Moment> closes = new ArrayList<>();
+    @Option(names = "--open", paramLabel = "OPENING",
+            description = "When the shutter was open, such as 2027-02-08T21:00/40m by the site's clocks, or "
+                    + "INSTANT/INSTANT (default: the plan's). May be given more than once.")
+    private List<PastOpening> opened = new ArrayList<>();
 
     @Option(names = "--azimuth", paramLabel = "DEG",
             description = "Where the camera pointed, from north through east (default: the plan's).")
-    private Optional<Double> azimuthDeg;
+    private Optional<Quantity> azimuthDeg;
 
     @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera pointed (default: the plan's).")
-    private Optional<Double> altitudeDeg;
+    private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
             description = "Measured brightness of the sky at the frame's centre, V mag/arcsec² (default: computed).")
-    private Optional<Double> skyMagArcsec2;
+    private Optional<Quantity> skyMagArcsec2;
 
     @Option(names = "--batch", paramLabel = "NAME", defaultValue = "", description = "The pack or batch of the film.")
     private String batch;
 
     @Option(names = "--temperature", paramLabel = "C", description = "Temperature in °C.")
-    private Optional<Double> temperatureC;
+    private Optional<Quantity> temperatureC;
 
     @Mixin
     private SiteOptions place;
@@ -78,7 +74,7 @@ final class SheetOptions {
 
     /** Whether an exposure is told at all. */
     boolean given() {
-        return plan.isPresent() || !opens.isEmpty();
+        return plan.isPresent() || !opened.isEmpty();
     }
 
     /** The exposure. */
@@ -142,21 +138,8 @@ final class SheetOptions {
     }
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {
-        if (opens.size() != closes.size()) {
-            throw new BadInput("every --open INSTANT needs its --close INSTANT; there are " + opens.size() + " and "
-                    + closes.size());
-        }
-        List<Interval> openings = IntStream.range(0, opens.size()).mapToObj(i -> opening(i, zone)).toList();
-        return openings.isEmpty() ? List.of(planned.orElseThrow().open()) : openings;
-    }
-
-    private Interval opening(int i, ZoneId zone) {
-        Instant open = FromOption.of("--open", () -> opens.get(i).in(zone));
-        Instant close = FromOption.of("--close", () -> closes.get(i).in(zone));
-        if (!open.isBefore(close)) {
-            throw new BadInput("the shutter closes at " + close + ", not after it opens at " + open + " (--close)");
-        }
-        return new Interval(open, close);
+        return opened.isEmpty() ? List.of(planned.orElseThrow().open()) : opened.stream()
+                .map(opening -> FromOption.of("--open", () -> opening.in(zone))).toList();
     }
 
     private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {

@@ -10,6 +10,7 @@ import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
@@ -29,10 +30,10 @@ final class ShotOptions {
 
     @Option(names = "--azimuth", paramLabel = "DEG",
             description = "Where the camera points, from north through east.")
-    private Optional<Double> azimuthDeg;
+    private Optional<Quantity> azimuthDeg;
 
     @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera points.")
-    private Optional<Double> altitudeDeg;
+    private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--aim", paramLabel = "TARGET",
             description = "Instead of azimuth and altitude: the body, the star "
@@ -46,7 +47,7 @@ final class ShotOptions {
 
     @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
             description = "The camera turned about its axis, clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
-    private double rollDeg;
+    private Quantity rollDeg;
 
     @Option(names = "--from", paramLabel = "INSTANT",
             description = "When the shutter opens, such as 2027-02-08T21:00 by the site's clocks, or with an offset.")
@@ -56,14 +57,14 @@ final class ShotOptions {
             description = "How long it is open, such as 30s, 18m, 1h50m or PT18M.")
     private Optional<Duration> lasts;
 
-    @Option(names = "--open", paramLabel = "INSTANT/DURATION", description = "An opening, such as "
+    @Option(names = "--open", paramLabel = "OPENING", description = "An opening, such as "
             + "2027-02-08T21:00/10m, in place of --from and --lasts or besides. May be given more than once.")
     private List<PastOpening> openings = new ArrayList<>();
 
     @Option(names = "--length", paramLabel = "MM",
             description = "Instead of --lasts: so long that the trail of the "
             + "star or body aimed at, or of a star at the centre, has that length.")
-    private Optional<Double> lengthMm;
+    private Optional<Quantity> lengthMm;
 
     /**
      * One sheet's worth of pointing and opening.

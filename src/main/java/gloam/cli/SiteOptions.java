@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.gear.Coordinates;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
@@ -8,6 +9,7 @@ import gloam.store.Nearest;
 import gloam.store.TripFile;
 import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 
 /** Where: a trip file, or a place given directly. */
@@ -31,25 +34,31 @@ final class SiteOptions {
             description = "One of the trip's sites (default: all, or the first where only one can be looked at).")
     private Optional<String> site;
 
-    @Option(names = "--lat", paramLabel = "DEG", description = "Latitude in degrees, north positive.")
-    private Optional<Double> latitudeDeg;
+    @Option(names = "--place", paramLabel = "PLACE", description = "Latitude, longitude and if wanted height, such as "
+            + "40.41,-1.23,1320 or \"40°24'36\"N 1°13'48\"W\", or ISO 6709 such as +40.41-001.23+1320/.")
+    private Optional<Coordinates> place;
 
-    @Option(names = "--lon", paramLabel = "DEG", description = "Longitude in degrees, east positive.")
-    private Optional<Double> longitudeDeg;
+    @Option(names = "--lat", paramLabel = "DEG", converter = Converters.Latitude.class,
+            description = "Latitude, north positive: 40.41, 40°24'36\"N or 40:24:36.")
+    private Optional<Angle> latitude;
 
-    @Option(names = "--height", paramLabel = "M", description = "Height in metres.")
-    private Optional<Double> heightM;
+    @Option(names = "--lon", paramLabel = "DEG", converter = Converters.Longitude.class,
+            description = "Longitude, east positive, written likewise.")
+    private Optional<Angle> longitude;
+
+    @Option(names = "--height", paramLabel = "M", description = "Height in metres, or with its unit.")
+    private Optional<Quantity> heightM;
 
     @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of the site, such as Europe/Madrid.")
     private Optional<ZoneId> zone;
 
     @Option(names = "--dark-sky", paramLabel = "MAG",
             description = "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").")
-    private Optional<Double> darkSky;
+    private Optional<Quantity> darkSky;
 
     @Option(names = "--extinction", paramLabel = "MAG",
             description = "Light lost at the zenith in magnitudes (default: clear air at the site's height).")
-    private Optional<Double> extinctionMag;
+    private Optional<Quantity> extinctionMag;
 
     @Option(names = "--sea-horizon",
             description = "The site looks out over the sea from its height: the skyline lies below the level.")
@@ -91,26 +100,63 @@ final class SiteOptions {
     }
 
     private Site directSite() {
-        List<String> missing = new ArrayList<>();
-        List.of("--lat", "--lon", "--height", "--zone").stream()
-                .filter(option -> direct().get(option).isEmpty()).forEach(missing::add);
-        if (!missing.isEmpty()) {
-            throw new BadInput("where is not said; give --trip FILE, or add " + String.join(", ", missing));
-        }
-        double latitude = FromOption.checked("--lat", Site.LATITUDE, latitudeDeg.orElseThrow());
-        double longitude = FromOption.checked("--lon", Site.LONGITUDE, longitudeDeg.orElseThrow());
-        double height = FromOption.checked("--height", Site.HEIGHT, heightM.orElseThrow());
+        Coordinates where = coordinates();
+        double height = where.heightM().orElseThrow();
         double clearMag = Math.round(Atmosphere.clearExtinctionMag(height) * 1000) / 1000.0;
-        return new Site(coordinates(latitude, longitude), Angle.ofDegrees(latitude),
-                Angle.ofDegrees(longitude), height, zone.orElseThrow(),
-                FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.orElse(DARK_SKY_MAG_ARCSEC2)),
-                FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.orElse(clearMag)),
+        return new Site(named(where), where.latitude(), where.longitude(), height, zone(),
+                darkSky.map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
+                extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(clearMag),
                 seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 
-    private static String coordinates(double latitude, double longitude) {
-        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitude), latitude < 0 ? "S" : "N",
-                Math.abs(longitude), longitude < 0 ? "W" : "E");
+    /** The place given directly, its height with it. */
+    private Coordinates coordinates() {
+        if (place.isPresent() && (latitude.isPresent() || longitude.isPresent())) {
+            throw new BadInput("--place and --lat, --lon say the same; give one of the two");
+        }
+        if (place.flatMap(known -> known.heightM().stream().boxed().findFirst()).isPresent() && heightM.isPresent()) {
+            throw new BadInput("the height is given twice; leave out --height or the one in --place");
+        }
+        refuseMissing();
+        double height = heightM.map(metres -> FromOption.checked("--height", Site.HEIGHT, metres))
+                .orElseGet(() -> place.orElseThrow().heightM().orElseThrow());
+        return new Coordinates(latitude.orElseGet(() -> place.orElseThrow().latitude()),
+                longitude.orElseGet(() -> place.orElseThrow().longitude()), OptionalDouble.of(height));
+    }
+
+    private ZoneId zone() {
+        return zone.orElseThrow();
+    }
+
+    private void refuseMissing() {
+        List<String> missing = new ArrayList<>();
+        boolean high = heightM.isPresent() || place.filter(known -> known.heightM().isPresent()).isPresent();
+        boolean nowhere = place.isEmpty() && latitude.isEmpty() && longitude.isEmpty();
+        if (nowhere) {
+            missing.add("--place LAT,LON,HEIGHT");
+        }
+        if (place.isEmpty() && !nowhere && latitude.isEmpty()) {
+            missing.add("--lat");
+        }
+        if (place.isEmpty() && !nowhere && longitude.isEmpty()) {
+            missing.add("--lon");
+        }
+        if (!nowhere && !high) {
+            missing.add("--height");
+        }
+        if (zone.isEmpty()) {
+            missing.add("--zone");
+        }
+        if (!missing.isEmpty()) {
+            throw new BadInput("where is not said; give --trip FILE, or add " + String.join(", ", missing));
+        }
+    }
+
+    private static String named(Coordinates where) {
+        double latitudeDeg = where.latitude().degrees();
+        double longitudeDeg = where.longitude().degrees();
+        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitudeDeg), latitudeDeg < 0 ? "S" : "N",
+                Math.abs(longitudeDeg), longitudeDeg < 0 ? "W" : "E");
     }
 
     private void refuseMixture() {
@@ -127,8 +173,9 @@ final class SiteOptions {
 
     private Map<String, Optional<?>> direct() {
         Map<String, Optional<?>> options = new LinkedHashMap<>();
-        options.put("--lat", latitudeDeg);
-        options.put("--lon", longitudeDeg);
+        options.put("--place", place);
+        options.put("--lat", latitude);
+        options.put("--lon", longitude);
         options.put("--height", heightM);
         options.put("--zone", zone);
         options.put("--dark-sky", darkSky);

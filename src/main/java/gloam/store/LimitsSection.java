@@ -75,7 +75,8 @@ final class LimitsSection {
         try {
             return LocalTime.parse(item.text());
         } catch (DateTimeParseException bad) {
-            throw item.fault("expected a time such as 22:30, found " + Shown.quoted(item.text()));
+            throw item.fault("expected a time such as 22:30, found " + Shown.quoted(item.text())
+                    + ". Write hours and minutes of a day of 24 hours, with two digits each.");
         }
     }
 }

@@ -37,8 +37,14 @@ class TripFileErrorsTest {
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
         latitude-deg: 41 | latitude-deg: 95 | 4:19 sites[0].latitude-deg: latitude 95 deg is outside -90 … 90 deg
-        latitude-deg: 41 | latitude-deg: north | 4:19 sites[0].latitude-deg: expected degrees, found "north". Write \
-        a plain number, -90 … 90 deg.
+        latitude-deg: 41 | latitude-deg: north | 4:19 sites[0].latitude-deg: latitude "north" is not understood. Write \
+        degrees, such as 40.41, 40°24′36″N or 40:24:36
+        latitude-deg: 41 | latitude-deg: 41°W | 4:19 sites[0].latitude-deg: latitude "41°W" is not understood. Give a sign \
+        or one of the letters N and S, such as 40.41, 40°24′36″N or 40:24:36
+        latitude-deg: 41 | latitude-deg: 41¶    place: 41N 2W | 4:19 sites[0].latitude-deg: stands beside place; keep one \
+        of the two
+        height-m: 1000 | height-m: 1000 s | 6:15 sites[0].height-m: expected metres, found "1000 s". Units that fit: km, m, \
+        ft, in, cm, mm, um.
         latitude-deg: 41 | latitude-deg: "41" | 4:19 sites[0].latitude-deg: expected degrees, found "41". Take its \
         quotes away.
         latitude-deg: 41 | latitude-deg: 041 | 4:19 sites[0].latitude-deg: expected degrees, found "041". Write a \
@@ -69,7 +75,8 @@ class TripFileErrorsTest {
         f-numbers: [11, 16, 45] | f-numbers: [] | 9:78 camera.f-numbers: number of f-numbers 0 is outside 1 … 60
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: 0.1 | 9:93 camera.focus-m: focus distance 0.1 m is not \
         beyond the focal length 120 mm. Give metres from the lens to the subject.
-        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected infinity, found "far"
+        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected metres, found "far". \
+        Write a plain number, 0.1 m and more, or infinity.
         f-numbers: [11, 16, 45] | f-numbers: [11], projection: rectlinear | 9:96 camera.projection: expected \
         rectilinear, equidistant or equisolid, found "rectlinear". Did you mean rectilinear?
         f-numbers: [11, 16, 45] | f-numbers: [11], corner-stops: 5 | 9:98 camera.corner-stops: loss in the corner 5 \
@@ -96,7 +103,8 @@ class TripFileErrorsTest {
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
         is below least, 20
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
-        wishes[0].time-of-night.from: expected a time such as 22:30, found "late"
+        wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write hours and minutes of a day of 24 hours, \
+        with two digits each.
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
