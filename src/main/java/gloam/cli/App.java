@@ -44,6 +44,7 @@ public final class App {
 
     static CommandLine commandLine(Session session) {
         CommandLine gloam = new CommandLine(new GloamCommand())
+                .addSubcommand(new InitCommand(session))
                 .addSubcommand(new NightsCommand(session))
                 .addSubcommand(new SkyCommand(session))
                 .addSubcommand(new ExposeCommand(session))
@@ -51,7 +52,10 @@ public final class App {
                 .addSubcommand(new ProofCommand(session))
                 .addSubcommand(new PlanCommand(session))
                 .addSubcommand(JournalCommand.with(session))
-                .addSubcommand(new CheckCommand(session));
+                .addSubcommand(new CheckCommand(session))
+                .addSubcommand(new HelpCommand(session))
+                .addSubcommand(new CompletionCommand(session));
+        OptionSections.shorten(gloam);
         Converters.register(gloam);
         return gloam.setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))

@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** The camera: the trip's, with whatever is given changed. */
@@ -100,6 +101,12 @@ final class CameraOptions {
         List<Double> all = trips.isPresent() || fNumbers.isEmpty() ? base.fNumbers() : fNumbers;
         return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
                 whole.halfDiagonalMm(), Collections.min(all));
+    }
+
+    /** Whether anything of a camera is said. */
+    boolean given() {
+        return !fNumbers.isEmpty() || Stream.of(focalLengthMm, frame, focusM, transmittance, tStopTransmittance, cornerStops,
+                spotUm, projection, filterStops).anyMatch(Optional::isPresent);
     }
 
     /** The frame, if it is said. */

@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
 /** Adds a sheet to the journal, or a later word on one. */
 @Command(name = "add", description = "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
         + "nothing is said.",
-        footer = "gloam journal add --journal journal.jsonl --film instant-mono-640 --f-number 11 --lat 41.05 --lon -2.15"
-                + " --height 1080 --zone Europe/Madrid --azimuth 0 --altitude 41 --open 2027-02-08T21:35/4h"
+        footer = "gloam journal add --journal journal.jsonl --film instant-mono-640 --f-number 11 --zone Europe/Madrid"
+                + " --place 41.05,-2.15,1080 --azimuth 0 --altitude 41 --open 2027-02-08T21:35/4h"
                 + " --tone dark --kept")
 final class JournalAddCommand extends ReportingCommand {
 
@@ -38,7 +38,7 @@ final class JournalAddCommand extends ReportingCommand {
     private JournalOptions journal;
 
     @Option(names = "--corrects", paramLabel = "ENTRY",
-            description = "The entry that this one takes the place of; what is not given stays as it was.")
+            description = "The entry this one takes the place of; what is not given stays.")
     private Optional<String> corrects;
 
     @Option(names = "--withdraw", description = "Take the corrected sheet out altogether.")

@@ -22,7 +22,7 @@ final class KnownSkyOptions {
     private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--preview-f-number", paramLabel = "N", converter = Converters.FNumber.class,
-            description = "F-number of a digital frame that looked right (default: the trip's preview).")
+            description = "F-number of a digital frame that looked right (default: the trip's).")
     private Optional<Double> previewFNumber;
 
     @Option(names = "--preview-iso", paramLabel = "N", description = "Its ISO setting.")

@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 final class OutcomeOptions {
 
     @Option(names = "--tone", paramLabel = "WORD", converter = Word.class,
-            description = "The sky's tone: black, very-dark, dark, middle, light or white; gloam journal guide shows them.")
+            description = "The sky's tone: black, very-dark, dark, middle, light or white.")
     private Optional<ToneWord> tone;
 
     @Option(names = "--tone-stops", paramLabel = "STOPS",
@@ -32,15 +32,15 @@ final class OutcomeOptions {
     private Quantity toneSpreadStops;
 
     @Option(names = "--faintest", paramLabel = "MAG",
-            description = "V magnitude of the faintest star or planet seen in the trails near the centre.")
+            description = "V magnitude of the faintest trail seen near the centre.")
     private Optional<Quantity> faintestMag;
 
     @Option(names = "--kept", negatable = true, description = "Whether the sheet is a keeper.")
     private Optional<Boolean> kept;
 
     @Option(names = "--spoiled-by", paramLabel = "WHAT", split = ",", converter = Cause.class,
-            description = "What spoiled it: cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, "
-                    + "early-close, double-exposure, development, old-film or other.")
+            description = "cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, early-close, "
+                    + "double-exposure, development, old-film or other.")
     private List<Spoiler> spoiledBy = new ArrayList<>();
 
     /** The outcome. */

@@ -35,26 +35,25 @@ final class SheetOptions {
     private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--plan", paramLabel = "FILE",
-            description = "A plan saved as JSON: aim, film, f-number and times of one of its sheets; needs --trip.")
+            description = "A plan saved as JSON, for aim, film, f-number and times; needs --trip.")
     private Optional<Path> plan;
 
     @Option(names = "--sheet", paramLabel = "N", description = "Number of the sheet in the plan.")
     private Optional<Integer> sheet;
 
     @Option(names = "--open", paramLabel = "OPENING",
-            description = "When the shutter was open, such as 2027-02-08T21:00/40m by the site's clocks, or "
-                    + "INSTANT/INSTANT (default: the plan's). May be given more than once.")
+            description = "When it was open, such as 2027-02-08T21:00/40m (default: the plan's). Repeatable.")
     private List<PastOpening> opened = new ArrayList<>();
 
     @Option(names = "--azimuth", paramLabel = "DEG",
-            description = "Where the camera pointed, from north through east (default: the plan's).")
+            description = "Where it pointed, from north through east (default: the plan's).")
     private Optional<Quantity> azimuthDeg;
 
-    @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera pointed (default: the plan's).")
+    @Option(names = "--altitude", paramLabel = "DEG", description = "How high it pointed (default: the plan's).")
     private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
-            description = "Measured brightness of the sky at the frame's centre, V mag/arcsec² (default: computed).")
+            description = "Measured sky at the frame's centre, V mag/arcsec² (default: computed).")
     private Optional<Quantity> skyMagArcsec2;
 
     @Option(names = "--batch", paramLabel = "NAME", defaultValue = "", description = "The pack or batch of the film.")

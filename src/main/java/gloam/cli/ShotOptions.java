@@ -36,34 +36,31 @@ final class ShotOptions {
     private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--aim", paramLabel = "TARGET",
-            description = "Instead of azimuth and altitude: the body, the star "
-            + "by name or the place RA,DEC in degrees that stands at --at-frame at mid exposure.")
+            description = "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.")
     private Optional<String> aim;
 
     @Option(names = "--at-frame", paramLabel = "X,Y",
-            description = "Where on the frame it stands, in mm from the centre "
-            + "to the right and up (default: 0,0).")
+            description = "Where on the frame, in mm from the centre to the right and up (default: 0,0).")
     private Optional<Framing.Point> place;
 
     @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
-            description = "The camera turned about its axis, clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
+            description = "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
     private Quantity rollDeg;
 
     @Option(names = "--from", paramLabel = "INSTANT",
-            description = "When the shutter opens, such as 2027-02-08T21:00 by the site's clocks, or with an offset.")
+            description = "When it opens, such as 2027-02-08T21:00 by the site's clocks.")
     private Optional<String> from;
 
     @Option(names = "--lasts", paramLabel = "DURATION",
-            description = "How long it is open, such as 30s, 18m, 1h50m or PT18M.")
+            description = "How long it is open, such as 30s, 18m or 1h50m.")
     private Optional<Duration> lasts;
 
     @Option(names = "--open", paramLabel = "OPENING", description = "An opening, such as "
-            + "2027-02-08T21:00/10m, in place of --from and --lasts or besides. May be given more than once.")
+            + "2027-02-08T21:00/10m, besides --from or instead. Repeatable.")
     private List<PastOpening> openings = new ArrayList<>();
 
     @Option(names = "--length", paramLabel = "MM",
-            description = "Instead of --lasts: so long that the trail of the "
-            + "star or body aimed at, or of a star at the centre, has that length.")
+            description = "Instead of --lasts: until the trail of what is aimed at is so long.")
     private Optional<Quantity> lengthMm;
 
     /**

@@ -7,18 +7,15 @@ import gloam.light.Atmosphere;
 import gloam.planner.Trip;
 import gloam.store.Nearest;
 import gloam.store.TripFile;
-import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import java.nio.file.Path;
-import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where: a trip file, or a place given directly. */
@@ -34,23 +31,8 @@ final class SiteOptions {
             description = "One of the trip's sites (default: all, or the first where only one can be looked at).")
     private Optional<String> site;
 
-    @Option(names = "--place", paramLabel = "PLACE", description = "Latitude, longitude and if wanted height, such as "
-            + "40.41,-1.23,1320 or \"40°24'36\"N 1°13'48\"W\", or ISO 6709 such as +40.41-001.23+1320/.")
-    private Optional<Coordinates> place;
-
-    @Option(names = "--lat", paramLabel = "DEG", converter = Converters.Latitude.class,
-            description = "Latitude, north positive: 40.41, 40°24'36\"N or 40:24:36.")
-    private Optional<Angle> latitude;
-
-    @Option(names = "--lon", paramLabel = "DEG", converter = Converters.Longitude.class,
-            description = "Longitude, east positive, written likewise.")
-    private Optional<Angle> longitude;
-
-    @Option(names = "--height", paramLabel = "M", description = "Height in metres, or with its unit.")
-    private Optional<Quantity> heightM;
-
-    @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of the site, such as Europe/Madrid.")
-    private Optional<ZoneId> zone;
+    @Mixin
+    private PlaceOptions place;
 
     @Option(names = "--dark-sky", paramLabel = "MAG",
             description = "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").")
@@ -100,56 +82,14 @@ final class SiteOptions {
     }
 
     private Site directSite() {
-        Coordinates where = coordinates();
+        place.refuseMissing("give --trip FILE, or add ", true);
+        Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
         double clearMag = Math.round(Atmosphere.clearExtinctionMag(height) * 1000) / 1000.0;
-        return new Site(named(where), where.latitude(), where.longitude(), height, zone(),
+        return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
                 darkSky.map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
                 extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(clearMag),
                 seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
-    }
-
-    /** The place given directly, its height with it. */
-    private Coordinates coordinates() {
-        if (place.isPresent() && (latitude.isPresent() || longitude.isPresent())) {
-            throw new BadInput("--place and --lat, --lon say the same; give one of the two");
-        }
-        if (place.flatMap(known -> known.heightM().stream().boxed().findFirst()).isPresent() && heightM.isPresent()) {
-            throw new BadInput("the height is given twice; leave out --height or the one in --place");
-        }
-        refuseMissing();
-        double height = heightM.map(metres -> FromOption.checked("--height", Site.HEIGHT, metres))
-                .orElseGet(() -> place.orElseThrow().heightM().orElseThrow());
-        return new Coordinates(latitude.orElseGet(() -> place.orElseThrow().latitude()),
-                longitude.orElseGet(() -> place.orElseThrow().longitude()), OptionalDouble.of(height));
-    }
-
-    private ZoneId zone() {
-        return zone.orElseThrow();
-    }
-
-    private void refuseMissing() {
-        List<String> missing = new ArrayList<>();
-        boolean high = heightM.isPresent() || place.filter(known -> known.heightM().isPresent()).isPresent();
-        boolean nowhere = place.isEmpty() && latitude.isEmpty() && longitude.isEmpty();
-        if (nowhere) {
-            missing.add("--place LAT,LON,HEIGHT");
-        }
-        if (place.isEmpty() && !nowhere && latitude.isEmpty()) {
-            missing.add("--lat");
-        }
-        if (place.isEmpty() && !nowhere && longitude.isEmpty()) {
-            missing.add("--lon");
-        }
-        if (!nowhere && !high) {
-            missing.add("--height");
-        }
-        if (zone.isEmpty()) {
-            missing.add("--zone");
-        }
-        if (!missing.isEmpty()) {
-            throw new BadInput("where is not said; give --trip FILE, or add " + String.join(", ", missing));
-        }
     }
 
     private static String named(Coordinates where) {
@@ -172,12 +112,7 @@ final class SiteOptions {
     }
 
     private Map<String, Optional<?>> direct() {
-        Map<String, Optional<?>> options = new LinkedHashMap<>();
-        options.put("--place", place);
-        options.put("--lat", latitude);
-        options.put("--lon", longitude);
-        options.put("--height", heightM);
-        options.put("--zone", zone);
+        Map<String, Optional<?>> options = new LinkedHashMap<>(place.options());
         options.put("--dark-sky", darkSky);
         options.put("--extinction", extinctionMag);
         options.put("--sea-horizon", seaHorizon ? Optional.of(true) : Optional.empty());
