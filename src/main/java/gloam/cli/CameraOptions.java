@@ -59,7 +59,7 @@ final class CameraOptions {
             description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
     private Optional<Quantity> spotUm;
 
-    @Option(names = "--projection", paramLabel = "NAME",
+    @Option(names = "--projection", paramLabel = "NAME", completionCandidates = Candidates.Projections.class,
             description = "How the lens maps angles: rectilinear, equidistant "
             + "or equisolid (default: the trip's, else rectilinear).")
     private Optional<Projection> projection;

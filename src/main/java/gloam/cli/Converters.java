@@ -93,8 +93,7 @@ final class Converters {
 
     /** A projection by its name. */
     static Projection projection(String text) {
-        List<String> names = Arrays.stream(Projection.values())
-                .map(known -> known.name().toLowerCase(Locale.ROOT)).toList();
+        List<String> names = Candidates.words(Projection.values());
         if (!names.contains(text.toLowerCase(Locale.ROOT))) {
             throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.to(text, names)
                     .map(near -> "did you mean " + near + "?").orElse("it is one of " + String.join(", ", names)));

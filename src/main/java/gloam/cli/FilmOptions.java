@@ -5,7 +5,6 @@ import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.store.FilmFile;
 import gloam.units.BadInput;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -13,7 +12,7 @@ import picocli.CommandLine.Option;
 /** The film: a named one or the trip's, with speed and reciprocity law changed if they are given. */
 final class FilmOptions {
 
-    @Option(names = "--film", paramLabel = "NAME|FILE", completionCandidates = Names.class,
+    @Option(names = "--film", paramLabel = "NAME|FILE", completionCandidates = Candidates.Films.class,
             description = "A built-in film or a film's file (default: the trip's).")
     private Optional<String> name;
 
@@ -56,15 +55,5 @@ final class FilmOptions {
         return new FilmStock(film.name(),
                 iso.map(speed -> FromOption.checked("--iso", FilmStock.ISO, speed)).orElse(film.iso()), film.kind(),
                 layers, film.tone(), film.speedOffsetStops(), film.source());
-    }
-
-    /** The names of the built-in films, for a shell to complete. */
-    static final class Names extends ArrayList<String> {
-
-        private static final long serialVersionUID = 1L;
-
-        Names() {
-            super(FilmFile.names());
-        }
     }
 }

@@ -72,7 +72,7 @@ final class InitCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "DATE", description = "Evening of the last night.")
     private Optional<LocalDate> to;
 
-    @Option(names = "--film", paramLabel = "NAME", completionCandidates = FilmOptions.Names.class,
+    @Option(names = "--film", paramLabel = "NAME", completionCandidates = Candidates.Films.class,
             description = "A built-in film (default: " + FILM + ").")
     private Optional<String> film;
 

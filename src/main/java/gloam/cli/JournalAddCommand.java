@@ -22,9 +22,7 @@ import picocli.CommandLine.Spec;
 /** Adds a sheet to the journal, or a later word on one. */
 @Command(name = "add", description = "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
         + "nothing is said.",
-        footer = "gloam journal add --journal journal.jsonl --film instant-mono-640 --f-number 11 --zone Europe/Madrid"
-                + " --place 41.05,-2.15,1080 --azimuth 0 --altitude 41 --open 2027-02-08T21:35/4h"
-                + " --tone dark --kept")
+        footer = "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark --kept")
 final class JournalAddCommand extends ReportingCommand {
 
     private static final Outcome UNKNOWN =

@@ -8,7 +8,6 @@ import gloam.store.Nearest;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +18,7 @@ import picocli.CommandLine.Option;
 /** How a sheet came out: as it was said before, with whatever is given changed. */
 final class OutcomeOptions {
 
-    @Option(names = "--tone", paramLabel = "WORD", converter = Word.class,
+    @Option(names = "--tone", paramLabel = "WORD", completionCandidates = Candidates.Tones.class, converter = Word.class,
             description = "The sky's tone: black, very-dark, dark, middle, light or white.")
     private Optional<ToneWord> tone;
 
@@ -39,6 +38,7 @@ final class OutcomeOptions {
     private Optional<Boolean> kept;
 
     @Option(names = "--spoiled-by", paramLabel = "WHAT", split = ",", converter = Cause.class,
+            completionCandidates = Candidates.Spoilers.class,
             description = "cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, early-close, "
                     + "double-exposure, development, old-film or other.")
     private List<Spoiler> spoiledBy = new ArrayList<>();
@@ -58,8 +58,7 @@ final class OutcomeOptions {
     }
 
     private static <E extends Enum<E>> E constant(String text, E[] constants) {
-        List<String> words = Arrays.stream(constants)
-                .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList();
+        List<String> words = Candidates.words(constants);
         int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
         if (index < 0) {
             throw new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""

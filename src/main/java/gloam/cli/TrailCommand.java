@@ -69,7 +69,7 @@ final class TrailCommand extends ReportingCommand {
             description = "That star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.")
     private List<Star> stars = new ArrayList<>();
 
-    @Option(names = "--level", paramLabel = "BODY",
+    @Option(names = "--level", paramLabel = "BODY", completionCandidates = Candidates.Bodies.class,
             description = "When the body's trail runs level in the nights --from to --to, and the aim.")
     private Optional<String> level;
 

@@ -24,26 +24,27 @@ class CompletionTest {
     @BeforeEach
     void script() throws Exception {
         Files.writeString(folder.resolve("gloam.bash"), Run.of("completion").out());
-        Files.createFile(folder.resolve("trip.yaml"));
     }
 
     @Test
-    void isValidBash() throws Exception {
+    void isValidBashThatLeavesFilesToTheShell() throws Exception {
         assertEquals("", bash("-n", "gloam.bash"));
+        assertTrue(Files.readString(folder.resolve("gloam.bash")).contains("\ncomplete -F _complete_gloam -o default gloam "));
     }
 
     @ParameterizedTest
     @CsvSource({"gloam pl, plan", "gloam jou, journal", "gloam journal gui, guide", "gloam plan --tr, --trip",
         "gloam expose --film instant-m, instant-mono-640", "gloam plan --format htm, html",
         "gloam trail --projection equid, equidistant", "gloam journal add --tone very, very-dark",
-        "gloam trail --level satu, saturn", "gloam plan --trip tri, trip.yaml", "gloam help nigh, nights"})
+        "gloam trail --level satu, saturn"})
     void completes(String typed, String completed) throws Exception {
         assertTrue(Arrays.asList(completions(typed).split("\\s+")).contains(completed), completions(typed));
     }
 
+    /** Calls what {@code complete} was given; {@code compopt} works only below a key, so it does nothing here. */
     private String completions(String typed) throws Exception {
         List<String> words = List.of(typed.split(" "));
-        return bash("-c", "source ./gloam.bash; COMP_WORDS=(" + typed + "); COMP_CWORD=" + (words.size() - 1)
+        return bash("-c", "compopt() { :; }; source ./gloam.bash; COMP_WORDS=(" + typed + "); COMP_CWORD=" + (words.size() - 1)
                 + "; COMP_LINE='" + typed + "'; COMP_POINT=" + typed.length() + "; $(complete -p gloam | sed -E "
                 + "'s/.*-F ([^ ]+).*/\\1/') gloam '" + words.get(words.size() - 1) + "' '" + words.get(words.size() - 2)
                 + "'; echo \"${COMPREPLY[@]}\"");
