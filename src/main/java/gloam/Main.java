@@ -15,11 +15,16 @@ public final class Main {
     private Main() {
     }
 
-    /** Runs the command line and leaves with its exit code. */
+    /** Runs the command line and leaves with its exit code; the version is told before anything else is loaded. */
     public static void main(String[] args) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
+        int exit = App.DONE;
+        if (args.length == 1 && args[0].equals("--version")) {
+            out.println(App.version());
+        } else {
+            exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
+        }
         out.flush();
         err.flush();
         System.exit(exit);

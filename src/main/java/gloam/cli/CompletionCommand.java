@@ -7,7 +7,7 @@ import picocli.CommandLine.Spec;
 
 /** Prints what makes a shell complete commands, options and their values. */
 @Command(name = "completion", description = "Print the script that makes bash or zsh complete commands and options.",
-        mixinStandardHelpOptions = true, versionProvider = GloamCommand.Version.class, synopsisHeading = "Usage: ",
+        mixinStandardHelpOptions = true, versionProvider = Version.class, synopsisHeading = "Usage: ",
         descriptionHeading = "%n", footerHeading = "%nExample, for a line of ~/.bashrc:%n",
         footer = "source <(gloam completion)")
 final class CompletionCommand implements Runnable {

@@ -2,8 +2,11 @@ package gloam.cli;
 
 import gloam.store.Nearest;
 import gloam.units.BadInput;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,7 +16,7 @@ import picocli.CommandLine.Spec;
 
 /** Explains a command with all its options. */
 @Command(name = "help", description = "Explain a command with all its options.", mixinStandardHelpOptions = true,
-        versionProvider = GloamCommand.Version.class, synopsisHeading = "Usage: ", descriptionHeading = "%n",
+        versionProvider = Version.class, synopsisHeading = "Usage: ", descriptionHeading = "%n",
         parameterListHeading = "%n", footerHeading = "%nExamples:%n",
         footer = {"gloam help journal add", "gloam help plan --man | man -l -"})
 final class HelpCommand implements Runnable {
@@ -23,6 +26,10 @@ final class HelpCommand implements Runnable {
 
     @Option(names = "--man", description = "As a page for man.")
     private boolean man;
+
+    @Option(names = "--into", paramLabel = "FOLDER",
+            description = "With --man: the pages of the command and all below it, a file each, in that folder.")
+    private Optional<Path> folder;
 
     @Spec
     private CommandSpec spec;
@@ -35,16 +42,27 @@ final class HelpCommand implements Runnable {
 
     @Override
     public void run() {
+        if (folder.isPresent() && !man) {
+            throw new BadInput("--into tells where pages go; add --man");
+        }
         CommandLine command = App.commandLine(session);
         for (String word : words) {
             command = below(command, word);
         }
-        if (man) {
+        if (folder.isPresent()) {
+            write(command, folder.get());
+        } else if (man) {
             spec.commandLine().getOut().print(new ManPage(command.getCommandSpec()).text());
         } else {
             OptionSections.explain(command);
             command.usage(spec.commandLine().getOut());
         }
+    }
+
+    private static void write(CommandLine command, Path folder) {
+        ManPage page = new ManPage(command.getCommandSpec());
+        OutputFile.write(folder.resolve(page.name() + ".1"), page.text().getBytes(StandardCharsets.UTF_8));
+        command.getSubcommands().values().forEach(below -> write(below, folder));
     }
 
     private static CommandLine below(CommandLine command, String word) {

@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
 
 /** Writes a trip file to begin with. */
 @Command(name = "init", description = "Write a commented trip file for a place and a camera; asks, on a terminal, for what "
-        + "is not given.", mixinStandardHelpOptions = true, versionProvider = GloamCommand.Version.class, sortOptions = false,
+        + "is not given.", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
         abbreviateSynopsis = true, synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
         footerHeading = "%nExample:%n", footer = "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
                 + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16")

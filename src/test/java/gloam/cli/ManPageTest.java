@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -61,6 +62,16 @@ class ManPageTest {
         assertTrue(!text.contains("warning") && !text.contains("error:"), text);
         assertTrue(text.replaceAll("\\s+", " ").contains(" NAME " + command.getCommandSpec().qualifiedName("-") + " - "), text);
         assertTrue(text.contains("--help"), text);
+    }
+
+    @Test
+    void allPagesAreWrittenIntoAFolder() throws IOException {
+        assertEquals(0, Run.of("help", "--man", "--into", folder.toString()).exit());
+        for (CommandLine command : commands().toList()) {
+            ManPage page = new ManPage(command.getCommandSpec());
+            assertEquals(page.text(), Files.readString(folder.resolve(page.name() + ".1")));
+        }
+        assertEquals(2, Run.of("help", "--into", folder.toString()).exit());
     }
 
     @ParameterizedTest
