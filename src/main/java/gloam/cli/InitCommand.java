@@ -47,7 +47,7 @@ import picocli.CommandLine.Spec;
 final class InitCommand implements Callable<Integer> {
 
     /** A box of one's own making: an example, said to be one in the file. */
-    private static final Camera EXAMPLE = new Camera("camera", new Lens(120,
+    private static final Camera EXAMPLE = new Camera("My camera", new Lens(120,
             Stream.of(11, 16, 22, 32, 45, 64, 90).map(FNumbers::exact).toList(), 0.9, Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
     private static final String FILM = "instant-mono-640";

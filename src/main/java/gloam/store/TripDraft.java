@@ -32,19 +32,27 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final double LOWEST_AIM_DEG = 20;
     private static final double HIGHEST_AIM_DEG = 70;
     private static final int COORDINATE_DECIMALS = 6;
+    private static final int COMMENT_COLUMN = 42;
 
     /** The file's text, in YAML. */
     public String text() {
-        return HEAD.formatted(quoted(site), quoted(site), number(where.latitude().degrees()),
+        return aligned(HEAD.formatted(quoted(site), quoted(site), number(where.latitude().degrees()),
                 number(where.longitude().degrees()), number(where.heightM().orElse(0)),
-                where.heightM().isPresent() ? "" : "                       # not given: sea level",
+                where.heightM().isPresent() ? "" : "\tnot given: sea level",
                 zone.getId(), firstNight, lastNight) + cameraText() + WISHES.formatted(film, sheets, round(),
-                across());
+                across()));
+    }
+
+    /** The text with what stands behind tabs as comments below each other. */
+    private static String aligned(String text) {
+        return text.lines().map(line -> line.split("\t", 2)).map(parts -> parts.length < 2 ? parts[0]
+                : String.format(Locale.ROOT, "%-" + COMMENT_COLUMN + "s  # %s", parts[0], parts[1]))
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     private String cameraText() {
         Lens lens = camera.lens();
-        return CAMERA.formatted(cameraGiven ? "" : "    # an example: put your own in its place", quoted(camera.name()),
+        return CAMERA.formatted(cameraGiven ? "" : "\tan example: put your own in its place", quoted(camera.name()),
                 number(lens.focalLengthMm()), number(camera.frame().widthMm()), number(camera.frame().heightMm()),
                 lens.fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", ")),
                 Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
@@ -56,7 +64,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private String round() {
         return Math.abs(where.latitude().degrees()) >= LEAST_POLE_ALTITUDE_DEG ? """
                   - name: Wheel about the pole
-                    pole: {roll-deg: 0}                # the pole in the middle of the frame
+                    pole: {roll-deg: 0}\tthe pole in the middle of the frame
                 """ : """
                   - name: Stars rise steeply
                     point: {azimuth-deg: 90, altitude-deg: 45}
@@ -86,17 +94,17 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             # gloam plan --trip FILE    makes the timetable
             title: %s
 
-            sites:                                 # one or more; a night is spent at one of them
+            sites:\tone or more; a night is spent at one of them
               - name: %s
-                latitude-deg: %s             # north positive; 41°03′N will do too
-                longitude-deg: %s            # east positive
+                latitude-deg: %s\tnorth positive; 41°03′N will do too
+                longitude-deg: %s\teast positive
                 height-m: %s%s
                 zone: %s
-                # dark-sky-mag-arcsec2: 21.6       # the moonless zenith; larger is darker. Measure it, or leave it so
-                # extinction-mag: 0.3              # haze; left out, it is reckoned for clear air
-                # skyline: skyline.csv             # azimuth_deg,altitude_deg of the hills around
+                # dark-sky-mag-arcsec2: 21.6\tthe moonless zenith; larger is darker. Measure it, or leave it so
+                # extinction-mag: 0.3\thaze; left out, it is reckoned for clear air
+                # skyline: skyline.csv\tazimuth_deg,altitude_deg of the hills around
 
-            nights: {from: %s, to: %s}    # dates of the evenings
+            nights: {from: %s, to: %s}\tdates of the evenings
 
             """;
 
@@ -106,38 +114,38 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               focal-length-mm: %s
               frame-mm: {width: %s, height: %s}
               f-numbers: [%s]
-              focus-m: %s                    # the distance it is focused at; infinity for the stars
-              transmittance: %s                  # share of the light that the glass passes
-              spot-um: %s                         # width of a star's spot by lens and film
+              focus-m: %s\tthe distance it is focused at; infinity for the stars
+              transmittance: %s\tshare of the light that the glass passes
+              spot-um: %s\twidth of a star's spot by lens and film
               filter-stops: %s
-              projection: %s            # or a fisheye's: equidistant, equisolid
-              corner-stops: %s                     # light the mount takes from the corner at the widest f-number
-              changeover-min: %s                   # from closing one sheet to opening the next
+              projection: %s\tor a fisheye's: equidistant, equisolid
+              corner-stops: %s\tlight the mount takes from the corner at the widest f-number
+              changeover-min: %s\tfrom closing one sheet to opening the next
 
             """;
 
     private static final String WISHES = """
-            film: %s               # built in; for your own: {name: …, iso: 640, kind: positive, reciprocity: …}
+            film: %s\tbuilt in; for your own: {name: …, iso: 640, kind: positive, reciprocity: …}
             sheets: %d
 
-            # preview: {f-number: 2, iso: 6400, exposure-s: 30}    # a digital frame of the dark sky that looked right
+            # preview: {f-number: 2, iso: 6400, exposure-s: 30}\ta digital frame of the dark sky that looked right
 
-            wishes:                                # pictures wanted; azimuth runs from north (0) through east (90)
-            %s    sky: dark                          # dark, moonlit, dusk, dawn or any
-                tone-at-most-stops: -1             # the sky this far below the film's mid-tone, or darker
+            wishes:\tpictures wanted; azimuth runs from north (0) through east (90)
+            %s    sky: dark\tdark, moonlit, dusk, dawn or any
+                tone-at-most-stops: -1\tthe sky this far below the film's mid-tone, or darker
                 exposure-min: {shortest: 60, longest: 240}
-                worth: 2                           # against the other wishes
+                worth: 2\tagainst the other wishes
               - name: Trails across the sky
                 point: %s
                 sky: dark
                 tone-at-most-stops: -1
                 exposure-min: {shortest: 30, longest: 120}
-                # records-at-least: 12             # so many star trails must show
-                # trail-mm: {least: 15, most: 40}  # how long they are in the middle of the frame
+                # records-at-least: 12\tso many star trails must show
+                # trail-mm: {least: 15, most: 40}\thow long they are in the middle of the frame
               - name: Last light
                 point: {azimuth-deg: 270, altitude-deg: 15}
                 sky: dusk
-                tone-stops: 0                      # as near as may be to the mid-tone
+                tone-stops: 0\tas near as may be to the mid-tone
                 exposure-min: {shortest: 1, longest: 90}
             """;
 }

@@ -47,11 +47,11 @@ class InitCommandTest {
 
     @Test
     void theFileSaysWhatWasGiven() throws IOException {
-        init("--place", "33.45S,70.55W,2400", "--zone", "America/Santiago", "--name", "Near \"the\" \\ pass: # 1",
+        init("--place", "33.45S,70.55W,2400", "--zone", "America/Santiago", "--name", "Near \"the\" \\ pass: # ## 1",
                 "--focal-length", "114mm", "--frame", "4x5in", "--f-number", "f/8,f/11", "--focus", "3m", "--sheets", "5",
                 "--film", "Negative-Slow-25", "--from", "2027-02-01", "--to", "2027-02-04");
         Trip trip = TripFile.read(Path.of(trip())).trip();
-        assertEquals("Near \"the\" \\ pass: # 1", trip.sites().get(0).name());
+        assertEquals("Near \"the\" \\ pass: # ## 1", trip.sites().get(0).name());
         assertEquals(-33.45, trip.sites().get(0).latitude().degrees(), 1e-6); // decimals written
         assertEquals(-70.55, trip.sites().get(0).longitude().degrees(), 1e-6);
         assertEquals(2400, trip.sites().get(0).heightM());
