@@ -98,7 +98,7 @@ final class ExposeCommand extends ReportingCommand {
                     + "tone, not both");
         }
         if (sheets.isPresent() && !openings.isEmpty()) {
-            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before");
+            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before; leave out one of the two");
         }
         double tone = toneStops.map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
         return lasts.<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->

@@ -83,7 +83,7 @@ final class JournalNextCommand extends ReportingCommand {
 
     private NextSheet.Wanted wanted(FilmStock published, Optional<Camera> trips, double tone) {
         if (longest.compareTo(shortest) < 0) {
-            throw new BadInput("the longest exposure is below the shortest (--longest)");
+            throw new BadInput("the longest exposure is below the shortest; give a longer one (--longest)");
         }
         Lens lens = camera.lens(trips);
         SkyBrightness sky = SkyBrightness.ofMagArcsec2(FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2));

@@ -82,7 +82,7 @@ final class KnownSkyOptions {
 
     private Preview preview() {
         if (previewFNumber.isEmpty() || previewIso.isEmpty() || previewExposure.isEmpty()) {
-            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure");
+            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure; give all three");
         }
         double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
         return FromOption.of("--preview-exposure", () ->

@@ -19,6 +19,7 @@ final class OptionSections implements IHelpSectionRenderer {
     private static final String OWN = "Options";
     private static final String MORE = "More";
     private static final int WIDTH = 100;
+    private static final String END = System.lineSeparator();
 
     /** Options that several commands share, and the heading they stand under. */
     private static final Map<Class<?>, String> SHARED = Map.of(SiteOptions.class, "Place", CameraOptions.class, "Camera",
@@ -75,12 +76,12 @@ final class OptionSections implements IHelpSectionRenderer {
         StringBuilder text = new StringBuilder();
         sections.forEach((heading, options) -> {
             boolean inFull = explained || heading.equals(OWN);
-            text.append(inFull ? String.format("%n%s:%n", heading) + help.optionListExcludingGroups(options)
+            text.append(inFull ? END + heading + ":" + END + help.optionListExcludingGroups(options)
                     : blank(heading, sections) + named(heading, options));
         });
         if (!explained && sections.size() > 2) {
-            text.append(String.format("gloam help%s explains all of them.%n",
-                    help.commandSpec().qualifiedName().substring("gloam".length())));
+            text.append("gloam help").append(help.commandSpec().qualifiedName().substring("gloam".length()))
+                    .append(" explains all of them.").append(END);
         }
         return text.toString();
     }
@@ -88,7 +89,7 @@ final class OptionSections implements IHelpSectionRenderer {
     /** A blank line before the first section of names alone. */
     private static String blank(String heading, Map<String, List<OptionSpec>> sections) {
         return sections.keySet().stream().filter(other -> !other.equals(OWN)).findFirst().orElseThrow().equals(heading)
-                ? System.lineSeparator() : "";
+                ? END : "";
     }
 
     /** The names of options in lines that fit. */
@@ -97,12 +98,12 @@ final class OptionSections implements IHelpSectionRenderer {
         StringBuilder line = new StringBuilder(heading + ":");
         for (OptionSpec option : options) {
             if (line.length() + 1 + named(option).length() > WIDTH) {
-                text.append(String.format("%s%n", line));
+                text.append(line).append(END);
                 line = new StringBuilder(" ");
             }
             line.append(' ').append(named(option));
         }
-        return text.append(String.format("%s%n", line)).toString();
+        return text.append(line).append(END).toString();
     }
 
     private static String named(OptionSpec option) {

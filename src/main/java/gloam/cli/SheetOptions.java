@@ -93,7 +93,7 @@ final class SheetOptions {
 
     private Optional<PlannedSheet> planned() {
         if (plan.isPresent() != sheet.isPresent()) {
-            throw new BadInput("--plan FILE and --sheet N go together");
+            throw new BadInput("--plan FILE and --sheet N go together; give both");
         }
         return plan.map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.orElseThrow())));
     }
@@ -117,7 +117,7 @@ final class SheetOptions {
 
     private Optional<Direction> aim(Optional<PlannedSheet> planned) {
         if (azimuthDeg.isPresent() != altitudeDeg.isPresent()) {
-            throw new BadInput("--azimuth DEG and --altitude DEG go together");
+            throw new BadInput("--azimuth DEG and --altitude DEG go together; give both");
         }
         return azimuthDeg.map(azimuth -> Direction.ofDegrees(
                 FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),

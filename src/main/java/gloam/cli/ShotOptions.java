@@ -105,12 +105,12 @@ final class ShotOptions {
         return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
             Framing framing = framing(camera, estimator, aimed, open.middle());
             return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
-        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h (--length)"));
+        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
     }
 
     private Instant opens(Site site) {
         return FromOption.of("--from", () -> from.map(Moment::parse).orElseThrow(() ->
-                new BadInput("when the shutter opens is not said")).in(site.zone()));
+                new BadInput("when the shutter opens is not said; give --from INSTANT")).in(site.zone()));
     }
 
     private List<Interval> openings(Site site) {
@@ -123,10 +123,10 @@ final class ShotOptions {
         lasts.ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
         all.sort(Comparator.comparing(Interval::start));
         if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
-            throw new BadInput("two openings overlap (--open)");
+            throw new BadInput("two openings overlap; let each close before the next opens (--open)");
         }
         if (whole(all).lasts().compareTo(LONGEST) > 0) {
-            throw new BadInput("first opening and last closing are more than ten days apart (--open)");
+            throw new BadInput("first opening and last closing are more than ten days apart; give openings of one sheet (--open)");
         }
         return all;
     }

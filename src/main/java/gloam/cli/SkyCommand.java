@@ -93,13 +93,13 @@ final class SkyCommand extends ReportingCommand {
             throw new BadInput("give one of --night DATE, --at INSTANT, --approaches DEG and --above TARGET");
         }
         if (evenings.given() && (night.isPresent() || at.isPresent())) {
-            throw new BadInput("--from and --to go with --approaches or --above");
+            throw new BadInput("--from and --to go with --approaches or --above; leave them out");
         }
         if (above.isPresent() != altitudeDeg.isPresent()) {
             throw new BadInput("--above TARGET and --altitude DEG go together; give both");
         }
         if (at.isEmpty() && !stars.isEmpty()) {
-            throw new BadInput("--star goes with --at INSTANT");
+            throw new BadInput("--star goes with --at INSTANT; add it");
         }
     }
 

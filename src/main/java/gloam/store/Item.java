@@ -59,7 +59,7 @@ record Item(Node node, String path, Source source) {
     String text() {
         String text = scalar("text").text().strip();
         if (text.length() > MOST_TEXT) {
-            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read");
+            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
         }
         return text;
     }
@@ -95,7 +95,7 @@ record Item(Node node, String path, Source source) {
     int whole(Range range) {
         double number = number(range);
         if (number != Math.rint(number)) {
-            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()));
+            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()) + ". Leave out the fraction.");
         }
         return (int) number;
     }

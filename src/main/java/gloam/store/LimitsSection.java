@@ -54,7 +54,7 @@ final class LimitsSection {
         fields.noOthers();
         if (least.get().isPresent() && most.get().isPresent() && least.get().get() > most.get().get()) {
             throw item.fault("most, " + Shown.number(most.get().get()) + ", is below least, "
-                    + Shown.number(least.get().get()));
+                    + Shown.number(least.get().get()) + ". Put them in order.");
         }
         return new Between(optional(least.get()), optional(most.get()));
     }

@@ -36,10 +36,10 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
 
     /** The file's text, in YAML. */
     public String text() {
-        return aligned(HEAD.formatted(quoted(site), quoted(site), number(where.latitude().degrees()),
+        return aligned(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site), number(where.latitude().degrees()),
                 number(where.longitude().degrees()), number(where.heightM().orElse(0)),
                 where.heightM().isPresent() ? "" : "\tnot given: sea level",
-                zone.getId(), firstNight, lastNight) + cameraText() + WISHES.formatted(film, sheets, round(),
+                zone.getId(), firstNight, lastNight) + cameraText() + String.format(Locale.ROOT, WISHES, film, sheets, round(),
                 across()));
     }
 
@@ -52,7 +52,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
 
     private String cameraText() {
         Lens lens = camera.lens();
-        return CAMERA.formatted(cameraGiven ? "" : "\tan example: put your own in its place", quoted(camera.name()),
+        return String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place", quoted(camera.name()),
                 number(lens.focalLengthMm()), number(camera.frame().widthMm()), number(camera.frame().heightMm()),
                 lens.fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", ")),
                 Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),

@@ -65,10 +65,13 @@ class TripFileErrorsTest {
         Write Area/City as the tz database does, such as Europe/Madrid, or UTC.
         from: 2027-02-01 | from: 2027-02-30 | 8:16 nights.from: expected a date of the calendar as year-month-day, \
         such as 2027-02-14, found "2027-02-30"
-        to: 2027-02-03 | to: 2027-01-03 | 8:32 nights.to: the last night 2027-01-03 is before the first, 2027-02-01
+        to: 2027-02-03 | to: 2027-01-03 | 8:32 nights.to: the last night 2027-01-03 is before the first, \
+        2027-02-01. Give a later one.
         to: 2027-02-03 | to: 2029-02-03 | 8:32 nights.to: number of nights 734 is outside 1 … 400
-        to: 2027-02-03 | to: 2027-02-03, stay: 4 | 8:50 nights.stay: a stay of 4 nights does not fit into 3
-        to: 2027-02-03 | to: 2027-02-03, stay: 1.5 | 8:50 nights.stay: expected a whole number, found "1.5"
+        to: 2027-02-03 | to: 2027-02-03, stay: 4 | 8:50 nights.stay: a stay of 4 nights does not fit into 3. \
+        Give fewer.
+        to: 2027-02-03 | to: 2027-02-03, stay: 1.5 | 8:50 nights.stay: expected a whole number, found "1.5". Leave \
+        out the fraction.
         width: 80, height: 80 | width: 80 | 9:42 camera.frame-mm.height: is missing. Add the key height.
         width: 80 | width: 1 | 9:50 camera.frame-mm.width: frame side 1 mm is outside 5 … 1000 mm
         f-numbers: [11, 16, 45] | f-numbers: [11, 0.1] | 9:83 camera.f-numbers[1]: f-number 0.1 is outside 0.7 … 512
@@ -101,7 +104,7 @@ class TripFileErrorsTest {
         exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
         right, behind or left, found "above"
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
-        is below least, 20
+        is below least, 20. Put them in order.
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
         wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write hours and minutes of a day of 24 hours, \
         with two digits each.
@@ -128,13 +131,15 @@ class TripFileErrorsTest {
         name: w | name: w¶    trail-mm: {least: long, most: 40} | 14:23 wishes[0].trail-mm.least: expected \
         millimetres, found "long". Write a plain number, 0 … 2000 mm.
         name: w | name: w¶    trail-mm: {least: 50, most: 40} | 14:33 wishes[0].trail-mm.most: 40 mm is below the \
-        lower limit of 50 mm
-        longest: 180 | longest: 10 | 15:43 wishes[0].exposure-min.longest: 10 min is below the lower limit of 20 min
+        lower limit of 50 mm. Put them in order.
+        longest: 180 | longest: 10 | 15:43 wishes[0].exposure-min.longest: 10 min is below the lower limit of 20 min. \
+        Put them in order.
         name: w | name: w¶    f-numbers: [11, 22] | 14:21 wishes[0].f-numbers[1]: the lens has no f/22. It has 11, \
         16, 45.
         name: w | name: w¶    point: {azimuth-deg: 0, altitude-deg: 1}¶  - name: w | 15:11 wishes[1].name: the name \
         "w" is used twice. Give each its own.
-        name: w | name: w¶    repeat: 1.5 | 14:13 wishes[0].repeat: expected a whole number, found "1.5"
+        name: w | name: w¶    repeat: 1.5 | 14:13 wishes[0].repeat: expected a whole number, found "1.5". Leave \
+        out the fraction.
         name: w | name: w¶    film: {name: x} | 14:11 wishes[0].film.iso: is missing. Add the key iso.
         """)
     void errorNamesItsPlaceAndWhatToDo(String good, String bad, String problem) {
