@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Lays out the folder in which Gloam starts quickest: launchers, jar and a static class-data archive.
+ * Lays out the folder in which Gloam starts quickest: launchers, jar, a static class-data archive, man pages.
  *
  * <p>Run by the build as {@code java src/launch/LayOut.java TARGET}. The archive holds what the commands below load.
  * Where Java cannot make one the folder works without.
@@ -49,11 +49,24 @@ class LayOut {
             }
         }
         Path jar = copy(target.resolve("gloam.jar"), home.resolve("gloam.jar"));
-        new LayOut(jar, Files.createDirectories(target.resolve("class-lists"))).archive(home.resolve("gloam.jsa"));
+        LayOut layOut = new LayOut(jar, Files.createDirectories(target.resolve("class-lists")));
+        layOut.documents(home.resolve("share"));
+        layOut.archive(home.resolve("gloam.jsa"));
     }
 
     private static Path copy(Path from, Path to) throws IOException {
         return Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+    }
+
+    /** Pages for man and the completion for bash, where both are looked for beside a {@code bin} on the path. */
+    private void documents(Path share) throws IOException {
+        Path pages = Files.createDirectories(share.resolve("man/man1"));
+        Path completions = Files.createDirectories(share.resolve("bash-completion/completions"));
+        if (!java("pages", List.of("-jar", jar.toString(), "help", "--man", "--into", pages.toString()))
+                || !java("completion", List.of("-jar", jar.toString(), "completion"))) {
+            throw new IllegalStateException("gloam cannot tell of itself; see " + scratch);
+        }
+        copy(scratch.resolve("completion.txt"), completions.resolve("gloam"));
     }
 
     private void archive(Path archive) throws IOException {

@@ -36,7 +36,7 @@ public final class App {
     /** Commands that hardly ever do without Sun and Moon. */
     private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
     private static final List<String> COMMANDS =
-            List.of("nights", "sky", "expose", "trail", "proof", "plan", "journal", "check");
+            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "help", "completion");
 
     private App() {
     }
@@ -67,6 +67,7 @@ public final class App {
         List<String> named = args.length > 0 && COMMANDS.contains(args[0]) ? List.of(args[0]) : COMMANDS;
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         Converters.register(gloam);
+        OptionSections.shorten(gloam);
         return gloam.setUsageHelpWidth(WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
@@ -75,6 +76,7 @@ public final class App {
 
     private static Object command(String name, Session session) {
         return switch (name) {
+            case "init" -> new InitCommand(session);
             case "nights" -> new NightsCommand(session);
             case "sky" -> new SkyCommand(session);
             case "expose" -> new ExposeCommand(session);
@@ -83,6 +85,8 @@ public final class App {
             case "plan" -> new PlanCommand(session);
             case "journal" -> JournalCommand.with(session);
             case "check" -> new CheckCommand(session);
+            case "help" -> new HelpCommand(session);
+            case "completion" -> new CompletionCommand(session);
             default -> throw new IllegalArgumentException("no command is named " + name);
         };
     }

@@ -7,12 +7,14 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** The camera: the trip's, with whatever is given changed. */
@@ -30,7 +32,7 @@ final class CameraOptions {
 
     @Option(names = "--focal-length", paramLabel = "MM",
             description = "Focal length in mm (default: the trip's, else " + FOCAL_LENGTH_MM + ").")
-    private Optional<Double> focalLengthMm;
+    private Optional<Quantity> focalLengthMm;
 
     @Option(names = "--frame", paramLabel = "WxH",
             description = "Width and height of the frame in mm (default: the trip's).")
@@ -38,7 +40,7 @@ final class CameraOptions {
 
     @Option(names = "--focus", paramLabel = "M",
             description = "Focus distance in metres (default: the trip's, else infinity).")
-    private Optional<Double> focusM;
+    private Optional<Quantity> focusM;
 
     @Option(names = "--transmittance", paramLabel = "SHARE",
             description = "Share of light the glass passes, 0.2 to 1 (default: the trip's, else " + TRANSMITTANCE + ").")
@@ -51,20 +53,20 @@ final class CameraOptions {
     @Option(names = "--corner-stops", paramLabel = "STOPS",
             description = "Light lost to the lens's mount in the frame's corner at the widest f-number, beyond the "
             + "projection's fall-off, 0 to 4; gone two stops below (default: the trip's, else 0).")
-    private Optional<Double> cornerStops;
+    private Optional<Quantity> cornerStops;
 
     @Option(names = "--spot", paramLabel = "UM",
             description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
-    private Optional<Double> spotUm;
+    private Optional<Quantity> spotUm;
 
-    @Option(names = "--projection", paramLabel = "NAME",
+    @Option(names = "--projection", paramLabel = "NAME", completionCandidates = Candidates.Projections.class,
             description = "How the lens maps angles: rectilinear, equidistant "
             + "or equisolid (default: the trip's, else rectilinear).")
     private Optional<Projection> projection;
 
     @Option(names = "--filter", paramLabel = "STOPS",
             description = "Light taken by a filter in stops (default: the trip's, else 0).")
-    private Optional<Double> filterStops;
+    private Optional<Quantity> filterStops;
 
     /** The lens, its f-numbers those asked for. */
     Lens lens(Optional<Camera> trips) {
@@ -99,6 +101,12 @@ final class CameraOptions {
         List<Double> all = trips.isPresent() || fNumbers.isEmpty() ? base.fNumbers() : fNumbers;
         return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
                 whole.halfDiagonalMm(), Collections.min(all));
+    }
+
+    /** Whether anything of a camera is said. */
+    boolean given() {
+        return !fNumbers.isEmpty() || Stream.of(focalLengthMm, frame, focusM, transmittance, tStopTransmittance, cornerStops,
+                spotUm, projection, filterStops).anyMatch(Optional::isPresent);
     }
 
     /** The frame, if it is said. */

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Star;
+import gloam.gear.Coordinates;
 import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
@@ -8,7 +9,9 @@ import gloam.gear.Projection;
 import gloam.report.OutputFormat;
 import gloam.store.Nearest;
 import gloam.trail.Framing;
+import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -22,21 +25,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 
 /** Turns the text of options into values. */
 final class Converters {
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
-    private static final Pattern DURATION =
-            Pattern.compile("(?:(\\d+(?:\\.\\d+)?)h)?(?:(\\d+(?:\\.\\d+)?)m)?(?:(\\d+(?:\\.\\d+)?)s)?");
     /** Years of four digits only, so that no date is beyond what clocks can reckon. */
     private static final DateTimeFormatter DATE = new DateTimeFormatterBuilder().appendValue(ChronoField.YEAR, 4)
             .appendPattern("-MM-dd").toFormatter(Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
-    private static final Pattern FRAME = Pattern.compile("([\\d.]+)\\s*[xX×]\\s*([\\d.]+)");
 
     private Converters() {
     }
@@ -44,12 +41,14 @@ final class Converters {
     /** Makes a command line and its commands use these. */
     static void register(CommandLine commandLine) {
         commandLine.registerConverter(Double.class, new Reading<>(Converters::number))
-                .registerConverter(Duration.class, new Reading<>(Converters::duration))
+                .registerConverter(Quantity.class, new Reading<>(Quantity::new))
+                .registerConverter(Duration.class, new Reading<>(Quantity::duration))
+                .registerConverter(Coordinates.class, new Reading<>(Coordinates::of))
                 .registerConverter(LocalDate.class, new Reading<>(Converters::date))
                 .registerConverter(ZoneId.class, new Reading<>(Converters::zone))
                 .registerConverter(Moment.class, new Reading<>(Moment::parse))
                 .registerConverter(TimedOpening.class, new Reading<>(TimedOpening::parse))
-                .registerConverter(Frame.class, new Reading<>(Converters::frame))
+                .registerConverter(Frame.class, new Reading<>(Frame::of))
                 .registerConverter(Framing.Point.class, new Reading<>(Converters::point))
                 .registerConverter(Projection.class, new Reading<>(Converters::projection))
                 .registerConverter(Star.class, new Reading<>(Converters::star))
@@ -70,44 +69,11 @@ final class Converters {
 
     /** A plain decimal number. */
     static double number(String text) {
-        if (!NUMBER.matcher(text.strip()).matches()) {
-            throw new BadInput("expected a number, found \"" + text + "\"");
+        Quantity number = new Quantity(text);
+        if (!number.plain()) {
+            throw new BadInput("expected a plain number, found \"" + text + "\"");
         }
-        return Double.parseDouble(text.strip());
-    }
-
-    /** A length of time such as 30s, 18m, 1h50m or PT18M, more than nothing. */
-    static Duration duration(String text) {
-        Duration duration = text.toUpperCase(Locale.ROOT).startsWith("P") ? iso(text) : inParts(text);
-        if (duration.isZero() || duration.isNegative() || duration.compareTo(Duration.ofDays(10)) > 0) {
-            throw new BadInput("duration " + text + " is outside 1 ms … 240 h");
-        }
-        return duration;
-    }
-
-    private static Duration iso(String text) {
-        try {
-            return Duration.parse(text);
-        } catch (DateTimeParseException strange) {
-            throw notADuration(text);
-        }
-    }
-
-    private static Duration inParts(String text) {
-        Matcher parts = DURATION.matcher(text.strip().toLowerCase(Locale.ROOT));
-        if (text.isBlank() || !parts.matches()) {
-            throw notADuration(text);
-        }
-        double seconds = part(parts.group(1)) * 3600 + part(parts.group(2)) * 60 + part(parts.group(3));
-        return Duration.ofMillis(Math.round(seconds * 1000));
-    }
-
-    private static double part(String digits) {
-        return digits == null ? 0 : Double.parseDouble(digits);
-    }
-
-    private static BadInput notADuration(String text) {
-        return new BadInput("expected a duration such as 30s, 18m, 1h50m or PT18M, found \"" + text + "\"");
+        return Double.parseDouble(number.text());
     }
 
     /** A date such as 2027-02-06. */
@@ -129,15 +95,6 @@ final class Converters {
         }
     }
 
-    /** A frame such as 80x80 in mm. */
-    static Frame frame(String text) {
-        Matcher sides = FRAME.matcher(text.strip());
-        if (!sides.matches()) {
-            throw new BadInput("expected width and height in mm such as 80x80, found \"" + text + "\"");
-        }
-        return new Frame(number(sides.group(1)), number(sides.group(2)));
-    }
-
     /** A place on the sheet such as 10,-25 in mm. */
     static Framing.Point point(String text) {
         String[] parts = text.split(",", -1);
@@ -149,8 +106,7 @@ final class Converters {
 
     /** A projection by its name. */
     static Projection projection(String text) {
-        List<String> names = Arrays.stream(Projection.values())
-                .map(known -> known.name().toLowerCase(Locale.ROOT)).toList();
+        List<String> names = Candidates.words(Projection.values());
         if (!names.contains(text.toLowerCase(Locale.ROOT))) {
             throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.to(text, names)
                     .map(near -> "did you mean " + near + "?").orElse("it is one of " + String.join(", ", names)));
@@ -182,8 +138,26 @@ final class Converters {
             if (parts.length != 2) {
                 throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
             }
-            return Lens.transmittanceOf(FNumbers.exact(Lens.F_NUMBER.check(number(parts[0]))),
+            return Lens.transmittanceOf(FNumbers.of(parts[0]),
                     FNumbers.exact(Lens.T_NUMBER.check(number(parts[1]))));
+        }
+    }
+
+    /** A latitude. */
+    static final class Latitude implements ITypeConverter<Angle> {
+
+        @Override
+        public Angle convert(String text) {
+            return Coordinates.latitude(text);
+        }
+    }
+
+    /** A longitude. */
+    static final class Longitude implements ITypeConverter<Angle> {
+
+        @Override
+        public Angle convert(String text) {
+            return Coordinates.longitude(text);
         }
     }
 
@@ -192,8 +166,7 @@ final class Converters {
 
         @Override
         public Double convert(String text) {
-            double number = number(text.strip().toLowerCase(Locale.ROOT).replaceFirst("^f/?", ""));
-            return FNumbers.exact(Lens.F_NUMBER.check(number));
+            return FNumbers.of(text);
         }
     }
 }

@@ -30,9 +30,14 @@ final class DateOptions {
     List<LocalDate> dates(Optional<Trip> trip) {
         LocalDate first = from.or(() -> trip.map(Trip::firstNight)).orElseThrow(() ->
                 new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
-        LocalDate last = to.or(() -> trip.map(Trip::lastNight)).orElse(first);
+        return between(first, to.or(() -> trip.map(Trip::lastNight)).orElse(first));
+    }
+
+    /** The evenings from one to another. */
+    static List<LocalDate> between(LocalDate first, LocalDate last) {
         if (last.isBefore(first)) {
-            throw new BadInput("the last night " + last + " is before the first, " + first + " (--to)");
+            throw new BadInput("the last night " + last + " is before the first, " + first + "; give a later one "
+                    + "(--to)");
         }
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
         return first.datesUntil(last.plusDays(1)).toList();

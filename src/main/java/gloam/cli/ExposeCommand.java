@@ -10,6 +10,7 @@ import gloam.report.KnownSky;
 import gloam.report.Report;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,32 +42,29 @@ final class ExposeCommand extends ReportingCommand {
     private CameraOptions camera;
 
     @Option(names = "--tone", paramLabel = "STOPS",
-            description = "Tone wanted of the sky, or with --ground of the ground, in stops from the film's mid-tone "
-                    + "(default: 0).")
-    private Optional<Double> toneStops;
+            description = "Tone wanted, in stops from the film's mid-tone (default: 0).")
+    private Optional<Quantity> toneStops;
 
     @Option(names = "--lasts", paramLabel = "DURATION",
-            description = "How long the shutter is open, such as 1h50m; tells the tone instead of the time.")
+            description = "How long it is open, such as 1h50m; tells the tone, not the time.")
     private Optional<Duration> lasts;
 
     @Option(names = "--sheets", paramLabel = "N",
-            description = "Sheets that may be spent on the picture; tells how to bracket it (default: 1).")
+            description = "Sheets to spend on the picture; tells how to bracket (default: 1).")
     private Optional<Integer> sheets;
 
-    @Option(names = "--open", paramLabel = "INSTANT/DURATION",
-            description = "An earlier opening on the same sheet, such as 2027-02-08T20:10/40m; --from is the next. May "
-                    + "be given more than once.")
+    @Option(names = "--open", paramLabel = "OPENING",
+            description = "An earlier one on the same sheet, such as 2027-02-08T20:10/40m. Repeatable.")
     private List<TimedOpening> openings = new ArrayList<>();
 
-    @Option(names = "--ground", paramLabel = "REFLECTANCE",
-            description = "Expose for level ground that throws back that share of the light, 0.01 to 1, instead of "
-                    + "for the sky: grass 0.1, rock 0.2, snow 0.8.")
+    @Option(names = "--ground", paramLabel = "SHARE",
+            description = "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 0.8.")
     private Optional<Double> ground;
 
     @Option(names = "--least-difference", paramLabel = "DENSITY",
-            description = "Difference from the sky's tone by which a trail shows, in density (default: "
+            description = "By how much density a trail has to stand out (default: "
                     + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").")
-    private Optional<Double> leastDifference;
+    private Optional<Quantity> leastDifference;
 
     ExposeCommand(Session session) {
         super(session);
@@ -81,8 +79,8 @@ final class ExposeCommand extends ReportingCommand {
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
-                FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
-                        leastDifference.orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY)), unknown());
+                leastDifference.map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
+                        density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
         return new ExposureSurvey(session::ephemeris, question).report(session.now());
     }
 
@@ -100,10 +98,10 @@ final class ExposeCommand extends ReportingCommand {
                     + "tone, not both");
         }
         if (sheets.isPresent() && !openings.isEmpty()) {
-            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before");
+            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before; leave out one of the two");
         }
+        double tone = toneStops.map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
         return lasts.<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
-                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(
-                        FromOption.checked("--tone", Wish.TONE, toneStops.orElse(0.0)), sheets.orElse(1))));
+                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(tone, sheets.orElse(1))));
     }
 }

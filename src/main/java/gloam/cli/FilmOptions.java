@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 /** The film: a named one or the trip's, with speed and reciprocity law changed if they are given. */
 final class FilmOptions {
 
-    @Option(names = "--film", paramLabel = "NAME|FILE",
+    @Option(names = "--film", paramLabel = "NAME|FILE", completionCandidates = Candidates.Films.class,
             description = "A built-in film or a film's file (default: the trip's).")
     private Optional<String> name;
 

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.util.function.Supplier;
 
@@ -22,5 +23,10 @@ final class FromOption {
     /** The number an option gave, when it lies in its range. */
     static double checked(String option, Range range, double number) {
         return of(option, () -> range.check(number));
+    }
+
+    /** The number an option gave, with its unit or without, when it lies in its range. */
+    static double checked(String option, Range range, Quantity quantity) {
+        return of(option, () -> quantity.in(range));
     }
 }

@@ -22,9 +22,7 @@ import picocli.CommandLine.Spec;
 /** Adds a sheet to the journal, or a later word on one. */
 @Command(name = "add", description = "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
         + "nothing is said.",
-        footer = "gloam journal add --journal journal.jsonl --film instant-mono-640 --f-number 11 --lat 41.05 --lon -2.15"
-                + " --height 1080 --zone Europe/Madrid --azimuth 0 --altitude 41 --open 2027-02-08T21:35"
-                + " --close 2027-02-09T01:35 --tone dark --kept")
+        footer = "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark --kept")
 final class JournalAddCommand extends ReportingCommand {
 
     private static final Outcome UNKNOWN =
@@ -38,7 +36,7 @@ final class JournalAddCommand extends ReportingCommand {
     private JournalOptions journal;
 
     @Option(names = "--corrects", paramLabel = "ENTRY",
-            description = "The entry that this one takes the place of; what is not given stays as it was.")
+            description = "The entry this one takes the place of; what is not given stays.")
     private Optional<String> corrects;
 
     @Option(names = "--withdraw", description = "Take the corrected sheet out altogether.")
@@ -83,8 +81,8 @@ final class JournalAddCommand extends ReportingCommand {
     /** Takes the answers as if they had been given as options. */
     private void askedOnTerminal(Console console) {
         if (console == null) {
-            throw new BadInput("when the sheet was open is not said; give --open and --close, --plan and --sheet, or "
-                    + "--corrects");
+            throw new BadInput("when the sheet was open is not said; give --open INSTANT/DURATION, or --plan FILE and "
+                    + "--sheet N, or --corrects ENTRY");
         }
         List<String> options = new ArrayList<>();
         spec.commandLine().getParseResult().matchedOptions().forEach(option -> option.originalStringValues()

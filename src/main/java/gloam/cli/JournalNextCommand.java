@@ -13,6 +13,7 @@ import gloam.report.JournalNextReport;
 import gloam.report.Report;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -47,11 +48,11 @@ final class JournalNextCommand extends ReportingCommand {
 
     @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG", required = true,
             description = "Brightness of the sky at the frame's centre, V mag/arcsec².")
-    private double skyMagArcsec2;
+    private Quantity skyMagArcsec2;
 
     @Option(names = "--tone", paramLabel = "STOPS", defaultValue = "0",
             description = "Sky tone wanted, in stops from the film's mid-tone (default: ${DEFAULT-VALUE}).")
-    private double toneStops;
+    private Quantity toneStops;
 
     @Option(names = "--sheets", paramLabel = "N", defaultValue = "2",
             description = "Sheets that may still be spent (default: ${DEFAULT-VALUE}).")
@@ -74,19 +75,19 @@ final class JournalNextCommand extends ReportingCommand {
         FromOption.checked("--sheets", NextSheet.SHEETS_LEFT, sheets);
         Optional<Trip> read = trip.map(TripFile::read).map(TripFile.Reading::trip);
         FilmStock published = film.required(read.map(Trip::film));
+        double tone = FromOption.checked("--tone", Verdict.TONE, toneStops);
         FilmFit fit = FilmFit.of(published, journal.read(this::note).of(published.name(), batch));
-        return JournalNextReport.of(fit, new NextSheet(fit.posterior(), wanted(published, read.map(Trip::camera)))
-                .advice(sheets), toneStops, sheets, session.now());
+        return JournalNextReport.of(fit, new NextSheet(fit.posterior(), wanted(published, read.map(Trip::camera), tone))
+                .advice(sheets), tone, sheets, session.now());
     }
 
-    private NextSheet.Wanted wanted(FilmStock published, Optional<Camera> trips) {
+    private NextSheet.Wanted wanted(FilmStock published, Optional<Camera> trips, double tone) {
         if (longest.compareTo(shortest) < 0) {
-            throw new BadInput("the longest exposure is below the shortest (--longest)");
+            throw new BadInput("the longest exposure is below the shortest; give a longer one (--longest)");
         }
         Lens lens = camera.lens(trips);
         SkyBrightness sky = SkyBrightness.ofMagArcsec2(FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2));
         return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, 1, sky), lens.fNumbers(),
-                shortest.toMillis() / 1000.0, longest.toMillis() / 1000.0,
-                FromOption.checked("--tone", Verdict.TONE, toneStops));
+                shortest.toMillis() / 1000.0, longest.toMillis() / 1000.0, tone);
     }
 }

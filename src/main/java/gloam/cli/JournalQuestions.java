@@ -1,15 +1,11 @@
 package gloam.cli;
 
-import java.util.ArrayList;
+import gloam.cli.Questions.Question;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
-/** Asks for a sheet one thing at a time; an empty answer leaves it out. */
+/** Asks for a sheet one thing at a time. */
 final class JournalQuestions {
-
-    private record Question(String option, String text) {
-    }
 
     private static final List<Question> EXPOSURE = List.of(
             new Question("--trip", "Trip file, for site, film and camera: "),
@@ -23,6 +19,8 @@ final class JournalQuestions {
             new Question("--altitude", "Altitude of the aim in degrees: "),
             new Question("--sky-mag-arcsec2", "Measured sky in mag/arcsec², empty to compute it: "),
             new Question("--temperature", "Temperature in °C: "));
+    private static final Question OPENING = new Question("--open", "Open, such as 2027-02-08T21:35/4h or "
+            + "2027-02-08T21:35/2027-02-09T01:35 (empty when there is no further opening): ", TimedOpening::parse);
     private static final List<Question> OUTCOME = List.of(
             new Question("--tone", "Tone of the sky (black, very-dark, dark, middle, light, white; empty if not known "
                     + "yet): "),
@@ -30,33 +28,21 @@ final class JournalQuestions {
             new Question("--spoiled-by", "Spoiled by (cloud, dew, bump, light-leak, late-close, …): "),
             new Question("--note", "Note: "));
 
-    private final Function<String, String> terminal;
-    private final List<String> options = new ArrayList<>();
+    private final Questions questions;
 
     /** Questions to a terminal, which gives an answer or, at its end, null. */
     JournalQuestions(Function<String, String> terminal) {
-        this.terminal = terminal;
+        this.questions = new Questions(terminal);
     }
 
     /** The answers as options. */
     List<String> asked() {
-        EXPOSURE.forEach(this::ask);
-        while (answer("Opened, such as 2027-02-08T21:35 (empty when there is no further opening): ").map(open -> {
-            options.addAll(List.of("--open=" + open, "--close=" + answer("  closed: ").orElse("")));
-            return open;
-        }).isPresent()) {
+        EXPOSURE.forEach(questions::ask);
+        while (questions.ask(OPENING)) {
             continue;
         }
-        OUTCOME.forEach(this::ask);
-        answer("Kept (yes, no): ").map(kept -> kept.startsWith("y") ? "--kept" : "--no-kept").ifPresent(options::add);
-        return List.copyOf(options);
-    }
-
-    private void ask(Question question) {
-        answer(question.text).ifPresent(answer -> options.add(question.option + "=" + answer));
-    }
-
-    private Optional<String> answer(String question) {
-        return Optional.ofNullable(terminal.apply(question)).map(String::strip).filter(answer -> !answer.isEmpty());
+        OUTCOME.forEach(questions::ask);
+        questions.askWhether("Kept (yes, no): ", "--kept", "--no-kept");
+        return questions.options();
     }
 }

@@ -7,6 +7,7 @@ import gloam.planner.Preview;
 import gloam.planner.Trip;
 import gloam.report.KnownSky;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -21,18 +22,18 @@ final class KnownSkyOptions {
     private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--preview-f-number", paramLabel = "N", converter = Converters.FNumber.class,
-            description = "F-number of a digital frame that looked right (default: the trip's preview).")
+            description = "F-number of a digital frame that looked right (default: the trip's).")
     private Optional<Double> previewFNumber;
 
     @Option(names = "--preview-iso", paramLabel = "N", description = "Its ISO setting.")
-    private Optional<Double> previewIso;
+    private Optional<Quantity> previewIso;
 
     @Option(names = "--preview-exposure", paramLabel = "DURATION", description = "Its exposure, such as 30s.")
     private Optional<Duration> previewExposure;
 
     @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
             description = "Measured brightness of the sky at the frame's centre, V mag/arcsec².")
-    private Optional<Double> skyMagArcsec2;
+    private Optional<Quantity> skyMagArcsec2;
 
     @Option(names = "--at", paramLabel = "INSTANT",
             description = "Compute the sky for an instant and take it as steady.")
@@ -44,11 +45,11 @@ final class KnownSkyOptions {
 
     @Option(names = "--azimuth", paramLabel = "DEG",
             description = "Where the camera points, from north through east (default: 0).")
-    private Optional<Double> azimuthDeg;
+    private Optional<Quantity> azimuthDeg;
 
     @Option(names = "--altitude", paramLabel = "DEG",
             description = "How high the camera points (default: 90, the zenith).")
-    private Optional<Double> altitudeDeg;
+    private Optional<Quantity> altitudeDeg;
 
     /**
      * What tells the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
@@ -81,7 +82,7 @@ final class KnownSkyOptions {
 
     private Preview preview() {
         if (previewFNumber.isEmpty() || previewIso.isEmpty() || previewExposure.isEmpty()) {
-            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure");
+            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure; give all three");
         }
         double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
         return FromOption.of("--preview-exposure", () ->
@@ -91,8 +92,9 @@ final class KnownSkyOptions {
     private KnownSky computed(Site site) {
         String option = at.isPresent() ? "--at" : "--from";
         Moment moment = at.or(() -> from).orElseThrow();
-        double azimuth = FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.orElse(0.0));
-        double altitude = FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElse(90.0));
+        double azimuth = azimuthDeg.map(given -> FromOption.checked("--azimuth", Direction.AZIMUTH, given)).orElse(0.0);
+        double altitude = altitudeDeg.map(given -> FromOption.checked("--altitude", Direction.ALTITUDE, given))
+                .orElse(90.0);
         return new KnownSky.Computed(site, Direction.ofDegrees(azimuth, altitude),
                 FromOption.of(option, () -> moment.in(site.zone())), at.isPresent());
     }

@@ -6,8 +6,8 @@ import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,28 +18,29 @@ import picocli.CommandLine.Option;
 /** How a sheet came out: as it was said before, with whatever is given changed. */
 final class OutcomeOptions {
 
-    @Option(names = "--tone", paramLabel = "WORD", converter = Word.class,
-            description = "The sky's tone: black, very-dark, dark, middle, light or white; gloam journal guide shows them.")
+    @Option(names = "--tone", paramLabel = "WORD", completionCandidates = Candidates.Tones.class, converter = Word.class,
+            description = "The sky's tone: black, very-dark, dark, middle, light or white.")
     private Optional<ToneWord> tone;
 
     @Option(names = "--tone-stops", paramLabel = "STOPS",
             description = "The sky's tone measured, in stops from the film's mid-tone.")
-    private Optional<Double> toneStops;
+    private Optional<Quantity> toneStops;
 
     @Option(names = "--tone-spread", paramLabel = "STOPS", defaultValue = "" + Verdict.USUAL_SPREAD_STOPS,
             description = "Its standard deviation, that of the light included (default: ${DEFAULT-VALUE}).")
-    private double toneSpreadStops;
+    private Quantity toneSpreadStops;
 
     @Option(names = "--faintest", paramLabel = "MAG",
-            description = "V magnitude of the faintest star or planet seen in the trails near the centre.")
-    private Optional<Double> faintestMag;
+            description = "V magnitude of the faintest trail seen near the centre.")
+    private Optional<Quantity> faintestMag;
 
     @Option(names = "--kept", negatable = true, description = "Whether the sheet is a keeper.")
     private Optional<Boolean> kept;
 
     @Option(names = "--spoiled-by", paramLabel = "WHAT", split = ",", converter = Cause.class,
-            description = "What spoiled it: cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, "
-                    + "early-close, double-exposure, development, old-film or other.")
+            completionCandidates = Candidates.Spoilers.class,
+            description = "cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, early-close, "
+                    + "double-exposure, development, old-film or other.")
     private List<Spoiler> spoiledBy = new ArrayList<>();
 
     /** The outcome. */
@@ -57,8 +58,7 @@ final class OutcomeOptions {
     }
 
     private static <E extends Enum<E>> E constant(String text, E[] constants) {
-        List<String> words = Arrays.stream(constants)
-                .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList();
+        List<String> words = Candidates.words(constants);
         int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
         if (index < 0) {
             throw new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""

@@ -3,6 +3,8 @@ package gloam.cli;
 import gloam.units.BadInput;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.CopyOption;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -21,24 +23,34 @@ final class OutputFile {
      * @throws BadInput when the file cannot be written
      */
     static void write(Path file, byte[] content) {
+        write(file, content, true);
+    }
+
+    /** The same, an existing file being left as it is unless it may be written over. */
+    static void write(Path file, byte[] content, boolean overwrite) {
         try {
-            if (Files.exists(file) && !Files.isRegularFile(file)) {
+            if (!overwrite) {
+                replace(file.toAbsolutePath(), content);
+            } else if (Files.exists(file) && !Files.isRegularFile(file)) {
                 Files.write(file, content, StandardOpenOption.WRITE);
             } else {
-                replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), content);
+                replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), content,
+                        StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             }
+        } catch (FileAlreadyExistsException there) {
+            throw new BadInput("file \"" + file + "\" is there already; give another name");
         } catch (IOException failed) {
             throw new BadInput("file \"" + file + "\" cannot be written: " + reason(failed)
                     + ". Choose another place (--out)");
         }
     }
 
-    private static void replace(Path file, byte[] content) throws IOException {
+    private static void replace(Path file, byte[] content, CopyOption... how) throws IOException {
         Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
             Files.write(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
                     StandardOpenOption.DSYNC);
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.move(beside, file, how);
         } finally {
             Files.deleteIfExists(beside);
         }

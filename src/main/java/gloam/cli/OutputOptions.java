@@ -17,7 +17,7 @@ final class OutputOptions {
     /** Where they stand in the help. */
     private static final int LAST = 100;
 
-    @Option(names = "--format", order = LAST, paramLabel = "FORMAT", defaultValue = "text",
+    @Option(names = "--format", order = LAST, paramLabel = "FORMAT", completionCandidates = Candidates.Formats.class, defaultValue = "text",
             description = "Format of standard output: text or json; of a timetable also ics, svg or html; of other "
                     + "drawings svg (default: ${DEFAULT-VALUE}).")
     private OutputFormat format;

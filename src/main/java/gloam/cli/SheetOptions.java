@@ -16,9 +16,9 @@ import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -36,36 +35,32 @@ final class SheetOptions {
     private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--plan", paramLabel = "FILE",
-            description = "A plan saved as JSON: aim, film, f-number and times of one of its sheets; needs --trip.")
+            description = "A plan saved as JSON, for aim, film, f-number and times; needs --trip.")
     private Optional<Path> plan;
 
     @Option(names = "--sheet", paramLabel = "N", description = "Number of the sheet in the plan.")
     private Optional<Integer> sheet;
 
-    @Option(names = "--open", paramLabel = "INSTANT",
-            description = "When the shutter opened, such as 2027-02-08T21:00 by the site's clocks, or with an offset "
-                    + "(default: the plan's). May be given more than once, each with its --close.")
-    private List<Moment> opens = new ArrayList<>();
-
-    @Option(names = "--close", paramLabel = "INSTANT", description = "When it closed.")
-    private List<Moment> closes = new ArrayList<>();
+    @Option(names = "--open", paramLabel = "OPENING",
+            description = "When it was open, such as 2027-02-08T21:00/40m (default: the plan's). Repeatable.")
+    private List<TimedOpening> opened = new ArrayList<>();
 
     @Option(names = "--azimuth", paramLabel = "DEG",
-            description = "Where the camera pointed, from north through east (default: the plan's).")
-    private Optional<Double> azimuthDeg;
+            description = "Where it pointed, from north through east (default: the plan's).")
+    private Optional<Quantity> azimuthDeg;
 
-    @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera pointed (default: the plan's).")
-    private Optional<Double> altitudeDeg;
+    @Option(names = "--altitude", paramLabel = "DEG", description = "How high it pointed (default: the plan's).")
+    private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
-            description = "Measured brightness of the sky at the frame's centre, V mag/arcsec² (default: computed).")
-    private Optional<Double> skyMagArcsec2;
+            description = "Measured sky at the frame's centre, V mag/arcsec² (default: computed).")
+    private Optional<Quantity> skyMagArcsec2;
 
     @Option(names = "--batch", paramLabel = "NAME", defaultValue = "", description = "The pack or batch of the film.")
     private String batch;
 
     @Option(names = "--temperature", paramLabel = "C", description = "Temperature in °C.")
-    private Optional<Double> temperatureC;
+    private Optional<Quantity> temperatureC;
 
     @Mixin
     private SiteOptions place;
@@ -78,7 +73,7 @@ final class SheetOptions {
 
     /** Whether an exposure is told at all. */
     boolean given() {
-        return plan.isPresent() || !opens.isEmpty();
+        return plan.isPresent() || !opened.isEmpty();
     }
 
     /** The exposure. */
@@ -98,7 +93,7 @@ final class SheetOptions {
 
     private Optional<PlannedSheet> planned() {
         if (plan.isPresent() != sheet.isPresent()) {
-            throw new BadInput("--plan FILE and --sheet N go together");
+            throw new BadInput("--plan FILE and --sheet N go together; give both");
         }
         return plan.map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.orElseThrow())));
     }
@@ -122,7 +117,7 @@ final class SheetOptions {
 
     private Optional<Direction> aim(Optional<PlannedSheet> planned) {
         if (azimuthDeg.isPresent() != altitudeDeg.isPresent()) {
-            throw new BadInput("--azimuth DEG and --altitude DEG go together");
+            throw new BadInput("--azimuth DEG and --altitude DEG go together; give both");
         }
         return azimuthDeg.map(azimuth -> Direction.ofDegrees(
                 FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
@@ -142,21 +137,8 @@ final class SheetOptions {
     }
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {
-        if (opens.size() != closes.size()) {
-            throw new BadInput("every --open INSTANT needs its --close INSTANT; there are " + opens.size() + " and "
-                    + closes.size());
-        }
-        List<Interval> openings = IntStream.range(0, opens.size()).mapToObj(i -> opening(i, zone)).toList();
-        return openings.isEmpty() ? List.of(planned.orElseThrow().open()) : openings;
-    }
-
-    private Interval opening(int i, ZoneId zone) {
-        Instant open = FromOption.of("--open", () -> opens.get(i).in(zone));
-        Instant close = FromOption.of("--close", () -> closes.get(i).in(zone));
-        if (!open.isBefore(close)) {
-            throw new BadInput("the shutter closes at " + close + ", not after it opens at " + open + " (--close)");
-        }
-        return new Interval(open, close);
+        return opened.isEmpty() ? List.of(planned.orElseThrow().open()) : opened.stream()
+                .map(opening -> FromOption.of("--open", () -> opening.in(zone))).toList();
     }
 
     private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {

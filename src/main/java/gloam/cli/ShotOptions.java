@@ -10,6 +10,7 @@ import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
@@ -29,41 +30,38 @@ final class ShotOptions {
 
     @Option(names = "--azimuth", paramLabel = "DEG",
             description = "Where the camera points, from north through east.")
-    private Optional<Double> azimuthDeg;
+    private Optional<Quantity> azimuthDeg;
 
     @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera points.")
-    private Optional<Double> altitudeDeg;
+    private Optional<Quantity> altitudeDeg;
 
     @Option(names = "--aim", paramLabel = "TARGET",
-            description = "Instead of azimuth and altitude: the body, the star "
-            + "by name or the place RA,DEC in degrees that stands at --at-frame at mid exposure.")
+            description = "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.")
     private Optional<String> aim;
 
     @Option(names = "--at-frame", paramLabel = "X,Y",
-            description = "Where on the frame it stands, in mm from the centre "
-            + "to the right and up (default: 0,0).")
+            description = "Where on the frame, in mm from the centre to the right and up (default: 0,0).")
     private Optional<Framing.Point> place;
 
     @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
-            description = "The camera turned about its axis, clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
-    private double rollDeg;
+            description = "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
+    private Quantity rollDeg;
 
     @Option(names = "--from", paramLabel = "INSTANT",
-            description = "When the shutter opens, such as 2027-02-08T21:00 by the site's clocks, or with an offset.")
+            description = "When it opens, such as 2027-02-08T21:00 by the site's clocks.")
     private Optional<String> from;
 
     @Option(names = "--lasts", paramLabel = "DURATION",
-            description = "How long it is open, such as 30s, 18m, 1h50m or PT18M.")
+            description = "How long it is open, such as 30s, 18m or 1h50m.")
     private Optional<Duration> lasts;
 
-    @Option(names = "--open", paramLabel = "INSTANT/DURATION", description = "An opening, such as "
-            + "2027-02-08T21:00/10m, in place of --from and --lasts or besides. May be given more than once.")
+    @Option(names = "--open", paramLabel = "OPENING", description = "An opening, such as "
+            + "2027-02-08T21:00/10m, besides --from or instead. Repeatable.")
     private List<TimedOpening> openings = new ArrayList<>();
 
     @Option(names = "--length", paramLabel = "MM",
-            description = "Instead of --lasts: so long that the trail of the "
-            + "star or body aimed at, or of a star at the centre, has that length.")
-    private Optional<Double> lengthMm;
+            description = "Instead of --lasts: until the trail of what is aimed at is so long.")
+    private Optional<Quantity> lengthMm;
 
     /**
      * One sheet's worth of pointing and opening.
@@ -107,12 +105,12 @@ final class ShotOptions {
         return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
             Framing framing = framing(camera, estimator, aimed, open.middle());
             return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
-        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h (--length)"));
+        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
     }
 
     private Instant opens(Site site) {
         return FromOption.of("--from", () -> from.map(Moment::parse).orElseThrow(() ->
-                new BadInput("when the shutter opens is not said")).in(site.zone()));
+                new BadInput("when the shutter opens is not said; give --from INSTANT")).in(site.zone()));
     }
 
     private List<Interval> openings(Site site) {
@@ -125,10 +123,10 @@ final class ShotOptions {
         lasts.ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
         all.sort(Comparator.comparing(Interval::start));
         if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
-            throw new BadInput("two openings overlap (--open)");
+            throw new BadInput("two openings overlap; let each close before the next opens (--open)");
         }
         if (whole(all).lasts().compareTo(LONGEST) > 0) {
-            throw new BadInput("first opening and last closing are more than ten days apart (--open)");
+            throw new BadInput("first opening and last closing are more than ten days apart; give openings of one sheet (--open)");
         }
         return all;
     }

@@ -1,21 +1,21 @@
 package gloam.cli;
 
+import gloam.gear.Coordinates;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
 import gloam.planner.Trip;
 import gloam.store.Nearest;
 import gloam.store.TripFile;
-import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.nio.file.Path;
-import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where: a trip file, or a place given directly. */
@@ -31,25 +31,16 @@ final class SiteOptions {
             description = "One of the trip's sites (default: all, or the first where only one can be looked at).")
     private Optional<String> site;
 
-    @Option(names = "--lat", paramLabel = "DEG", description = "Latitude in degrees, north positive.")
-    private Optional<Double> latitudeDeg;
-
-    @Option(names = "--lon", paramLabel = "DEG", description = "Longitude in degrees, east positive.")
-    private Optional<Double> longitudeDeg;
-
-    @Option(names = "--height", paramLabel = "M", description = "Height in metres.")
-    private Optional<Double> heightM;
-
-    @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of the site, such as Europe/Madrid.")
-    private Optional<ZoneId> zone;
+    @Mixin
+    private PlaceOptions place;
 
     @Option(names = "--dark-sky", paramLabel = "MAG",
             description = "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").")
-    private Optional<Double> darkSky;
+    private Optional<Quantity> darkSky;
 
     @Option(names = "--extinction", paramLabel = "MAG",
             description = "Light lost at the zenith in magnitudes (default: clear air at the site's height).")
-    private Optional<Double> extinctionMag;
+    private Optional<Quantity> extinctionMag;
 
     @Option(names = "--sea-horizon",
             description = "The site looks out over the sea from its height: the skyline lies below the level.")
@@ -91,26 +82,21 @@ final class SiteOptions {
     }
 
     private Site directSite() {
-        List<String> missing = new ArrayList<>();
-        List.of("--lat", "--lon", "--height", "--zone").stream()
-                .filter(option -> direct().get(option).isEmpty()).forEach(missing::add);
-        if (!missing.isEmpty()) {
-            throw new BadInput("where is not said; give --trip FILE, or add " + String.join(", ", missing));
-        }
-        double latitude = FromOption.checked("--lat", Site.LATITUDE, latitudeDeg.orElseThrow());
-        double longitude = FromOption.checked("--lon", Site.LONGITUDE, longitudeDeg.orElseThrow());
-        double height = FromOption.checked("--height", Site.HEIGHT, heightM.orElseThrow());
+        place.refuseMissing("give --trip FILE, or add ", true);
+        Coordinates where = place.coordinates();
+        double height = where.heightM().orElseThrow();
         double clearMag = Math.round(Atmosphere.clearExtinctionMag(height) * 1000) / 1000.0;
-        return new Site(coordinates(latitude, longitude), Angle.ofDegrees(latitude),
-                Angle.ofDegrees(longitude), height, zone.orElseThrow(),
-                FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.orElse(DARK_SKY_MAG_ARCSEC2)),
-                FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.orElse(clearMag)),
+        return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
+                darkSky.map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
+                extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(clearMag),
                 seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 
-    private static String coordinates(double latitude, double longitude) {
-        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitude), latitude < 0 ? "S" : "N",
-                Math.abs(longitude), longitude < 0 ? "W" : "E");
+    private static String named(Coordinates where) {
+        double latitudeDeg = where.latitude().degrees();
+        double longitudeDeg = where.longitude().degrees();
+        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitudeDeg), latitudeDeg < 0 ? "S" : "N",
+                Math.abs(longitudeDeg), longitudeDeg < 0 ? "W" : "E");
     }
 
     private void refuseMixture() {
@@ -126,11 +112,7 @@ final class SiteOptions {
     }
 
     private Map<String, Optional<?>> direct() {
-        Map<String, Optional<?>> options = new LinkedHashMap<>();
-        options.put("--lat", latitudeDeg);
-        options.put("--lon", longitudeDeg);
-        options.put("--height", heightM);
-        options.put("--zone", zone);
+        Map<String, Optional<?>> options = new LinkedHashMap<>(place.options());
         options.put("--dark-sky", darkSky);
         options.put("--extinction", extinctionMag);
         options.put("--sea-horizon", seaHorizon ? Optional.of(true) : Optional.empty());

@@ -15,6 +15,7 @@ import gloam.report.Report;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ final class SkyCommand extends ReportingCommand {
 
     @Option(names = "--approaches", paramLabel = "DEG",
             description = "Closest approaches of Moon and planets to that angle or less, from --from to --to.")
-    private Optional<Double> approachesDeg;
+    private Optional<Quantity> approachesDeg;
 
     @Option(names = "--above", paramLabel = "TARGET",
             description = "When that stands above --altitude in darkness, from --from to --to: galactic-centre, a"
@@ -62,7 +63,7 @@ final class SkyCommand extends ReportingCommand {
     private Optional<String> above;
 
     @Option(names = "--altitude", paramLabel = "DEG", description = "Least apparent altitude for --above.")
-    private Optional<Double> altitudeDeg;
+    private Optional<Quantity> altitudeDeg;
 
     SkyCommand(Session session) {
         super(session);
@@ -92,13 +93,13 @@ final class SkyCommand extends ReportingCommand {
             throw new BadInput("give one of --night DATE, --at INSTANT, --approaches DEG and --above TARGET");
         }
         if (evenings.given() && (night.isPresent() || at.isPresent())) {
-            throw new BadInput("--from and --to go with --approaches or --above");
+            throw new BadInput("--from and --to go with --approaches or --above; leave them out");
         }
         if (above.isPresent() != altitudeDeg.isPresent()) {
             throw new BadInput("--above TARGET and --altitude DEG go together; give both");
         }
         if (at.isEmpty() && !stars.isEmpty()) {
-            throw new BadInput("--star goes with --at INSTANT");
+            throw new BadInput("--star goes with --at INSTANT; add it");
         }
     }
 

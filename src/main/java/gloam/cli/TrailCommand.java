@@ -65,14 +65,12 @@ final class TrailCommand extends ReportingCommand {
     @Option(names = "--airless", description = "Leave refraction out.")
     private boolean airless;
 
-    @Option(names = "--star", paramLabel = "RA,DEC[,PMRA,PMDEC[,PARALLAX]]",
-            description = "Ask for that star alone: ICRS degrees, proper motion in mas a year, parallax in mas. May be "
-                    + "given more than once.")
+    @Option(names = "--star", paramLabel = "RA,DEC[,…]",
+            description = "That star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.")
     private List<Star> stars = new ArrayList<>();
 
-    @Option(names = "--level", paramLabel = "BODY",
-            description = "Find when the body's trail runs level in the dark and "
-            + "above the skyline, in the nights of --from DATE to --to DATE, and the aim.")
+    @Option(names = "--level", paramLabel = "BODY", completionCandidates = Candidates.Bodies.class,
+            description = "When the body's trail runs level in the nights --from to --to, and the aim.")
     private Optional<String> level;
 
     @Option(names = "--to", paramLabel = "DATE",
@@ -84,8 +82,7 @@ final class TrailCommand extends ReportingCommand {
     private double withinDeg;
 
     @Option(names = "--slope", paramLabel = "DEG", defaultValue = "0",
-            description = "Instead of level: at that angle to "
-            + "the frame's horizontal, upwards to the right (default: ${DEFAULT-VALUE}).")
+            description = "Instead of level: at that angle, upwards to the right (default: ${DEFAULT-VALUE}).")
     private double slopeDeg;
 
     TrailCommand(Session session) {

@@ -40,7 +40,7 @@ public record Forecast(List<Row> rows) {
     public Forecast {
         rows = rows.stream().sorted(Comparator.comparing(Row::at)).toList();
         if (rows.stream().map(Row::at).distinct().count() < Math.max(2, rows.size())) {
-            throw new BadInput("a forecast needs at least two rows, and no two at one time");
+            throw new BadInput("a forecast needs at least two rows, and no two at one time; add or take out rows");
         }
     }
 

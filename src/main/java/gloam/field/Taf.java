@@ -104,14 +104,14 @@ public final class Taf {
         Instant start = at(period.group(1), period.group(2));
         Instant end = at(period.group(3), period.group(4));
         if (!start.isBefore(end)) {
-            throw new BadInput("the TAF's period " + period.group() + " ends before it begins");
+            throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or mend it");
         }
         return new Interval(start, end);
     }
 
     private Interval validity() {
         if (groups.isEmpty()) {
-            throw new BadInput("the TAF names no validity such as 0818/0924");
+            throw new BadInput("the TAF names no validity such as 0818/0924; paste it whole");
         }
         return groups.get(0).span;
     }
@@ -133,7 +133,7 @@ public final class Taf {
                 .map(date -> date.withDayOfMonth(dayOfMonth))
                 .min((some, other) -> Long.compare(Math.abs(some.toEpochDay() - near.toEpochDay()),
                         Math.abs(other.toEpochDay() - near.toEpochDay())))
-                .orElseThrow(() -> new BadInput("the TAF names day " + day + ", which no month has"))
+                .orElseThrow(() -> new BadInput("the TAF names day " + day + ", which no month has; paste it anew"))
                 .atStartOfDay(ZoneOffset.UTC).toInstant().plus(Duration.ofHours(Integer.parseInt(hour)));
     }
 

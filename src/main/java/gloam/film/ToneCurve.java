@@ -47,7 +47,7 @@ public record ToneCurve(double densityMin, double densityMax, double densityMid,
         GAMMA.check(Math.abs(gamma));
         if (!(densityMid > densityMin && densityMid < densityMax)) {
             throw new BadInput("mid-tone density " + densityMid + " is not between the least density "
-                    + densityMin + " and the greatest " + densityMax);
+                    + densityMin + " and the greatest " + densityMax + "; give one between");
         }
     }
 

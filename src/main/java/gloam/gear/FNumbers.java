@@ -1,5 +1,7 @@
 package gloam.gear;
 
+import gloam.units.BadInput;
+import gloam.units.Quantity;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.DoubleStream;
@@ -24,6 +26,15 @@ public final class FNumbers {
                     .mapToDouble(k -> Math.pow(2, k / 12.0))).toArray();
 
     private FNumbers() {
+    }
+
+    /** The exact f-number of a text such as {@code 11}, {@code f/11} or {@code 1:11}. */
+    public static double of(String text) {
+        Quantity number = new Quantity(text.strip().replaceFirst("^(?:[fF]\\s*/?|1:)", ""));
+        if (!number.plain()) {
+            throw new BadInput("expected an f-number such as 11 or f/11, found \"" + text + "\"");
+        }
+        return exact(number.in(Lens.F_NUMBER));
     }
 
     /** The exact value of a marking, the nearest one where two share it; any other number itself. */

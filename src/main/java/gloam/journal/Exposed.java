@@ -33,7 +33,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         openings = List.copyOf(openings);
         temperatureC.ifPresent(TEMPERATURE::check);
         if (film.isBlank()) {
-            throw new BadInput("the film has no name");
+            throw new BadInput("the film has no name; give it one");
         }
         if (openings.isEmpty()) {
             throw new BadInput("the sheet was never opened; give at least one opening");

@@ -75,10 +75,10 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     public Trip rest(Instant from, int spent, List<String> done) {
         LocalDate night = from.atZone(sites.get(0).zone()).minusHours(HALF_A_DAY).toLocalDate();
         if (night.isAfter(lastNight)) {
-            throw new BadInput("the trip's last night, " + lastNight + ", is over by then");
+            throw new BadInput("the trip's last night, " + lastNight + ", is over by then; give an earlier instant");
         }
         if (spent >= sheets) {
-            throw new BadInput(spent + " sheets spent leave none of the " + sheets + " carried");
+            throw new BadInput(spent + " sheets spent leave none of the " + sheets + " carried; give a smaller number");
         }
         done.stream().filter(name -> wishes.stream().noneMatch(wish -> wish.name().equals(name))).findFirst()
                 .ifPresent(name -> {

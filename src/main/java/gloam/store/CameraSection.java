@@ -20,8 +20,6 @@ final class CameraSection {
     private static final double SPOT_UM = 40;
     private static final double CHANGEOVER_MIN = 5;
 
-    private enum Far { INFINITY }
-
     private CameraSection() {
     }
 
@@ -66,7 +64,7 @@ final class CameraSection {
 
     /** The f-number at an item: the exact value of a marking. */
     static double fNumber(Item item) {
-        return FNumbers.exact(item.number(Lens.F_NUMBER));
+        return FNumbers.exact(item.number(Lens.F_NUMBER, FNumbers::of));
     }
 
     /** A length of time given in minutes, to a thousandth of a second. */
@@ -75,10 +73,6 @@ final class CameraSection {
     }
 
     private static double focus(Item item, Value<Double> focalLengthMm) {
-        if (item.node() instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT) {
-            item.word(List.of(Far.values()));
-            return Double.POSITIVE_INFINITY;
-        }
         double focusM = item.number(Lens.FOCUS);
         focalLengthMm.content().filter(focalLength -> focusM * 1000 <= focalLength).ifPresent(focalLength -> {
             throw item.fault("focus distance " + Shown.number(focusM) + " m is not beyond the focal length "
@@ -88,6 +82,9 @@ final class CameraSection {
     }
 
     private static Frame frame(Item item) {
+        if (item.node() instanceof Node.Scalar scalar && Frame.written(scalar.text())) {
+            return Frame.of(scalar.text());
+        }
         Fields fields = item.fields();
         Value<Double> widthMm = fields.number("width", Frame.SIDE);
         Value<Double> heightMm = fields.number("height", Frame.SIDE);

@@ -71,7 +71,7 @@ final class Csv {
         String[] cells = line.text().split(",", -1);
         if (cells.length != header.size()) {
             throw line.fault("expected " + header.size() + " cells (" + String.join(",", header) + "), found "
-                    + cells.length);
+                    + cells.length + ". Give each, with commas between.");
         }
         List<Item> items = new ArrayList<>();
         int column = line.node().column();

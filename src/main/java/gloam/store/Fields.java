@@ -112,8 +112,8 @@ final class Fields {
         return new Value<>(chosen.place(), chosen.content().flatMap(Function.identity()));
     }
 
-    /** A key that is known but has no use yet: refused where it is there. */
-    void notYet(String key, String problem) {
+    /** A key that is known but may not stand here: refused where it is there. */
+    void refuse(String key, String problem) {
         find(key).ifPresent(place -> note(place.where(), problem));
     }
 

@@ -33,6 +33,11 @@ public final class FilmFile {
         return builtIn(nameOrFile).orElseGet(() -> read(file(nameOrFile)));
     }
 
+    /** The names of the built-in films. */
+    public static List<String> names() {
+        return BUILT_IN;
+    }
+
     /** The built-in films. */
     public static List<FilmStock> builtIns() {
         return BUILT_IN.stream().map(FilmFile::resource).toList();

@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -9,9 +10,9 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /**
@@ -26,13 +27,6 @@ record Item(Node node, String path, Source source) {
     private static final Pattern NUMBER =
             Pattern.compile("[-+]?(0|[1-9][0-9]{0,17}|(?=\\.))(\\.[0-9]{0,30})?([eE][-+]?[0-9]{1,3})?");
     private static final int MOST_TEXT = 500;
-
-    /** Names of the units that a {@link Range} gives in short. */
-    private static final Map<String, String> UNITS = Map.ofEntries(
-            Map.entry("", "a number"), Map.entry("deg", "degrees"), Map.entry("m", "metres"),
-            Map.entry("mm", "millimetres"), Map.entry("um", "micrometres"), Map.entry("min", "minutes"),
-            Map.entry("s", "seconds"), Map.entry("mag", "magnitudes"),
-            Map.entry("mag/arcsec2", "magnitudes per square arcsecond"));
 
     /** Where it stands. */
     Where where() {
@@ -65,24 +59,30 @@ record Item(Node node, String path, Source source) {
     String text() {
         String text = scalar("text").text().strip();
         if (text.length() > MOST_TEXT) {
-            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read");
+            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
         }
         return text;
     }
 
-    /** A number in a range. */
+    /** A number in a range, plain or with its unit. */
     double number(Range range) {
-        String unit = UNITS.getOrDefault(range.unit(), range.unit());
+        return number(range, text -> new Quantity(text).in(range));
+    }
+
+    /** A number in a range where it stands plain, else what a reader makes of the text. */
+    double number(Range range, ToDoubleFunction<String> reader) {
+        String unit = Quantity.unitName(range);
         Node.Scalar scalar = scalar(unit);
-        Optional<Double> number = scalar.kind() == Node.Kind.NUMBER ? parsed(scalar.text()) : Optional.empty();
-        String remedy = parsed(scalar.text()).isPresent()
-                ? ". Take its quotes away." : ". Write a plain number, " + range.allowed() + ".";
-        double value = number.orElseThrow(() -> fault("expected " + unit + ", found "
-                + Shown.quoted(scalar.text()) + remedy));
+        Optional<Double> plain = parsed(scalar.text());
+        boolean text = scalar.kind() == Node.Kind.TEXT;
+        if (plain.isPresent() ? text : !text || new Quantity(Shown.brief(scalar.text())).plain()) {
+            throw fault("expected " + unit + ", found " + Shown.quoted(scalar.text()) + (plain.isPresent()
+                    ? ". Take its quotes away." : ". Write a plain number, " + range.allowed() + "."));
+        }
         try {
-            return range.check(value);
-        } catch (BadInput outside) {
-            throw fault(outside.getMessage());
+            return plain.isPresent() ? range.check(plain.get()) : reader.applyAsDouble(Shown.brief(scalar.text()));
+        } catch (BadInput refused) {
+            throw fault(refused.getMessage());
         }
     }
 
@@ -95,7 +95,7 @@ record Item(Node node, String path, Source source) {
     int whole(Range range) {
         double number = number(range);
         if (number != Math.rint(number)) {
-            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()));
+            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()) + ". Leave out the fraction.");
         }
         return (int) number;
     }

@@ -54,7 +54,7 @@ final class LimitsSection {
         fields.noOthers();
         if (least.get().isPresent() && most.get().isPresent() && least.get().get() > most.get().get()) {
             throw item.fault("most, " + Shown.number(most.get().get()) + ", is below least, "
-                    + Shown.number(least.get().get()));
+                    + Shown.number(least.get().get()) + ". Put them in order.");
         }
         return new Between(optional(least.get()), optional(most.get()));
     }
@@ -75,7 +75,8 @@ final class LimitsSection {
         try {
             return LocalTime.parse(item.text());
         } catch (DateTimeParseException bad) {
-            throw item.fault("expected a time such as 22:30, found " + Shown.quoted(item.text()));
+            throw item.fault("expected a time such as 22:30, found " + Shown.quoted(item.text())
+                    + ". Write hours and minutes of a day of 24 hours, with two digits each.");
         }
     }
 }

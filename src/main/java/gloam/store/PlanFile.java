@@ -68,7 +68,7 @@ public final class PlanFile {
         Optional<Interval> span = open.content().filter(start -> start.isBefore(close.get()))
                 .map(start -> new Interval(start, close.get()));
         return new PlannedSheet(sheet.get(), site.get(), wish.get(), film.get(),
-                span.orElseThrow(() -> item.fault("does not close after it opens")),
+                span.orElseThrow(() -> item.fault("does not close after it opens. Save the plan anew.")),
                 Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()), fNumber.get());
     }
 

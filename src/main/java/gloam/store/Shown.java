@@ -13,7 +13,12 @@ final class Shown {
 
     /** The text in quotes. */
     static String quoted(String text) {
-        return '"' + cut(text, MOST) + '"';
+        return '"' + brief(text) + '"';
+    }
+
+    /** The text, no longer than anything that can be read as a number. */
+    static String brief(String text) {
+        return cut(text, MOST);
     }
 
     /** The text as it is. */

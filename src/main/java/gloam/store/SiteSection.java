@@ -1,5 +1,6 @@
 package gloam.store;
 
+import gloam.gear.Coordinates;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
@@ -8,6 +9,9 @@ import gloam.units.Range;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Reads the sites of a trip from their keys. */
 final class SiteSection {
@@ -29,9 +33,8 @@ final class SiteSection {
     private static Site site(Item item, UniqueName names) {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", names);
-        Value<Double> latitudeDeg = fields.number("latitude-deg", Site.LATITUDE);
-        Value<Double> longitudeDeg = fields.number("longitude-deg", Site.LONGITUDE);
-        Value<Double> heightM = fields.number("height-m", Site.HEIGHT);
+        Value<Coordinates> place = place(fields);
+        Value<Double> heightM = heightM(fields, place);
         Value<ZoneId> zone = fields.required("zone", Item::zone);
         Value<Double> darkSky = fields.numberOr("dark-sky-mag-arcsec2", DARK_SKY_MAG_ARCSEC2, Site.DARK_SKY);
         Value<Double> clear = heightM.map(SiteSection::clearExtinctionMag);
@@ -42,9 +45,36 @@ final class SiteSection {
         Value<Boolean> sea = fields.orDefault("sea-horizon", false, "false",
                 Item::flag);
         fields.noOthers();
-        return new Site(name.get(), Angle.ofDegrees(latitudeDeg.get()), Angle.ofDegrees(longitudeDeg.get()),
-                heightM.get(), zone.get(), darkSky.get(), extinction.get(),
+        return new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(), zone.get(),
+                darkSky.get(), extinction.get(),
                 sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get());
+    }
+
+    /** Where it is: one key for all, or latitude and longitude. */
+    private static Value<Coordinates> place(Fields fields) {
+        if (fields.has("place")) {
+            Value<Coordinates> place = fields.required("place", value -> Coordinates.of(value.text()));
+            List.of("latitude-deg", "longitude-deg").forEach(key -> fields.refuse(key, "stands beside place; keep one of the two"));
+            return place;
+        }
+        Value<Angle> latitude = fields.required("latitude-deg", value -> angle(value, Site.LATITUDE, Coordinates::latitude));
+        Value<Angle> longitude =
+                fields.required("longitude-deg", value -> angle(value, Site.LONGITUDE, Coordinates::longitude));
+        return new Value<>(latitude.place(), latitude.content().flatMap(north -> longitude.content()
+                .map(east -> new Coordinates(north, east, OptionalDouble.empty()))));
+    }
+
+    private static Angle angle(Item item, Range range, Function<String, Angle> written) {
+        return Angle.ofDegrees(item.number(range, text -> written.apply(text).degrees()));
+    }
+
+    private static Value<Double> heightM(Fields fields, Value<Coordinates> place) {
+        Optional<Double> known = place.content().flatMap(where -> where.heightM().stream().boxed().findFirst());
+        if (known.isEmpty()) {
+            return fields.number("height-m", Site.HEIGHT);
+        }
+        fields.refuse("height-m", "stands beside the height in place; keep one of the two");
+        return place.map(where -> where.heightM().getAsDouble());
     }
 
     /** To a thousandth, so that what is said is what is used. */

@@ -84,7 +84,7 @@ public final class TripFile {
         LocalDate to = item.date();
         from.content().ifPresent(first -> {
             if (to.isBefore(first)) {
-                throw item.fault("the last night " + to + " is before the first, " + first);
+                throw item.fault("the last night " + to + " is before the first, " + first + ". Give a later one.");
             }
             NIGHTS.check(nights(first, to));
         });
@@ -95,7 +95,7 @@ public final class TripFile {
         int stay = item.whole(NIGHTS);
         long nights = nights(from.get(), to.get());
         if (stay > nights) {
-            throw item.fault("a stay of " + stay + " nights does not fit into " + nights);
+            throw item.fault("a stay of " + stay + " nights does not fit into " + nights + ". Give fewer.");
         }
         return stay;
     }

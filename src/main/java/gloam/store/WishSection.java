@@ -100,7 +100,7 @@ final class WishSection {
         double most = item.number(range);
         least.filter(number -> number > most).ifPresent(number -> {
             throw item.fault(Shown.number(most) + " " + range.unit() + " is below the lower limit of "
-                    + Shown.number(number) + " " + range.unit());
+                    + Shown.number(number) + " " + range.unit() + ". Put them in order.");
         });
         return most;
     }

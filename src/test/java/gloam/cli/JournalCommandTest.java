@@ -22,7 +22,7 @@ class JournalCommandTest {
 
     private static final String DEMO = "demo-data/journal.jsonl";
     private static final List<String> SHEET = List.of("--film", "instant-mono-640", "--sky-mag-arcsec2", "21.4",
-            "--f-number", "8", "--open", "2027-01-10T20:00Z", "--close", "2027-01-10T22:00Z");
+            "--f-number", "8", "--open", "2027-01-10T20:00Z/2h");
 
     @TempDir
     private Path folder;
@@ -67,7 +67,7 @@ class JournalCommandTest {
 
     @Test
     void severalOpeningsAreOneSheet() throws IOException {
-        ok(add(SHEET, "--open", "2027-01-10T22:10Z", "--close", "2027-01-10T22:40Z"));
+        ok(add(SHEET, "--open", "2027-01-10T22:10Z/2027-01-10T22:40Z"));
         JsonNode sheet = json("list").at("/sheets/0");
         assertEquals(2, sheet.get("openings").asInt());
         assertEquals(9000, sheet.get("openS").asDouble());
@@ -76,8 +76,8 @@ class JournalCommandTest {
     @Test
     void whatIsMissingOrWrongIsToldInALine() {
         assertRefused("when the sheet was open is not said", add(List.of()));
-        assertRefused("every --open INSTANT needs its --close", add(SHEET, "--open", "2027-01-10T23:00Z"));
-        assertRefused("before it has closed", add(SHEET, "--open", "2027-01-10T21:00Z", "--close", "2027-01-10T23:00Z"));
+        assertRefused("expected an opening", add(SHEET, "--open", "2027-01-10T23:00Z"));
+        assertRefused("before it has closed", add(SHEET, "--open", "2027-01-10T21:00Z/2h"));
         assertRefused("did you mean dark?", add(SHEET, "--tone", "drak"));
         assertRefused("did you mean cloud?", add(SHEET, "--spoiled-by", "clouds"));
         assertRefused("not both", add(SHEET, "--tone", "dark", "--tone-stops", "-1"));
@@ -156,10 +156,10 @@ class JournalCommandTest {
     @Test
     void answersOnATerminalAreOptions() {
         Deque<String> answers = new ArrayDeque<>(List.of("", "", "", "", "instant-mono-640", "pack 1", "8", "", "", "21.4",
-                "", "2027-01-10T20:00Z", "2027-01-10T22:00Z", "", "dark", "", "cloud,dew", "two words", "yes"));
+                "", "2027-01-10T20:00Z/2h", "", "dark", "", "cloud,dew", "two words", "yes"));
         List<String> options = new ArrayList<>(new JournalQuestions(question -> answers.poll()).asked());
         assertEquals(List.of("--film=instant-mono-640", "--batch=pack 1", "--f-number=8", "--sky-mag-arcsec2=21.4",
-                "--open=2027-01-10T20:00Z", "--close=2027-01-10T22:00Z", "--tone=dark", "--spoiled-by=cloud,dew",
+                "--open=2027-01-10T20:00Z/2h", "--tone=dark", "--spoiled-by=cloud,dew",
                 "--note=two words", "--kept"), options);
         assertTrue(ok(add(options)).startsWith("Added as entry 1 of "));
         assertEquals(List.of(), new JournalQuestions(question -> null).asked());

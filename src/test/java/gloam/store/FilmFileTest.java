@@ -161,7 +161,7 @@ class FilmFileTest {
     @Test
     void whatTheFilmItselfRefusesComesWithItsPlace() {
         assertEquals(List.of("f.yaml:6:7 tone: mid-tone density 3.0 is not between the least density 0.1 "
-                + "and the greatest 2.0"), refusal(film("mono", "{model: none}")
+                + "and the greatest 2.0; give one between"), refusal(film("mono", "{model: none}")
                 + "tone: {density-min: 0.1, density-max: 2, density-mid: 3, gamma: 1}\n"));
     }
 

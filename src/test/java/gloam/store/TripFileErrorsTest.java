@@ -37,8 +37,14 @@ class TripFileErrorsTest {
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
         latitude-deg: 41 | latitude-deg: 95 | 4:19 sites[0].latitude-deg: latitude 95 deg is outside -90 … 90 deg
-        latitude-deg: 41 | latitude-deg: north | 4:19 sites[0].latitude-deg: expected degrees, found "north". Write \
-        a plain number, -90 … 90 deg.
+        latitude-deg: 41 | latitude-deg: north | 4:19 sites[0].latitude-deg: latitude "north" is not understood. Write \
+        degrees, such as 40.41, 40°24′36″N or 40:24:36
+        latitude-deg: 41 | latitude-deg: 41°W | 4:19 sites[0].latitude-deg: latitude "41°W" is not understood. Give a sign \
+        or one of the letters N and S, such as 40.41, 40°24′36″N or 40:24:36
+        latitude-deg: 41 | latitude-deg: 41¶    place: 41N 2W | 4:19 sites[0].latitude-deg: stands beside place; keep one \
+        of the two
+        height-m: 1000 | height-m: 1000 s | 6:15 sites[0].height-m: expected metres, found "1000 s". Units that fit: km, m, \
+        ft, in, cm, mm, um.
         latitude-deg: 41 | latitude-deg: "41" | 4:19 sites[0].latitude-deg: expected degrees, found "41". Take its \
         quotes away.
         latitude-deg: 41 | latitude-deg: 041 | 4:19 sites[0].latitude-deg: expected degrees, found "041". Write a \
@@ -59,17 +65,21 @@ class TripFileErrorsTest {
         Write Area/City as the tz database does, such as Europe/Madrid, or UTC.
         from: 2027-02-01 | from: 2027-02-30 | 8:16 nights.from: expected a date of the calendar as year-month-day, \
         such as 2027-02-14, found "2027-02-30"
-        to: 2027-02-03 | to: 2027-01-03 | 8:32 nights.to: the last night 2027-01-03 is before the first, 2027-02-01
+        to: 2027-02-03 | to: 2027-01-03 | 8:32 nights.to: the last night 2027-01-03 is before the first, \
+        2027-02-01. Give a later one.
         to: 2027-02-03 | to: 2029-02-03 | 8:32 nights.to: number of nights 734 is outside 1 … 400
-        to: 2027-02-03 | to: 2027-02-03, stay: 4 | 8:50 nights.stay: a stay of 4 nights does not fit into 3
-        to: 2027-02-03 | to: 2027-02-03, stay: 1.5 | 8:50 nights.stay: expected a whole number, found "1.5"
+        to: 2027-02-03 | to: 2027-02-03, stay: 4 | 8:50 nights.stay: a stay of 4 nights does not fit into 3. \
+        Give fewer.
+        to: 2027-02-03 | to: 2027-02-03, stay: 1.5 | 8:50 nights.stay: expected a whole number, found "1.5". Leave \
+        out the fraction.
         width: 80, height: 80 | width: 80 | 9:42 camera.frame-mm.height: is missing. Add the key height.
         width: 80 | width: 1 | 9:50 camera.frame-mm.width: frame side 1 mm is outside 5 … 1000 mm
         f-numbers: [11, 16, 45] | f-numbers: [11, 0.1] | 9:83 camera.f-numbers[1]: f-number 0.1 is outside 0.7 … 512
         f-numbers: [11, 16, 45] | f-numbers: [] | 9:78 camera.f-numbers: number of f-numbers 0 is outside 1 … 60
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: 0.1 | 9:93 camera.focus-m: focus distance 0.1 m is not \
         beyond the focal length 120 mm. Give metres from the lens to the subject.
-        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected infinity, found "far"
+        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected metres, found "far". \
+        Write a plain number, 0.1 m and more, or infinity.
         f-numbers: [11, 16, 45] | f-numbers: [11], projection: rectlinear | 9:96 camera.projection: expected \
         rectilinear, equidistant or equisolid, found "rectlinear". Did you mean rectilinear?
         f-numbers: [11, 16, 45] | f-numbers: [11], corner-stops: 5 | 9:98 camera.corner-stops: loss in the corner 5 \
@@ -94,9 +104,10 @@ class TripFileErrorsTest {
         exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
         right, behind or left, found "above"
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
-        is below least, 20
+        is below least, 20. Put them in order.
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
-        wishes[0].time-of-night.from: expected a time such as 22:30, found "late"
+        wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write hours and minutes of a day of 24 hours, \
+        with two digits each.
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
@@ -120,13 +131,15 @@ class TripFileErrorsTest {
         name: w | name: w¶    trail-mm: {least: long, most: 40} | 14:23 wishes[0].trail-mm.least: expected \
         millimetres, found "long". Write a plain number, 0 … 2000 mm.
         name: w | name: w¶    trail-mm: {least: 50, most: 40} | 14:33 wishes[0].trail-mm.most: 40 mm is below the \
-        lower limit of 50 mm
-        longest: 180 | longest: 10 | 15:43 wishes[0].exposure-min.longest: 10 min is below the lower limit of 20 min
+        lower limit of 50 mm. Put them in order.
+        longest: 180 | longest: 10 | 15:43 wishes[0].exposure-min.longest: 10 min is below the lower limit of 20 min. \
+        Put them in order.
         name: w | name: w¶    f-numbers: [11, 22] | 14:21 wishes[0].f-numbers[1]: the lens has no f/22. It has 11, \
         16, 45.
         name: w | name: w¶    point: {azimuth-deg: 0, altitude-deg: 1}¶  - name: w | 15:11 wishes[1].name: the name \
         "w" is used twice. Give each its own.
-        name: w | name: w¶    repeat: 1.5 | 14:13 wishes[0].repeat: expected a whole number, found "1.5"
+        name: w | name: w¶    repeat: 1.5 | 14:13 wishes[0].repeat: expected a whole number, found "1.5". Leave \
+        out the fraction.
         name: w | name: w¶    film: {name: x} | 14:11 wishes[0].film.iso: is missing. Add the key iso.
         """)
     void errorNamesItsPlaceAndWhatToDo(String good, String bad, String problem) {

@@ -85,6 +85,21 @@ class TripFileTest {
     Path folder;
 
     @Test
+    void numbersMayBeWrittenWithTheirUnits() {
+        String plain = YAML.replace(", sea-horizon: true, skyline: skyline.csv", "");
+        String written = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320", "place: 40°24′36″N 1:13:48W 1.32km")
+                .replace("21.4,", "21.4 mag/arcsec2,").replace("focal-length-mm: 120", "focal-length-mm: 12 cm")
+                .replace("{width: 80, height: 70}", "8x7cm").replace("[45, 11, 12]", "[f/45, 1:11, f12]")
+                .replace("focus-m: 3", "focus-m: 300cm").replace("spot-um: 50", "spot-um: 0.05 mm")
+                .replace("changeover-min: 6.5", "changeover-min: 6m30s").replace("filter-stops: 1", "filter-stops: 1 stop")
+                .replace("exposure-s: 0.5", "exposure-s: 0.5s").replace("least: 15", "least: 1.5cm")
+                .replace("longest: 180.5", "longest: 3h30s").replace("shortest: 20", "shortest: PT20M");
+        assertEquals(read("trip.yaml", plain).trip(), read("trip.yaml", written).trip());
+        String byTwoKeys = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23", "latitude-deg: 40:24:36, longitude-deg: W 1:13.8");
+        assertEquals(read("trip.yaml", plain).trip(), read("trip.yaml", byTwoKeys).trip());
+    }
+
+    @Test
     void aSiteOverTheSeaLooksBelowTheLevel() {
         Refusals.file(folder, "skyline.csv", "azimuth_deg,altitude_deg\n0,5\n90,0\n");
         List<Skyline.Point> seen = read("trip.yaml", YAML).trip().sites().get(0).skyline().points();

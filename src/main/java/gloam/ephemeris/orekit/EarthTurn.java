@@ -46,7 +46,7 @@ record EarthTurn(double tdbS, double cosTurned, double sinTurned, Values orienta
      * The true equator and equinox of date; the equinox is the ascending node of the ecliptic of date.
      *
      * <p><b>Model.</b> Ecliptic pole by the angles of Fukushima and Williams, IAU 2006 (Capitaine, Wallace
-     * and Chapront 2003, A&A 412, 567; Hilton et al. 2006). <b>Valid.</b> 1800 to 2200. <b>Error.</b> Below
+     * and Chapront 2003, A&amp;A 412, 567; Hilton et al. 2006). <b>Valid.</b> 1800 to 2200. <b>Error.</b> Below
      * 0.001″. <b>Departures.</b> None.
      */
     Equator equator() {

@@ -1,0 +1,182 @@
+package gloam.cli;
+
+import gloam.cli.Questions.Question;
+import gloam.ephemeris.MoonPhase;
+import gloam.gear.Camera;
+import gloam.gear.Coordinates;
+import gloam.gear.FNumbers;
+import gloam.gear.Frame;
+import gloam.gear.Lens;
+import gloam.gear.Projection;
+import gloam.gear.Vignetting;
+import gloam.planner.Trip;
+import gloam.store.FilmFile;
+import gloam.store.Nearest;
+import gloam.store.TripDraft;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import gloam.units.Quantity;
+import java.io.Console;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a trip file to begin with. */
+@Command(name = "init", description = "Write a commented trip file for a place and a camera; asks, on a terminal, for what "
+        + "is not given.", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
+        abbreviateSynopsis = true, synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
+        footerHeading = "%nExample:%n", footer = "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
+                + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16")
+final class InitCommand implements Callable<Integer> {
+
+    /** A box of one's own making: an example, said to be one in the file. */
+    private static final Camera EXAMPLE = new Camera("My camera", new Lens(120,
+            Stream.of(11, 16, 22, 32, 45, 64, 90).map(FNumbers::exact).toList(), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+            Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
+    private static final String FILM = "instant-mono-640";
+    private static final int DAYS_AROUND_NEW_MOON = 3;
+    private static final Duration MONTH = Duration.ofDays(30);
+
+    @Parameters(paramLabel = "FILE", arity = "0..1", defaultValue = "trip.yaml",
+            description = "The trip file (default: ${DEFAULT-VALUE}).")
+    private Path file;
+
+    @Mixin
+    private PlaceOptions place;
+
+    @Option(names = "--name", paramLabel = "NAME", defaultValue = "First site",
+            description = "What to call the place (default: ${DEFAULT-VALUE}).")
+    private String name;
+
+    @Option(names = "--from", paramLabel = "DATE",
+            description = "Evening of the first night (default: of the week about the next new Moon).")
+    private Optional<LocalDate> from;
+
+    @Option(names = "--to", paramLabel = "DATE", description = "Evening of the last night.")
+    private Optional<LocalDate> to;
+
+    @Option(names = "--film", paramLabel = "NAME", completionCandidates = Candidates.Films.class,
+            description = "A built-in film (default: " + FILM + ").")
+    private Optional<String> film;
+
+    @Option(names = "--sheets", paramLabel = "N", defaultValue = "8",
+            description = "Sheets to take along (default: ${DEFAULT-VALUE}).")
+    private int sheets;
+
+    @Option(names = "--overwrite", description = "Write over a file that is there.")
+    private boolean overwrite;
+
+    @Mixin
+    private CameraOptions camera;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Session session;
+
+    InitCommand(Session session) {
+        this.session = session;
+    }
+
+    @Override
+    public Integer call() {
+        refuseToOverwrite();
+        if (!place.missing(false).isEmpty() && System.console() != null) {
+            ask(System.console());
+        }
+        place.refuseMissing("add ", false);
+        OutputFile.write(file, draft().text().getBytes(StandardCharsets.UTF_8), overwrite);
+        tellNext(spec.commandLine().getOut());
+        return App.DONE;
+    }
+
+    private void refuseToOverwrite() {
+        if (Files.exists(file) && !overwrite) {
+            throw new BadInput("file \"" + file + "\" is there already; give another name, or --overwrite");
+        }
+    }
+
+    private TripDraft draft() {
+        Coordinates where = place.coordinates();
+        List<LocalDate> nights = nights(place.zone());
+        FromOption.checked("--sheets", Trip.SHEETS, sheets);
+        return new TripDraft(name.strip(), where, place.zone(), nights.get(0), nights.get(nights.size() - 1),
+                camera.camera(Optional.of(EXAMPLE)), camera.given(),
+                FromOption.of("--film", () -> builtIn(film.orElse(FILM))), sheets);
+    }
+
+    private List<LocalDate> nights(ZoneId zone) {
+        if (from.isEmpty() && to.isPresent()) {
+            throw new BadInput("the first night is not said; give --from DATE");
+        }
+        return from.map(first -> DateOptions.between(first, to.orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
+                .orElseGet(() -> aroundNewMoon(zone));
+    }
+
+    /** A week of nights with the next new Moon in its middle, none of them past. */
+    private List<LocalDate> aroundNewMoon(ZoneId zone) {
+        Instant now = session.now();
+        LocalDate today = now.atZone(zone).toLocalDate();
+        LocalDate dark = MoonPhase.quarters(session.ephemeris(), Interval.lasting(now, MONTH)).stream()
+                .filter(quarter -> quarter.name() == MoonPhase.Name.NEW_MOON).findFirst()
+                .map(quarter -> quarter.at().atZone(zone).toLocalDate()).orElse(today);
+        LocalDate first = dark.minusDays(DAYS_AROUND_NEW_MOON);
+        return (first.isBefore(today) ? today : first).datesUntil(dark.plusDays(DAYS_AROUND_NEW_MOON + 1)).toList();
+    }
+
+    private static String builtIn(String name) {
+        List<String> names = FilmFile.names();
+        return names.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst().orElseThrow(() ->
+                new BadInput("no built-in film is named \"" + name + "\"; " + Nearest.to(name, names)
+                        .map(near -> "did you mean " + near + "?").orElse("there are " + String.join(", ", names))
+                        + " A film's own file is named in the trip file"));
+    }
+
+    private void tellNext(PrintWriter out) {
+        out.println("Wrote " + file + ". Change in it what is not yours, then");
+        out.println("  gloam check --trip " + file);
+        out.println("  gloam plan --trip " + file);
+    }
+
+    private void ask(Console console) {
+        List<String> words = new ArrayList<>(spec.commandLine().getParseResult().originalArgs());
+        words.addAll(asked(console::readLine, place.missing(false), camera.given()));
+        spec.commandLine().parseArgs(words.toArray(String[]::new));
+    }
+
+    /** The answers of a terminal as options: the place if it is missing, and the camera unless it is given. */
+    static List<String> asked(Function<String, String> terminal, List<String> missing, boolean cameraGiven) {
+        Questions questions = new Questions(terminal);
+        if (missing.stream().anyMatch(option -> option.startsWith("--place"))) {
+            questions.ask(new Question("--place", "Place as latitude, longitude, height, such as 41.05, -2.15, 1080: ",
+                    Coordinates::of));
+        }
+        if (missing.contains("--zone")) {
+            questions.ask(new Question("--zone", "Time zone, such as Europe/Madrid: ", Converters::zone));
+        }
+        if (!cameraGiven && questions.ask(new Question("--focal-length", "Focal length, such as 120 mm (empty for an "
+                + "example camera): ", answer -> new Quantity(answer).in(Lens.FOCAL_LENGTH)))) {
+            questions.ask(new Question("--frame", "Frame, width x height, such as 80x80 mm: ", Frame::of));
+            questions.ask(new Question("--f-number", "F-numbers, such as 11,16,22: ", answer ->
+                    Stream.of(answer.split(",")).forEach(FNumbers::of)));
+        }
+        return questions.options();
+    }
+}
