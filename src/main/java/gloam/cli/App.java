@@ -4,7 +4,6 @@ import gloam.ephemeris.OutsideCoverage;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -53,7 +52,7 @@ public final class App {
                 .addSubcommand(JournalCommand.with(session))
                 .addSubcommand(new CheckCommand(session));
         Converters.register(gloam);
-        return gloam.setUsageHelpWidth(WIDTH)
+        return gloam.setUsageHelpWidth(WIDTH).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(App::badArguments)
                 .setExecutionExceptionHandler(App::failed);
@@ -65,7 +64,7 @@ public final class App {
 
     private static int failed(Exception problem, CommandLine command, ParseResult parsed) {
         if (problem instanceof BadInput bad) {
-            return refuse(command, bad.problems());
+            return refuse(command, bad);
         }
         if (problem instanceof OutsideCoverage) {
             command.getErr().println(problem.getMessage());
@@ -75,22 +74,22 @@ public final class App {
         return BUG;
     }
 
-    private static int refuse(CommandLine command, List<String> problems) {
+    private static int refuse(CommandLine command, BadInput bad) {
         PrintWriter err = command.getErr();
-        problems.forEach(err::println);
+        bad.problems().forEach(err::println);
         err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
         return BAD_INPUT;
     }
 
-    private static List<String> problems(ParameterException problem) {
+    private static BadInput problems(ParameterException problem) {
         if (problem.getCause() instanceof BadInput bad) {
-            return bad.from(label(problem.getArgSpec())).problems();
+            return bad.from(label(problem.getArgSpec()));
         }
         if (problem instanceof UnmatchedArgumentException unmatched) {
-            return List.of(unknown(unmatched));
+            return new BadInput(unknown(unmatched));
         }
-        String message = problem.getMessage().lines().findFirst().orElse("");
-        return List.of(message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1));
+        String message = problem.getMessage();
+        return new BadInput(message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1));
     }
 
     private static String label(ArgSpec argument) {

@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.gear.Site;
 import gloam.report.Report;
+import gloam.units.PlainText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,7 +45,7 @@ abstract class ReportingCommand implements Callable<Integer> {
 
     /** Tells something on the side. */
     final void note(String text) {
-        spec.commandLine().getErr().println("note: " + text);
+        spec.commandLine().getErr().println("note: " + PlainText.of(text));
     }
 
     /** The one site to look at: the first one where a trip has several, which a note tells. */

@@ -92,7 +92,7 @@ public final class FilmFile {
         String resource = "/gloam/films/" + name + ".json";
         Findings findings = new Findings();
         try (InputStream in = Objects.requireNonNull(FilmFile.class.getResourceAsStream(resource), resource)) {
-            Node node = Tree.of(resource, TextFile.text(resource, in));
+            Node node = Tree.of(resource, TextFile.text(resource, in), findings);
             Source source = new Source(resource, List.of(), findings);
             return findings.result(() -> FilmSection.film(new Item(node, "", source)));
         } catch (IOException broken) {

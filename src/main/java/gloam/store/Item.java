@@ -70,6 +70,11 @@ record Item(Node node, String path, Source source) {
         return text;
     }
 
+    /** Whether nothing is there. */
+    boolean empty() {
+        return node instanceof Node.Scalar scalar && scalar.text().isBlank();
+    }
+
     /** A number in a range. */
     double number(Range range) {
         String unit = UNITS.getOrDefault(range.unit(), range.unit());
@@ -175,6 +180,9 @@ record Item(Node node, String path, Source source) {
     }
 
     private Item opened() {
+        if (node instanceof Node.Gap) {
+            throw Fault.alreadyNoted();
+        }
         return node instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT
                 ? source.beside(scalar.text()).rootAt(path) : this;
     }
@@ -182,6 +190,9 @@ record Item(Node node, String path, Source source) {
     private Node.Scalar scalar(String expected) {
         if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING && !scalar.text().isBlank()) {
             return scalar;
+        }
+        if (node instanceof Node.Gap) {
+            throw Fault.alreadyNoted();
         }
         throw fault("expected " + expected + ", found " + found());
     }

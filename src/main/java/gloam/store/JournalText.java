@@ -60,7 +60,7 @@ record JournalText(List<Entry> entries, List<String> damages) {
             return Optional.empty();
         }
         Findings findings = new Findings();
-        Node node = Tree.of(file.toString(), "\n".repeat(number - 1) + line);
+        Node node = Tree.of(new Tree.Text(file.toString(), number, line), findings);
         return Optional.of(findings.result(() -> new Item(node, "", Source.of(file, findings))
                 .value(JournalSection::entry).get()));
     }
