@@ -35,7 +35,12 @@ public final class App {
 
     /** Runs one command; the report goes to {@code out}, everything else to {@code err}. */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
-        int exit = commandLine(session).setOut(out).setErr(err).execute(args);
+        return run(commandLine(session), out, err, args);
+    }
+
+    /** The same on a command line that was made before. */
+    static int run(CommandLine gloam, PrintWriter out, PrintWriter err, String... args) {
+        int exit = gloam.setOut(out).setErr(err).execute(args);
         out.flush();
         err.flush();
         return exit;

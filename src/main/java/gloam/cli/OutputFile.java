@@ -28,9 +28,26 @@ final class OutputFile {
                 replace(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath(), content);
             }
         } catch (IOException failed) {
-            throw new BadInput("file \"" + file + "\" cannot be written: " + reason(failed)
-                    + ". Choose another place (--out)");
+            throw refused(file, reason(failed));
         }
+    }
+
+    /**
+     * Looks whether a file can be where it is to be.
+     *
+     * @throws BadInput when its folder is not there or it is a folder itself
+     */
+    static void checkPlace(Path file) {
+        if (Files.isDirectory(file)) {
+            throw refused(file, "it is a folder");
+        }
+        if (!Files.isDirectory(file.toAbsolutePath().getParent())) {
+            throw refused(file, "its folder does not exist");
+        }
+    }
+
+    private static BadInput refused(Path file, String reason) {
+        return new BadInput("file \"" + file + "\" cannot be written: " + reason + ". Choose another place (--out)");
     }
 
     private static void replace(Path file, byte[] content) throws IOException {

@@ -43,6 +43,11 @@ abstract class ReportingCommand implements Callable<Integer> {
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
+    /** Refuses, before anything is changed, formats that a report of this kind cannot have. */
+    final void refuseFormats(Report report) {
+        output.check(report);
+    }
+
     /** Tells something on the side. */
     final void note(String text) {
         spec.commandLine().getErr().println("note: " + PlainText.of(text));

@@ -1,5 +1,8 @@
 package gloam.cli;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import java.io.IOException;
 import java.io.InputStream;
@@ -60,7 +63,11 @@ final class FuzzFiles {
     /** A site, a sky figure and a film said directly, cheap to answer. */
     private static final List<String> EXPOSE = List.of("expose", "--sky-mag-arcsec2", "21", "--f-number", "11,16");
     private static final List<String> JOURNAL = List.of("list", "stats", "export", "fit", "next");
-    private static final int FIT_IN = 40;
+    private static final int FIT_IN = 200;
+
+    private static final Map<String, byte[]> SOUND_TRIP = Map.of("trip.yaml", bytes(TRIP), "film.yaml", bytes(FILM),
+            "skyline.csv", bytes(SKYLINE), "forecast.csv", bytes(FORECAST), "plan.json", plannedNights(),
+            "journal.jsonl", file("demo-data/journal.jsonl"));
 
     private final Map<String, byte[]> sound = new HashMap<>();
     private final RandomGenerator random;
@@ -120,9 +127,7 @@ final class FuzzFiles {
 
     /** A sound trip of one night with the files it names, a plan and a journal. */
     static Map<String, byte[]> soundTrip() {
-        return Map.of("trip.yaml", bytes(TRIP), "film.yaml", bytes(FILM), "skyline.csv", bytes(SKYLINE),
-                "forecast.csv", bytes(FORECAST), "plan.json", file("src/test/resources/golden/plan-json/out"),
-                "journal.jsonl", file("demo-data/journal.jsonl"));
+        return SOUND_TRIP;
     }
 
     private FuzzCase taf() {
@@ -135,7 +140,7 @@ final class FuzzFiles {
     private FuzzCase plan() {
         sound.put("trip.yaml", file("demo-data/trip.yaml"));
         sound.put("skyline-loma.csv", bytes(SKYLINE));
-        return one("plan.json", file("src/test/resources/golden/plan-json/out"),
+        return one("plan.json", SOUND_TRIP.get("plan.json"),
                 added("--plan", "@/plan.json", "--sheet", "1", "--trip", "@/trip.yaml"));
     }
 
@@ -185,6 +190,20 @@ final class FuzzFiles {
 
     private static String text(Path file) {
         return new String(file(file.toString()), StandardCharsets.UTF_8);
+    }
+
+    /** The first two nights of a plan. */
+    private static byte[] plannedNights() {
+        try {
+            ObjectNode plan = (ObjectNode) new ObjectMapper().readTree(file("src/test/resources/golden/plan-json/out"));
+            ArrayNode nights = (ArrayNode) plan.get("nights");
+            while (nights.size() > 2) {
+                nights.remove(2);
+            }
+            return bytes(plan.toPrettyString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static byte[] file(String name) {

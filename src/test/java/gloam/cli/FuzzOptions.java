@@ -80,13 +80,16 @@ final class FuzzOptions {
 
     private final RandomGenerator random;
 
-    private FuzzOptions(RandomGenerator random) {
+    private final CommandLine gloam;
+
+    private FuzzOptions(CommandLine gloam, RandomGenerator random) {
+        this.gloam = gloam;
         this.random = random;
     }
 
-    /** A case with damaged options; a dear one takes longer to answer. */
-    static FuzzCase of(boolean dear, RandomGenerator random) {
-        return new FuzzOptions(random).damaged(dear ? DEAR : CHEAP);
+    /** A case with damaged options for a command line; a dear one takes longer to answer. */
+    static FuzzCase of(CommandLine gloam, boolean dear, RandomGenerator random) {
+        return new FuzzOptions(gloam, random).damaged(dear ? DEAR : CHEAP);
     }
 
     private FuzzCase damaged(List<String> lines) {
@@ -97,7 +100,7 @@ final class FuzzOptions {
         for (int i = 0; i < changes; i++) {
             change(args, known);
         }
-        return new FuzzCase(args, files());
+        return new FuzzCase(args, files(String.join(" ", args)));
     }
 
     private void change(List<String> args, List<OptionSpec> known) {
@@ -129,16 +132,20 @@ final class FuzzOptions {
         return Mutation.VALUES.get(random.nextInt(Mutation.VALUES.size()));
     }
 
-    private static List<OptionSpec> known(List<String> args) {
-        CommandLine command = App.commandLine(Run.session());
+    private List<OptionSpec> known(List<String> args) {
+        CommandLine command = gloam;
         for (String arg : args) {
             command = command.getSubcommands().getOrDefault(arg, command);
         }
         return command.getCommandSpec().options();
     }
 
-    private static Map<String, byte[]> files() {
+    /** The files that arguments name, and for a trip those it names. */
+    private static Map<String, byte[]> files(String args) {
         Map<String, byte[]> files = new HashMap<>(FuzzFiles.soundTrip());
+        if (!args.contains("trip.yaml")) {
+            files.keySet().removeIf(name -> !args.contains(name));
+        }
         files.put("old.txt", FuzzFiles.bytes(SENTINEL));
         files.put("old.csv", FuzzFiles.bytes(SENTINEL));
         return files;

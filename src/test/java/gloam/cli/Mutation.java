@@ -2,11 +2,10 @@ package gloam.cli;
 
 import gloam.support.FinalsColumns;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 
 /** Ways to damage a file. */
 final class Mutation {
@@ -23,7 +22,7 @@ final class Mutation {
             "*a", "&a [*a]", "!!java.net.URL ", "!!python/object:os ", "!<x> ", "\"", "'", "|", ">", "---\n", "...\n", "%YAML 9",
             "#", "\u0000", "\u001b[2J", "\uFEFF", "\u202E", "\u2028", "\u0085", "\uD83D\uDE00", "? ", "<<: ", ",", ",,", "\\", "\\u",
             "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[", "{a: ".repeat(40), "[".repeat(3000), "- ".repeat(3000), "a:\n ", "=", "@", "`");
-    private static final Pattern TOKEN = Pattern.compile("[^\\s,:{}\\[\\]\"]+");
+    private static final String PARTING = " \t\r\n,:{}[]\"";
 
     private Mutation() {
     }
@@ -63,18 +62,34 @@ final class Mutation {
 
     /** One word of the file replaced by another of it or by a strange one. */
     private static String token(String text, RandomGenerator random) {
-        List<MatchResult> tokens = TOKEN.matcher(text).results().toList();
-        if (tokens.isEmpty()) {
-            return text;
-        }
-        MatchResult token = tokens.get(random.nextInt(tokens.size()));
-        String other = random.nextInt(3) == 0 ? tokens.get(random.nextInt(tokens.size())).group()
+        Span token = word(text, random);
+        Span another = word(text, random);
+        String other = random.nextInt(3) == 0 ? text.substring(another.start, another.end)
                 : utf8(VALUES.get(random.nextInt(VALUES.size())));
-        return text.substring(0, token.start()) + other + text.substring(token.end());
+        return text.substring(0, token.start) + other + text.substring(token.end);
+    }
+
+    /** A word near a random place. */
+    private static Span word(String text, RandomGenerator random) {
+        int start = text.isEmpty() ? 0 : random.nextInt(text.length());
+        while (start < text.length() && PARTING.indexOf(text.charAt(start)) >= 0) {
+            start++;
+        }
+        int end = start;
+        while (start > 0 && PARTING.indexOf(text.charAt(start - 1)) < 0) {
+            start--;
+        }
+        while (end < text.length() && PARTING.indexOf(text.charAt(end)) < 0) {
+            end++;
+        }
+        return new Span(start, end);
+    }
+
+    private record Span(int start, int end) {
     }
 
     private static String swappedLines(String text, RandomGenerator random) {
-        List<String> lines = new java.util.ArrayList<>(text.lines().toList());
+        List<String> lines = new ArrayList<>(text.lines().toList());
         if (lines.isEmpty()) {
             return text;
         }
