@@ -2,12 +2,12 @@ package gloam;
 
 import gloam.cli.App;
 import gloam.cli.Session;
+import gloam.cli.StandardOutput;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Starts Gloam with the real clock, data and streams. */
 public final class Main {
@@ -17,16 +17,24 @@ public final class Main {
 
     /** Runs the command line and leaves with its exit code. */
     public static void main(String[] args) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
-        int exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
-        out.flush();
-        err.flush();
-        System.exit(exit);
+        StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+        PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err)).writer();
+        AtomicBoolean done = new AtomicBoolean();
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> tellInterrupted(done, err)));
+        try {
+            int exit = out.exit(App.run(Session.real(Clock.systemUTC(), System.getenv()), out.writer(), err, args), err);
+            err.flush();
+            done.set(true);
+            System.exit(exit);
+        } finally {
+            done.set(true);
+        }
     }
 
-    /** UTF-8 whatever the machine's own encoding is. */
-    private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+    private static void tellInterrupted(AtomicBoolean done, PrintWriter err) {
+        if (!done.get()) {
+            err.println("interrupted; files that were there are whole, as they were or as they were to be");
+            err.flush();
+        }
     }
 }

@@ -51,7 +51,7 @@ final class OutputFile {
     }
 
     private static void replace(Path file, byte[] content) throws IOException {
-        Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path beside = removedOnExit(file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
         try {
             Files.write(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
                     StandardOpenOption.DSYNC);
@@ -61,9 +61,15 @@ final class OutputFile {
         }
     }
 
+    /** An interrupted run leaves no part behind. */
+    private static Path removedOnExit(Path part) {
+        part.toFile().deleteOnExit();
+        return part;
+    }
+
     private static String reason(IOException failed) {
         if (failed instanceof NoSuchFileException) {
-            return "its folder does not exist";
+            return "no file can be made there";
         }
         return failed instanceof AccessDeniedException ? "no permission" : failed.getMessage();
     }

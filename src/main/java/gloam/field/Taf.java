@@ -37,7 +37,8 @@ public final class Taf {
     private static final Duration STEP = Duration.ofMinutes(10);
     /** No TAF is valid for longer (ICAO, Annex 3, 6.2). */
     private static final Duration LONGEST = Duration.ofHours(30);
-    private static final Range GROUPS = new Range("number of the TAF's groups", 0, 500, "");
+    private static final int MOST_GROUPS = 500;
+    private static final int MOST_TOLD = 20;
     private static final Range HOUR = new Range("hour", 0, 24, "h");
     private static final Range MINUTE = new Range("minute", 0, 59, "min");
 
@@ -103,12 +104,17 @@ public final class Taf {
     private void groups(String message) {
         Matcher word = WORD.matcher(message);
         Change change = Change.NONE;
-        while (word.find()) {
+        int wrongs = 0;
+        while (wrongs < MOST_TOLD && word.find()) {
             try {
                 change = read(word.group().toUpperCase(Locale.ROOT), change);
-                GROUPS.check(groups.size());
             } catch (BadInput wrong) {
                 problems.at(word.start(), wrong.getMessage());
+                wrongs++;
+            }
+            if (groups.size() > MOST_GROUPS) {
+                problems.at(word.start(), "the TAF has more than " + MOST_GROUPS + " groups. Is it the right file?");
+                return;
             }
         }
         if (groups.isEmpty()) {
