@@ -8,6 +8,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -39,8 +40,9 @@ final class TextFile {
         } catch (NoSuchFileException missing) {
             throw new BadInput("no file " + file + ". Check the name and the folder you are in.");
         } catch (IOException unreadable) {
-            throw new BadInput("cannot read " + file + ": " + unreadable.getClass().getSimpleName()
-                    + ". Check its permissions.");
+            String reason = unreadable instanceof FileSystemException system && system.getReason() != null
+                    ? system.getReason() : "no permission";
+            throw new BadInput("cannot read " + file + ": " + reason + ". Check its name and permissions.");
         }
     }
 

@@ -95,17 +95,21 @@ class FaultsTest {
     @ValueSource(strings = {"INT", "TERM"})
     void anInterruptedRunLeavesWholeFiles(String signal) throws Exception {
         int interrupted = 0;
-        for (int stage = 1; stage <= 6; stage++) {
+        for (int stageMs = 200; stageMs <= 1400; stageMs += 200) {
             Path old = Files.writeString(folder.resolve("nights.json"), OLD);
-            Ended ended = bash("set -m; gloam " + NIGHTS + " --out " + old + " --format json & sleep 0." + stage
-                    + "; kill -" + signal + " $!; wait $!");
-            int signalled = 128 + (signal.equals("INT") ? 2 : 15);
-            assertTrue(ended.exit == signalled || ended.exit == 0, ended.toString());
-            boolean told = ended.err.contains("interrupted; files that were there are whole");
-            assertTrue(ended.exit == 0 || told || ended.err.isEmpty(), ended.err);
+            List<String> command = java();
+            command.addAll(List.of((NIGHTS + " --out " + old).split(" ")));
+            Process process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+            Thread.sleep(stageMs);
+            new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid())).start().waitFor();
+            String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+            int exit = process.waitFor();
+            assertTrue(exit == 128 + (signal.equals("INT") ? 2 : 15) || exit == 0, exit + err);
+            boolean told = err.equals("interrupted; files that were there are whole, as they were or as they were to be\n");
+            assertTrue(told || err.isEmpty(), err);
             interrupted += told ? 1 : 0;
             String content = Files.readString(old);
-            assertTrue(content.equals(OLD) || content.endsWith("}\n"), content);
+            assertTrue(content.equals(OLD) || content.startsWith("{") && content.endsWith("}\n"), content);
             assertOnly(old, content);
         }
         assertTrue(interrupted > 0, "no signal came while the program was at work");
@@ -116,12 +120,12 @@ class FaultsTest {
     @ValueSource(strings = {"-Duser.language=ar -Duser.region=SA -Duser.variant= -Djava.locale.useOldISOCodes=true",
         "-Duser.language=tr", "-Duser.language=th -Duser.region=TH -Duser.variant=TH", "-Duser.language=hi",
         "-Duser.language=fa", "-Duser.language=de", "-Dfile.encoding=ISO-8859-1 -Dsun.jnu.encoding=ANSI_X3.4-1968",
-        "-Dfile.encoding=UTF-16", "-Duser.timezone=Pacific/Kiritimati", "-Dline.separator=%0d"})
+        "-Dfile.encoding=UTF-16", "-Duser.timezone=Pacific/Kiritimati"})
     void everyMachineGetsTheSameBytes(String properties) throws Exception {
         for (String command : List.of("plan --trip demo-data/trip-south.yaml", NIGHTS.replace("2027-12-31", "2027-01-03"),
-                "journal fit --journal demo-data/journal.jsonl --film instant-mono-640 --format json", "plan --lat x")) {
+                "journal fit --journal demo-data/journal.jsonl --film instant-mono-640", "plan --lat x")) {
             Ended usual = bash("gloam " + command);
-            Ended there = bash("export LC_ALL=C; gloam " + command, properties.replace("%0d", "\r").split(" "));
+            Ended there = bash("export LC_ALL=C; gloam " + command, properties.split(" "));
             assertEquals(usual, there, properties);
         }
     }
@@ -136,10 +140,7 @@ class FaultsTest {
     /** Runs a line of bash in which {@code gloam} is the program. */
     private Ended bash(String line, String... properties) throws Exception {
         assertTrue(Files.exists(Path.of("/dev/full")) && Files.isDirectory(Path.of("/proc")), "this test needs Linux");
-        List<String> java = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData", "-Xshare:auto"));
-        java.addAll(List.of(properties));
-        java.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        List<String> java = java(properties);
         String alias = "gloam() { exec '" + String.join("' '", java) + "' \"$@\"; }; ";
         Path err = Files.createTempFile("gloam", ".err");
         try {
@@ -152,5 +153,13 @@ class FaultsTest {
         } finally {
             Files.delete(err);
         }
+    }
+
+    private static List<String> java(String... properties) {
+        List<String> java = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
+        java.addAll(List.of(properties));
+        java.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        return java;
     }
 }

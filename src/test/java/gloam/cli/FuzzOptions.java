@@ -129,7 +129,8 @@ final class FuzzOptions {
     }
 
     private String strange() {
-        return Mutation.VALUES.get(random.nextInt(Mutation.VALUES.size()));
+        String value = Mutation.VALUES.get(random.nextInt(Mutation.VALUES.size()));
+        return value.matches("[a-z]+\\.(yaml|csv)") ? FuzzCase.FOLDER + value : value;
     }
 
     private List<OptionSpec> known(List<String> args) {
