@@ -7,7 +7,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.time.Clock;
-import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Starts Gloam with the real clock, data and streams. */
 public final class Main {
@@ -15,26 +14,48 @@ public final class Main {
     private Main() {
     }
 
-    /** Runs the command line and leaves with its exit code. */
+    /** Runs the command line and leaves with its exit code; the version is told before anything else is loaded. */
     public static void main(String[] args) {
         StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+        PrintWriter text = out.writer();
         PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err)).writer();
-        AtomicBoolean done = new AtomicBoolean();
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> tellInterrupted(done, err)));
-        try {
-            int exit = out.exit(App.run(Session.real(Clock.systemUTC(), System.getenv()), out.writer(), err, args), err);
+        if (args.length == 1 && args[0].equals("--version")) {
+            text.println(App.version());
+            text.flush();
+            int told = out.exit(App.DONE, err);
             err.flush();
-            done.set(true);
-            System.exit(exit);
+            System.exit(told);
+        }
+        Interruption interruption = new Interruption(err);
+        Runtime.getRuntime().addShutdownHook(interruption);
+        try {
+            int exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), text, err, args);
+            int told = out.exit(exit, err);
+            err.flush();
+            interruption.done = true;
+            System.exit(told);
         } finally {
-            done.set(true);
+            interruption.done = true;
         }
     }
 
-    private static void tellInterrupted(AtomicBoolean done, PrintWriter err) {
-        if (!done.get()) {
-            err.println("interrupted; files that were there are whole, as they were or as they were to be");
-            err.flush();
+    /** What is said when the run is ended from outside. */
+    private static final class Interruption extends Thread {
+
+        private final PrintWriter err;
+        private volatile boolean done;
+
+        Interruption(PrintWriter err) {
+            super();
+            this.err = err;
+        }
+
+        @Override
+        public void run() {
+            if (!done) {
+                err.println("interrupted; files that were there are whole, as they were or as they were to be");
+                err.flush();
+            }
         }
     }
 }

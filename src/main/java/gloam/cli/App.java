@@ -4,10 +4,14 @@ import gloam.ephemeris.OutsideCoverage;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
@@ -29,13 +33,20 @@ public final class App {
     public static final int EMPTY = 4;
 
     private static final int WIDTH = 100;
+    /** Commands that hardly ever do without Sun and Moon. */
+    private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
+    private static final List<String> COMMANDS =
+            List.of("nights", "sky", "expose", "trail", "proof", "plan", "journal", "check");
 
     private App() {
     }
 
     /** Runs one command; the report goes to {@code out}, everything else to {@code err}. */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
-        return run(commandLine(session), out, err, args);
+        if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
+            session.readAhead();
+        }
+        return run(commandLine(session, args), out, err, args);
     }
 
     /** The same on a command line that was made before. */
@@ -46,37 +57,39 @@ public final class App {
         return exit;
     }
 
-    static CommandLine commandLine(Session session) {
-        CommandLine gloam = new CommandLine(new GloamCommand())
-                .addSubcommand(new NightsCommand(session))
-                .addSubcommand(new SkyCommand(session))
-                .addSubcommand(new ExposeCommand(session))
-                .addSubcommand(new TrailCommand(session))
-                .addSubcommand(new ProofCommand(session))
-                .addSubcommand(new PlanCommand(session))
-                .addSubcommand(JournalCommand.with(session))
-                .addSubcommand(new CheckCommand(session));
+    /** The program's name and version as its jar tells them. */
+    public static String version() {
+        return "gloam " + Optional.ofNullable(App.class.getPackage().getImplementationVersion())
+                .orElse("(unpackaged build)");
+    }
+
+    /**
+     * The program, of its commands only the one named first, if any: reading the annotations of all of them
+     * takes longer than starting Java.
+     */
+    static CommandLine commandLine(Session session, String... args) {
+        CommandLine gloam = new CommandLine(new GloamCommand());
+        List<String> named = args.length > 0 && COMMANDS.contains(args[0]) ? List.of(args[0]) : COMMANDS;
+        named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         Converters.register(gloam);
         return gloam.setUsageHelpWidth(WIDTH).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
-                .setParameterExceptionHandler(App::badArguments)
-                .setExecutionExceptionHandler(App::failed);
+                .setParameterExceptionHandler(new Refusal())
+                .setExecutionExceptionHandler(new Refusal());
     }
 
-    private static int badArguments(ParameterException problem, String[] args) {
-        return refuse(problem.getCommandLine(), problems(problem));
-    }
-
-    private static int failed(Exception problem, CommandLine command, ParseResult parsed) {
-        if (problem instanceof BadInput bad) {
-            return refuse(command, bad);
-        }
-        if (problem instanceof OutsideCoverage) {
-            command.getErr().println(problem.getMessage());
-            return NO_DATA;
-        }
-        problem.printStackTrace(command.getErr());
-        return BUG;
+    private static Object command(String name, Session session) {
+        return switch (name) {
+            case "nights" -> new NightsCommand(session);
+            case "sky" -> new SkyCommand(session);
+            case "expose" -> new ExposeCommand(session);
+            case "trail" -> new TrailCommand(session);
+            case "proof" -> new ProofCommand(session);
+            case "plan" -> new PlanCommand(session);
+            case "journal" -> JournalCommand.with(session);
+            case "check" -> new CheckCommand(session);
+            default -> throw new IllegalArgumentException("no command is named " + name);
+        };
     }
 
     private static int refuse(CommandLine command, BadInput bad) {
@@ -111,5 +124,27 @@ public final class App {
         String kind = option ? "option " : command.getSubcommands().isEmpty() ? "argument " : "command ";
         return "unknown " + kind + "\"" + word + "\"" + Nearest.to(word, known.toList())
                 .map(nearest -> "; did you mean " + nearest + "?").orElse("");
+    }
+
+    /** What a command that could not be done says. */
+    private static final class Refusal implements IParameterExceptionHandler, IExecutionExceptionHandler {
+
+        @Override
+        public int handleParseException(ParameterException problem, String[] args) {
+            return refuse(problem.getCommandLine(), problems(problem));
+        }
+
+        @Override
+        public int handleExecutionException(Exception problem, CommandLine command, ParseResult parsed) {
+            if (problem instanceof BadInput bad) {
+                return refuse(command, bad);
+            }
+            if (problem instanceof OutsideCoverage) {
+                command.getErr().println(problem.getMessage());
+                return NO_DATA;
+            }
+            problem.printStackTrace(command.getErr());
+            return BUG;
+        }
     }
 }

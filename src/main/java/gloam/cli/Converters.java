@@ -21,6 +21,7 @@ import java.time.temporal.ChronoField;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
@@ -42,17 +43,29 @@ final class Converters {
 
     /** Makes a command line and its commands use these. */
     static void register(CommandLine commandLine) {
-        commandLine.registerConverter(Double.class, Converters::number)
-                .registerConverter(Duration.class, Converters::duration)
-                .registerConverter(LocalDate.class, Converters::date)
-                .registerConverter(ZoneId.class, Converters::zone)
-                .registerConverter(Moment.class, Moment::parse)
-                .registerConverter(PastOpening.class, PastOpening::parse)
-                .registerConverter(Frame.class, Converters::frame)
-                .registerConverter(Framing.Point.class, Converters::point)
-                .registerConverter(Projection.class, Converters::projection)
-                .registerConverter(Star.class, Converters::star)
-                .registerConverter(OutputFormat.class, OutputFormat::named);
+        commandLine.registerConverter(Double.class, new Reading<>(Converters::number))
+                .registerConverter(Duration.class, new Reading<>(Converters::duration))
+                .registerConverter(LocalDate.class, new Reading<>(Converters::date))
+                .registerConverter(ZoneId.class, new Reading<>(Converters::zone))
+                .registerConverter(Moment.class, new Reading<>(Moment::parse))
+                .registerConverter(PastOpening.class, new Reading<>(PastOpening::parse))
+                .registerConverter(Frame.class, new Reading<>(Converters::frame))
+                .registerConverter(Framing.Point.class, new Reading<>(Converters::point))
+                .registerConverter(Projection.class, new Reading<>(Converters::projection))
+                .registerConverter(Star.class, new Reading<>(Converters::star))
+                .registerConverter(OutputFormat.class, new Reading<>(OutputFormat::named));
+    }
+
+    /**
+     * Reads text by a function. A lambda in its place would keep picocli's old class files out of the class-data
+     * archive.
+     */
+    private record Reading<T>(Function<String, T> function) implements ITypeConverter<T> {
+
+        @Override
+        public T convert(String text) {
+            return function.apply(text);
+        }
     }
 
     /** A plain decimal number. */

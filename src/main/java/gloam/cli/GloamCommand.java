@@ -1,13 +1,11 @@
 package gloam.cli;
 
-import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The program without a command: says what it can do. */
-@Command(name = "gloam", mixinStandardHelpOptions = true, versionProvider = GloamCommand.Version.class,
+@Command(name = "gloam", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Plans nights of slow-film photography under the sky.",
         synopsisHeading = "Usage: ", customSynopsis = "gloam COMMAND [OPTIONS]",
         descriptionHeading = "%n", optionListHeading = "%nOptions:%n", commandListHeading = "%nCommands:%n",
@@ -21,16 +19,5 @@ final class GloamCommand implements Runnable {
     @Override
     public void run() {
         spec.commandLine().usage(spec.commandLine().getOut());
-    }
-
-    /** The version of the jar. */
-    static final class Version implements IVersionProvider {
-
-        @Override
-        public String[] getVersion() {
-            String version = Optional.ofNullable(App.class.getPackage().getImplementationVersion())
-                    .orElse("(unpackaged build)");
-            return new String[] {"gloam " + version};
-        }
     }
 }

@@ -6,7 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
 /** The journal without a command: says what can be done with it. */
-@Command(name = "journal", mixinStandardHelpOptions = true, versionProvider = GloamCommand.Version.class,
+@Command(name = "journal", mixinStandardHelpOptions = true, versionProvider = Version.class,
         description = "Keep what was exposed and how it came out, and learn from it.",
         synopsisHeading = "Usage: ", customSynopsis = "gloam journal COMMAND [OPTIONS]",
         descriptionHeading = "%n", optionListHeading = "%nOptions:%n", commandListHeading = "%nCommands:%n",

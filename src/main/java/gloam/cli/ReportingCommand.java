@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 /** A command that answers with a report. */
 @Command(mixinStandardHelpOptions = true, synopsisHeading = "Usage: ", descriptionHeading = "%n",
         optionListHeading = "%nOptions:%n", footerHeading = "%nExample:%n", sortOptions = false,
-        abbreviateSynopsis = true, versionProvider = GloamCommand.Version.class)
+        abbreviateSynopsis = true, versionProvider = Version.class)
 abstract class ReportingCommand implements Callable<Integer> {
 
     @Mixin

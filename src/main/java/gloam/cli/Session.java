@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 
 /** What one run of the program has around it: a clock, the sky's data and the environment. */
@@ -16,7 +17,7 @@ public final class Session {
     private final Supplier<Ephemeris> ephemeris;
     private final Supplier<StarCatalogue> stars;
     private final Map<String, String> environment;
-    private Optional<Ephemeris> built = Optional.empty();
+    private Optional<CompletableFuture<Ephemeris>> reading = Optional.empty();
 
     /** A session on given parts; ephemeris and stars are asked for only when a command needs them. */
     public Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
@@ -42,11 +43,16 @@ public final class Session {
         return clock.instant();
     }
 
+    /** Begins to read the sky's data beside other work. */
+    void readAhead() {
+        reading = Optional.of(CompletableFuture.supplyAsync(ephemeris));
+    }
+
     Ephemeris ephemeris() {
-        if (built.isEmpty()) {
-            built = Optional.of(ephemeris.get());
+        if (reading.isEmpty()) {
+            reading = Optional.of(CompletableFuture.completedFuture(ephemeris.get()));
         }
-        return built.get();
+        return reading.get().join();
     }
 
     StarCatalogue stars() {

@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -74,7 +73,7 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
      */
     public static Interval coveredSpan(Ephemeris ephemeris, Site site, LocalDate date) {
         Interval span = spanOf(site, date);
-        if (!ephemeris.covers().intersect(span).equals(Optional.of(span))) {
+        if (!ephemeris.covers().contains(span)) {
             throw new OutsideCoverage(date, ephemeris.covers());
         }
         return span;

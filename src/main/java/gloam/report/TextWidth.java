@@ -2,19 +2,30 @@ package gloam.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringTokenizer;
 
 /** How wide text stands on a terminal, in columns. */
 final class TextWidth {
+
+    /** Letters below this are one column wide and stand for themselves. */
+    private static final int FIRST_MARK = 0x300;
 
     private TextWidth() {
     }
 
     /** Columns a text takes: two for wide East Asian letters and pictures, none for marks that combine. */
     static int of(String text) {
-        return text.codePoints().map(TextWidth::of).sum();
+        int width = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            width += of(text.codePointAt(i));
+        }
+        return width;
     }
 
     private static int of(int codePoint) {
+        if (codePoint < FIRST_MARK) {
+            return 1;
+        }
         int type = Character.getType(codePoint);
         if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
             return 0;
@@ -49,12 +60,17 @@ final class TextWidth {
     static List<String> wrapped(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
-            if (line.length() > 0 && of(line.toString()) + 1 + of(word) > width) {
+        int taken = 0;
+        for (StringTokenizer words = new StringTokenizer(text); words.hasMoreTokens();) {
+            String word = words.nextToken();
+            int wordWidth = of(word);
+            if (taken > 0 && taken + 1 + wordWidth > width) {
                 lines.add(line.toString());
                 line.setLength(0);
+                taken = 0;
             }
-            line.append(line.length() == 0 ? "" : " ").append(word);
+            line.append(taken == 0 ? "" : " ").append(word);
+            taken += (taken == 0 ? 0 : 1) + wordWidth;
         }
         lines.add(line.toString());
         return lines;

@@ -47,6 +47,11 @@ public record Interval(Instant start, Instant endExclusive) {
         return !at.isBefore(start) && at.isBefore(endExclusive);
     }
 
+    /** Whether the whole of another span lies in this one. */
+    public boolean contains(Interval other) {
+        return !other.start.isBefore(start) && !other.endExclusive.isAfter(endExclusive);
+    }
+
     /** What this span and another have in common, empty when they only touch. */
     public Optional<Interval> intersect(Interval other) {
         Instant from = start.isAfter(other.start) ? start : other.start;

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The page of a timetable in a real browser, offline; its pictures go to {@code target/page}. */
-@Tag("browser")
+@Tag("installed")
 class PageBrowserTest {
 
     private static final Path CHROMIUM = Path.of("/usr/bin/chromium");

@@ -107,7 +107,7 @@ class OrekitAgreementReferenceTest {
         return new Vector3D(vector.x(), vector.y(), vector.z());
     }
 
-    private static LazyLoadedDataContext orekit() {
+    static LazyLoadedDataContext orekit() {
         LazyLoadedDataContext context = new LazyLoadedDataContext();
         context.getDataProvidersManager().addProvider(new ClasspathCrawler("gloam/ephemeris/unxp2000.405"));
         context.getTimeScales().addUTCTAIOffsetsLoader(

@@ -1,0 +1,95 @@
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Lays out the folder in which Gloam starts quickest: launchers, jar and a static class-data archive.
+ *
+ * <p>Run by the build as {@code java src/launch/LayOut.java TARGET}. The archive holds what the commands below load.
+ * Where Java cannot make one the folder works without.
+ */
+class LayOut {
+
+    private static final String TRIP = "--trip demo-data/trip.yaml ";
+    private static final String SHEET = "--azimuth 0 --altitude 41 --from 2027-02-08T21:00 --lasts 2h ";
+    private static final String JOURNAL = "--journal demo-data/journal.jsonl ";
+    private static final List<String> COMMANDS = List.of(
+            "--help",
+            "plan " + TRIP + "--out OUT/plan.html --out OUT/plan.ics --out OUT/plan.svg --out OUT/plan.json",
+            "nights " + TRIP + "--out OUT/nights.svg",
+            "sky " + TRIP + "--night 2027-02-10",
+            "expose " + TRIP + "--sky-mag-arcsec2 21.4",
+            "trail " + TRIP + SHEET,
+            "proof " + TRIP + SHEET + "--out OUT/proof.png --out OUT/proof.svg",
+            "journal next " + JOURNAL + "--film instant-mono-640 --sky-mag-arcsec2 21.4");
+
+    private final Path jar;
+    private final Path scratch;
+
+    private LayOut(Path jar, Path scratch) {
+        this.jar = jar;
+        this.scratch = scratch;
+    }
+
+    public static void main(String[] args) throws IOException {
+        Path target = Path.of(args[0]).toRealPath();
+        Path home = target.resolve("gloam");
+        Path bin = Files.createDirectories(home.resolve("bin"));
+        for (String launcher : List.of("gloam", "gloam.bat")) {
+            Path copy = copy(Path.of("src", "launch", launcher), bin.resolve(launcher));
+            if (!copy.toFile().setExecutable(true, false)) {
+                throw new IOException("cannot make " + copy + " executable");
+            }
+        }
+        Path jar = copy(target.resolve("gloam.jar"), home.resolve("gloam.jar"));
+        new LayOut(jar, Files.createDirectories(target.resolve("class-lists"))).archive(home.resolve("gloam.jsa"));
+    }
+
+    private static Path copy(Path from, Path to) throws IOException {
+        return Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.COPY_ATTRIBUTES);
+    }
+
+    private void archive(Path archive) throws IOException {
+        Set<String> classes = new LinkedHashSet<>();
+        IntStream.range(0, COMMANDS.size()).parallel().mapToObj(this::classesOf).forEachOrdered(classes::addAll);
+        Path list = Files.write(scratch.resolve("all.lst"), classes);
+        Files.deleteIfExists(archive);
+        boolean made = java("dump", List.of("-Xshare:dump", "-XX:SharedClassListFile=" + list,
+                "-XX:SharedArchiveFile=" + archive, "-cp", jar.toString()));
+        if (!made) {
+            System.out.println("this Java makes no class-data archive; gloam starts more slowly without");
+        }
+    }
+
+    /** The classes that a command loads. */
+    private List<String> classesOf(int number) {
+        Path list = scratch.resolve(number + ".lst");
+        List<String> arguments = new ArrayList<>(List.of("-XX:DumpLoadedClassList=" + list, "-jar", jar.toString()));
+        arguments.addAll(List.of(COMMANDS.get(number).replace("OUT", scratch.toString()).split(" ")));
+        try {
+            if (!java(String.valueOf(number), arguments)) {
+                throw new IllegalStateException("gloam " + COMMANDS.get(number) + " failed; see " + scratch);
+            }
+            return Files.readAllLines(list);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Runs Java, what it says kept beside the class lists; whether it went well. */
+    private boolean java(String name, List<String> arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xlog:disable",
+                "-XX:+UseG1GC", "-XX:TieredStopAtLevel=1"));
+        command.addAll(arguments);
+        return new ProcessBuilder(command).redirectErrorStream(true)
+                .redirectOutput(scratch.resolve(name + ".txt").toFile()).start().onExit().join().exitValue() == 0;
+    }
+}

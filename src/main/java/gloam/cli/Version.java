@@ -1,0 +1,12 @@
+package gloam.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version as every command tells it. */
+final class Version implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+        return new String[] {App.version()};
+    }
+}
