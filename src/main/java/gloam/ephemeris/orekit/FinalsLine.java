@@ -44,8 +44,8 @@ record FinalsLine(int mjd, double xPoleArcsec, double yPoleArcsec, double ut1Min
             }
         }
         if (number < 2) {
-            throw new BadInput("Earth orientation " + file
-                    + " does not hold two or more days. Give a finals2000A file of the IERS.");
+            throw new BadInput("Earth orientation \"" + file
+                    + "\" cannot be read: it does not hold two or more days. Give a finals2000A file of the IERS.");
         }
         if (!problems.isEmpty()) {
             throw new BadInput(problems.subList(0, Math.min(MOST_PROBLEMS, problems.size())));
