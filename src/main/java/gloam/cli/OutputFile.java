@@ -21,6 +21,7 @@ final class OutputFile {
      * @throws BadInput when the file cannot be written
      */
     static void write(Path file, byte[] content) {
+        checkPlace(file);
         try {
             if (Files.exists(file) && !Files.isRegularFile(file)) {
                 Files.write(file, content, StandardOpenOption.WRITE);
