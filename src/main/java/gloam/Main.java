@@ -2,11 +2,10 @@ package gloam;
 
 import gloam.cli.App;
 import gloam.cli.Session;
+import gloam.cli.StandardOutput;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 
 /** Starts Gloam with the real clock, data and streams. */
@@ -17,21 +16,46 @@ public final class Main {
 
     /** Runs the command line and leaves with its exit code; the version is told before anything else is loaded. */
     public static void main(String[] args) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
-        int exit = App.DONE;
+        StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+        PrintWriter text = out.writer();
+        PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err)).writer();
         if (args.length == 1 && args[0].equals("--version")) {
-            out.println(App.version());
-        } else {
-            exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
+            text.println(App.version());
+            text.flush();
+            int told = out.exit(App.DONE, err);
+            err.flush();
+            System.exit(told);
         }
-        out.flush();
-        err.flush();
-        System.exit(exit);
+        Interruption interruption = new Interruption(err);
+        Runtime.getRuntime().addShutdownHook(interruption);
+        try {
+            int exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), text, err, args);
+            int told = out.exit(exit, err);
+            err.flush();
+            interruption.done = true;
+            System.exit(told);
+        } finally {
+            interruption.done = true;
+        }
     }
 
-    /** UTF-8 whatever the machine's own encoding is. */
-    private static PrintWriter writer(FileDescriptor stream) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+    /** What is said when the run is ended from outside. */
+    private static final class Interruption extends Thread {
+
+        private final PrintWriter err;
+        private volatile boolean done;
+
+        Interruption(PrintWriter err) {
+            super();
+            this.err = err;
+        }
+
+        @Override
+        public void run() {
+            if (!done) {
+                err.println("interrupted; files that were there are whole, as they were or as they were to be");
+                err.flush();
+            }
+        }
     }
 }

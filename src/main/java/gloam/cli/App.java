@@ -46,7 +46,12 @@ public final class App {
         if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
             session.readAhead();
         }
-        int exit = commandLine(session, args).setOut(out).setErr(err).execute(args);
+        return run(commandLine(session, args), out, err, args);
+    }
+
+    /** The same on a command line that was made before. */
+    static int run(CommandLine gloam, PrintWriter out, PrintWriter err, String... args) {
+        int exit = gloam.setOut(out).setErr(err).execute(args);
         out.flush();
         err.flush();
         return exit;
@@ -68,7 +73,7 @@ public final class App {
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         Converters.register(gloam);
         OptionSections.shorten(gloam);
-        return gloam.setUsageHelpWidth(WIDTH)
+        return gloam.setUsageHelpWidth(WIDTH).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
                 .setExecutionExceptionHandler(new Refusal());
@@ -91,22 +96,22 @@ public final class App {
         };
     }
 
-    private static int refuse(CommandLine command, List<String> problems) {
+    private static int refuse(CommandLine command, BadInput bad) {
         PrintWriter err = command.getErr();
-        problems.forEach(err::println);
+        bad.problems().forEach(err::println);
         err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
         return BAD_INPUT;
     }
 
-    private static List<String> problems(ParameterException problem) {
+    private static BadInput problems(ParameterException problem) {
         if (problem.getCause() instanceof BadInput bad) {
-            return bad.from(label(problem.getArgSpec())).problems();
+            return bad.from(label(problem.getArgSpec()));
         }
         if (problem instanceof UnmatchedArgumentException unmatched) {
-            return List.of(unknown(unmatched));
+            return new BadInput(unknown(unmatched));
         }
-        String message = problem.getMessage().lines().findFirst().orElse("");
-        return List.of(message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1));
+        String message = problem.getMessage();
+        return new BadInput(message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1));
     }
 
     private static String label(ArgSpec argument) {
@@ -136,7 +141,7 @@ public final class App {
         @Override
         public int handleExecutionException(Exception problem, CommandLine command, ParseResult parsed) {
             if (problem instanceof BadInput bad) {
-                return refuse(command, bad.problems());
+                return refuse(command, bad);
             }
             if (problem instanceof OutsideCoverage) {
                 command.getErr().println(problem.getMessage());

@@ -65,11 +65,15 @@ final class JournalAddCommand extends ReportingCommand {
             throw new BadInput("--withdraw takes out a sheet; say which with --corrects ENTRY");
         }
         note.ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
-        JournalFile.Added added = FromOption.of("--journal", () -> JournalFile.add(journal.file(), new Entry("",
-                session.now().truncatedTo(ChronoUnit.SECONDS), corrects, withdraw,
+        Entry entry = new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects, withdraw,
                 before.filter(known -> !sheet.given()).map(Entry::exposed).orElseGet(() -> sheet.exposed(session)),
                 outcome.outcome(before.map(Entry::outcome).orElse(UNKNOWN)),
-                note.map(String::strip).orElse(before.map(Entry::note).orElse("")))));
+                note.map(String::strip).orElse(before.map(Entry::note).orElse("")));
+        refuseFormats(report(session, new JournalFile.Added(entry, false)));
+        return report(session, FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)));
+    }
+
+    private Report report(Session session, JournalFile.Added added) {
         return JournalAddedReport.of(journal.file().toString(), added.entry(), added.already(), session.now());
     }
 

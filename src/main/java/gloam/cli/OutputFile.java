@@ -28,6 +28,7 @@ final class OutputFile {
 
     /** The same, an existing file being left as it is unless it may be written over. */
     static void write(Path file, byte[] content, boolean overwrite) {
+        checkPlace(file);
         try {
             if (!overwrite) {
                 replace(file.toAbsolutePath(), content);
@@ -40,13 +41,30 @@ final class OutputFile {
         } catch (FileAlreadyExistsException there) {
             throw new BadInput("file \"" + file + "\" is there already; give another name");
         } catch (IOException failed) {
-            throw new BadInput("file \"" + file + "\" cannot be written: " + reason(failed)
-                    + ". Choose another place (--out)");
+            throw refused(file, reason(failed));
         }
     }
 
+    /**
+     * Looks whether a file can be where it is to be.
+     *
+     * @throws BadInput when its folder is not there or it is a folder itself
+     */
+    static void checkPlace(Path file) {
+        if (Files.isDirectory(file)) {
+            throw refused(file, "it is a folder");
+        }
+        if (!Files.isDirectory(file.toAbsolutePath().getParent())) {
+            throw refused(file, "its folder does not exist");
+        }
+    }
+
+    private static BadInput refused(Path file, String reason) {
+        return new BadInput("file \"" + file + "\" cannot be written: " + reason + ". Choose another place (--out)");
+    }
+
     private static void replace(Path file, byte[] content, CopyOption... how) throws IOException {
-        Path beside = file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        Path beside = removedOnExit(file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
         try {
             Files.write(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
                     StandardOpenOption.DSYNC);
@@ -56,9 +74,15 @@ final class OutputFile {
         }
     }
 
+    /** An interrupted run leaves no part behind. */
+    private static Path removedOnExit(Path part) {
+        part.toFile().deleteOnExit();
+        return part;
+    }
+
     private static String reason(IOException failed) {
         if (failed instanceof NoSuchFileException) {
-            return "its folder does not exist";
+            return "no file can be made there";
         }
         return failed instanceof AccessDeniedException ? "no permission" : failed.getMessage();
     }

@@ -40,15 +40,21 @@ final class OutputOptions {
         return format == wanted || files.stream().anyMatch(file -> format(file) == wanted);
     }
 
-    /** Refuses files whose format cannot be had, before anything is computed. */
+    /** Refuses files whose format cannot be had or whose folder is not there, before anything is computed. */
     void check() {
         files.forEach(OutputOptions::format);
+        files.forEach(OutputFile::checkPlace);
+    }
+
+    /** Refuses formats that a report of this kind cannot have. */
+    void check(Report report) {
+        FromOption.of("--format", () -> checked(format, report));
+        files.forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
     }
 
     /** Writes the files, then standard output; nothing where a format cannot be had. */
     void write(Report report, Appendable out) {
-        FromOption.of("--format", () -> checked(format, report));
-        files.forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
+        check(report);
         files.forEach(file -> OutputFile.write(file, content(report, format(file))));
         try {
             format.render(report, out);

@@ -4,6 +4,7 @@ import gloam.gear.Site;
 import gloam.planner.Progress;
 import gloam.report.OutputFormat;
 import gloam.report.Report;
+import gloam.units.PlainText;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,9 +45,14 @@ abstract class ReportingCommand implements Callable<Integer> {
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
+    /** Refuses, before anything is changed, formats that a report of this kind cannot have. */
+    final void refuseFormats(Report report) {
+        output.check(report);
+    }
+
     /** Tells something on the side. */
     final void note(String text) {
-        spec.commandLine().getErr().println("note: " + text);
+        spec.commandLine().getErr().println("note: " + PlainText.of(text));
     }
 
     /** Whether the report is wanted in a format. */

@@ -2,15 +2,16 @@ package gloam.field;
 
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,6 +26,7 @@ import java.util.regex.Pattern;
  */
 public final class Taf {
 
+    private static final Pattern WORD = Pattern.compile("[^\\s=]+");
     private static final Pattern PERIOD = Pattern.compile("(\\d{2})(\\d{2})/(\\d{2})(\\d{2})");
     private static final Pattern FROM = Pattern.compile("FM(\\d{2})(\\d{2})(\\d{2})");
     private static final Pattern PROBABILITY = Pattern.compile("PROB(\\d{2})");
@@ -33,11 +35,32 @@ public final class Taf {
             "VV", 1.0, "SKC", 0.0, "CLR", 0.0, "NSC", 1.0 / 8, "NCD", 1.0 / 8, "CAVOK", 1.0 / 8);
     private static final double TEMPORARY_SHARE = 0.5;
     private static final Duration STEP = Duration.ofMinutes(10);
+    /** No TAF is valid for longer (ICAO, Annex 3, 6.2). */
+    private static final Duration LONGEST = Duration.ofHours(30);
+    private static final int MOST_GROUPS = 500;
+    private static final int MOST_TOLD = 20;
+    private static final Range HOUR = new Range("hour", 0, 24, "h");
+    private static final Range MINUTE = new Range("minute", 0, 59, "min");
 
     private final LocalDate near;
+    private final Problems problems;
     private final List<Group> groups = new ArrayList<>();
 
+    /** Is told what is wrong at which place of a message, counted in characters from 0. */
+    @FunctionalInterface
+    public interface Problems {
+
+        /** One problem. */
+        void at(int place, String problem);
+    }
+
     private enum Kind { FROM, BECOMING, PERHAPS }
+
+    /** What the words before a period make of it. */
+    private record Change(Kind kind, double weight) {
+
+        private static final Change NONE = new Change(Kind.FROM, 1);
+    }
 
     /** A change group: from when to when, how much it counts, and the cloud it names, negative for none. */
     private record Group(Kind kind, Interval span, double weight, double cloud) {
@@ -47,57 +70,94 @@ public final class Taf {
         }
     }
 
-    private Taf(LocalDate near) {
+    private Taf(LocalDate near, Problems problems) {
         this.near = near;
+        this.problems = problems;
     }
 
     /**
-     * The forecast in a message.
+     * The forecast in a message, empty when there is a problem with it, such as no validity or a group that cannot be.
      *
-     * @param near a date at most a fortnight from the message's, which tells its days' month
-     * @throws BadInput when it has no validity or a group that cannot be
+     * @param near     a date at most a fortnight from the message's, which tells its days' month
+     * @param problems is told every problem
      */
-    public static Forecast read(String message, LocalDate near) {
-        Taf taf = new Taf(near);
-        taf.groups(Arrays.stream(message.toUpperCase(Locale.ROOT).replace("=", " ").trim().split("\\s+")).toList());
-        Interval valid = taf.groups.get(0).span;
+    public static Optional<Forecast> read(String message, LocalDate near, Problems problems) {
+        List<String> told = new ArrayList<>();
+        Taf taf = new Taf(near, (place, problem) -> {
+            told.add(problem);
+            problems.at(place, problem);
+        });
+        taf.groups(message);
+        return told.isEmpty() ? Optional.of(taf.forecast()) : Optional.empty();
+    }
+
+    private Forecast forecast() {
+        Interval valid = groups.get(0).span;
         List<Forecast.Row> rows = new ArrayList<>();
         for (Instant at = valid.start(); !at.isAfter(valid.endExclusive()); at = at.plus(STEP)) {
-            rows.add(new Forecast.Row(at, taf.cloudAt(at), OptionalDouble.empty(), OptionalDouble.empty(),
+            rows.add(new Forecast.Row(at, cloudAt(at), OptionalDouble.empty(), OptionalDouble.empty(),
                     OptionalDouble.empty()));
         }
         return new Forecast(rows);
     }
 
-    private void groups(List<String> words) {
-        double weight = 1;
-        Kind next = Kind.FROM;
-        for (String word : words) {
-            Matcher probability = PROBABILITY.matcher(word);
-            Matcher from = FROM.matcher(word);
-            Matcher period = PERIOD.matcher(word);
-            if (probability.matches()) {
-                weight = Integer.parseInt(probability.group(1)) / 100.0;
-                next = Kind.PERHAPS;
-            } else if (word.equals("TEMPO")) {
-                weight = (next == Kind.PERHAPS ? weight : 1) * TEMPORARY_SHARE;
-                next = Kind.PERHAPS;
-            } else if (word.equals("BECMG")) {
-                next = Kind.BECOMING;
-            } else if (from.matches()) {
-                Instant at = at(from.group(1), from.group(2)).plus(Duration.ofMinutes(Integer.parseInt(from.group(3))));
-                if (at.isBefore(validity().endExclusive())) {
-                    groups.add(new Group(Kind.FROM, new Interval(at, validity().endExclusive()), 1, -1));
-                }
-            } else if (period.matches()) {
-                groups.add(new Group(next, period(period), weight, -1));
-                next = Kind.FROM;
-                weight = 1;
-            } else {
-                cloud(word);
+    private void groups(String message) {
+        Matcher word = WORD.matcher(message);
+        Change change = Change.NONE;
+        int wrongs = 0;
+        while (wrongs < MOST_TOLD && word.find()) {
+            try {
+                change = read(word.group().toUpperCase(Locale.ROOT), change);
+            } catch (BadInput wrong) {
+                problems.at(word.start(), wrong.getMessage());
+                wrongs++;
+            }
+            if (groups.size() > MOST_GROUPS) {
+                problems.at(word.start(), "the TAF has more than " + MOST_GROUPS + " groups. Is it the right file?");
+                return;
             }
         }
-        validity();
+        if (groups.isEmpty()) {
+            problems.at(0, "the TAF names no validity such as 0818/0924; paste it whole");
+        }
+    }
+
+    /** Takes in a word; what the next period is for. */
+    private Change read(String word, Change change) {
+        Matcher probability = PROBABILITY.matcher(word);
+        Matcher from = FROM.matcher(word);
+        Matcher period = PERIOD.matcher(word);
+        if (probability.matches()) {
+            return new Change(Kind.PERHAPS, Integer.parseInt(probability.group(1)) / 100.0);
+        }
+        if (word.equals("TEMPO")) {
+            return new Change(Kind.PERHAPS, change.weight * TEMPORARY_SHARE);
+        }
+        if (word.equals("BECMG")) {
+            return new Change(Kind.BECOMING, 1);
+        }
+        if (period.matches()) {
+            groups.add(new Group(change.kind, period(period), change.weight, -1));
+            return Change.NONE;
+        }
+        if (from.matches()) {
+            from(from);
+        } else {
+            cloud(word);
+        }
+        return change;
+    }
+
+    private void from(Matcher from) {
+        Instant at = at(from.group(1), from.group(2))
+                .plus(Duration.ofMinutes((long) MINUTE.check(Integer.parseInt(from.group(3)))));
+        if (groups.isEmpty()) {
+            throw new BadInput(from.group() + " stands before the TAF's validity, such as 0818/0924");
+        }
+        Instant end = groups.get(0).span.endExclusive();
+        if (at.isBefore(end)) {
+            groups.add(new Group(Kind.FROM, new Interval(at, end), 1, -1));
+        }
     }
 
     private Interval period(Matcher period) {
@@ -106,14 +166,10 @@ public final class Taf {
         if (!start.isBefore(end)) {
             throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or mend it");
         }
-        return new Interval(start, end);
-    }
-
-    private Interval validity() {
-        if (groups.isEmpty()) {
-            throw new BadInput("the TAF names no validity such as 0818/0924; paste it whole");
+        if (Duration.between(start, end).compareTo(LONGEST) > 0) {
+            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h");
         }
-        return groups.get(0).span;
+        return new Interval(start, end);
     }
 
     private void cloud(String word) {
@@ -134,7 +190,7 @@ public final class Taf {
                 .min((some, other) -> Long.compare(Math.abs(some.toEpochDay() - near.toEpochDay()),
                         Math.abs(other.toEpochDay() - near.toEpochDay())))
                 .orElseThrow(() -> new BadInput("the TAF names day " + day + ", which no month has; paste it anew"))
-                .atStartOfDay(ZoneOffset.UTC).toInstant().plus(Duration.ofHours(Integer.parseInt(hour)));
+                .atStartOfDay(ZoneOffset.UTC).toInstant().plus(Duration.ofHours((long) HOUR.check(Integer.parseInt(hour))));
     }
 
     private double cloudAt(Instant at) {

@@ -1,5 +1,7 @@
 package gloam.report;
 
+import gloam.units.PlainText;
+
 /** Content lines of iCalendar: texts escaped, lines folded at 75 octets and ended by CRLF (RFC 5545, 3.1 and 3.3.11). */
 final class IcsText {
 
@@ -24,7 +26,7 @@ final class IcsText {
             switch (point) {
                 case '\\', ';', ',' -> escaped.append('\\').appendCodePoint(point);
                 case '\n', '\r' -> escaped.append("\\n");
-                default -> escaped.appendCodePoint(point < ' ' || point == 0x7f ? ' ' : point);
+                default -> escaped.appendCodePoint(PlainText.harmless(point) ? point : ' ');
             }
         });
         return escaped.toString();

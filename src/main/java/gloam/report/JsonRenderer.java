@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** JSON: the report's records as objects, their components in order; what is empty is left out. */
 final class JsonRenderer implements Renderer {
@@ -26,6 +27,9 @@ final class JsonRenderer implements Renderer {
             .appendPattern("XXX").toFormatter(Locale.ROOT);
 
     private static final int MOST_DECIMALS = 8;
+
+    /** Controls, line separators and what turns the direction of text. */
+    private static final Pattern STEERING = Pattern.compile("[\\x7f-\\x9f\\u2028-\\u202e\\u2066-\\u2069]");
 
     private static final JsonFactory FACTORY = new JsonFactory();
 
@@ -41,7 +45,12 @@ final class JsonRenderer implements Renderer {
             writeComponents(json, report.figures());
             json.writeEndObject();
         }
-        out.append(text.getBuffer()).append('\n');
+        out.append(escaped(text.toString())).append('\n');
+    }
+
+    /** Characters that would steer a terminal, which can stand only within strings, written as escapes. */
+    private static String escaped(String json) {
+        return STEERING.matcher(json).replaceAll(found -> String.format(Locale.ROOT, "\\\\u%04x", (int) found.group().charAt(0)));
     }
 
     private static void writeComponents(JsonGenerator json, Record parent) throws IOException {

@@ -86,7 +86,8 @@ final class PlanPage {
         figure("tone", tone(window) + " stops");
         figure("trail", Wording.number(window.trailLengthMm(), 0) + " mm towards "
                 + Wording.number(window.trailDirectionDeg(), 0) + "° from the right, up");
-        figure("stars", window.recordedStars() + ", to magnitude " + Wording.number(window.trailLimitMag(), 1));
+        figure("stars", window.recordedStars() + (window.trailLimitMag().isPresent()
+                ? ", to magnitude " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.clearChance().ifPresent(chance -> figure("clear", Wording.number(100 * chance, 0) + " %"));
         page.raw("</dl>").words("p", "", window.reason()).raw("<ul class=\"ticks\">");
         for (String step : new String[] {"set up and levelled", "f-number set", "dark slide out", "opened", "closed",

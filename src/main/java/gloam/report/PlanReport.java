@@ -102,7 +102,7 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
     /** One exposure on one sheet; the names and units of {@link Plan.Window}. */
     public record WindowRow(int sheet, String wish, String film, OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
-                            double correctedS, double skyToneStops, double skyToneSpreadStops, double trailLimitMag,
+                            double correctedS, double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
                             int framedStars, int recordedStars, double trailLengthMm, double trailDirectionDeg,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
@@ -115,7 +115,7 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
                     Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()),
                     Rounding.seconds(window.meteredS()), Rounding.seconds(window.correctedS()),
                     Rounding.stops(window.skyToneStops()), Rounding.stops(window.skyToneSpreadStops()),
-                    Rounding.mag(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
+                    Rounding.magIfKnown(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
                     Rounding.mm(window.trailLengthMm()), Rounding.angleDeg(window.trailDirection()),
                     MoonRow.of(window.moon()), window.clearChance(), Rounding.decimals(window.score(), 3),
                     window.misses(), window.reason());

@@ -1,5 +1,6 @@
 package gloam.report;
 
+import gloam.units.PlainText;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -17,7 +18,8 @@ import java.util.stream.Collectors;
  */
 final class SheetCsv {
 
-    private static final String FORMULA_STARTS = "=+-@\t\r";
+    /** The last four are the full-width forms, which some spreadsheets take for the others. */
+    private static final String FORMULA_STARTS = "=+-@\t\r\uFF1D\uFF0B\uFF0D\uFF20";
     private static final RecordComponent[] FIELDS = SheetRow.class.getRecordComponents();
 
     private SheetCsv() {
@@ -50,7 +52,10 @@ final class SheetCsv {
     /** A text in quotes where it needs them, harmless to spreadsheets. */
     static String text(String text) {
         String line = text.replaceAll("\\R", " ");
-        String harmless = !line.isEmpty() && FORMULA_STARTS.indexOf(line.charAt(0)) >= 0 ? "'" + line : line;
+        String words = PlainText.of(line.strip());
+        boolean formula = !line.isEmpty() && FORMULA_STARTS.indexOf(line.charAt(0)) >= 0
+                || !words.isEmpty() && FORMULA_STARTS.indexOf(words.charAt(0)) >= 0;
+        String harmless = formula ? "'" + words : words;
         return harmless.matches(".*[,\"'\\s].*") ? '"' + harmless.replace("\"", "\"\"") + '"' : harmless;
     }
 

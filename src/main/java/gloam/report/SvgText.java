@@ -1,5 +1,6 @@
 package gloam.report;
 
+import gloam.units.PlainText;
 import java.util.Locale;
 
 /** Pieces of SVG: elements one a line, numbers to a hundredth of a mm, text escaped. */
@@ -35,7 +36,7 @@ final class SvgText {
         return plain.equals("-0.00") ? "0.00" : plain;
     }
 
-    /** Words as XML text or attribute; what XML cannot hold becomes a replacement character. */
+    /** Words as XML text or attribute; what XML cannot hold or turns what follows becomes a replacement character. */
     static String escaped(String words) {
         StringBuilder escaped = new StringBuilder();
         words.codePoints().forEach(point -> {
@@ -44,16 +45,15 @@ final class SvgText {
                 case '<' -> escaped.append("&lt;");
                 case '>' -> escaped.append("&gt;");
                 case '"' -> escaped.append("&quot;");
-                default -> escaped.appendCodePoint(allowed(point) ? point : '\ufffd');
+                default -> escaped.appendCodePoint(PlainText.harmless(point) && inXml(point) ? point : '\ufffd');
             }
         });
         return escaped.toString();
     }
 
-    /** XML 1.0, production 2. */
-    private static boolean allowed(int point) {
-        return point == '\t' || point == '\n' || point == '\r' || point >= 0x20 && point <= 0xd7ff
-                || point >= 0xe000 && point <= 0xfffd || point >= 0x10000;
+    /** XML 1.0, production 2, of what is harmless. */
+    private static boolean inXml(int point) {
+        return point != 0xfffe && point != 0xffff;
     }
 
     @Override

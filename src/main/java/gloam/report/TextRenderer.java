@@ -1,5 +1,6 @@
 package gloam.report;
 
+import gloam.units.PlainText;
 import java.io.IOException;
 import java.util.List;
 
@@ -9,7 +10,7 @@ final class TextRenderer implements Renderer {
     @Override
     public void render(Report report, Appendable out) throws IOException {
         for (String line : lines(report)) {
-            out.append(TextWidth.printable(line)).append('\n');
+            out.append(PlainText.of(line)).append('\n');
         }
     }
 

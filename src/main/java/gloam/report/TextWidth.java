@@ -75,10 +75,4 @@ final class TextWidth {
         lines.add(line.toString());
         return lines;
     }
-
-    /** The text without characters that would command a terminal. */
-    static String printable(String text) {
-        return text.codePoints().map(codePoint -> Character.isISOControl(codePoint) ? '\uFFFD' : codePoint)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
-    }
 }

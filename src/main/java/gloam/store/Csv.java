@@ -1,6 +1,7 @@
 package gloam.store;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -63,8 +64,14 @@ final class Csv {
     private void checkHeader(Item line) {
         if (!line.text().replace(" ", "").equals(String.join(",", header))) {
             throw line.fault("expected the header " + String.join(",", header) + ", found "
-                    + Shown.quoted(line.text()));
+                    + Shown.quoted(line.text()) + hint(line.text()));
         }
+    }
+
+    private String hint(String found) {
+        return Arrays.stream(found.split(",")).map(String::strip).filter(name -> !header.contains(name))
+                .flatMap(name -> Nearest.to(name, header).stream()).findFirst()
+                .map(nearest -> ". Did you mean " + nearest + "?").orElse("");
     }
 
     private List<Item> cells(Item line) {

@@ -97,9 +97,9 @@ public final class FilmFile {
         String resource = "/gloam/films/" + name + ".json";
         Findings findings = new Findings();
         try (InputStream in = Objects.requireNonNull(FilmFile.class.getResourceAsStream(resource), resource)) {
-            Node node = Tree.of(resource, TextFile.text(resource, in));
+            String text = TextFile.text(resource, in);
             Source source = new Source(resource, List.of(), findings);
-            return findings.result(() -> FilmSection.film(new Item(node, "", source)));
+            return findings.result(() -> FilmSection.film(new Item(Tree.of(resource, text, findings), "", source)));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

@@ -3,7 +3,6 @@ package gloam.store;
 import gloam.field.Dew;
 import gloam.field.Forecast;
 import gloam.field.Taf;
-import gloam.units.BadInput;
 import gloam.units.Range;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -37,37 +36,45 @@ public final class ForecastFile {
             List<String> columns = columns(source);
             return new Forecast(Csv.read(source, columns, cells -> row(cells, columns)));
         }
-        try {
-            return Taf.read(TextFile.read(source.path()), near);
-        } catch (BadInput bad) {
-            throw item.fault(bad.getMessage());
-        }
+        String text = TextFile.read(source.path());
+        return Taf.read(text, near, (at, problem) -> source.findings().add(new Problem(place(source, text, at), problem)))
+                .orElseThrow(Fault::alreadyNoted);
+    }
+
+    private static Where place(Source source, String text, int at) {
+        List<String> before = (text.substring(0, at) + "|").lines().toList();
+        return new Where(source.name(), before.size(), before.get(before.size() - 1).length(), "");
     }
 
     private static List<String> columns(Source source) {
-        List<String> columns = TextFile.read(source.path()).lines()
+        return TextFile.read(source.path()).lines()
                 .filter(line -> !line.isBlank() && !line.stripLeading().startsWith("#")).findFirst()
-                .map(line -> Arrays.stream(line.split(",")).map(String::strip).toList()).orElse(NEEDED);
-        boolean good = KNOWN.containsAll(columns) && columns.containsAll(NEEDED)
+                .map(line -> Arrays.stream(line.split(",")).map(String::strip).toList())
+                .filter(ForecastFile::good).orElse(NEEDED);
+    }
+
+    private static boolean good(List<String> columns) {
+        return KNOWN.containsAll(columns) && columns.containsAll(NEEDED)
                 && columns.stream().distinct().count() == columns.size();
-        return good ? columns : KNOWN;
     }
 
     private static Forecast.Row row(List<Item> cells, List<String> columns) {
-        Instant at = cells.get(columns.indexOf("time")).value(ForecastFile::instant).get();
-        double cloud = cells.get(columns.indexOf("cloud_fraction")).number(Forecast.CLOUD);
-        OptionalDouble temperatureC = cell(cells, columns, "temperature_c", Forecast.TEMPERATURE);
-        OptionalDouble humidity = cell(cells, columns, "humidity_percent", HUMIDITY);
-        OptionalDouble dewPointC = temperatureC.isPresent() && humidity.isPresent()
-                ? OptionalDouble.of(Dew.pointC(temperatureC.getAsDouble(), humidity.getAsDouble()))
-                : cell(cells, columns, "dew_point_c", Forecast.TEMPERATURE);
-        return new Forecast.Row(at, cloud, temperatureC, dewPointC, cell(cells, columns, "wind_kmh", Forecast.WIND));
+        Value<Instant> at = cells.get(columns.indexOf("time")).value(ForecastFile::instant);
+        Value<Double> cloud = cells.get(columns.indexOf("cloud_fraction")).value(cell -> cell.number(Forecast.CLOUD));
+        Value<OptionalDouble> temperatureC = cell(cells, columns, "temperature_c", Forecast.TEMPERATURE);
+        Value<OptionalDouble> humidity = cell(cells, columns, "humidity_percent", HUMIDITY);
+        Value<OptionalDouble> dewPointC = cell(cells, columns, "dew_point_c", Forecast.TEMPERATURE);
+        Value<OptionalDouble> wind = cell(cells, columns, "wind_kmh", Forecast.WIND);
+        boolean reckoned = temperatureC.get().isPresent() && humidity.get().isPresent();
+        return new Forecast.Row(at.get(), cloud.get(), temperatureC.get(), reckoned ? OptionalDouble.of(
+                Dew.pointC(temperatureC.get().getAsDouble(), humidity.get().getAsDouble())) : dewPointC.get(), wind.get());
     }
 
-    private static OptionalDouble cell(List<Item> cells, List<String> columns, String name, Range range) {
+    private static Value<OptionalDouble> cell(List<Item> cells, List<String> columns, String name, Range range) {
         int column = columns.indexOf(name);
-        return column < 0 || cells.get(column).text().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(cells.get(column).number(range));
+        Item cell = cells.get(Math.max(0, column));
+        return cell.value(item -> column < 0 || item.empty() ? OptionalDouble.empty()
+                : OptionalDouble.of(item.number(range)));
     }
 
     private static Instant instant(Item item) {

@@ -25,7 +25,7 @@ import java.util.regex.Pattern;
 record Item(Node node, String path, Source source) {
 
     private static final Pattern NUMBER =
-            Pattern.compile("[-+]?(0|[1-9][0-9]{0,17}|(?=\\.))(\\.[0-9]{0,30})?([eE][-+]?[0-9]{1,3})?");
+            Pattern.compile("[-+]?((0|[1-9][0-9]{0,17})(\\.[0-9]{0,30})?|\\.[0-9]{1,30})([eE][-+]?[0-9]{1,3})?");
     private static final int MOST_TEXT = 500;
 
     /** Where it stands. */
@@ -62,6 +62,11 @@ record Item(Node node, String path, Source source) {
             throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
         }
         return text;
+    }
+
+    /** Whether nothing is there. */
+    boolean empty() {
+        return node instanceof Node.Scalar scalar && scalar.text().isBlank();
     }
 
     /** A number in a range, plain or with its unit. */
@@ -175,6 +180,9 @@ record Item(Node node, String path, Source source) {
     }
 
     private Item opened() {
+        if (node instanceof Node.Gap) {
+            throw Fault.alreadyNoted();
+        }
         return node instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT
                 ? source.beside(scalar.text()).rootAt(path) : this;
     }
@@ -182,6 +190,9 @@ record Item(Node node, String path, Source source) {
     private Node.Scalar scalar(String expected) {
         if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING && !scalar.text().isBlank()) {
             return scalar;
+        }
+        if (node instanceof Node.Gap) {
+            throw Fault.alreadyNoted();
         }
         throw fault("expected " + expected + ", found " + found());
     }

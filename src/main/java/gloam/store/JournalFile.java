@@ -46,6 +46,7 @@ public final class JournalFile {
         if (!Files.exists(file)) {
             throw new BadInput("no file " + file + ". Check the name and the folder you are in.");
         }
+        checkPlain(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
             channel.lock(0, Long.MAX_VALUE, true);
             JournalText text = JournalText.of(file, bytes(file, channel));
@@ -58,6 +59,7 @@ public final class JournalFile {
     /** Adds an entry under a name of its own, whatever name it has; makes the file where there is none. */
     public static Added add(Path file, Entry entry) {
         checkName(file);
+        checkPlain(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE,
                 StandardOpenOption.CREATE)) {
             channel.lock();
@@ -124,6 +126,13 @@ public final class JournalFile {
     private static void checkName(Path file) {
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
             throw new BadInput("journal \"" + file + "\": the name of a journal ends in " + ENDING);
+        }
+    }
+
+    /** A pipe would be waited for without end. */
+    private static void checkPlain(Path file) {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new BadInput("cannot read " + file + ": it is not a plain file. Name a file on disk.");
         }
     }
 

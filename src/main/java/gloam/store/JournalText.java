@@ -18,6 +18,8 @@ import java.util.Optional;
  */
 record JournalText(List<Entry> entries, List<String> damages) {
 
+    private static final int MOST_SHOWN = 50;
+
     /** Copies the lists. */
     JournalText {
         entries = List.copyOf(entries);
@@ -45,7 +47,15 @@ record JournalText(List<Entry> entries, List<String> damages) {
             }
             start = end + 1;
         }
-        return new JournalText(entries, damages);
+        return new JournalText(entries, shown(damages));
+    }
+
+    private static List<String> shown(List<String> damages) {
+        List<String> shown = new ArrayList<>(damages.subList(0, Math.min(MOST_SHOWN, damages.size())));
+        if (damages.size() > MOST_SHOWN) {
+            shown.add("and " + (damages.size() - MOST_SHOWN) + " more");
+        }
+        return shown;
     }
 
     /** The entry in a line of a file; empty for a blank line. */
@@ -60,8 +70,7 @@ record JournalText(List<Entry> entries, List<String> damages) {
             return Optional.empty();
         }
         Findings findings = new Findings();
-        Node node = Tree.of(file.toString(), "\n".repeat(number - 1) + line);
-        return Optional.of(findings.result(() -> new Item(node, "", Source.of(file, findings))
-                .value(JournalSection::entry).get()));
+        return Optional.of(findings.result(() -> new Item(Tree.of(new Tree.Text(file.toString(), number, line), findings),
+                "", Source.of(file, findings)).value(JournalSection::entry).get()));
     }
 }

@@ -52,6 +52,10 @@ sealed interface Node {
     record Scalar(String text, Kind kind, int line, int column) implements Node {
     }
 
+    /** What is there but not read; its problem has been noted. */
+    record Gap(int line, int column) implements Node {
+    }
+
     /** A key and its value; the place is the key's. */
     record Entry(String key, int line, int column, Node value) {
     }

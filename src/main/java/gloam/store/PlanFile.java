@@ -40,8 +40,7 @@ public final class PlanFile {
     /** The exposure on a sheet of a plan. */
     public static PlannedSheet sheet(Path file, int sheet) {
         Findings findings = new Findings();
-        List<PlannedSheet> sheets = findings.result(() -> Source.of(file, findings).root().fields()
-                .required("nights", nights -> nights.list(NIGHTS, PlanFile::night)).get()).stream()
+        List<PlannedSheet> sheets = findings.result(() -> nights(Source.of(file, findings).root())).stream()
                 .flatMap(List::stream).toList();
         return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
                 .orElseThrow(() -> new BadInput(file + " has no sheet " + sheet + "; it has "
@@ -49,10 +48,21 @@ public final class PlanFile {
                                 .collect(Collectors.joining(", ")))));
     }
 
+    private static List<List<PlannedSheet>> nights(Item item) {
+        Fields fields = item.fields();
+        Value<List<List<PlannedSheet>>> nights = fields.required("nights",
+                value -> value.list(NIGHTS, PlanFile::night));
+        fields.othersMayBe();
+        return nights.get();
+    }
+
     private static List<PlannedSheet> night(Item item) {
         Fields fields = item.fields();
         Value<String> site = fields.required("site", Item::text);
-        return fields.required("windows", windows -> windows.list(WINDOWS, window -> window(window, site))).get();
+        Value<List<PlannedSheet>> windows = fields.required("windows",
+                value -> value.list(WINDOWS, window -> window(window, site)));
+        fields.othersMayBe();
+        return windows.get();
     }
 
     private static PlannedSheet window(Item item, Value<String> site) {
@@ -65,6 +75,7 @@ public final class PlanFile {
         Value<Double> azimuthDeg = fields.number("azimuthDeg", Direction.AZIMUTH);
         Value<Double> altitudeDeg = fields.number("altitudeDeg", Direction.ALTITUDE);
         Value<Double> fNumber = fields.required("fNumber", CameraSection::fNumber);
+        fields.othersMayBe();
         Optional<Interval> span = open.content().filter(start -> start.isBefore(close.get()))
                 .map(start -> new Interval(start, close.get()));
         return new PlannedSheet(sheet.get(), site.get(), wish.get(), film.get(),

@@ -1,6 +1,8 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -41,7 +43,7 @@ record Source(String name, List<Path> chain, Findings findings) {
 
     /** The whole file as one item that stands for a value elsewhere. */
     Item rootAt(String path) {
-        return new Item(Tree.of(name, TextFile.read(path())), path, this);
+        return new Item(Tree.of(name, TextFile.read(path()), findings), path, this);
     }
 
     /**
@@ -52,6 +54,9 @@ record Source(String name, List<Path> chain, Findings findings) {
     Source beside(String fileName) {
         Path file = relative(fileName);
         Path path = Path.of(name).resolveSibling(file);
+        if (leadsOut(path)) {
+            throw outside(fileName);
+        }
         if (chain.contains(path.normalize())) {
             throw new BadInput("the file " + Shown.quoted(fileName) + " names itself. Take the circle out.");
         }
@@ -73,7 +78,21 @@ record Source(String name, List<Path> chain, Findings findings) {
         } catch (InvalidPathException strange) {
             throw new BadInput(Shown.quoted(fileName) + " is no file name");
         }
-        throw new BadInput("the file " + Shown.quoted(fileName)
+        throw outside(fileName);
+    }
+
+    /** Whether links lead a file out of the folder of the file that names it. */
+    private boolean leadsOut(Path file) {
+        try {
+            Path folder = path().toAbsolutePath().getParent().toRealPath();
+            return Files.exists(file) && !file.toRealPath().startsWith(folder);
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    private static BadInput outside(String fileName) {
+        return new BadInput("the file " + Shown.quoted(fileName)
                 + " lies outside the folder of the file that names it. Put it beside that file.");
     }
 }

@@ -8,16 +8,20 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Reads a file as text: UTF-8 of moderate size, a byte order mark taken off, no control characters. */
 final class TextFile {
 
     /** Largest file read: a hundred times a long trip. */
-    private static final int MOST_BYTES = 1 << 20;
+    static final int MOST_BYTES = 1 << 20;
+    private static final int MOST_TOLD = 10;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private TextFile() {
@@ -36,8 +40,9 @@ final class TextFile {
         } catch (NoSuchFileException missing) {
             throw new BadInput("no file " + file + ". Check the name and the folder you are in.");
         } catch (IOException unreadable) {
-            throw new BadInput("cannot read " + file + ": " + unreadable.getClass().getSimpleName()
-                    + ". Check its permissions.");
+            String reason = unreadable instanceof FileSystemException system && system.getReason() != null
+                    ? system.getReason() : "no permission";
+            throw new BadInput("cannot read " + file + ": " + reason + ". Check its name and permissions.");
         }
     }
 
@@ -67,14 +72,17 @@ final class TextFile {
     }
 
     private static String withoutControls(String name, String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r') {
-                throw new BadInput(spot(name, text, i) + String.format(Locale.ROOT,
-                        ": control character U+%04X. Take it out.", (int) c));
-            }
+        List<String> problems = IntStream.range(0, text.length()).filter(i -> control(text.charAt(i))).limit(MOST_TOLD)
+                .mapToObj(i -> spot(name, text, i) + String.format(Locale.ROOT,
+                        ": control character U+%04X. Take it out.", (int) text.charAt(i))).toList();
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
         }
         return text;
+    }
+
+    private static boolean control(char c) {
+        return Character.isISOControl(c) && c != '\t' && c != '\n' && c != '\r';
     }
 
     private static String spot(String name, String text, int at) {

@@ -5,11 +5,14 @@ import java.util.List;
 /**
  * Something the user gave that cannot be used and that the user can mend.
  *
- * <p>Each problem is one line: what, value, unit, the allowed range, where it came from, what to do.
+ * <p>Each problem is one line: what, value, unit, the allowed range, where it came from, what to do. Whatever of the
+ * user's text stands in it is made {@link PlainText}, and the middle of an endless line is left out.
  */
 public final class BadInput extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
+    private static final int LONGEST = 600;
+    private static final int KEPT_OF_END = 200;
 
     private final transient List<String> problems;
 
@@ -20,8 +23,19 @@ public final class BadInput extends RuntimeException {
 
     /** Several problems, a line each, in the order in which they should be read; at least one. */
     public BadInput(List<String> problems) {
-        super(String.join("\n", problems));
-        this.problems = List.copyOf(problems);
+        super(String.join("\n", lines(problems)));
+        this.problems = lines(problems);
+    }
+
+    private static List<String> lines(List<String> problems) {
+        return problems.stream().map(BadInput::line).toList();
+    }
+
+    private static String line(String problem) {
+        String line = PlainText.of(problem);
+        return line.length() <= LONGEST ? line
+                : PlainText.of(line.substring(0, LONGEST - KEPT_OF_END) + " … "
+                        + line.substring(line.length() - KEPT_OF_END));
     }
 
     /** The problems, a line each. */

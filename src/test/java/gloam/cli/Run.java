@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import picocli.CommandLine;
 
 /**
  * One run of the program in this process, with a clock that stands still and the low-precision ephemeris.
@@ -31,9 +32,14 @@ record Run(int exit, String out, String err) {
     }
 
     private static Run on(Session session, String... args) {
+        return on(App.commandLine(session), args);
+    }
+
+    /** One on a command line that may be used again, which saves making it. */
+    static Run on(CommandLine commandLine, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int exit = App.run(session, new PrintWriter(out), new PrintWriter(err), args);
+        int exit = App.run(commandLine, new PrintWriter(out), new PrintWriter(err), args);
         return new Run(exit, lines(out), lines(err));
     }
 

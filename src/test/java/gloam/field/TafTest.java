@@ -1,14 +1,16 @@
 package gloam.field;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.fail;
 
-import gloam.units.BadInput;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Messages invented after the rules of FM 51 TAF (WMO-No. 306, Volume I.1); oktas: FEW 1–2, SCT 3–4, BKN 5–7, OVC 8. */
 class TafTest {
@@ -17,7 +19,7 @@ class TafTest {
 
     private static double cloud(String message, String at) {
         Instant instant = Instant.parse(at);
-        return Taf.read(message, NEAR).rows().stream().filter(row -> row.at().equals(instant)).findFirst().orElseThrow()
+        return forecast(message, NEAR).rows().stream().filter(row -> row.at().equals(instant)).findFirst().orElseThrow()
                 .cloudFraction();
     }
 
@@ -56,14 +58,39 @@ class TafTest {
     /** The days of a message belong to the months around its date. */
     @Test
     void daysRunOverTheEndOfAMonth() {
-        Forecast over = Taf.read("TAF XXXX 281700Z 2818/0124 SKC", LocalDate.of(2027, 2, 28));
+        Forecast over = forecast("TAF XXXX 281700Z 2818/0124 SKC", LocalDate.of(2027, 2, 28));
         assertEquals(Instant.parse("2027-02-28T18:00:00Z"), over.covers().start());
         assertEquals(Instant.parse("2027-03-02T00:00:00Z"), over.covers().endExclusive());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "TAF XXXX", "nothing of the kind", "TAF XXXX 081700Z 0918/0818 SKC", "TAF 0018/9924 SKC"})
-    void refusesWhatIsNoForecast(String message) {
-        assertThrows(BadInput.class, () -> Taf.read(message, NEAR));
+    @CsvSource(delimiter = '|', textBlock = """
+            ''                                   | [0 the TAF names no validity such as 0818/0924]
+            TAF XXXX                             | [0 the TAF names no validity such as 0818/0924]
+            TAF XXXX 0918/0818 SKC               | [9 the TAF's period 0918/0818 ends before it begins, 0 the TAF names \
+            no validity such as 0818/0924]
+            TAF 0018/9924 SKC                    | [4 the TAF names day 00, which no month has, 0 the TAF names no validity \
+            such as 0818/0924]
+            TAF 0818/0924 FM082190 OVC010 0899/0901 | [14 minute 90 min is outside 0 … 59 min, 30 hour 99 h is outside 0 … 24 h]
+            TAF 0818/1018 SKC                    | [4 the TAF's period 0818/1018 is longer than 30 h, 0 the TAF names no \
+            validity such as 0818/0924]
+            FM082100 0818/0924                   | [0 FM082100 stands before the TAF's validity, such as 0818/0924]
+            """)
+    void everyProblemIsToldWithItsPlace(String message, String told) {
+        List<String> problems = new ArrayList<>();
+        assertEquals(Optional.empty(), Taf.read(message, NEAR, (place, problem) -> problems.add(place + " " + problem)));
+        assertEquals(told, problems.toString());
+    }
+
+    /** Groups without end would make every moment of the night as slow to tell as they are many. */
+    @Test
+    void groupsWithoutEndAreRefused() {
+        List<String> problems = new ArrayList<>();
+        Taf.read("TAF 0818/0924 " + "TEMPO 0820/0822 ".repeat(501), NEAR, (place, problem) -> problems.add(problem));
+        assertEquals(List.of("the TAF has more than 500 groups. Is it the right file?"), problems);
+    }
+
+    private static Forecast forecast(String message, LocalDate near) {
+        return Taf.read(message, near, (place, problem) -> fail(problem)).orElseThrow();
     }
 }

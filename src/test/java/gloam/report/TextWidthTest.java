@@ -26,9 +26,4 @@ class TextWidthTest {
     void nothingIsOneEmptyLine() {
         assertEquals(List.of(""), TextWidth.wrapped("", 8));
     }
-
-    @Test
-    void commandsToTheTerminalAreMadeHarmless() {
-        assertEquals("a\uFFFD[31mb", TextWidth.printable("a\u001B[31mb"));
-    }
 }

@@ -39,7 +39,7 @@ class TreeTest {
         assertEquals(List.of("2:1 title", "2:8 Ten nights TEXT",
                 "3:1 nights", "3:10 from", "3:16 2027-02-01 TEXT", "3:28 to", "3:34 x TEXT",
                 "4:1 list", "5:5 1.5 NUMBER", "6:5 name", "6:11 a TEXT", "7:5 on", "7:9 NO TRUTH",
-                "8:1 empty", "8:7  NOTHING"), places(Tree.of("a.yaml", YAML)));
+                "8:1 empty", "8:7  NOTHING"), places(tree("a.yaml", YAML)));
     }
 
     @Test
@@ -47,12 +47,12 @@ class TreeTest {
         assertEquals(List.of("2:3 title", "2:12 Ten nights TEXT",
                 "3:3 nights", "3:14 from", "3:22 3 NUMBER", "3:25 to", "3:31 x TEXT",
                 "4:3 list", "4:12 1.5 NUMBER", "5:6 name", "5:14 null NOTHING", "5:20 on", "5:26 false TRUTH"),
-                places(Tree.of("a.json", JSON)));
+                places(tree("a.json", JSON)));
     }
 
     @Test
     void sectionsAndListsHaveTheirPlaces() {
-        Node.Section root = (Node.Section) Tree.of("a.yaml", YAML);
+        Node.Section root = (Node.Section) tree("a.yaml", YAML);
         Node list = root.entry("list").orElseThrow().value();
         assertEquals(new Spot(5, 3), Spot.of(list));
         assertEquals(new Spot(3, 9), Spot.of(root.entry("nights").orElseThrow().value()));
@@ -61,7 +61,7 @@ class TreeTest {
 
     @Test
     void jsonIsReadAsYamlToo() {
-        assertEquals(List.of("1:2 a", "1:7 1 NUMBER"), places(Tree.of("a.yaml", "{\"a\": 1}")));
+        assertEquals(List.of("1:2 a", "1:7 1 NUMBER"), places(tree("a.yaml", "{\"a\": 1}")));
     }
 
     @ParameterizedTest
@@ -103,7 +103,12 @@ class TreeTest {
     }
 
     private static String refusal(String file, String text) {
-        return assertThrows(BadInput.class, () -> Tree.of(file, text)).getMessage();
+        return assertThrows(BadInput.class, () -> tree(file, text)).getMessage();
+    }
+
+    private static Node tree(String file, String text) {
+        Findings findings = new Findings();
+        return findings.result(() -> Tree.of(file, text, findings));
     }
 
     private static List<String> places(Node node) {

@@ -1,20 +1,12 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.BadInput;
+import gloam.units.Angle;
 import gloam.units.Interval;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
-import org.orekit.errors.OrekitException;
-import org.orekit.frames.EOPEntry;
-import org.orekit.frames.EopHistoryLoader;
-import org.orekit.frames.ITRFVersion;
-import org.orekit.frames.ITRFVersionLoader.ITRFVersionConfiguration;
-import org.orekit.utils.IERSConventions;
 
 /**
  * What is measured of the Earth's rotation: UT1 and the wandering of the pole in the Earth, day by day.
@@ -26,6 +18,7 @@ final class EarthOrientation {
     private static final double DAY_S = 86400;
     private static final int J2000_MJD_NOON = 51544;
     private static final double HALF_DAY = 0.5;
+    private static final double ARCSEC_IN_DEG = 3600;
 
     /** One day's values. */
     private record Day(double ut1MinusTaiS, double xPoleRad, double yPoleRad) {
@@ -39,24 +32,15 @@ final class EarthOrientation {
         this.days = days;
     }
 
-    /** Reads a file in the columns of the IERS's finals2000A; days without UT1 end it. */
-    static EarthOrientation read(Path file, LeapSeconds leapSeconds) {
-        try (InputStream in = Files.newInputStream(file)) {
-            List<EOPEntry> entries = EopHistoryLoader.Parser.newFinalsColumnsParser(IERSConventions.IERS_2010,
-                    (name, mjd) -> new ITRFVersionConfiguration("", ITRFVersion.ITRF_2020, Integer.MIN_VALUE,
-                            Integer.MAX_VALUE), OrekitTime.of(leapSeconds).scales(), true)
-                    .parse(in, file.toString()).stream().sorted(Comparator.comparingInt(EOPEntry::getMjd))
-                    .toList();
-            if (entries.size() < 2
-                    || last(entries).getMjd() - entries.get(0).getMjd() != entries.size() - 1) {
-                throw new BadInput("Earth orientation " + file
-                        + " does not hold two or more days without gaps. "
-                        + "Give a finals2000A file of the IERS.");
-            }
-            return new EarthOrientation(entries.get(0).getMjd(),
-                    entries.stream().map(entry -> day(entry, leapSeconds)).toList());
-        } catch (IOException | OrekitException e) {
-            throw Unreadable.of("Earth orientation", file, e, "Give a finals2000A file of the IERS.");
+    /** Reads a file in the columns of the IERS's finals2000A; the first day without UT1 ends it. */
+    static EarthOrientation read(Path path, LeapSeconds leapSeconds) {
+        UserFile file = new UserFile("Earth orientation", path, "Give a finals2000A file of the IERS.");
+        try {
+            List<FinalsLine> lines = FinalsLine.of(path, new String(file.bytes(), StandardCharsets.ISO_8859_1));
+            return new EarthOrientation(lines.get(0).mjd(),
+                    lines.stream().map(line -> day(line, leapSeconds)).toList());
+        } catch (IOException e) {
+            throw file.unreadable(e);
         }
     }
 
@@ -78,13 +62,10 @@ final class EarthOrientation {
                 mix(one.xPoleRad, next.xPoleRad, share), mix(one.yPoleRad, next.yPoleRad, share));
     }
 
-    private static Day day(EOPEntry entry, LeapSeconds leapSeconds) {
-        return new Day(entry.getUT1MinusUTC() - leapSeconds.taiMinusUtcS(midnight(entry.getMjd())),
-                entry.getX(), entry.getY());
-    }
-
-    private static EOPEntry last(List<EOPEntry> entries) {
-        return entries.get(entries.size() - 1);
+    private static Day day(FinalsLine line, LeapSeconds leapSeconds) {
+        return new Day(line.ut1MinusUtcS() - leapSeconds.taiMinusUtcS(midnight(line.mjd())),
+                Angle.ofDegrees(line.xPoleArcsec() / ARCSEC_IN_DEG).radians(),
+                Angle.ofDegrees(line.yPoleArcsec() / ARCSEC_IN_DEG).radians());
     }
 
     private static Instant midnight(int mjd) {

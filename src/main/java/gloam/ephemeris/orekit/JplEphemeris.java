@@ -4,6 +4,7 @@ import gloam.ephemeris.orekit.JplHeader.Series;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -31,6 +32,8 @@ final class JplEphemeris {
 
     private static final double J2000_JD = 2451545.0;
     private static final double DAY_S = 86400;
+    /** Neptune is 4.5e9 km away. */
+    private static final double MOST_COEFFICIENT = 1e11;
 
     private final double firstS;
     private final double recordS;
@@ -56,13 +59,37 @@ final class JplEphemeris {
      * @throws IOException also when the bytes are no such file or lack a body; the message says what is wrong
      */
     static JplEphemeris read(InputStream in) throws IOException {
-        ByteBuffer bytes = ByteBuffer.wrap(in.readAllBytes());
+        return of(in.readAllBytes());
+    }
+
+    /** The same from the file's bytes. */
+    static JplEphemeris of(byte[] content) throws IOException {
+        ByteBuffer bytes = ByteBuffer.wrap(content);
         JplHeader header = JplHeader.of(bytes);
         int records = bytes.capacity() / Double.BYTES / header.recordDoubles() - JplHeader.RECORDS;
         double[] coefficients = new double[records * header.recordDoubles()];
         bytes.position(JplHeader.RECORDS * header.recordDoubles() * Double.BYTES);
         bytes.asDoubleBuffer().get(coefficients);
         return new JplEphemeris(header, coefficients);
+    }
+
+    /**
+     * This ephemeris, every record of it looked at.
+     *
+     * @throws IOException when one does not follow that before it or holds what is no coefficient
+     */
+    JplEphemeris checked() throws IOException {
+        double days = recordS / DAY_S;
+        for (int at = 0; at < coefficients.length; at += recordDoubles) {
+            double first = coefficients[0] + at / recordDoubles * days;
+            if (coefficients[at] != first || coefficients[at + 1] != first + days) {
+                throw new IOException("its record " + (at / recordDoubles + 1) + " does not follow the one before");
+            }
+            if (Arrays.stream(coefficients, at, at + recordDoubles).anyMatch(c -> !(Math.abs(c) < MOST_COEFFICIENT))) {
+                throw new IOException("its record " + (at / recordDoubles + 1) + " is damaged");
+            }
+        }
+        return this;
     }
 
     /** The first time covered. */

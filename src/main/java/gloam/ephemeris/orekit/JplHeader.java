@@ -31,6 +31,12 @@ record JplHeader(int recordDoubles, double recordDays, double earthMoonRatio, Li
      * Later files hold more items than the header's fixed part tells of: up to so many more numbers a record.
      */
     private static final int MOST_MORE_DOUBLES = 1000;
+    /** The Earth's mass over the Moon's is 81.30. */
+    private static final double LEAST_RATIO = 81;
+    private static final double GREATEST_RATIO = 82;
+    private static final double MOST_DAYS = 1000;
+    /** Julian dates of some 20,000 years. */
+    private static final double MOST_JD = 1e7;
 
     JplHeader {
         series = List.copyOf(series);
@@ -45,15 +51,18 @@ record JplHeader(int recordDoubles, double recordDays, double earthMoonRatio, Li
         int end = 2;
         for (Item item : Item.values()) {
             Series of = Series.at(bytes, POINTERS_OFFSET + POINTER_BYTES * item.ordinal());
-            if (item != Item.PLUTO && (of.start < 2 || of.size < 2 || of.granules < 1)) {
+            if (item != Item.PLUTO && !of.sound()) {
                 throw new IOException("it lacks " + item.label());
             }
             series.add(of);
-            end = Math.max(end, of.end());
+            end = of.sound() ? Math.max(end, of.end()) : end;
         }
         double days = bytes.getDouble(STEP_OFFSET);
-        return new JplHeader(recordDoubles(bytes, end, days), days, bytes.getDouble(EARTH_MOON_RATIO_OFFSET),
-                series);
+        double ratio = bytes.getDouble(EARTH_MOON_RATIO_OFFSET);
+        if (!(ratio > LEAST_RATIO && ratio < GREATEST_RATIO && days <= MOST_DAYS)) {
+            throw new IOException("its header is damaged");
+        }
+        return new JplHeader(recordDoubles(bytes, end, days), days, ratio, series);
     }
 
     private static boolean foundOrder(ByteBuffer bytes) {
@@ -72,6 +81,7 @@ record JplHeader(int recordDoubles, double recordDays, double earthMoonRatio, Li
             int first = RECORDS * length * Double.BYTES;
             int second = first + length * Double.BYTES;
             if (second + 2 * Double.BYTES <= bytes.capacity() && days > 0
+                    && Math.abs(bytes.getDouble(first)) < MOST_JD
                     && bytes.getDouble(first + Double.BYTES) - bytes.getDouble(first) == days
                     && bytes.getDouble(second) == bytes.getDouble(first + Double.BYTES)) {
                 return length;
@@ -90,6 +100,13 @@ record JplHeader(int recordDoubles, double recordDays, double earthMoonRatio, Li
     record Series(int start, int size, int granules) {
 
         private static final int COMPONENTS = 3;
+        private static final int MOST_START = 10_000;
+        private static final int MOST_SIZE = 100;
+
+        boolean sound() {
+            return start >= 2 && start <= MOST_START && size >= 2 && size <= MOST_SIZE && granules >= 1
+                    && granules <= MOST_SIZE;
+        }
 
         static Series at(ByteBuffer bytes, int offset) {
             return new Series(bytes.getInt(offset) - 1, bytes.getInt(offset + 4), bytes.getInt(offset + 8));

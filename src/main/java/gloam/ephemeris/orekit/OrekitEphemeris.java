@@ -17,7 +17,6 @@ import gloam.units.Interval;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
@@ -72,16 +71,17 @@ public final class OrekitEphemeris implements Ephemeris {
      *
      * @throws BadInput when the file cannot be read or is no such file
      */
-    public OrekitEphemeris withPlanets(Path file) {
-        try (InputStream in = Files.newInputStream(file)) {
-            JplEphemeris planets = JplEphemeris.read(in);
+    public OrekitEphemeris withPlanets(Path path) {
+        UserFile file = new UserFile("ephemeris", path, "Give a file in JPL's binary form, such as unxp2000.405.");
+        try {
+            JplEphemeris planets = JplEphemeris.of(file.bytes()).checked();
             Interval inFile = new Interval(
                     LeapSeconds.NOON_2000.plusSeconds((long) planets.firstS() + MARGIN_S),
                     LeapSeconds.NOON_2000.plusSeconds((long) planets.lastS() - MARGIN_S));
             return new OrekitEphemeris(inFile, leapSeconds, celestialPole, orientation, planets)
                     .within(orientation);
         } catch (IOException e) {
-            throw Unreadable.of("ephemeris", file, e, "Give a file in JPL's binary form, such as unxp2000.405.");
+            throw file.unreadable(e);
         }
     }
 

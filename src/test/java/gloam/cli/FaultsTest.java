@@ -1,0 +1,165 @@
+package gloam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.Main;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The world fails while the real program runs: it says so, leaves with the right code, and what was there is whole.
+ *
+ * <p>Needs Linux's bash, /dev/full and /proc; without them it fails rather than being left out.
+ */
+class FaultsTest {
+
+    private static final String GUIDE = "journal guide";
+    private static final String NIGHTS = "nights --lat 41 --lon -2 --height 0 --zone UTC --from 2027-01-01 --to 2027-12-31";
+    private static final String OLD = "as it was\n";
+
+    @TempDir
+    private Path folder;
+
+    private record Ended(int exit, String out, String err) {
+    }
+
+    @Test
+    void aFullDiskBehindStandardOutputIsTold() throws Exception {
+        Ended ended = bash("gloam " + GUIDE + " > /dev/full");
+        assertEquals(2, ended.exit);
+        assertEquals("standard output cannot be written: No space left on device. Send it elsewhere, or use --out FILE.\n",
+                ended.err);
+    }
+
+    @Test
+    void aReaderThatHasReadEnoughIsNoError() throws Exception {
+        Ended ended = bash("gloam " + GUIDE + " | true; exit ${PIPESTATUS[0]}");
+        assertEquals(new Ended(0, "", ""), ended);
+        ended = bash("gloam " + NIGHTS + " --format json | head -1; exit ${PIPESTATUS[0]}");
+        assertEquals(new Ended(0, "{\n", ""), ended);
+    }
+
+    /** A limit on the size of files is what a full disk is to the program. */
+    @Test
+    void aFullDiskLeavesTheOldFile() throws Exception {
+        Path old = Files.writeString(folder.resolve("nights.json"), OLD);
+        Ended ended = bash("ulimit -f 8; trap '' XFSZ; gloam " + NIGHTS + " --out " + old);
+        assertEquals(2, ended.exit, ended.err);
+        assertEquals("", ended.out);
+        assertTrue(ended.err.startsWith("file \"" + old + "\" cannot be written: File too large. Choose another place "
+                + "(--out)\n"), ended.err);
+        assertOnly(old, OLD);
+    }
+
+    @Test
+    void aDeviceThatIsFullIsTold() throws Exception {
+        Path full = Files.createSymbolicLink(folder.resolve("guide.txt"), Path.of("/dev/full"));
+        Ended ended = bash("gloam " + GUIDE + " --out " + full);
+        assertEquals(2, ended.exit, ended.err);
+        assertTrue(ended.err.startsWith("file \"" + full + "\" cannot be written: No space left on device."), ended.err);
+    }
+
+    /** Nobody, root neither, makes files in /proc or under a file. */
+    @ParameterizedTest
+    @ValueSource(strings = {"/proc/guide.txt", "/proc/version/guide.txt"})
+    void aFolderThatTakesNoFileIsTold(String file) throws Exception {
+        Ended ended = bash("gloam " + GUIDE + " --out " + file);
+        assertEquals(2, ended.exit, ended.err);
+        assertEquals("", ended.out);
+        assertTrue(ended.err.startsWith("file \"" + file + "\" cannot be written: "), ended.err);
+        assertEquals(2, ended.err.lines().count());
+    }
+
+    @Test
+    void aJournalThatCannotBeWrittenIsTold() throws Exception {
+        Ended ended = bash("gloam journal add --journal /proc/j.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 "
+                + "--open 2027-02-08T21:00Z --close 2027-02-08T22:00Z");
+        assertEquals(2, ended.exit, ended.err);
+        assertTrue(ended.err.startsWith("nothing was added: /proc/j.jsonl cannot be written: "), ended.err);
+    }
+
+    /** Each signal comes at another stage of the run: the program leaves as the shell expects (128 + signal), or is done. */
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM"})
+    void anInterruptedRunLeavesWholeFiles(String signal) throws Exception {
+        int interrupted = 0;
+        for (int stageMs = 200; stageMs <= 1400; stageMs += 200) {
+            Path old = Files.writeString(folder.resolve("nights.json"), OLD);
+            List<String> command = java();
+            command.addAll(List.of((NIGHTS + " --out " + old).split(" ")));
+            Process process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+            Thread.sleep(stageMs);
+            new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid())).start().waitFor();
+            String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+            int exit = process.waitFor();
+            assertTrue(exit == 128 + (signal.equals("INT") ? 2 : 15) || exit == 0, exit + err);
+            boolean told = err.equals("interrupted; files that were there are whole, as they were or as they were to be\n");
+            assertTrue(told || err.isEmpty(), err);
+            interrupted += told ? 1 : 0;
+            String content = Files.readString(old);
+            assertTrue(content.equals(OLD) || content.startsWith("{") && content.endsWith("}\n"), content);
+            assertOnly(old, content);
+        }
+        assertTrue(interrupted > 0, "no signal came while the program was at work");
+    }
+
+    /** No name, option or report depends on what the machine takes for its language, number signs and encoding. */
+    @ParameterizedTest
+    @ValueSource(strings = {"-Duser.language=ar -Duser.region=SA -Duser.variant= -Djava.locale.useOldISOCodes=true",
+        "-Duser.language=tr", "-Duser.language=th -Duser.region=TH -Duser.variant=TH", "-Duser.language=hi",
+        "-Duser.language=fa", "-Duser.language=de", "-Dfile.encoding=ISO-8859-1 -Dsun.jnu.encoding=ANSI_X3.4-1968",
+        "-Dfile.encoding=UTF-16", "-Duser.timezone=Pacific/Kiritimati"})
+    void everyMachineGetsTheSameBytes(String properties) throws Exception {
+        for (String command : List.of("plan --trip demo-data/trip-south.yaml", NIGHTS.replace("2027-12-31", "2027-01-03"),
+                "journal fit --journal demo-data/journal.jsonl --film instant-mono-640", "plan --lat x")) {
+            Ended usual = bash("gloam " + command);
+            Ended there = bash("export LC_ALL=C; gloam " + command, properties.split(" "));
+            assertEquals(usual, there, properties);
+        }
+    }
+
+    private void assertOnly(Path file, String content) throws IOException {
+        assertEquals(content, Files.readString(file));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(file), files.toList());
+        }
+    }
+
+    /** Runs a line of bash in which {@code gloam} is the program. */
+    private Ended bash(String line, String... properties) throws Exception {
+        assertTrue(Files.exists(Path.of("/dev/full")) && Files.isDirectory(Path.of("/proc")), "this test needs Linux");
+        List<String> java = java(properties);
+        String alias = "gloam() { exec '" + String.join("' '", java) + "' \"$@\"; }; ";
+        Path err = Files.createTempFile("gloam", ".err");
+        try {
+            Process process = new ProcessBuilder("bash", "-c", alias + line.replaceFirst("gloam ([^|>&]*)", "(gloam $1)"))
+                    .redirectError(err.toFile()).start();
+            String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertTrue(process.waitFor(10, TimeUnit.MINUTES), "hangs");
+            assertFalse(out.contains("Exception"), out);
+            return new Ended(process.exitValue(), out, Files.readString(err));
+        } finally {
+            Files.delete(err);
+        }
+    }
+
+    private static List<String> java(String... properties) {
+        List<String> java = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
+        java.addAll(List.of(properties));
+        java.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+        return java;
+    }
+}
