@@ -182,6 +182,6 @@ final class Tree {
     private static String syntaxProblem(Where where, String message) {
         String language = json(where.file()) ? "JSON" : "YAML";
         String firstLine = message.lines().findFirst().orElse("cannot be read");
-        return where + ": not " + language + ": " + Shown.plain(firstLine);
+        return where + ": not " + language + ": " + Shown.plain(firstLine.replaceFirst(" \\(start marker.*", ""));
     }
 }

@@ -95,7 +95,7 @@ final class FuzzFiles {
             case PLAN -> plan();
             case JOURNAL -> journal();
             case JOURNAL_ADD -> one("journal.jsonl", file("demo-data/journal.jsonl"), added("--film", "instant-mono-640",
-                    "--f-number", "11", "--open", "2027-02-08T21:00Z", "--close", "2027-02-08T22:00Z"));
+                    "--f-number", "11", "--open", "2027-02-08T21:00Z/2027-02-08T22:00Z"));
             case TABLE -> one("table.csv", bytes(TABLE), with(EXPOSE, "--iso", "100", "--reciprocity", "table:@/table.csv"));
             case FINALS -> one("finals.all", Mutation.finals(), at("--earth-orientation", "@/finals.all"));
             case PLANETS -> one("planets.405", planets(), at("--ephemeris", "@/planets.405"));

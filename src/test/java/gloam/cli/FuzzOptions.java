@@ -18,7 +18,7 @@ final class FuzzOptions {
     private static final String SHOT = SITE + " --focal-length 120 --frame 80x80 --f-number 11 --azimuth 10 --altitude 41"
             + " --from 2027-02-08T21:00 --lasts 20m";
     private static final String SHEET = SITE + " --film instant-mono-640 --f-number 11 --azimuth 0 --altitude 41"
-            + " --open 2027-02-08T21:00 --close 2027-02-08T22:00 --journal @/journal.jsonl";
+            + " --open 2027-02-08T21:00/2027-02-08T22:00 --journal @/journal.jsonl";
 
     /** Answered in about a millisecond. */
     private static final List<String> CHEAP = List.of(

@@ -80,7 +80,7 @@ class HostileNamesTest {
     void noFormulaReachesASpreadsheet(String note) throws IOException {
         String journal = folder + "/notes.jsonl";
         Run added = Run.of("journal", "add", "--journal", journal, "--sky-mag-arcsec2", "21", "--iso", "100", "--f-number",
-                "11", "--open", "2027-02-08T21:00Z", "--close", "2027-02-08T22:00Z", "--note", note);
+                "11", "--open", "2027-02-08T21:00Z/2027-02-08T22:00Z", "--note", note);
         assertEquals(0, added.exit(), added.err());
         Run run = Run.of("journal", "export", "--journal", journal, "--format", "csv");
         assertEquals(0, run.exit(), run.err());
