@@ -20,6 +20,14 @@ final class FromOption {
         }
     }
 
+    /** The same of something done with an option. */
+    static void run(String option, Runnable action) {
+        of(option, () -> {
+            action.run();
+            return option;
+        });
+    }
+
     /** The number an option gave, when it lies in its range. */
     static double checked(String option, Range range, double number) {
         return of(option, () -> range.check(number));

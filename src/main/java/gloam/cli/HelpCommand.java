@@ -61,7 +61,8 @@ final class HelpCommand implements Runnable {
 
     private static void write(CommandLine command, Path folder) {
         ManPage page = new ManPage(command.getCommandSpec());
-        OutputFile.write(folder.resolve(page.name() + ".1"), page.text().getBytes(StandardCharsets.UTF_8));
+        FromOption.run("--into", () ->
+                OutputFile.write(folder.resolve(page.name() + ".1"), page.text().getBytes(StandardCharsets.UTF_8)));
         command.getSubcommands().values().forEach(below -> write(below, folder));
     }
 

@@ -60,7 +60,7 @@ final class OutputFile {
     }
 
     private static BadInput refused(Path file, String reason) {
-        return new BadInput("file \"" + file + "\" cannot be written: " + reason + ". Choose another place (--out)");
+        return new BadInput("file \"" + file + "\" cannot be written: " + reason + ". Choose another place");
     }
 
     private static void replace(Path file, byte[] content, CopyOption... how) throws IOException {

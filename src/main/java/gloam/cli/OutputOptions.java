@@ -43,7 +43,7 @@ final class OutputOptions {
     /** Refuses files whose format cannot be had or whose folder is not there, before anything is computed. */
     void check() {
         files.forEach(OutputOptions::format);
-        files.forEach(OutputFile::checkPlace);
+        files.forEach(file -> FromOption.run("--out", () -> OutputFile.checkPlace(file)));
     }
 
     /** Refuses formats that a report of this kind cannot have. */
@@ -55,7 +55,7 @@ final class OutputOptions {
     /** Writes the files, then standard output; nothing where a format cannot be had. */
     void write(Report report, Appendable out) {
         check(report);
-        files.forEach(file -> OutputFile.write(file, content(report, format(file))));
+        files.forEach(file -> FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file)))));
         try {
             format.render(report, out);
         } catch (IOException failed) {
