@@ -14,7 +14,6 @@ import gloam.report.Report;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
-import gloam.units.Range;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
@@ -27,8 +26,6 @@ import picocli.CommandLine.Option;
         footer = "gloam journal next --journal demo-data/journal.jsonl --film instant-mono-640"
                 + " --sky-mag-arcsec2 21.4 --f-number 8,11 --tone -1 --sheets 3")
 final class JournalNextCommand extends ReportingCommand {
-
-    private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Mixin
     private JournalOptions journal;
@@ -86,7 +83,7 @@ final class JournalNextCommand extends ReportingCommand {
             throw new BadInput("the longest exposure is below the shortest; give a longer one (--longest)");
         }
         Lens lens = camera.lens(trips);
-        SkyBrightness sky = SkyBrightness.ofMagArcsec2(FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2));
+        SkyBrightness sky = SkyBrightness.ofMagArcsec2(FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2));
         return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, 1, sky), lens.fNumbers(),
                 shortest.toMillis() / 1000.0, longest.toMillis() / 1000.0, tone);
     }

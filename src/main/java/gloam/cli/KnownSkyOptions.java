@@ -8,7 +8,6 @@ import gloam.planner.Trip;
 import gloam.report.KnownSky;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
-import gloam.units.Range;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +17,6 @@ import picocli.CommandLine.Option;
 
 /** How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them. */
 final class KnownSkyOptions {
-
-    private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--preview-f-number", paramLabel = "N", converter = Converters.FNumber.class,
             description = "F-number of a digital frame that looked right (default: the trip's).")
@@ -68,7 +65,7 @@ final class KnownSkyOptions {
             skies.add(new KnownSky.Metered(preview()));
         }
         skyMagArcsec2.ifPresent(mag -> skies.add(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
-                FromOption.checked("--sky-mag-arcsec2", SKY, mag)))));
+                FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, mag)))));
         if (at.isPresent()) {
             skies.add(computed(site.get()));
         }

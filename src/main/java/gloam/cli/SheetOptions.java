@@ -17,7 +17,6 @@ import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
-import gloam.units.Range;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -31,8 +30,6 @@ import picocli.CommandLine.Option;
 
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
 final class SheetOptions {
-
-    private static final Range SKY = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     @Option(names = "--plan", paramLabel = "FILE",
             description = "A plan saved as JSON, for aim, film, f-number and times; needs --trip.")
@@ -144,7 +141,7 @@ final class SheetOptions {
     private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {
         if (skyMagArcsec2.isPresent()) {
             SkyBrightness sky = SkyBrightness.ofMagArcsec2(
-                    FromOption.checked("--sky-mag-arcsec2", SKY, skyMagArcsec2.get()));
+                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
             return open -> SheetLight.measured(sky, lens, open);
         }
         SkyLight sky = new SkyLight(session.ephemeris(), site.orElseThrow());

@@ -1,5 +1,7 @@
 package gloam.light;
 
+import gloam.units.Range;
+
 /**
  * Luminance of a piece of sky or ground.
  *
@@ -9,6 +11,9 @@ public record SkyBrightness(double cdM2) {
 
     /** No light at all. */
     public static final SkyBrightness NONE = new SkyBrightness(0);
+
+    /** Allowed measurements of a sky, from beyond daylight to beyond the darkest known. */
+    public static final Range MAG_ARCSEC2 = new Range("sky brightness", 0, 23, "mag/arcsec2");
 
     /**
      * Luminance of 0 mag/arcsec²: 2.54e-6 lx of a star of V = 0 times 4.2545e10 square arcseconds in a

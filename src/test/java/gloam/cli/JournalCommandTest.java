@@ -155,9 +155,15 @@ class JournalCommandTest {
 
     @Test
     void answersOnATerminalAreOptions() {
-        Deque<String> answers = new ArrayDeque<>(List.of("", "", "", "", "instant-mono-640", "pack 1", "8", "", "", "21.4",
-                "", "2027-01-10T20:00Z/2h", "", "dark", "", "cloud,dew", "two words", "yes"));
-        List<String> options = new ArrayList<>(new JournalQuestions(question -> answers.poll()).asked());
+        Deque<String> answers = new ArrayDeque<>(List.of("none.yaml", "", "", "", "instant-mono-64", "instant-mono-640",
+                "pack 1", "f/eight", "8", "400", "", "", "21.4", "", "2027-01-10T20:00Z", "2027-01-10T20:00Z/2h", "", "dark", "", "cloud,dew", "two words", "yes"));
+        List<String> asked = new ArrayList<>();
+        List<String> options = new ArrayList<>(new JournalQuestions(question -> {
+            asked.add(question);
+            return answers.poll();
+        }).asked());
+        assertEquals(5, asked.stream().filter(question -> question.contains(System.lineSeparator())).count(),
+                "each wrong answer is told and the question put again: " + asked);
         assertEquals(List.of("--film=instant-mono-640", "--batch=pack 1", "--f-number=8", "--sky-mag-arcsec2=21.4",
                 "--open=2027-01-10T20:00Z/2h", "--tone=dark", "--spoiled-by=cloud,dew",
                 "--note=two words", "--kept"), options);
