@@ -85,10 +85,9 @@ final class SiteOptions {
         place.refuseMissing("give --trip FILE, or add ", true);
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
-        double clearMag = Math.round(Atmosphere.clearExtinctionMag(height) * 1000) / 1000.0;
         return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
                 darkSky.map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
-                extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(clearMag),
+                extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(Atmosphere.statedClearExtinctionMag(height)),
                 seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 

@@ -28,6 +28,11 @@ public final class Atmosphere {
                 + DUST_MAG * Math.exp(-heightM / DUST_SCALE_M);
     }
 
+    /** The same to a thousandth, so that what is told of a site is what it is reckoned with. */
+    public static double statedClearExtinctionMag(double heightM) {
+        return Math.round(clearExtinctionMag(heightM) * 1000) / 1000.0;
+    }
+
     /** Airmass along an apparent altitude, 1 at the zenith to 37.9 at the horizon and below. */
     public static double airmass(Angle apparentAltitude) {
         return airmass(90 - apparentAltitude.degrees());

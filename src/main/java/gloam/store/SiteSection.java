@@ -8,7 +8,6 @@ import gloam.units.Angle;
 import gloam.units.Range;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -37,7 +36,7 @@ final class SiteSection {
         Value<Double> heightM = heightM(fields, place);
         Value<ZoneId> zone = fields.required("zone", Item::zone);
         Value<Double> darkSky = fields.numberOr("dark-sky-mag-arcsec2", DARK_SKY_MAG_ARCSEC2, Site.DARK_SKY);
-        Value<Double> clear = heightM.map(SiteSection::clearExtinctionMag);
+        Value<Double> clear = heightM.map(Atmosphere::statedClearExtinctionMag);
         Value<Double> extinction = fields.orElse("extinction-mag", clear,
                 clear.content().map(mag -> Shown.number(mag) + " (clear air at this height)").orElse("unknown"),
                 value -> value.number(Site.EXTINCTION));
@@ -77,8 +76,4 @@ final class SiteSection {
         return place.map(where -> where.heightM().getAsDouble());
     }
 
-    /** To a thousandth, so that what is said is what is used. */
-    private static double clearExtinctionMag(double heightM) {
-        return Double.parseDouble(String.format(Locale.ROOT, "%.3f", Atmosphere.clearExtinctionMag(heightM)));
-    }
 }

@@ -52,8 +52,12 @@ public final class OrekitEphemeris implements Ephemeris {
         this.sightings = new Sightings(planets);
     }
 
-    /** The ephemeris of the data in the jar. */
+    /** The ephemeris of the data in the jar, read at the first call. */
     public static OrekitEphemeris builtIn() {
+        return BuiltIn.EPHEMERIS;
+    }
+
+    private static OrekitEphemeris read() {
         try (InputStream leaps = resource("leap-seconds.tsv");
              InputStream pole = resource("celestial-pole.bin");
              InputStream planets = resource("unxp2000.405")) {
@@ -177,6 +181,12 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static InputStream resource(String name) {
         return OrekitEphemeris.class.getResourceAsStream(RESOURCES + name);
+    }
+
+    /** Holds the ephemeris of the data in the jar from the first call on. */
+    private static final class BuiltIn {
+
+        static final OrekitEphemeris EPHEMERIS = read();
     }
 
     /** What is computed once for a site. */
