@@ -4,6 +4,7 @@ import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Event;
 import gloam.ephemeris.SkylinePassage;
 import gloam.planner.NightRank;
+import gloam.planner.Wish;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
@@ -20,10 +21,11 @@ import java.util.stream.Stream;
  * @param moonlessDarkHours those of them with the Moon below the horizon
  * @param moon              the Moon half-way through the night
  * @param score             what the night is worth against the others, more is better
+ * @param wishes            names of the trip's wishes that it has the time for, where nights are ranked by wishes
  * @param reason            why, in one line
  */
 public record NightRow(LocalDate night, String site, List<EventRow> events, double darkHours,
-                       double moonlessDarkHours, Moon moon, double score, String reason) {
+                       double moonlessDarkHours, Moon moon, double score, List<String> wishes, String reason) {
 
     static NightRow of(NightRank rank) {
         return of(rank, List.of());
@@ -38,7 +40,8 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
                                         new EventRow(clock.event(passage.at()), passage.label())))
                         .sorted(Comparator.comparing(EventRow::at)).toList(),
                 Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
-                Rounding.decimals(rank.score(), 3), rank.reason());
+                Rounding.decimals(rank.score(), 3),
+                rank.served().stream().map(Wish::name).toList(), rank.reason());
     }
 
     /** Something that happens at a moment. */
