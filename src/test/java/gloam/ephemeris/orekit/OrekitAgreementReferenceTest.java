@@ -5,22 +5,33 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gloam.ephemeris.orekit.EarthOrientation.Values;
 import gloam.ephemeris.orekit.EarthTurn.Equator;
 import gloam.ephemeris.orekit.JplEphemeris.Item;
+import gloam.support.FinalsColumns;
 import gloam.support.Places;
 import gloam.support.Samples;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.orekit.bodies.GeodeticPoint;
 import org.orekit.bodies.OneAxisEllipsoid;
 import org.orekit.data.ClasspathCrawler;
 import org.orekit.data.LazyLoadedDataContext;
+import org.orekit.frames.EOPEntry;
+import org.orekit.frames.EopHistoryLoader;
 import org.orekit.frames.Frame;
+import org.orekit.frames.ITRFVersion;
+import org.orekit.frames.ITRFVersionLoader.ITRFVersionConfiguration;
 import org.orekit.frames.TopocentricFrame;
 import org.orekit.frames.Transform;
 import org.orekit.time.AbsoluteDate;
@@ -93,6 +104,26 @@ class OrekitAgreementReferenceTest {
         assertEquals(0, fromCentre.scalarMultiply(1e-3)
                 .distance(hipparchus(turn.pole().toCelestial(axes.positionKm()))),
                 1e-4, "0.1 m on the ground is 0.003 arcsec of turn");
+    }
+
+    /** A file of the IERS's columns, its Bulletin A alone: both read the same digits, what is left is rounding. */
+    @Test
+    void readsTheSameEarthOrientation() throws IOException {
+        String text = FinalsColumns.february2027();
+        LeapSeconds leapSeconds = open("leap-seconds.tsv", LeapSeconds::read);
+        Map<Integer, EOPEntry> expected = EopHistoryLoader.Parser.newFinalsColumnsParser(IERSConventions.IERS_2010,
+                (name, mjd) -> new ITRFVersionConfiguration("", ITRFVersion.ITRF_2020, Integer.MIN_VALUE,
+                        Integer.MAX_VALUE), OrekitTime.of(leapSeconds).scales(), true)
+                .parse(new ByteArrayInputStream(text.getBytes(StandardCharsets.US_ASCII)), "finals2000A").stream()
+                .collect(Collectors.toMap(EOPEntry::getMjd, entry -> entry));
+        List<FinalsLine> days = FinalsLine.of(Path.of("finals2000A"), text);
+        assertEquals(28, days.size());
+        for (FinalsLine day : days) {
+            EOPEntry entry = expected.get(day.mjd());
+            assertEquals(entry.getUT1MinusUTC(), day.ut1MinusUtcS(), 1e-12);
+            assertEquals(entry.getX() / ARCSEC_RAD, day.xPoleArcsec(), 1e-12);
+            assertEquals(entry.getY() / ARCSEC_RAD, day.yPoleArcsec(), 1e-12);
+        }
     }
 
     private static void assertNear(Vector3D expectedM, Vector actualKm, double tolerance) {
