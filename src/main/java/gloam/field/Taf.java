@@ -45,6 +45,7 @@ public final class Taf {
     private final LocalDate near;
     private final Problems problems;
     private final List<Group> groups = new ArrayList<>();
+    private int told = 0;
 
     /** Is told what is wrong at which place of a message, counted in characters from 0. */
     @FunctionalInterface
@@ -82,13 +83,9 @@ public final class Taf {
      * @param problems is told every problem
      */
     public static Optional<Forecast> read(String message, LocalDate near, Problems problems) {
-        List<String> told = new ArrayList<>();
-        Taf taf = new Taf(near, (place, problem) -> {
-            told.add(problem);
-            problems.at(place, problem);
-        });
+        Taf taf = new Taf(near, problems);
         taf.groups(message);
-        return told.isEmpty() ? Optional.of(taf.forecast()) : Optional.empty();
+        return taf.told == 0 ? Optional.of(taf.forecast()) : Optional.empty();
     }
 
     private Forecast forecast() {
@@ -104,22 +101,25 @@ public final class Taf {
     private void groups(String message) {
         Matcher word = WORD.matcher(message);
         Change change = Change.NONE;
-        int wrongs = 0;
-        while (wrongs < MOST_TOLD && word.find()) {
+        while (told < MOST_TOLD && word.find()) {
             try {
                 change = read(word.group().toUpperCase(Locale.ROOT), change);
             } catch (BadInput wrong) {
-                problems.at(word.start(), wrong.getMessage());
-                wrongs++;
+                tell(word.start(), wrong.getMessage());
             }
             if (groups.size() > MOST_GROUPS) {
-                problems.at(word.start(), "the TAF has more than " + MOST_GROUPS + " groups. Is it the right file?");
+                tell(word.start(), "the TAF has more than " + MOST_GROUPS + " groups. Is it the right file?");
                 return;
             }
         }
         if (groups.isEmpty()) {
-            problems.at(0, "the TAF names no validity such as 0818/0924; paste it whole");
+            tell(0, "the TAF names no validity such as 0818/0924; paste it whole");
         }
+    }
+
+    private void tell(int place, String problem) {
+        problems.at(place, problem);
+        told++;
     }
 
     /** Takes in a word; what the next period is for. */
@@ -152,7 +152,7 @@ public final class Taf {
         Instant at = at(from.group(1), from.group(2))
                 .plus(Duration.ofMinutes((long) MINUTE.check(Integer.parseInt(from.group(3)))));
         if (groups.isEmpty()) {
-            throw new BadInput(from.group() + " stands before the TAF's validity, such as 0818/0924");
+            throw new BadInput(from.group() + " stands before the TAF's validity, such as 0818/0924; paste it whole");
         }
         Instant end = groups.get(0).span.endExclusive();
         if (at.isBefore(end)) {
@@ -167,7 +167,7 @@ public final class Taf {
             throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or mend it");
         }
         if (Duration.between(start, end).compareTo(LONGEST) > 0) {
-            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h");
+            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h; mend its days and hours");
         }
         return new Interval(start, end);
     }
