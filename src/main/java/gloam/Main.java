@@ -19,21 +19,23 @@ public final class Main {
         StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));
         PrintWriter text = out.writer();
         PrintWriter err = new StandardOutput(new FileOutputStream(FileDescriptor.err)).writer();
-        if (args.length == 1 && args[0].equals("--version")) {
-            text.println(App.version());
-            text.flush();
-            int told = out.exit(App.DONE, err);
-            err.flush();
-            System.exit(told);
-        }
+        int exit = args.length == 1 && args[0].equals("--version") ? version(text) : run(text, err, args);
+        int told = out.exit(exit, err);
+        err.flush();
+        System.exit(told);
+    }
+
+    private static int version(PrintWriter out) {
+        out.println(App.version());
+        out.flush();
+        return App.DONE;
+    }
+
+    private static int run(PrintWriter out, PrintWriter err, String... args) {
         Interruption interruption = new Interruption(err);
         Runtime.getRuntime().addShutdownHook(interruption);
         try {
-            int exit = App.run(Session.real(Clock.systemUTC(), System.getenv()), text, err, args);
-            int told = out.exit(exit, err);
-            err.flush();
-            interruption.done = true;
-            System.exit(told);
+            return App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
         } finally {
             interruption.done = true;
         }

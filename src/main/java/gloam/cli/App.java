@@ -32,7 +32,9 @@ public final class App {
     /** Nothing was found and that was to count as failure. */
     public static final int EMPTY = 4;
 
-    private static final int WIDTH = 100;
+    /** Columns that help takes. */
+    static final int WIDTH = 100;
+
     /** Commands that hardly ever do without Sun and Moon. */
     private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
     private static final List<String> COMMANDS =

@@ -18,7 +18,6 @@ final class OptionSections implements IHelpSectionRenderer {
 
     private static final String OWN = "Options";
     private static final String MORE = "More";
-    private static final int WIDTH = 100;
     private static final String END = System.lineSeparator();
 
     /** Options that several commands share, and the heading they stand under. */
@@ -97,7 +96,7 @@ final class OptionSections implements IHelpSectionRenderer {
         StringBuilder text = new StringBuilder();
         StringBuilder line = new StringBuilder(heading + ":");
         for (OptionSpec option : options) {
-            if (line.length() + 1 + named(option).length() > WIDTH) {
+            if (line.length() + 1 + named(option).length() > App.WIDTH) {
                 text.append(line).append(END);
                 line = new StringBuilder(" ");
             }
