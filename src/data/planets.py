@@ -1,13 +1,19 @@
-"""Writes the planetary ephemeris of the jar: JPL DE405, 2000-01 to 2059-12, Sun, Moon and Mercury to Neptune.
+"""Writes the planetary ephemeris of the jar, 2000-01 to 2059-12: JPL DE405, with Jupiter to Neptune after JPL DE431.
 
 Reads the casacore table of Debian's package casacore-data-jpl-de405 and writes JPL's own binary form (big endian,
-one record a block). Pluto, nutations and librations are left out.
-Usage: /usr/bin/python3 planets.py OUTPUT     (packages: casacore-data-jpl-de405 python3-casacore python3-numpy)
+one record a block). Pluto, nutations and librations are left out. DE405 knew the outer planets less well (Neptune
+by the 2050s 1.2 seconds of arc): their places from the Sun are those of DE431, which the files of Debian's package
+swe-standard-data hold to a thousandth of a second of arc, added to DE405's Sun and fitted anew at DE405's nodes.
+Usage: /usr/bin/python3 planets.py OUTPUT
+Packages: casacore-data-jpl-de405 python3-casacore python3-numpy libswe2.0 swe-standard-data
 """
+import ctypes
 import struct
 import sys
 
+import numpy
 from casacore.tables import table
+from numpy.polynomial import chebyshev
 
 TABLE = "/usr/share/casacore/data/ephemerides/DE405"
 FIRST_MJD, LAST_MJD = 51544, 73459  # 2000-01-01, 2060-01-01
@@ -15,11 +21,50 @@ JD_OF_MJD_ZERO = 2400000.5
 RECORD_DAYS = 32
 # Mercury, Venus, Earth-Moon barycentre, Mars, Jupiter, Saturn, Uranus, Neptune, Pluto, Moon, Sun, nutations, librations
 KEPT = [True] * 8 + [False, True, True, False, False]
+SUN = 10
+NUMBER_IN_SWE = {4: 5, 5: 6, 6: 7, 7: 8}  # Jupiter, Saturn, Uranus, Neptune
+FROM_FILES = 2
+# heliocentric, geometric, rectangular, equatorial, J2000, ICRS
+SWE_FLAGS = FROM_FILES | 8 | 16 | 4096 | 2048 | 32 | 131072
+
+swe = ctypes.CDLL("libswe.so.2")
+swe.swe_calc.argtypes = [ctypes.c_double, ctypes.c_int, ctypes.c_int, ctypes.c_void_p, ctypes.c_char_p]
+swe.swe_set_ephe_path(b"/usr/share/libswe/ephe")
 
 source = table(TABLE, ack=False)
 constants = {name: value for name, value in source.getkeywords().items()
              if isinstance(value, float) and name not in ("MJD0", "dMJD", "TDATEF", "TDATEB", "CENTER")}
 starts, counts, granules = source.getcolkeyword("x", "Description").reshape(3, 13).tolist()
+
+
+
+def from_sun_km(item, jd):
+    """Heliocentric place of an outer planet, ICRS, by DE431."""
+    place, error = (ctypes.c_double * 6)(), ctypes.create_string_buffer(256)
+    used = swe.swe_calc(jd, NUMBER_IN_SWE[item], SWE_FLAGS, place, error)
+    assert used >= 0 and used & FROM_FILES, error.value
+    return numpy.array(place[:3]) * constants["AU"]
+
+
+def coefficients(x, item):
+    """An item's coefficients of one record: granule, component, term."""
+    size = counts[item] * granules[item] * 3
+    return numpy.array(x[starts[item] - 3:starts[item] - 3 + size]).reshape(granules[item], 3, counts[item])
+
+
+def of_de431(x, item, start_jd):
+    """An outer planet's coefficients in the form of DE405, its place being DE405's Sun and DE431's way from it."""
+    fitted = numpy.empty((granules[item], 3, counts[item]))
+    days = RECORD_DAYS / granules[item]
+    nodes = chebyshev.chebpts1(counts[item])
+    for granule in range(granules[item]):
+        jds = start_jd + days * (granule + (nodes + 1) / 2)
+        in_sun_granules = (jds - start_jd) / RECORD_DAYS * granules[SUN]
+        sun = [chebyshev.chebval(2 * (g - int(g)) - 1, coefficients(x, SUN)[int(g)].T) for g in in_sun_granules]
+        places = numpy.array(sun) + [from_sun_km(item, jd) for jd in jds]
+        fitted[granule] = chebyshev.chebfit(nodes, places, counts[item] - 1).T
+    return fitted
+
 
 pointers, next_start = [], 3
 for item, kept in enumerate(KEPT):
@@ -38,8 +83,8 @@ for row in range(source.nrows()):
     record = [mjd + JD_OF_MJD_ZERO, mjd + RECORD_DAYS + JD_OF_MJD_ZERO]
     for item, kept in enumerate(KEPT):
         if kept:
-            start = starts[item] - 3
-            record.extend(x[start:start + counts[item] * granules[item] * 3])
+            of_item = of_de431(x, item, record[0]) if item in NUMBER_IN_SWE else coefficients(x, item)
+            record.extend(of_item.ravel())
     assert len(record) == record_doubles
     records.append((mjd, record))
 records.sort()
@@ -48,7 +93,7 @@ assert all(b[0] - a[0] == RECORD_DAYS for a, b in zip(records, records[1:]))
 first, last = records[0][1][0], records[-1][1][1]
 names = list(constants)
 header = bytearray(8 * record_doubles)
-for line, title in enumerate(("JPL Planetary Ephemeris DE405/LE405", f"Start Epoch: JED= {first:11.1f}",
+for line, title in enumerate(("JPL Planetary Ephemeris DE405/LE405, Jupiter to Neptune after DE431", f"Start Epoch: JED= {first:11.1f}",
                               f"Final Epoch: JED= {last:11.1f}")):
     header[84 * line:84 * (line + 1)] = title.ljust(84).encode("ascii")
 for i in range(400):
