@@ -2,8 +2,8 @@ package gloam.ephemeris;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /**
  * Something that happens in the sky of a site at an instant.
@@ -14,8 +14,10 @@ import java.util.stream.Stream;
 public record Event(Instant at, Kind what) {
 
     /** Earlier events first, those of one instant in the order of their kinds. */
-    public static final Comparator<Event> IN_TIME = Comparator.comparing(Event::at)
-            .thenComparing(Event::what);
+    public static final Comparator<Event> IN_TIME = (one, other) -> {
+        int byTime = one.at.compareTo(other.at);
+        return byTime == 0 ? one.what.compareTo(other.what) : byTime;
+    };
 
     /** What can happen in a night. */
     public enum Kind {
@@ -29,9 +31,10 @@ public record Event(Instant at, Kind what) {
         }
     }
 
-    /** An event for each crossing: one kind upward, one downward. */
-    static Stream<Event> ofCrossings(Crossings crossings, Kind rising, Kind falling) {
-        return crossings.all().stream()
-                .map(crossing -> new Event(crossing.at(), crossing.rising() ? rising : falling));
+    /** Adds an event for each crossing: one kind upward, one downward. */
+    static void add(List<Event> events, Crossings crossings, Kind rising, Kind falling) {
+        for (EventFinder.Crossing crossing : crossings.all()) {
+            events.add(new Event(crossing.at(), crossing.rising() ? rising : falling));
+        }
     }
 }

@@ -3,8 +3,8 @@ package gloam.ephemeris;
 import gloam.ephemeris.Event.Kind;
 import gloam.gear.Site;
 import gloam.units.Interval;
+import java.time.Instant;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * How the Moon passes the horizon and the meridian during a span of about a day.
@@ -22,20 +22,27 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
     private static final double STEP_S = 1800;
 
     static MoonCourse of(Ephemeris ephemeris, Site site, Interval span) {
-        List<Sightline> sightlines = SmoothCurve.instants(span, POINTS_A_DAY).stream()
-                .map(at -> ephemeris.sightline(Body.MOON, site, at)).toList();
-        double[] heights = sightlines.stream().mapToDouble(MoonCourse::overHorizon).toArray();
-        double[] easts = sightlines.stream().mapToDouble(Sightline::east).toArray();
+        List<Instant> instants = SmoothCurve.instants(span, POINTS_A_DAY);
+        double[] heights = new double[instants.size()];
+        double[] easts = new double[instants.size()];
+        for (int i = 0; i < heights.length; i++) {
+            Sightline sightline = ephemeris.sightline(Body.MOON, site, instants.get(i));
+            heights[i] = overHorizon(sightline);
+            easts[i] = sightline.east();
+        }
         return new MoonCourse(
                 EventFinder.of(span, STEP_S, new SmoothCurve(span, heights)).crossings(0),
                 EventFinder.of(span, STEP_S, new SmoothCurve(span, easts)).crossings(0));
     }
 
     /** Rise and set of the upper limb, and the upper culmination as passage of the meridian. */
-    Stream<Event> events() {
-        return Stream.concat(Event.ofCrossings(horizon, Kind.MOONRISE, Kind.MOONSET),
-                meridian.all().stream().filter(crossing -> !crossing.rising())
-                        .map(crossing -> new Event(crossing.at(), Kind.MOON_TRANSIT)));
+    void addTo(List<Event> events) {
+        Event.add(events, horizon, Kind.MOONRISE, Kind.MOONSET);
+        for (EventFinder.Crossing crossing : meridian.all()) {
+            if (!crossing.rising()) {
+                events.add(new Event(crossing.at(), Kind.MOON_TRANSIT));
+            }
+        }
     }
 
     /** Sine of the centre's altitude less what it is when the upper limb stands on the horizon. */

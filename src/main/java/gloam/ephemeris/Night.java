@@ -6,8 +6,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One night at a site, from local noon to local noon.
@@ -47,7 +47,10 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
         Interval span = coveredSpan(ephemeris, site, date);
         SunCourse sun = SunCourse.of(ephemeris, site, span);
         MoonCourse moon = MoonCourse.of(ephemeris, site, span);
-        List<Event> events = Stream.concat(sun.events(), moon.events()).sorted(Event.IN_TIME).toList();
+        List<Event> events = new ArrayList<>();
+        sun.addTo(events);
+        moon.addTo(events);
+        events.sort(Event.IN_TIME);
         return new Night(site, date, span, events, sun.horizon().below(), sun.civil().below(),
                 sun.nautical().below(), sun.astronomical().below(), moon.horizon().above());
     }
@@ -96,6 +99,8 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
 
     /** When it is dark and the Moon is below the horizon. */
     public List<Interval> moonlessDarkness() {
-        return darkness.stream().flatMap(dark -> dark.without(moonUp).stream()).toList();
+        List<Interval> moonless = new ArrayList<>();
+        darkness.forEach(dark -> moonless.addAll(dark.without(moonUp)));
+        return moonless;
     }
 }

@@ -4,7 +4,8 @@ import gloam.ephemeris.Event.Kind;
 import gloam.gear.Site;
 import gloam.units.Angle;
 import gloam.units.Interval;
-import java.util.stream.Stream;
+import java.time.Instant;
+import java.util.List;
 
 /**
  * How the Sun passes the horizon and the three twilights' limits during a span of about a day.
@@ -26,20 +27,21 @@ record SunCourse(Crossings horizon, Crossings civil, Crossings nautical, Crossin
     private static final double STEP_S = 1800;
 
     static SunCourse of(Ephemeris ephemeris, Site site, Interval span) {
-        double[] sines = SmoothCurve.instants(span, POINTS_A_DAY).stream()
-                .mapToDouble(at -> ephemeris.sightline(Body.SUN, site, at).up()).toArray();
+        List<Instant> instants = SmoothCurve.instants(span, POINTS_A_DAY);
+        double[] sines = new double[instants.size()];
+        for (int i = 0; i < sines.length; i++) {
+            sines[i] = ephemeris.sightline(Body.SUN, site, instants.get(i)).up();
+        }
         EventFinder finder = EventFinder.of(span, STEP_S, new SmoothCurve(span, sines));
         return new SunCourse(finder.crossings(HORIZON.sin()), finder.crossings(Twilight.CIVIL.limit().sin()),
                 finder.crossings(Twilight.NAUTICAL.limit().sin()),
                 finder.crossings(Twilight.ASTRONOMICAL.limit().sin()));
     }
 
-    Stream<Event> events() {
-        return Stream.of(
-                Event.ofCrossings(horizon, Kind.SUNRISE, Kind.SUNSET),
-                Event.ofCrossings(civil, Kind.CIVIL_DAWN, Kind.CIVIL_DUSK),
-                Event.ofCrossings(nautical, Kind.NAUTICAL_DAWN, Kind.NAUTICAL_DUSK),
-                Event.ofCrossings(astronomical, Kind.ASTRONOMICAL_DAWN, Kind.ASTRONOMICAL_DUSK))
-                .flatMap(events -> events);
+    void addTo(List<Event> events) {
+        Event.add(events, horizon, Kind.SUNRISE, Kind.SUNSET);
+        Event.add(events, civil, Kind.CIVIL_DAWN, Kind.CIVIL_DUSK);
+        Event.add(events, nautical, Kind.NAUTICAL_DAWN, Kind.NAUTICAL_DUSK);
+        Event.add(events, astronomical, Kind.ASTRONOMICAL_DAWN, Kind.ASTRONOMICAL_DUSK);
     }
 }

@@ -8,19 +8,16 @@ import gloam.ephemeris.Night;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.units.Interval;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth; without wishes,
@@ -34,11 +31,11 @@ public final class NightRanking {
 
     private static final double MOONLIT_SHARE = 0.25;
     private static final double PLANET_HOURS = 0.25;
-    private static final double PLANET_HIGH_DEG = 20;
+    private static final double PLANET_HIGH_SINE = Math.sin(Math.toRadians(20));
     private static final List<Body> PLANETS = List.of(Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN);
     private static final double FULL_HOURS = 12;
     private static final double DARK_MOONLIGHT_SHARE = Math.pow(10, 0.4 * 0.2) - 1;
-    private static final Duration STEP = Duration.ofMinutes(20);
+    private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
     private final Ephemeris ephemeris;
@@ -46,7 +43,13 @@ public final class NightRanking {
     private final Progress progress;
 
     /** A night's rank and what orders it among those of the same score. */
-    private record Ranked(NightRank rank, double skyScore) {
+    private record Ranked(NightRank rank, double skyScore) implements Comparable<Ranked> {
+
+        @Override
+        public int compareTo(Ranked other) {
+            int byScore = Double.compare(other.rank.score(), rank.score());
+            return byScore == 0 ? Double.compare(other.skyScore, skyScore) : byScore;
+        }
     }
 
     /**
@@ -73,8 +76,7 @@ public final class NightRanking {
             Ranked ranked = ranked(sites.get(number % sites.size()), dates.get(number / sites.size()));
             done.run();
             return ranked;
-        }).sorted(Comparator.comparingDouble((Ranked ranked) -> -ranked.rank.score())
-                .thenComparingDouble(ranked -> -ranked.skyScore)).map(Ranked::rank).toList();
+        }).sorted().map(Ranked::rank).toList();
     }
 
     /**
@@ -129,47 +131,80 @@ public final class NightRanking {
 
     /** When it is dark and the Moon adds hardly any light. */
     private List<Interval> trulyDark(Night night) {
+        List<Interval> parts = new ArrayList<>(night.moonlessDarkness());
+        parts.addAll(faintlyMoonlit(night));
+        parts.sort((one, other) -> one.start().compareTo(other.start()));
         List<Interval> spans = new ArrayList<>();
-        Stream.concat(night.moonlessDarkness().stream(), faintlyMoonlit(night).stream())
-                .sorted(Comparator.comparing(Interval::start)).forEach(span -> Spans.add(spans, span));
+        parts.forEach(span -> Spans.add(spans, span));
         return spans;
     }
 
-    /** Darkness with the Moon up but adding hardly any light, in steps. */
+    /**
+     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon climbs and sinks
+     * once, and its light with it.
+     */
     private List<Interval> faintlyMoonlit(Night night) {
         SkyLight light = new SkyLight(ephemeris, night.site());
+        SkyLight.Patch zenith = light.patch(Direction.ZENITH);
         List<Interval> faint = new ArrayList<>();
         for (Interval span : Interval.intersect(night.darkness(), night.moonUp())) {
-            long steps = Math.max(1, Math.round(span.seconds() / STEP.toSeconds()));
-            Instant from = span.start();
-            for (long step = 1; step <= steps; step++) {
-                Instant to = step == steps ? span.endExclusive() : span.start().plus(span.lasts().multipliedBy(step).dividedBy(steps));
-                Interval part = new Interval(from, to);
-                if (faint(light, part.middle())) {
-                    faint.add(part);
-                }
-                from = to;
+            int steps = (int) Math.max(1, Math.round(span.seconds() / STEP_S));
+            long stepNanos = span.lasts().toNanos() / steps;
+            int first = 0;
+            while (first < steps && faint(light, zenith, span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
+                first++;
+            }
+            int last = steps;
+            while (last > first && faint(light, zenith, span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
+                last--;
+            }
+            if (first == last) {
+                faint.add(span);
+                continue;
+            }
+            if (first > 0) {
+                faint.add(new Interval(span.start(), span.start().plusNanos(stepNanos * first)));
+            }
+            if (last < steps) {
+                faint.add(new Interval(span.start().plusNanos(stepNanos * last), span.endExclusive()));
             }
         }
         return faint;
     }
 
-    private static boolean faint(SkyLight light, Instant at) {
-        SkyLight.Sample zenith = light.at(Direction.ZENITH, at);
-        return zenith.moon().cdM2() < DARK_MOONLIGHT_SHARE * zenith.dark().cdM2();
+    private static boolean faint(SkyLight light, SkyLight.Patch zenith, Instant at) {
+        SkyLight.Sample sample = light.moment(at).at(zenith);
+        return sample.moon().cdM2() < DARK_MOONLIGHT_SHARE * sample.dark().cdM2();
     }
 
     /** The bright planets that stand high at the start, in the middle or at the end of darkness. */
     private List<Body> high(Night night) {
         Instant from = night.darkness().get(0).start();
         Instant to = night.darkness().get(night.darkness().size() - 1).endExclusive();
-        List<Instant> looks = List.of(from, new Interval(from, to).middle(), to.minusMillis(1));
-        return PLANETS.stream().filter(planet -> looks.stream().anyMatch(at ->
-                ephemeris.position(planet, night.site(), at).airlessAltitude().degrees() >= PLANET_HIGH_DEG)).toList();
+        List<Body> high = new ArrayList<>();
+        for (Body planet : PLANETS) {
+            if (high(planet, night.site(), from) || high(planet, night.site(), new Interval(from, to).middle())
+                    || high(planet, night.site(), to.minusMillis(1))) {
+                high.add(planet);
+            }
+        }
+        return high;
+    }
+
+    private boolean high(Body planet, Site site, Instant at) {
+        return ephemeris.sightline(planet, site, at).up() >= PLANET_HIGH_SINE;
     }
 
     private static double hours(List<Interval> spans) {
-        return spans.stream().mapToDouble(Interval::seconds).sum() / SECONDS_AN_HOUR;
+        double seconds = 0;
+        for (Interval span : spans) {
+            seconds += span.seconds();
+        }
+        return seconds / SECONDS_AN_HOUR;
+    }
+
+    private static double tenth(double hours) {
+        return Math.round(10 * hours) / 10.0;
     }
 
     private static String reason(Night night, double trueHours, Appearance moon, List<Body> high) {
@@ -179,10 +214,9 @@ public final class NightRanking {
         if (night.darkness().isEmpty()) {
             return "no darkness: the Sun does not go below -18°";
         }
-        String lit = String.format(Locale.ROOT, "Moon %.0f %% lit", 100 * moon.illuminatedFraction());
-        double moonlitHours = hours(night.darkness()) - trueHours;
-        return String.format(Locale.ROOT, "%.1f h truly dark", trueHours)
-                + (moonlitHours < 0.05 ? ", " : String.format(Locale.ROOT, ", %.1f h moonlit, ", moonlitHours)) + lit
+        double moonlitHours = tenth(hours(night.darkness()) - trueHours);
+        return tenth(trueHours) + " h truly dark, " + (moonlitHours == 0 ? "" : moonlitHours + " h moonlit, ")
+                + "Moon " + Math.round(100 * moon.illuminatedFraction()) + " % lit"
                 + (high.isEmpty() ? "" : "; " + high.stream().map(Body::label).collect(Collectors.joining(", ")) + " high");
     }
 }

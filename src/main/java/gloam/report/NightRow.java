@@ -7,9 +7,9 @@ import gloam.planner.NightRank;
 import gloam.planner.Wish;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One night at one site and what it is good for.
@@ -34,11 +34,11 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
     /** The same with the bodies' passages of the skyline among the events. */
     static NightRow of(NightRank rank, List<SkylinePassage> passages) {
         SiteClock clock = new SiteClock(rank.night().site().zone());
-        return new NightRow(rank.night().date(), rank.night().site().name(),
-                Stream.concat(rank.night().events().stream().map(event -> EventRow.of(event, clock)),
-                                passages.stream().map(passage ->
-                                        new EventRow(clock.event(passage.at()), passage.label())))
-                        .sorted(Comparator.comparing(EventRow::at)).toList(),
+        List<EventRow> events = new ArrayList<>();
+        rank.night().events().forEach(event -> events.add(EventRow.of(event, clock)));
+        passages.forEach(passage -> events.add(new EventRow(clock.event(passage.at()), passage.label())));
+        events.sort(Comparator.comparing(EventRow::at));
+        return new NightRow(rank.night().date(), rank.night().site().name(), events,
                 Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
                 Rounding.decimals(rank.score(), 3),
                 rank.served().stream().map(Wish::name).toList(), rank.reason());

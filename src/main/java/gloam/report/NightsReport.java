@@ -27,7 +27,7 @@ public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, Li
      */
     public static NightsReport of(List<NightRank> nights, List<Stay> stays, Instant now) {
         ZoneId zone = nights.get(0).night().site().zone();
-        return new NightsReport(new SiteClock(zone).asked(now), nights.stream().map(NightRow::of).toList(),
+        return new NightsReport(new SiteClock(zone).asked(now), nights.parallelStream().map(NightRow::of).toList(),
                 stays.stream().map(StayRow::of).toList());
     }
 

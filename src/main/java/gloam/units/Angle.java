@@ -74,6 +74,12 @@ public record Angle(double radians) implements Comparable<Angle> {
         return new Angle(positive > Math.PI ? positive - TURN_RAD : positive);
     }
 
+    /** Degrees, as a person looks for them in a message. */
+    @Override
+    public String toString() {
+        return degrees() + "°";
+    }
+
     @Override
     public int compareTo(Angle other) {
         return Double.compare(radians, other.radians);

@@ -171,4 +171,9 @@ public record Quantity(String text) {
             unit = unit.toLowerCase(Locale.ROOT);
         }
     }
+
+    @Override
+    public String toString() {
+        return text;
+    }
 }

@@ -19,6 +19,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
 
 /**
@@ -30,8 +32,7 @@ import java.util.Optional;
 public final class OrekitEphemeris implements Ephemeris {
 
     private static final String RESOURCES = "/gloam/ephemeris/";
-    private static final Interval BUILT_IN = new Interval(Instant.parse("2000-01-01T00:00:00Z"),
-            Instant.parse("2060-01-01T00:00:00Z"));
+    private static final Interval BUILT_IN = new Interval(startOf(2000), startOf(2060));
     /** Left out at both ends of a file, for light on its way and for the difference of time scales. */
     private static final long MARGIN_S = 86_400;
 
@@ -177,6 +178,10 @@ public final class OrekitEphemeris implements Ephemeris {
         Moment moment = new Moment(ground, at, turn, sightings.observer(ground.point, turn));
         last.set(moment);
         return moment;
+    }
+
+    private static Instant startOf(int year) {
+        return LocalDate.ofYearDay(year, 1).atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 
     private static InputStream resource(String name) {
