@@ -9,10 +9,11 @@ import gloam.store.Nearest;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -94,8 +95,13 @@ final class SiteOptions {
     private static String named(Coordinates where) {
         double latitudeDeg = where.latitude().degrees();
         double longitudeDeg = where.longitude().degrees();
-        return String.format(Locale.ROOT, "%.4f° %s %.4f° %s", Math.abs(latitudeDeg), latitudeDeg < 0 ? "S" : "N",
-                Math.abs(longitudeDeg), longitudeDeg < 0 ? "W" : "E");
+        return fourDecimals(latitudeDeg) + (latitudeDeg < 0 ? "° S " : "° N ")
+                + fourDecimals(longitudeDeg) + (longitudeDeg < 0 ? "° W" : "° E");
+    }
+
+    /** Without a format of Java, which takes longer to load than a night to compute. */
+    private static String fourDecimals(double deg) {
+        return BigDecimal.valueOf(Math.abs(deg)).setScale(4, RoundingMode.HALF_UP).toPlainString();
     }
 
     private void refuseMixture() {

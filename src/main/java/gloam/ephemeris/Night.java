@@ -100,7 +100,9 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
     /** When it is dark and the Moon is below the horizon. */
     public List<Interval> moonlessDarkness() {
         List<Interval> moonless = new ArrayList<>();
-        darkness.forEach(dark -> moonless.addAll(dark.without(moonUp)));
+        for (Interval dark : darkness) {
+            moonless.addAll(dark.without(moonUp));
+        }
         return moonless;
     }
 }

@@ -2,8 +2,8 @@ package gloam.gear;
 
 import gloam.units.Angle;
 import gloam.units.Range;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /** The terrain's apparent horizon around a site: straight lines between given points, closed over north. */
@@ -30,7 +30,9 @@ public final class Skyline {
         if (points.isEmpty()) {
             throw new IllegalArgumentException("a skyline needs a point");
         }
-        this.points = points.stream().sorted(Comparator.comparingDouble(Point::azimuthDeg)).toList();
+        List<Point> inOrder = new ArrayList<>(points);
+        inOrder.sort((one, other) -> Double.compare(one.azimuthDeg, other.azimuthDeg));
+        this.points = List.copyOf(inOrder);
         this.azimuthsDeg = this.points.stream().mapToDouble(Point::azimuthDeg).toArray();
     }
 

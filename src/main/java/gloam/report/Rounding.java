@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 /** Cuts numbers to the accuracy claimed for them, once and for every rendering. */
 final class Rounding {
 
+    private static final double[] TENS = {1, 10, 100, 1e3, 1e4, 1e5, 1e6, 1e7};
+
     private Rounding() {
     }
 
@@ -79,10 +81,9 @@ final class Rounding {
         return digits(km, 9);
     }
 
-    /** A number with so many decimals, minus zero made plain. */
+    /** A number with so many decimals, at most seven, minus zero made plain. */
     static double decimals(double value, int decimals) {
-        return Double.isFinite(value)
-                ? BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).doubleValue() : value;
+        return Math.rint(value * TENS[decimals]) / TENS[decimals] + 0.0;
     }
 
     private static double digits(double value, int digits) {

@@ -1,10 +1,7 @@
 package gloam.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Rows of text in columns, as narrow as their contents allow, with notes that run under a row. */
 final class Table {
@@ -68,31 +65,51 @@ final class Table {
         for (int i = 0; i < cells.size(); i++) {
             parts.add(columns.get(i).numbers ? List.of(cells.get(i)) : TextWidth.wrapped(cells.get(i), widths[i]));
         }
-        int height = parts.stream().mapToInt(List::size).max().orElse(0);
-        return IntStream.range(0, height).mapToObj(line -> line(parts, line, widths)).toList();
+        int height = 0;
+        for (List<String> part : parts) {
+            height = Math.max(height, part.size());
+        }
+        List<String> lines = new ArrayList<>();
+        for (int line = 0; line < height; line++) {
+            lines.add(line(parts, line, widths));
+        }
+        return lines;
     }
 
     private String line(List<List<String>> parts, int line, int[] widths) {
-        return IntStream.range(0, parts.size())
-                .mapToObj(i -> columns.get(i)
-                        .aligned(line < parts.get(i).size() ? parts.get(i).get(line) : "", widths[i]))
-                .collect(Collectors.joining(GAP, indent, "")).stripTrailing();
+        StringBuilder text = new StringBuilder(indent);
+        for (int i = 0; i < parts.size(); i++) {
+            String cell = line < parts.get(i).size() ? parts.get(i).get(line) : "";
+            text.append(i == 0 ? "" : GAP).append(columns.get(i).aligned(cell, widths[i]));
+        }
+        return text.toString().stripTrailing();
     }
 
     /** What the cells take; where that is too wide together, the widest column of words gives way. */
     private int[] widths() {
-        int[] widths = IntStream.range(0, columns.size()).map(this::widest).toArray();
-        int over = indent.length() + IntStream.of(widths).sum() + GAP.length() * (widths.length - 1) - WIDTH;
-        IntStream.range(0, widths.length).filter(i -> !columns.get(i).numbers).boxed()
-                .max(Comparator.comparingInt(i -> widths[i]))
-                .filter(i -> over > 0)
-                .ifPresent(i -> widths[i] = Math.max(Math.min(widths[i], LEAST_WORDS), widths[i] - over));
+        int[] widths = new int[columns.size()];
+        int all = indent.length() + GAP.length() * (widths.length - 1);
+        int widestWords = -1;
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = widest(i);
+            all += widths[i];
+            if (!columns.get(i).numbers && (widestWords < 0 || widths[i] >= widths[widestWords])) {
+                widestWords = i;
+            }
+        }
+        if (all > WIDTH && widestWords >= 0) {
+            int least = Math.min(widths[widestWords], LEAST_WORDS);
+            widths[widestWords] = Math.max(least, widths[widestWords] - (all - WIDTH));
+        }
         return widths;
     }
 
     private int widest(int column) {
-        int widest = rows.stream().mapToInt(row -> TextWidth.of(row.cells.get(column))).max().orElse(0);
-        return Math.max(widest, TextWidth.of(columns.get(column).title));
+        int widest = TextWidth.of(columns.get(column).title);
+        for (Row row : rows) {
+            widest = Math.max(widest, TextWidth.of(row.cells.get(column)));
+        }
+        return widest;
     }
 
     /**

@@ -32,7 +32,9 @@ final class Wording {
 
     /** A number with so many decimals. */
     static String number(double value, int decimals) {
-        String size = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+        String size = Double.isFinite(value)
+                ? BigDecimal.valueOf(Math.abs(value)).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
+                : String.valueOf(Math.abs(value));
         return value < 0 && !isZero(size) ? MINUS + size : size;
     }
 

@@ -96,6 +96,10 @@ public record Interval(Instant start, Instant endExclusive) {
 
     /** The summed length of spans that do not overlap, zero for none. */
     public static Duration total(List<Interval> spans) {
-        return spans.stream().map(Interval::lasts).reduce(Duration.ZERO, Duration::plus);
+        Duration total = Duration.ZERO;
+        for (Interval span : spans) {
+            total = total.plus(span.lasts());
+        }
+        return total;
     }
 }

@@ -15,9 +15,12 @@ public final class PlainText {
      * mark that turns the direction of what follows (Unicode Standard Annex 9, 2.1 to 2.5).
      */
     public static String of(String text) {
-        return text.codePoints().allMatch(PlainText::harmless) ? text
-                : text.codePoints().map(point -> harmless(point) ? point : REPLACEMENT)
-                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        StringBuilder plain = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int codePoint = text.codePointAt(i);
+            plain.appendCodePoint(harmless(codePoint) ? codePoint : REPLACEMENT);
+        }
+        return plain.toString();
     }
 
     /** Whether a character only shows itself. */

@@ -172,8 +172,7 @@ public final class OrekitEphemeris implements Ephemeris {
         Ground ground = sameSite ? known.ground : Ground.of(site);
         double utcS = LeapSeconds.utcS(at);
         double ttS = utcS + leapSeconds.ttMinusUtcS(at);
-        Values values = orientation.map(measured -> measured.at(utcS, leapSeconds.taiMinusUtcS(at)))
-                .orElse(Values.UNKNOWN);
+        Values values = orientation.isPresent() ? orientation.get().at(utcS, leapSeconds.taiMinusUtcS(at)) : Values.UNKNOWN;
         EarthTurn turn = EarthTurn.at(ttS, utcS, values, celestialPole.at(ttS));
         Moment moment = new Moment(ground, at, turn, sightings.observer(ground.point, turn));
         last.set(moment);
