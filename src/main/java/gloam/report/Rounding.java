@@ -81,7 +81,7 @@ final class Rounding {
         return digits(km, 9);
     }
 
-    /** A number with so many decimals, at most seven, minus zero made plain. */
+    /** A number with so many decimals, 0 to 7, minus zero made plain. */
     static double decimals(double value, int decimals) {
         return Math.rint(value * TENS[decimals]) / TENS[decimals] + 0.0;
     }

@@ -81,7 +81,8 @@ final class SituationBuilder {
 
     private Situation.Colour colour(KnownSky.Computed known) {
         double bv = reader.parts(known).colourBv();
-        return new Situation.Colour(Rounding.decimals(bv, 2), Rounding.decimals(SkyColour.temperatureK(bv), -2));
+        return new Situation.Colour(Rounding.decimals(bv, 2),
+                100 * Rounding.decimals(SkyColour.temperatureK(bv) / 100, 0));
     }
 
     private Optional<Situation.Ground> ground(KnownSky.Computed known) {
