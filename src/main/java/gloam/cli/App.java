@@ -37,6 +37,8 @@ public final class App {
 
     /** Commands that hardly ever do without Sun and Moon. */
     private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
+    /** Those of them that look at all stars. */
+    private static final List<String> OF_THE_STARS = List.of("trail", "proof", "plan");
     private static final List<String> COMMANDS =
             List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "help", "completion");
 
@@ -46,7 +48,7 @@ public final class App {
     /** Runs one command; the report goes to {@code out}, everything else to {@code err}. */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
         if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
-            session.readAhead();
+            session.readAhead(OF_THE_STARS.contains(args[0]));
         }
         return run(commandLine(session, args), out, err, args);
     }

@@ -45,9 +45,13 @@ public final class Session {
         return clock.instant();
     }
 
-    /** Begins to read the sky's data beside other work. */
-    void readAhead() {
-        reading = Optional.of(CompletableFuture.supplyAsync(ephemeris));
+    /** Begins to read the sky's data beside other work, the stars' too where they will be wanted. */
+    void readAhead(boolean starsToo) {
+        CompletableFuture<Ephemeris> sky = CompletableFuture.supplyAsync(ephemeris);
+        reading = Optional.of(sky);
+        if (starsToo) {
+            sky.thenRun(stars::get);
+        }
     }
 
     Ephemeris ephemeris() {

@@ -33,6 +33,9 @@ final class FuzzOptions {
             "journal add --journal @/journal.jsonl --corrects 1 --withdraw",
             "journal guide",
             "sky --at 2027-02-08T22:30 --star 10,20 " + SITE,
+            "sky --at 2027-02-08T22:30 --place 41.05,-2.15,1080 --zone Europe/Madrid",
+            "init --from 2027-02-08 --place +41.05-002.15+1080/ --zone Europe/Madrid",
+            "init --from 2027-02-08 --place 41.05N,2.15W --zone UTC --focal-length 114mm --frame 4x5in --f-number f/8,f/11",
             "trail --star 83.8,-1.2 " + SHOT,
             "", "journal", "--version", "plan", "nights", "trail", "proof");
 
@@ -41,6 +44,8 @@ final class FuzzOptions {
             "expose --at 2027-02-08T22:30 --film instant-mono-640 " + SITE,
             "expose --from 2027-02-08T22:30 --film instant-mono-640 " + SITE,
             "sky --night 2027-02-08 " + SITE,
+            "init --place 33.45S,70.55W,2400 --zone America/Santiago",
+            "help plan", "help journal add --man", "help --man --into @/folder.txt", "completion",
             "sky --approaches 5 --from 2027-02-08 --to 2027-02-10 " + SITE,
             "sky --above mars --altitude 20 --from 2027-02-08 --to 2027-02-10 " + SITE,
             "nights --from 2027-02-08 --to 2027-02-10 " + SITE,
@@ -58,6 +63,8 @@ final class FuzzOptions {
             Map.entry("DEG", List.of("0", "41.5", "-2", "90", "359.9", "-90")),
             Map.entry("M", List.of("0", "1080", "3", "9000", "infinity")),
             Map.entry("MM", List.of("50", "120", "0.1", "5000")),
+            Map.entry("PLACE", List.of("41.05,-2.15,1080", "40°24'36\"N 1°13'48\"W", "+40.41-001.23+1320/", "-90,180,-430",
+                    "41,2,1,0", "91,0,0", "+4024-00113CRSWGS_84/", "N41 E2", ",,")),
             Map.entry("ZONE", List.of("Europe/Madrid", "UTC", "+18:00", "Pacific/Apia", "Africa/Monrovia")),
             Map.entry("DATE", List.of("2027-02-08", "2027-02-09", "1700-01-01", "9999-12-31", "0000-01-01")),
             Map.entry("INSTANT", List.of("2027-02-08T21:00", "2027-02-08T21:00:00Z", "2027-03-28T02:30", "1582-10-10T12:00Z",
@@ -100,7 +107,20 @@ final class FuzzOptions {
         for (int i = 0; i < changes; i++) {
             change(args, known);
         }
+        keepInFolder(args);
         return new FuzzCase(args, files(String.join(" ", args)));
+    }
+
+    /** Sends what is written without {@code --out} to the folder of the case. */
+    private static void keepInFolder(List<String> args) {
+        if (!args.isEmpty() && args.get(0).equals("init")) {
+            args.add(1, "@/new.yaml");
+        }
+        for (int i = 1; i < args.size(); i++) {
+            if (args.get(i - 1).equals("--into") && !args.get(i).startsWith(FuzzCase.FOLDER)) {
+                args.set(i, "@/folder.txt");
+            }
+        }
     }
 
     private void change(List<String> args, List<OptionSpec> known) {
