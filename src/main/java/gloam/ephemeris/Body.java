@@ -10,4 +10,10 @@ public enum Body implements Target {
     public String label() {
         return name().toLowerCase(Locale.ROOT);
     }
+
+    /** The name as a sentence has it: Mars, but the Moon. */
+    public String properName() {
+        String name = name().charAt(0) + label().substring(1);
+        return this == SUN || this == MOON ? "the " + name : name;
+    }
 }

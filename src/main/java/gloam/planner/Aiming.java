@@ -82,6 +82,6 @@ final class Aiming {
 
     /** A target's name in reasons. */
     static String name(Target target) {
-        return target instanceof Body body ? body.label() : ((Star) target).name();
+        return target instanceof Body body ? body.properName() : ((Star) target).name();
     }
 }

@@ -154,9 +154,9 @@ final class Conditions {
             return Optional.empty();
         }
         Body body = one.body();
-        return Optional.of(new Condition(body.label() + " in the frame", Condition.When.AT_MIDDLE, where(minute -> {
+        return Optional.of(new Condition(body.properName() + " in the frame", Condition.When.AT_MIDDLE, where(minute -> {
             Direction seen = sky.position(body, minute).apparentDirection();
             return Math.min(sky.clearanceDeg(seen), -outsideDeg(aiming.framing(minute), seen));
-        }), body.label() + " is not in the frame while the Sun is down"));
+        }), body.properName() + " is not in the frame while the Sun is down"));
     }
 }

@@ -27,14 +27,27 @@ record Evening(Night night, List<WindowFinder.Finding> findings) {
     List<Candidate<Shot>> candidates(Trip trip) {
         List<Candidate<Shot>> candidates = new ArrayList<>();
         for (int number = 0; number < findings.size(); number++) {
-            WindowFinder.Finding finding = findings.get(number);
-            for (Shot shot : finding.shots()) {
-                candidates.add(new Candidate<>(shot, number, shot.openMin(), shot.closeMin(),
-                        finding.wish().worth() * shot.value()
-                                * trip.clearChance(finding.sky().clock().span(shot.openMin(), shot.closeMin()))));
+            for (List<Shot> opening : findings.get(number).openings()) {
+                addTo(candidates, number, opening, trip);
             }
         }
         return Candidate.undominated(candidates);
+    }
+
+    /**
+     * Adds the shots of an opening, each at its expected worth: a shutter closed early when cloud comes leaves what the
+     * last shorter exposure would have made, so that only what a longer one adds hangs on the sky staying clear for longer.
+     */
+    private void addTo(List<Candidate<Shot>> candidates, int wish, List<Shot> opening, Trip trip) {
+        WindowFinder.Finding finding = findings.get(wish);
+        double expected = 0;
+        double before = 0;
+        for (Shot shot : opening) {
+            expected += (shot.value() - before)
+                    * trip.clearChance(finding.sky().clock().span(shot.openMin(), shot.closeMin()));
+            before = shot.value();
+            candidates.add(new Candidate<>(shot, wish, shot.openMin(), shot.closeMin(), finding.wish().worth() * expected));
+        }
     }
 
     /** What the night is worth at most, wishes not standing in each other's way. */

@@ -39,7 +39,7 @@ final class Misses {
             misses.add(recorded + " of the " + least.trails() + " stars wanted record");
         }
         if (wish.records() instanceof Wish.Records.One one && shortfallMag >= LEAST_MAG) {
-            misses.add(String.format(Locale.ROOT, "%s %.1f mag too faint", one.body().label(), shortfallMag));
+            misses.add(String.format(Locale.ROOT, "%s %.1f mag too faint", one.body().properName(), shortfallMag));
         }
         return misses;
     }

@@ -42,13 +42,13 @@ public final class NightRanking {
     private final Optional<Trip> trip;
     private final Progress progress;
 
-    /** A night's rank and what orders it among those of the same score. */
-    private record Ranked(NightRank rank, double skyScore) implements Comparable<Ranked> {
+    /** A night's rank and, for the order among those of the same score, the hours its sky counts for. */
+    private record Ranked(NightRank rank, double skyHours) implements Comparable<Ranked> {
 
         @Override
         public int compareTo(Ranked other) {
             int byScore = Double.compare(other.rank.score(), rank.score());
-            return byScore == 0 ? Double.compare(other.skyScore, skyScore) : byScore;
+            return byScore == 0 ? Double.compare(other.skyHours, skyHours) : byScore;
         }
     }
 
@@ -104,12 +104,11 @@ public final class NightRanking {
         List<Body> high = night.darkness().isEmpty() ? List.of() : high(night);
         double darkHours = hours(night.darkness());
         double trueHours = hours(trulyDark);
-        double skyScore = Math.min(1, (trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size())
-                / FULL_HOURS);
+        double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(), skyScore,
+        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(), Math.min(1, skyHours / FULL_HOURS),
                 reason(night, trueHours, moon, high));
-        return new Ranked(trip.map(asked -> byWishes(bySky, asked, trulyDark)).orElse(bySky), skyScore);
+        return new Ranked(trip.map(asked -> byWishes(bySky, asked, trulyDark)).orElse(bySky), skyHours);
     }
 
     private NightRank byWishes(NightRank bySky, Trip asked, List<Interval> trulyDark) {
@@ -217,6 +216,6 @@ public final class NightRanking {
         double moonlitHours = tenth(hours(night.darkness()) - trueHours);
         return tenth(trueHours) + " h truly dark, " + (moonlitHours == 0 ? "" : moonlitHours + " h moonlit, ")
                 + "Moon " + Math.round(100 * moon.illuminatedFraction()) + " % lit"
-                + (high.isEmpty() ? "" : "; " + high.stream().map(Body::label).collect(Collectors.joining(", ")) + " high");
+                + (high.isEmpty() ? "" : "; " + high.stream().map(Body::properName).collect(Collectors.joining(", ")) + " high");
     }
 }

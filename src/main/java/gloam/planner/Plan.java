@@ -79,7 +79,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
      * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
-     * @param score              worth times satisfaction times chance
+     * @param score              expected worth: worth times satisfaction, each part of it times the chance that the sky stays
+     *                           clear until it is made
      * @param misses             by how much it misses parts of its wish, a few words each
      * @param reason             why it is there, in one line
      */

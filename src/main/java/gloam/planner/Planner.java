@@ -89,7 +89,7 @@ public final class Planner {
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
             WindowFinder.Finding finding = evening.findings().get(exposed.get(number).wish());
             return new ShotFigures(trip, finding.wish(), finding.sky(), stars)
-                    .window(firstSheet + number, exposed.get(number).shot());
+                    .window(firstSheet + number, exposed.get(number));
         }).toList();
     }
 

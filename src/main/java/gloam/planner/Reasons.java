@@ -89,7 +89,7 @@ final class Reasons {
                     Wording.stops(best.toneStops()), Wording.fNumber(best.fNumber()),
                     Wording.duration(best.durationMin()), Wording.tone(wish.tone()));
         }
-        String what = wish.records() instanceof Wish.Records.One one ? one.body().label()
+        String what = wish.records() instanceof Wish.Records.One one ? one.body().properName()
                 : ((Wish.Records.AtLeast) wish.records()).trails() + " stars";
         return Double.isInfinite(best.shortfallMag()) ? "fewer than " + what + " of the catalogue stand in the frame"
                 : String.format(Locale.ROOT, "%s would not record: %.1f mag too faint for f/%s", what,

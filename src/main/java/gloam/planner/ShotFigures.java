@@ -34,8 +34,9 @@ final class ShotFigures {
         this.stars = stars;
     }
 
-    /** The window of a shot. */
-    Plan.Window window(int sheet, Shot shot) {
+    /** The window of a shot that was chosen. */
+    Plan.Window window(int sheet, Candidate<Shot> chosen) {
+        Shot shot = chosen.shot();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         LightCurve light = FramedLight.of(sky, framing, shot.fNumber());
@@ -51,7 +52,7 @@ final class ShotFigures {
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 inFrame.count(), recorded, trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
-                wish.worth() * shot.satisfaction() * trip.clearChance(open),
+                Math.min(wish.worth(), chosen.value()),
                 Misses.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()), "");
         return reasoned(bare);
     }

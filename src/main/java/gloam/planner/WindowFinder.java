@@ -20,12 +20,22 @@ final class WindowFinder {
     private final StarField stars;
     private final Aiming aiming;
 
-    /** What was found: shots to choose from, or why there are none. */
-    record Finding(Wish wish, NightSky sky, List<Shot> shots, String closedBy) {
+    /**
+     * What was found.
+     *
+     * @param openings shots to choose from for each opening, from the shortest to the most satisfying
+     * @param closedBy why there are none, where there are none
+     */
+    record Finding(Wish wish, NightSky sky, List<List<Shot>> openings, String closedBy) {
+
+        /** All shots to choose from. */
+        List<Shot> shots() {
+            return openings.stream().flatMap(List::stream).toList();
+        }
 
         /** The best satisfaction to be had, 0 for none. */
         double satisfaction() {
-            return shots.stream().mapToDouble(Shot::satisfaction).max().orElse(0);
+            return shots().stream().mapToDouble(Shot::satisfaction).max().orElse(0);
         }
     }
 
@@ -69,8 +79,8 @@ final class WindowFinder {
             return new Finding(wish, sky, List.of(), closed.get());
         }
         List<ShotChooser.Offer> offers = offers(Moments.of(conditions));
-        List<Shot> good = offers.stream().flatMap(offer -> offer.shots().stream())
-                .filter(shot -> shot.satisfaction() >= Satisfaction.LEAST).toList();
+        List<List<Shot>> good = offers.stream().map(offer -> offer.shots().stream()
+                .filter(shot -> shot.satisfaction() >= Satisfaction.LEAST).toList()).filter(shots -> !shots.isEmpty()).toList();
         return new Finding(wish, sky, good, good.isEmpty() ? Reasons.conflict(wish, offers) : "");
     }
 

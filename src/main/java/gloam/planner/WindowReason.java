@@ -11,8 +11,9 @@ final class WindowReason {
 
     /** Turn of the sky, sidereal. */
     private static final double DEG_A_HOUR = 15.041;
-    /** A shorter trail at the centre means that the pole stands there. */
+    /** A shorter trail at the centre while the sky turns by more means that the pole stands there. */
     private static final double WHEEL_BELOW_MM = 2;
+    private static final double WHEEL_FROM_DEG = 10;
 
     private WindowReason() {
     }
@@ -81,12 +82,13 @@ final class WindowReason {
 
     private static String trail(Plan.Window window) {
         double turnDeg = DEG_A_HOUR * window.open().seconds() / 3600;
-        return window.trailLengthMm() < WHEEL_BELOW_MM ? String.format(Locale.ROOT, "wheel of %.0f° arcs", turnDeg)
+        return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
+                ? String.format(Locale.ROOT, "wheel of %.0f° arcs", turnDeg)
                 : "trail " + Wording.mm(window.trailLengthMm());
     }
 
     private static String records(Plan.Window window) {
         String stars = window.recordedStars() + " of " + window.framedStars() + " stars record";
-        return window.wish().records() instanceof Wish.Records.One one ? one.body().label() + " and " + stars : stars;
+        return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and " + stars : stars;
     }
 }

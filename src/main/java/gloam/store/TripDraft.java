@@ -146,6 +146,6 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 point: {azimuth-deg: 270, altitude-deg: 15}
                 sky: dusk
                 tone-stops: 0\tas near as may be to the mid-tone
-                exposure-min: {shortest: 1, longest: 90}
+                exposure-min: {shortest: 20, longest: 90}
             """;
 }

@@ -128,6 +128,29 @@ class LimitsTest {
         assertEquals(Math.pow(0.95, hours / 2), window.clearChance().orElseThrow(), 1e-9);
     }
 
+    /** Who opens under a doubtful sky can still close early: even cloud all night spoils no tone and cuts no wheel short. */
+    @Test
+    void anEvenlyCloudyNightIsPlannedLikeAClearOne() {
+        Wish dark = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.AtMost(-1));
+        Wish grey = Trips.pointed("grey", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Near(-3));
+        for (Wish wish : List.of(dark, grey)) {
+            Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 1, List.of(wish));
+            Instant noon = Trips.DARK_NIGHT.atTime(11, 0).atZone(Places.MID_NORTH.zone()).toInstant();
+            Trip cloudy = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(), plain.camera(),
+                    plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
+                    Optional.of(new Forecast(List.of(row(noon, 0.3), row(noon.plusSeconds(100_000), 0.3)))), Optional.empty());
+            Plan.Window clear = plan(plain).nights().get(0).windows().get(0);
+            Plan.Window doubtful = plan(cloudy).nights().get(0).windows().get(0);
+            if (wish == dark) {
+                assertEquals(clear.open().lasts(), doubtful.open().lasts());
+            }
+            double within = 0.25; // what counts as the tone wanted
+            assertEquals(clear.skyToneStops(), doubtful.skyToneStops(), within, wish.name());
+            assertTrue(doubtful.score() < clear.score(), wish.name());
+            assertTrue(doubtful.score() >= doubtful.clearChance().orElseThrow() * clear.score() - 1e-9, wish.name());
+        }
+    }
+
     @Test
     void otherFilmsLeaveWeatherAndProgressAsTheyAre() {
         Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());

@@ -76,7 +76,7 @@ class PlannerTest {
         assertTrue(ephemeris.position(Body.MARS, site, open.start()).apparentAltitude().degrees() > 29.9);
         assertTrue(ephemeris.position(Body.MARS, site, open.endExclusive()).apparentAltitude().degrees() > 29.9);
         String reason = refusal(plan(behind(new Skyline(List.of(new Skyline.Point(0, 80)))), Trips.DARK_NIGHT, mars));
-        assertTrue(reason.contains("mars is below the skyline"), reason);
+        assertTrue(reason.contains("Mars is below the skyline"), reason);
     }
 
     @Test
