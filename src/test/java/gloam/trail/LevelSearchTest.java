@@ -109,4 +109,23 @@ class LevelSearchTest {
     private static double secondsBetween(Instant a, Instant b) {
         return Duration.between(a, b).toMillis() / 1000.0;
     }
+
+    /** Of a part of the level time that holds the best moment that one stays the best, else the end nearest to it. */
+    @Test
+    void aPartOfALevelKeepsTheBestMomentThatItHas() {
+        TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(50, 0, 0)).airless();
+        Star star = Star.at("", 0, 10);
+        LevelSearch search = LevelSearch.centred(Cameras.rectilinear(100, 80, 80), Angle.ofDegrees(3));
+        LevelSearch.Level level = search.find(estimator, star,
+                new Interval(TurningSky.ZERO.minusSeconds(7200), TurningSky.ZERO.plusSeconds(7200))).get(0);
+        Interval around = new Interval(TurningSky.ZERO.minusSeconds(60), TurningSky.ZERO.plusSeconds(60));
+        assertEquals(level.best(), level.within(around, search, estimator, star).best());
+        assertEquals(around, level.within(around, search, estimator, star).span());
+        Interval after = new Interval(TurningSky.ZERO.plusSeconds(120), TurningSky.ZERO.plusSeconds(300));
+        LevelSearch.Level late = level.within(after, search, estimator, star);
+        assertEquals(after.start(), late.best());
+        assertTrue(Math.abs(late.off().degrees()) > 0.1, () -> late.off().degrees() + "°");
+        Interval before = new Interval(TurningSky.ZERO.minusSeconds(300), TurningSky.ZERO.minusSeconds(120));
+        assertEquals(before.endExclusive(), level.within(before, search, estimator, star).best());
+    }
 }

@@ -14,6 +14,7 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -54,5 +55,13 @@ class SkyPathTest {
         for (double sinceS : new double[] {-5, 0, 0.001, 86400}) {
             assertEquals(sinceS, path.since(path.instant(sinceS)), 1e-9); // nanoseconds
         }
+    }
+
+    @Test
+    void secondsAndInstantsTurnIntoEachOther() {
+        Interval odd = Interval.lasting(Instant.parse("2027-02-06T12:34:56.75Z"), Duration.ofHours(1));
+        SkyPath path = new SkyPath(at -> new SkyVector(0, 0, 1), Air.NONE, odd);
+        assertEquals(10.5, path.since(Instant.parse("2027-02-06T12:35:07.25Z")), 1e-9);
+        assertEquals(Instant.parse("2027-02-06T12:35:07.25Z"), path.instant(10.5));
     }
 }

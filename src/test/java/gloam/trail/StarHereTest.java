@@ -69,4 +69,24 @@ class StarHereTest {
         assertEquals(List.of(StarHere.Where.CENTRE),
                 at(45).starsHere(wide, around(3600)).stream().map(StarHere::where).toList());
     }
+
+    /** Seen from the pole stars circle the zenith: the longest arc in the frame is the one along its inscribed rim. */
+    @Test
+    void theLongestTrailOfAWheelIsTheOneFurthestOut() {
+        Framing up = framing(0, 90);
+        double turnRad = Math.PI / 6; // 30°: corners leave the frame at once, points on the rim of the circle stay longest
+        double longestMm = at(90).longestTrailMm(up, List.of(around(turnRad / TURN)));
+        double rimMm = 40 * turnRad; // a circle of 40 mm touches all four edges
+        assertTrue(longestMm > 0.9 * rimMm && longestMm < 1.3 * rimMm, () -> longestMm + " mm, rim " + rimMm + " mm");
+    }
+
+    /** A whole turn about a pole at the centre closes: its sagitta is the circle's diameter. */
+    @Test
+    void aClosedTrailStandsOffItsEndsByItsDiameter() {
+        Interval turn = around(2 * Math.PI / TURN);
+        StarHere corner = at(90).starsHere(framing(0, 90), turn).stream()
+                .filter(here -> here.where() == StarHere.Where.TOP_RIGHT).findFirst().orElseThrow();
+        assertEquals(2 * 40 * Math.sqrt(2), corner.sagittaMm(), 0.01);
+        assertEquals(2 * Math.PI * 40 * Math.sqrt(2), corner.lengthMm(), 0.01);
+    }
 }
