@@ -32,8 +32,10 @@ public final class App {
     /** Nothing was found and that was to count as failure. */
     public static final int EMPTY = 4;
 
-    /** Columns that help takes. */
+    /** Columns that text takes, but on a narrower terminal. */
     static final int WIDTH = 100;
+    /** Help needs this many. */
+    private static final int LEAST_HELP_WIDTH = 55;
 
     /** Commands that hardly ever do without Sun and Moon. */
     private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
@@ -77,7 +79,7 @@ public final class App {
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         Converters.register(gloam);
         OptionSections.shorten(gloam);
-        return gloam.setUsageHelpWidth(WIDTH).setExpandAtFiles(false)
+        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, session.columns())).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
                 .setExecutionExceptionHandler(new Refusal());

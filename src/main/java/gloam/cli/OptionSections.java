@@ -76,7 +76,7 @@ final class OptionSections implements IHelpSectionRenderer {
         sections.forEach((heading, options) -> {
             boolean inFull = explained || heading.equals(OWN);
             text.append(inFull ? END + heading + ":" + END + help.optionListExcludingGroups(options)
-                    : blank(heading, sections) + named(heading, options));
+                    : blank(heading, sections) + named(heading, options, help.commandSpec().usageMessage().width()));
         });
         if (!explained && sections.size() > 2) {
             text.append("gloam help").append(help.commandSpec().qualifiedName().substring("gloam".length()))
@@ -92,11 +92,11 @@ final class OptionSections implements IHelpSectionRenderer {
     }
 
     /** The names of options in lines that fit. */
-    private static String named(String heading, List<OptionSpec> options) {
+    private static String named(String heading, List<OptionSpec> options, int width) {
         StringBuilder text = new StringBuilder();
         StringBuilder line = new StringBuilder(heading + ":");
         for (OptionSpec option : options) {
-            if (line.length() + 1 + named(option).length() > App.WIDTH) {
+            if (line.length() + 1 + named(option).length() > width) {
                 text.append(line).append(END);
                 line = new StringBuilder(" ");
             }

@@ -53,11 +53,11 @@ final class OutputOptions {
     }
 
     /** Writes the files, then standard output; nothing where a format cannot be had. */
-    void write(Report report, Appendable out) {
+    void write(Report report, int columns, Appendable out) {
         check(report);
         files.forEach(file -> FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file)))));
         try {
-            format.render(report, out);
+            format.render(report, columns, out);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

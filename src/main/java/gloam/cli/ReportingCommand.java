@@ -41,7 +41,7 @@ abstract class ReportingCommand implements Callable<Integer> {
     public final Integer call() {
         output.check();
         Report report = report(skyData.applied(session));
-        output.write(report, spec.commandLine().getOut());
+        output.write(report, session.columns(), spec.commandLine().getOut());
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 

@@ -15,6 +15,9 @@ import java.util.function.Supplier;
 /** What one run of the program has around it: a clock, the sky's data and the environment. */
 public final class Session {
 
+    /** On a terminal narrower than that lines run on as the terminal has them. */
+    private static final int LEAST_COLUMNS = 40;
+
     private final Clock clock;
     private final Supplier<Ephemeris> ephemeris;
     private final Supplier<StarCatalogue> stars;
@@ -72,7 +75,22 @@ public final class Session {
 
     /** Whether text may be coloured: on a terminal that can, unless {@code NO_COLOR} is set. */
     boolean coloured() {
-        return System.console() != null && environment.getOrDefault("NO_COLOR", "").isEmpty()
+        return coloured(System.console() != null, environment);
+    }
+
+    static boolean coloured(boolean terminal, Map<String, String> environment) {
+        return terminal && environment.getOrDefault("NO_COLOR", "").isEmpty()
                 && !environment.getOrDefault("TERM", "dumb").equals("dumb");
+    }
+
+    /** Columns that text may take: those of the terminal where it says that it is narrow, else all that it likes. */
+    int columns() {
+        return columns(System.console() != null, environment);
+    }
+
+    static int columns(boolean terminal, Map<String, String> environment) {
+        String said = environment.getOrDefault("COLUMNS", "");
+        int columns = terminal && said.matches("[1-9]\\d{1,3}") ? Integer.parseInt(said) : App.WIDTH;
+        return Math.max(LEAST_COLUMNS, Math.min(App.WIDTH, columns));
     }
 }

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.exposure.FilmPlane;
@@ -58,7 +59,7 @@ public final class Planner {
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Evening evening = evenings.get(night).get(site);
             nights.add(new Plan.NightPlan(evening.night(), windows(trip, evening, chosen.exposed(), sheet),
-                    refusals.of(night, site), WeatherNotes.of(trip, evening.night()),
+                    refusals.of(night, site), notes(trip, evening.night()),
                     evening.findings().isEmpty() ? List.of() : evening.findings().get(0).sky().course()));
             sheet += chosen.exposed().size();
         }
@@ -77,6 +78,13 @@ public final class Planner {
         }).toList();
         return IntStream.range(0, dates.size())
                 .mapToObj(night -> flat.subList(night * sites.size(), (night + 1) * sites.size())).toList();
+    }
+
+    private static List<String> notes(Trip trip, Night night) {
+        List<String> notes = new ArrayList<>();
+        ClockChange.of(night).ifPresent(notes::add);
+        notes.addAll(WeatherNotes.of(trip, night));
+        return notes;
     }
 
     private static int mostPromising(List<Evening> evenings) {

@@ -52,9 +52,13 @@ public enum OutputFormat {
         }
     }
 
-    /** Writes a report in this format, if it is text. */
-    public void render(Report report, Appendable out) throws IOException {
-        ((Renderer) renderer).render(report, out);
+    /** Writes a report in this format, if it is text, for a terminal of so many columns. */
+    public void render(Report report, int columns, Appendable out) throws IOException {
+        if (renderer instanceof TextRenderer text) {
+            text.render(report, columns, out);
+        } else {
+            ((Renderer) renderer).render(report, out);
+        }
     }
 
     /** Writes a report in this format as the bytes of a file. */

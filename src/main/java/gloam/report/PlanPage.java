@@ -40,7 +40,7 @@ final class PlanPage {
             page.raw("<div class=\"strip\">").raw(NightStrip.of(night)).raw("</div>").raw("<div class=\"wide\"><table>")
                     .raw("<thead><tr><th>open</th><th>close</th><th>sheet</th><th>wish</th><th>f/</th><th>az °</th>"
                             + "<th>alt °</th><th>tone</th><th>trail mm</th></tr></thead>").raw("<tbody>");
-            night.windows().forEach(this::row);
+            night.windows().forEach(window -> row(night, window));
             page.raw("</tbody></table></div>").words("p", "class=\"small\"", "times in " + night.zone());
         }
         night.notes().forEach(note -> page.words("p", "", note));
@@ -49,10 +49,10 @@ final class PlanPage {
         page.raw("</ul></details>").raw("</section>");
     }
 
-    private void row(PlanReport.WindowRow window) {
+    private void row(PlanReport.NightRow night, PlanReport.WindowRow window) {
         page.raw("<tr>");
-        cell(Wording.minuteAfter(window.openAt()));
-        cell(Wording.minuteBefore(window.closeAt()));
+        cell(opens(night, window));
+        cell(closes(night, window));
         cell(String.valueOf(window.sheet()));
         cell(window.wish());
         cell(Wording.plain(window.fNumber()));
@@ -61,6 +61,14 @@ final class PlanPage {
         cell(tone(window));
         cell(Wording.number(window.trailLengthMm(), 0));
         page.raw("</tr>");
+    }
+
+    private static String opens(PlanReport.NightRow night, PlanReport.WindowRow window) {
+        return Wording.once(Wording.minuteAfter(window.openAt()), window.openAt(), night.zone());
+    }
+
+    private static String closes(PlanReport.NightRow night, PlanReport.WindowRow window) {
+        return Wording.once(Wording.minuteBefore(window.closeAt()), window.closeAt(), night.zone());
     }
 
     private void cell(String words) {
@@ -74,8 +82,7 @@ final class PlanPage {
     private void card(PlanReport.NightRow night, PlanReport.WindowRow window) {
         page.raw("<article class=\"card\" id=\"sheet-" + window.sheet() + "\">")
                 .words("h3", "", "Sheet " + window.sheet() + ": " + window.wish())
-                .words("p", "class=\"time\"", Wording.minuteAfter(window.openAt()) + " – "
-                        + Wording.minuteBefore(window.closeAt()))
+                .words("p", "class=\"time\"", opens(night, window) + " – " + closes(night, window))
                 .words("p", "", Wording.date(night.night()) + ", " + night.site())
                 .raw("<div class=\"proof\">").raw(picture(window)).raw("</div>").raw("<dl>");
         figure("film", window.film());

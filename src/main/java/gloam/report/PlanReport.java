@@ -62,7 +62,7 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
      * @param windows  exposures in order
      * @param refused  wishes not served
-     * @param notes    what the weather brings
+     * @param notes    clocks that change, and what the weather brings
      * @param course   the sky from before sunset to after sunrise
      */
     public record NightRow(LocalDate night, String site, String zone, List<Span> darkness, List<Span> moonUp,

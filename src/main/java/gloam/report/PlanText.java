@@ -52,7 +52,8 @@ final class PlanText {
                 Table.numbers("alt °"), Table.numbers("tone stops"), Table.numbers("trail mm"),
                 Table.numbers("stars"));
         for (PlanReport.WindowRow window : night.windows()) {
-            table.row(Wording.minuteAfter(window.openAt()), Wording.minuteBefore(window.closeAt()),
+            table.row(Wording.once(Wording.minuteAfter(window.openAt()), window.openAt(), night.zone()),
+                    Wording.once(Wording.minuteBefore(window.closeAt()), window.closeAt(), night.zone()),
                     lasts(window.openAt(), window.closeAt()), String.valueOf(window.sheet()), window.wish(),
                     Wording.plain(window.fNumber()),
                     Wording.bearing(window.azimuthDeg()) + " " + Wording.number(window.azimuthDeg(), 0),

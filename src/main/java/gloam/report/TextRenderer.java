@@ -9,8 +9,15 @@ final class TextRenderer implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
+        render(report, Integer.MAX_VALUE, out);
+    }
+
+    /** The same for a terminal of so many columns. */
+    void render(Report report, int columns, Appendable out) throws IOException {
         for (String line : lines(report)) {
-            out.append(PlainText.of(line)).append('\n');
+            for (String part : TextWidth.folded(PlainText.of(line), columns)) {
+                out.append(part).append('\n');
+            }
         }
     }
 

@@ -9,15 +9,32 @@ final class TextWidth {
 
     /** Letters below this are one column wide and stand for themselves. */
     private static final int FIRST_MARK = 0x300;
+    private static final int JOINER = 0x200D;
+    /** The variation selector that has a sign shown as a picture. */
+    private static final int AS_PICTURE = 0xFE0F;
+    private static final int FIRST_SKIN_TONE = 0x1F3FB;
+    private static final int LAST_SKIN_TONE = 0x1F3FF;
+    /** Indent of what a line too wide for the terminal goes on with, beyond its own. */
+    private static final int HANGING = 4;
 
     private TextWidth() {
     }
 
-    /** Columns a text takes: two for wide East Asian letters and pictures, none for marks that combine. */
+    /**
+     * Columns a text takes: two for wide East Asian letters and pictures, none for marks that combine. Pictures joined to
+     * one, and skin tones, count as Unicode Technical Standard 51 has them shown: one picture.
+     */
     static int of(String text) {
         int width = 0;
+        int last = 0;
+        int before = 0;
         for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
-            width += of(text.codePointAt(i));
+            int codePoint = text.codePointAt(i);
+            boolean joined = last == 2 && (before == JOINER || codePoint >= FIRST_SKIN_TONE && codePoint <= LAST_SKIN_TONE);
+            int own = codePoint == AS_PICTURE && last == 1 ? 1 : joined ? 0 : of(codePoint);
+            width += own;
+            last = codePoint == AS_PICTURE && last == 1 ? 2 : own > 0 ? own : last;
+            before = codePoint;
         }
         return width;
     }
@@ -54,6 +71,27 @@ final class TextWidth {
     /** The text with blanks after it up to a width. */
     static String left(String text, int width) {
         return text + " ".repeat(Math.max(0, width - of(text)));
+    }
+
+    /** A line of a table or a list as lines no wider than a terminal, broken at blanks where there are any. */
+    static List<String> folded(String line, int width) {
+        List<String> lines = new ArrayList<>();
+        String rest = line;
+        String hanging = " ".repeat(Math.min(width / 2, line.length() - line.stripLeading().length() + HANGING));
+        while (of(rest) > width) {
+            int fits = 0;
+            int next = rest.offsetByCodePoints(0, 1);
+            while (of(rest.substring(0, next)) <= width) {
+                fits = next;
+                next = rest.offsetByCodePoints(next, 1);
+            }
+            int blank = rest.lastIndexOf(' ', fits);
+            int cut = rest.substring(0, Math.max(0, blank)).isBlank() ? fits : blank;
+            lines.add(rest.substring(0, cut).stripTrailing());
+            rest = hanging + rest.substring(cut).strip();
+        }
+        lines.add(rest);
+        return lines;
     }
 
     /** The text in lines no wider than that, broken at blanks; a longer word stands alone in its line. */

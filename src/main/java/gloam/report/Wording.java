@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
@@ -92,6 +93,12 @@ final class Wording {
     static String minuteAfter(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.MINUTES);
         return MINUTE.format(whole.equals(at) ? whole : whole.plusMinutes(1));
+    }
+
+    /** A time of which the clocks of a zone show the minute, with its offset from UTC where they show that minute twice. */
+    static String once(String minute, OffsetDateTime at, String zone) {
+        boolean twice = ZoneId.of(zone).getRules().getValidOffsets(at.toLocalDateTime()).size() > 1;
+        return twice ? minute + at.getOffset().getId() : minute;
     }
 
     /** The last whole minute not after a time. */

@@ -16,6 +16,22 @@ class TextWidthTest {
         assertEquals(width, TextWidth.of(text));
     }
 
+    /** Emoji sequences as Unicode Technical Standard 51 names them: joined, with a skin tone, a flag, a sign as a picture. */
+    @ParameterizedTest
+    @CsvSource({"\uD83D\uDC69\u200D\uD83D\uDE80, 2", "\uD83D\uDC68\u200D\uD83D\uDC69\u200D\uD83D\uDC67, 2",
+        "\uD83D\uDC4D\uD83C\uDFFD, 2", "\uD83C\uDDEA\uD83C\uDDF8, 2", "\u2744\uFE0F, 2", "\u2744, 1", "a\u200Db, 2"})
+    void aPictureOfSeveralCharactersIsAsWideAsOne(String text, int width) {
+        assertEquals(width, TextWidth.of(text));
+    }
+
+    @Test
+    void linesTooWideForTheTerminalBreakAtBlanksAndHang() {
+        assertEquals(List.of("  21:10  21:12  Last light"), TextWidth.folded("  21:10  21:12  Last light", 40));
+        assertEquals(List.of("  21:10  21:12  Last", "      light  90"), TextWidth.folded("  21:10  21:12  Last light  90", 22));
+        assertEquals(List.of("x".repeat(20), "    " + "x".repeat(16), "    xxxx"), TextWidth.folded("x".repeat(40), 20));
+        assertEquals(List.of("\uD83C\uDF19".repeat(10), "    " + "\uD83C\uDF19"), TextWidth.folded("\uD83C\uDF19".repeat(11), 20));
+    }
+
     @Test
     void textBreaksAtBlanks() {
         assertEquals(List.of("one two", "three", "incomprehensible", "x"),
