@@ -58,8 +58,8 @@ final class ExposeCommand extends ReportingCommand {
     private List<TimedOpening> openings = new ArrayList<>();
 
     @Option(names = "--ground", paramLabel = "SHARE",
-            description = "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 0.8.")
-    private Optional<Double> ground;
+            description = "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 80 %%.")
+    private Optional<Quantity> ground;
 
     @Option(names = "--least-difference", paramLabel = "DENSITY",
             description = "By how much density a trail has to stand out (default: "

@@ -19,6 +19,7 @@ import gloam.report.TrailSurvey;
 import gloam.trail.TrailEstimator;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +60,7 @@ final class ProofCommand extends ReportingCommand {
     @Option(names = "--ground", paramLabel = "SHARE",
             description = "Light the land that throws back that share of Moon, "
             + "twilight and sky, such as 0.1 for grass or 0.8 for snow (default: a black outline).")
-    private Optional<Double> groundReflectance;
+    private Optional<Quantity> groundReflectance;
 
     ProofCommand(Session session) {
         super(session);

@@ -18,6 +18,7 @@ import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -79,11 +80,11 @@ final class TrailCommand extends ReportingCommand {
 
     @Option(names = "--within", paramLabel = "DEG", defaultValue = "3",
             description = "How far from level the trail may run (default: ${DEFAULT-VALUE}).")
-    private double withinDeg;
+    private Quantity within;
 
     @Option(names = "--slope", paramLabel = "DEG", defaultValue = "0",
             description = "Instead of level: at that angle, upwards to the right (default: ${DEFAULT-VALUE}).")
-    private double slopeDeg;
+    private Quantity slope;
 
     TrailCommand(Session session) {
         super(session);
@@ -125,8 +126,8 @@ final class TrailCommand extends ReportingCommand {
         LocalDate last = to.orElse(first);
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
         LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken), shot.place(),
-                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slopeDeg)),
-                Angle.ofDegrees(FromOption.checked("--within", WITHIN, withinDeg)));
+                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope)),
+                Angle.ofDegrees(FromOption.checked("--within", WITHIN, within)));
         return new LevelSurvey(session.ephemeris(), site)
                 .between(new LevelSurvey.Wanted(body, search), first, last, session.now());
     }

@@ -27,7 +27,7 @@ enum Dimension {
     /** Temperatures. */
     TEMPERATURE("°C", "°C 1, C 1"),
     /** Plain numbers. */
-    NUMBER("", "");
+    NUMBER("", "% 0.01");
 
     private final String usual;
     private final Map<String, BigDecimal> sizes;

@@ -80,8 +80,16 @@ class QuantityTest {
         assertEquals(Duration.ofMinutes(90), Quantity.duration("1:30:00"));
     }
 
+    /** One per cent is the number 0.01: ISO 80000-1, 7.5. */
+    @Test
+    void aShareMayBePerCent() {
+        assertEquals(0.18, new Quantity("18 %").in(SHARE), 0);
+        assertEquals(0.185, new Quantity("18.5%").in(SHARE), 0);
+        assertThrows(BadInput.class, () -> new Quantity("180%").in(SHARE));
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"0.5mm", "50%", "1/2", "", " ", "1e9999", "NaN", "infinity", "0x1"})
+    @ValueSource(strings = {"0.5mm", "1/2", "", " ", "1e9999", "NaN", "infinity", "0x1"})
     void aPlainShareHasNoUnit(String text) {
         assertThrows(BadInput.class, () -> new Quantity(text).in(SHARE));
     }
