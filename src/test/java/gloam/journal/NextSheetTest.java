@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class NextSheetTest {
@@ -51,6 +53,24 @@ class NextSheetTest {
                 >= advice.brackets().get(0).rightChance());
         assertTrue(advice.telling().spreadAfterStops() <= advice.likeliest().spreadAfterStops());
         assertTrue(advice.telling().spreadAfterStops() < 0.8 * advice.spreadStops());
+    }
+
+    /** Law of total expectation: what a sheet is said to leave open is the mean over its verdicts of what each would leave. */
+    @Test
+    void whatASheetWillTellIsTheMeanOverItsVerdicts() {
+        NextSheet.Choice sheet = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(2).likeliest();
+        double[] log2Times = SteadyLight.of(PRIOR, 4 * 64, 0).log2Times();
+        double[] tones = Arrays.stream(log2Times).map(log2Time -> Math.log(sheet.exposureS()) / Math.log(2) - log2Time).toArray();
+        double chances = 0;
+        double variance = 0;
+        for (ToneWord word : ToneWord.values()) {
+            Evidence evidence = Evidence.of(word, tones);
+            double chance = IntStream.range(0, tones.length).mapToDouble(film -> PRIOR.weight(film) * evidence.of(film)).sum();
+            chances += chance;
+            variance += chance * Math.pow(PRIOR.with(evidence).estimate(log2Times).sd(), 2);
+        }
+        assertEquals(1, chances, 1e-9, "some verdict there will be");
+        assertEquals(Math.sqrt(variance), sheet.spreadAfterStops(), 1e-9);
     }
 
     @Test
