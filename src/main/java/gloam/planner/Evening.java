@@ -35,17 +35,20 @@ record Evening(Night night, List<WindowFinder.Finding> findings) {
     }
 
     /**
-     * Adds the shots of an opening, each at its expected worth: a shutter closed early when cloud comes leaves what the
-     * last shorter exposure would have made, so that only what a longer one adds hangs on the sky staying clear for longer.
+     * Adds the shots of an opening, each at its expected worth: a shutter closed early when cloud comes leaves what a shot as
+     * short would have made, so that only what a longer one adds hangs on the sky staying clear for longer.
      */
     private void addTo(List<Candidate<Shot>> candidates, int wish, List<Shot> opening, Trip trip) {
         WindowFinder.Finding finding = findings.get(wish);
-        double expected = 0;
-        double before = 0;
-        for (Shot shot : opening) {
-            expected += (shot.value() - before)
-                    * trip.clearChance(finding.sky().clock().span(shot.openMin(), shot.closeMin()));
-            before = shot.value();
+        for (int number = 0; number < opening.size(); number++) {
+            Shot shot = opening.get(number);
+            double expected = 0;
+            double before = 0;
+            for (Shot shorter : opening.subList(0, number + 1)) {
+                expected += (shorter.value() - before) * trip.clearChance(
+                        finding.sky().clock().span(shot.openMin(), shot.openMin() + shorter.durationMin()));
+                before = shorter.value();
+            }
             candidates.add(new Candidate<>(shot, wish, shot.openMin(), shot.closeMin(), finding.wish().worth() * expected));
         }
     }
