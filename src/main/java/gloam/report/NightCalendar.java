@@ -2,8 +2,10 @@ package gloam.report;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -14,11 +16,12 @@ import java.util.TreeMap;
 final class NightCalendar {
 
     private static final double CELL_WIDTH = 140;
-    private static final double CELL_HEIGHT = 76;
+    private static final double CELL_HEIGHT = 92;
     private static final double HEAD = 30;
     private static final double FULL_HOURS = 16;
     private static final double BAR = 120;
     private static final int DAYS = 7;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final String INK = "#1d1b18";
 
     private final SvgText svg = new SvgText();
@@ -63,14 +66,13 @@ final class NightCalendar {
         svg.words("title", "", night.night() + " " + night.site() + ": " + night.reason());
         svg.empty("rect", at(x + 2, y + 2) + " width=\"" + (CELL_WIDTH - 4) + "\" height=\"" + (CELL_HEIGHT - 4)
                 + "\" fill=\"#fffdf6\" stroke=\"" + INK + "\" stroke-width=\"" + (ranked.rank == 1 ? 2.5 : 0.5) + "\"");
-        svg.label(x + 10, y + 20, "fill=\"" + INK + "\"", night.night().getDayOfMonth() + "."
-                + night.night().getMonthValue() + ".");
+        svg.label(x + 10, y + 20, "fill=\"" + INK + "\"", DAY.format(night.night()));
         svg.label(x + 62, y + 20, "fill=\"" + INK + "\" font-weight=\"bold\"", "no. " + ranked.rank);
         moon(x + 122, y + 16, night.moon().illuminatedFraction());
         bar(x + 10, y + 30, night.darkHours(), "#b9b5aa");
         bar(x + 10, y + 30, night.moonlessDarkHours(), INK);
-        svg.label(x + 10, y + 62, "fill=\"" + INK + "\"", Wording.number(night.darkHours(), 1) + " h, "
-                + Wording.number(night.moonlessDarkHours(), 1) + " moonless");
+        svg.label(x + 10, y + 62, "fill=\"" + INK + "\"", Wording.number(night.darkHours(), 1) + " h dark,");
+        svg.label(x + 10, y + 79, "fill=\"" + INK + "\"", Wording.number(night.moonlessDarkHours(), 1) + " h moonless");
         svg.raw("</g>");
     }
 
