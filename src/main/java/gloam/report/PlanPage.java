@@ -9,6 +9,9 @@ import java.util.Base64;
 /** The page of a timetable: for each night its strip, table and notes, then a card for each sheet, then the cautions. */
 final class PlanPage {
 
+    /** A shorter trail has no direction to tell. */
+    private static final double LEAST_TRAIL_MM = 1;
+
     private final PlanReport plan;
     private final SvgText page = new SvgText();
 
@@ -91,8 +94,9 @@ final class PlanPage {
                 + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure("tone", tone(window) + " stops");
-        figure("trail", Wording.number(window.trailLengthMm(), 0) + " mm towards "
-                + Wording.number(window.trailDirectionDeg(), 0) + "° from the right, up");
+        figure("trail", Wording.number(window.trailLengthMm(), 0) + " mm at the centre"
+                + (window.trailLengthMm() < LEAST_TRAIL_MM ? "" : ", towards "
+                + Math.round(window.trailDirectionDeg()) % 360 + "° from the right, up"));
         figure("stars", window.recordedStars() + (window.trailLimitMag().isPresent()
                 ? ", to magnitude " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.clearChance().ifPresent(chance -> figure("clear", Wording.number(100 * chance, 0) + " %"));
