@@ -59,6 +59,7 @@ class PageBrowserTest {
             int cards = page.locator(".card").count();
             assertTrue(cards > 0);
             assertEquals(page.locator("tbody tr").count(), cards);
+            assertEquals(cards, page.locator(".card .proof img").count());
             assertEquals(6 * cards, page.locator(".ticks input").count());
             assertTrue(page.locator(".strip svg").first().isVisible());
             assertTrue(page.locator("main").innerText().contains("Cautions"));
