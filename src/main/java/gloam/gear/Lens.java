@@ -55,7 +55,7 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
             throw new BadInput("a lens needs an f-number; give at least one");
         }
         if (focusM * 1000 <= focalLengthMm) {
-            throw new BadInput(String.format(Locale.ROOT, "focus distance %s m is outside %s … Infinity m; "
+            throw new BadInput(String.format(Locale.ROOT, "focus distance %s m is out of range; give %s m and more, or infinity: "
                     + "a lens cannot focus nearer than its focal length", focusM, focalLengthMm / 1000));
         }
     }

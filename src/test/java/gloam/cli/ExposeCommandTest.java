@@ -130,9 +130,9 @@ class ExposeCommandTest {
     @CsvSource(delimiter = '|', value = {
         "--sky-mag-arcsec2 21 --ground 0.2 --iso 100 | light on the ground is computed",
         "--sky-mag-arcsec2 21 --lasts 1h --sheets 3 --iso 100 | not both",
-        "--sky-mag-arcsec2 21 --sheets 10 --iso 100 | bracket 10 sheets is outside 1 … 9 sheets",
+        "--sky-mag-arcsec2 21 --sheets 10 --iso 100 | bracket 10 sheets is out of range; give 1 … 9 sheets",
         "--sky-mag-arcsec2 21 --iso 100 --corner-stops 1 | --corner-stops needs the frame",
-        "--sky-mag-arcsec2 21 --iso 100 --frame 80x60 --corner-stops 5 | loss in the corner 5 stops is outside 0 … 4",
+        "--sky-mag-arcsec2 21 --iso 100 --frame 80x60 --corner-stops 5 | loss in the corner 5 stops is out of range; give 0 … 4",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/12.3 --transmittance 0.9 | give one of the two",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/10 | T-number 10.08 is below the f-number 11.31",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 12.3 | such as 11/12.3",

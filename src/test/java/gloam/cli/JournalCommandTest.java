@@ -81,8 +81,8 @@ class JournalCommandTest {
         assertRefused("did you mean dark?", add(SHEET, "--tone", "drak"));
         assertRefused("did you mean cloud?", add(SHEET, "--spoiled-by", "clouds"));
         assertRefused("not both", add(SHEET, "--tone", "dark", "--tone-stops", "-1"));
-        assertRefused("magnitude 40 mag is outside -14 … 20 mag (--faintest)", add(SHEET, "--faintest", "40"));
-        assertRefused("temperature 99 °C is outside -60 … 60 °C (--temperature)", add(SHEET, "--temperature", "99"));
+        assertRefused("magnitude 40 mag is out of range; give -14 … 20 mag (--faintest)", add(SHEET, "--faintest", "40"));
+        assertRefused("temperature 99 °C is out of range; give -60 … 60 °C (--temperature)", add(SHEET, "--temperature", "99"));
         assertRefused("--plan FILE and --sheet N go together", add(List.of("--plan", "x.json")));
         assertFalse(Files.exists(Path.of(file())));
         assertRefused("the name of a journal ends in .jsonl (--journal)",

@@ -43,7 +43,7 @@ class FittedReciprocityTest {
     @Test
     void aScaleBeyondSenseIsRefused() {
         assertTrue(assertThrows(BadInput.class, () -> new FittedReciprocity(TABLE, 0, 100, Doubt.NONE)).getMessage()
-                .startsWith("scale of the reciprocity failure 0 is outside"));
+                .startsWith("scale of the reciprocity failure 0 is out of range"));
     }
 
     /** d log2 tc = P d(offset) + log2(tc/tm of the published law) d(scale), added as what is correlated adds. */

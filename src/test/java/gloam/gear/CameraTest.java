@@ -16,7 +16,7 @@ class CameraTest {
     @Test
     void refusesAChangeoverThatCannotBe() {
         Frame frame = new Frame(80, 80);
-        assertEquals("changeover -1 min is outside 0 … 240 min", assertThrows(BadInput.class,
+        assertEquals("changeover -1 min is out of range; give 0 … 240 min", assertThrows(BadInput.class,
                 () -> new Camera("camera", LENS, frame, Duration.ofMinutes(-1))).getMessage());
         assertEquals(Duration.ofSeconds(90), new Camera("camera", LENS, frame, Duration.ofSeconds(90))
                 .changeover());

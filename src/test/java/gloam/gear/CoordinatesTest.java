@@ -82,7 +82,7 @@ class CoordinatesTest {
                 + "40°24′36″N or 40:24:36", refusal("40.41W"));
         assertEquals("latitude \"-40.41N\" is not understood. Give a sign or one of the letters N and S, such as 40.41, "
                 + "40°24′36″N or 40:24:36", refusal("-40.41N"));
-        assertEquals("latitude 95 deg is outside -90 … 90 deg", refusal("95"));
+        assertEquals("latitude 95 deg is out of range; give -90 … 90 deg", refusal("95"));
         assertTrue(refusal("north").startsWith("latitude \"north\" is not understood. Write degrees, such as 40.41"));
     }
 

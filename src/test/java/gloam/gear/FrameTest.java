@@ -20,7 +20,7 @@ class FrameTest {
 
     @Test
     void refusesSidesThatNoSheetHas() {
-        assertEquals("frame side 4 mm is outside 5 … 1000 mm",
+        assertEquals("frame side 4 mm is out of range; give 5 … 1000 mm",
                 assertThrows(BadInput.class, () -> new Frame(4, 60)).getMessage());
         assertThrows(BadInput.class, () -> new Frame(60, 1001));
     }

@@ -130,7 +130,7 @@ class LensReferenceTest {
     @Test
     void focusNearerThanTheFocalLengthIsRefused() {
         BadInput refused = assertThrows(BadInput.class, () -> lens(150, 0.15));
-        assertEquals("focus distance 0.15 m is outside 0.15 … Infinity m; "
+        assertEquals("focus distance 0.15 m is out of range; give 0.15 m and more, or infinity: "
                 + "a lens cannot focus nearer than its focal length", refused.getMessage());
     }
 

@@ -57,7 +57,7 @@ class VignettingTest {
     @ValueSource(doubles = {-0.1, 4.1, Double.NaN})
     void lossBeyondItsRangeIsRefused(double lossStops) {
         assertTrue(assertThrows(BadInput.class, () -> new Vignetting(lossStops, CORNER_MM, 4)).getMessage()
-                .endsWith("is outside 0 … 4 stops"));
+                .endsWith("is out of range; give 0 … 4 stops"));
     }
 
     @Test

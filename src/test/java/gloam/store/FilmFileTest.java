@@ -92,9 +92,9 @@ class FilmFileTest {
     @Test
     void allErrorsOfAFilmComeAtOnce() {
         assertEquals(List.of(
-                "f.yaml:2:6 iso: film speed 0 ISO is outside 0.1 … 100000 ISO",
+                "f.yaml:2:6 iso: film speed 0 ISO is out of range; give 0.1 … 100000 ISO",
                 "f.yaml:3:7 kind: expected positive or negative, found \"postive\". Did you mean positive?",
-                "f.yaml:5:39 reciprocity.exponent: reciprocity exponent 0.8 is outside 1 … 2",
+                "f.yaml:5:39 reciprocity.exponent: reciprocity exponent 0.8 is out of range; give 1 … 2",
                 "f.yaml:5:44 reciprocity.from: unknown key. Did you mean from-s?"),
                 refusal("name: x\niso: 0\nkind: postive\nlayers: mono\n"
                         + "reciprocity: {model: power, exponent: 0.8, from: 1}\n"));
@@ -146,7 +146,7 @@ class FilmFileTest {
         Path table = Refusals.file(folder, "t.csv", "metered_s,corrected_s\n1,x\n0,45\n");
         assertEquals(List.of(
                 "t.csv:2:3 corrected_s: expected seconds, found \"x\". Write a plain number, 0.000001 … 10000000 s.",
-                "t.csv:3:1 metered_s: reciprocity time 0 s is outside 0.000001 … 10000000 s"),
+                "t.csv:3:1 metered_s: reciprocity time 0 s is out of range; give 0.000001 … 10000000 s"),
                 Refusals.of(folder, () -> FilmFile.reciprocity("table:" + table)));
     }
 
@@ -175,7 +175,7 @@ class FilmFileTest {
 
     @Test
     void exponentOutOfRangeIsRefused() {
-        assertEquals(List.of("reciprocity exponent 3 is outside 1 … 2"),
+        assertEquals(List.of("reciprocity exponent 3 is out of range; give 1 … 2"),
                 Refusals.of(folder, () -> FilmFile.reciprocity("power:3")));
     }
 

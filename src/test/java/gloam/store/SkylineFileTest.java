@@ -23,7 +23,7 @@ class SkylineFileTest {
     @Test
     void allErrorsOfAFileComeWithTheirPlaces() {
         assertEquals(List.of(
-                "s.csv:2:1 azimuth_deg: azimuth 361 deg is outside 0 … 360 deg",
+                "s.csv:2:1 azimuth_deg: azimuth 361 deg is out of range; give 0 … 360 deg",
                 "s.csv:2:5 altitude_deg: expected degrees, found \"high\". Write a plain number, -10 … 89 deg.",
                 "s.csv:3:1: expected 2 cells (azimuth_deg,altitude_deg), found 3. Give each, with commas between.",
                 "s.csv:5:4 altitude_deg: expected degrees, found nothing. Write a value."),

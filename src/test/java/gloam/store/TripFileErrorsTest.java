@@ -36,7 +36,7 @@ class TripFileErrorsTest {
 
     @ParameterizedTest(name = "{1}")
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-        latitude-deg: 41 | latitude-deg: 95 | 4:19 sites[0].latitude-deg: latitude 95 deg is outside -90 … 90 deg
+        latitude-deg: 41 | latitude-deg: 95 | 4:19 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg
         latitude-deg: 41 | latitude-deg: north | 4:19 sites[0].latitude-deg: latitude "north" is not understood. Write \
         degrees, such as 40.41, 40°24′36″N or 40:24:36
         latitude-deg: 41 | latitude-deg: 41°W | 4:19 sites[0].latitude-deg: latitude "41°W" is not understood. Give a sign \
@@ -56,9 +56,9 @@ class TripFileErrorsTest {
         keys
         latitude-deg: 41 | latitude-deg: | 4:18 sites[0].latitude-deg: expected degrees, found nothing. Write a value.
         latitude-deg: 41 | lattitude-deg: 41 | 4:5 sites[0].lattitude-deg: unknown key. Did you mean latitude-deg?
-        longitude-deg: -2 | longitude-deg: 181 | 5:20 sites[0].longitude-deg: longitude 181 deg is outside -180 … \
+        longitude-deg: -2 | longitude-deg: 181 | 5:20 sites[0].longitude-deg: longitude 181 deg is out of range; give -180 … \
         180 deg
-        height-m: 1000 | height-m: 1e9 | 6:15 sites[0].height-m: height 1000000000 m is outside -430 … 9000 m
+        height-m: 1000 | height-m: 1e9 | 6:15 sites[0].height-m: height 1000000000 m is out of range; give -430 … 9000 m
         zone: Europe/Madrid | zone: Europe/Madird | 7:11 sites[0].zone: unknown time zone "Europe/Madird". Did you \
         mean Europe/Madrid?
         zone: Europe/Madrid | zone: Middle/Of/Nowhere | 7:11 sites[0].zone: unknown time zone "Middle/Of/Nowhere". \
@@ -67,15 +67,15 @@ class TripFileErrorsTest {
         such as 2027-02-14, found "2027-02-30"
         to: 2027-02-03 | to: 2027-01-03 | 8:32 nights.to: the last night 2027-01-03 is before the first, \
         2027-02-01. Give a later one.
-        to: 2027-02-03 | to: 2029-02-03 | 8:32 nights.to: number of nights 734 is outside 1 … 400
+        to: 2027-02-03 | to: 2029-02-03 | 8:32 nights.to: number of nights 734 is out of range; give 1 … 400
         to: 2027-02-03 | to: 2027-02-03, stay: 4 | 8:50 nights.stay: a stay of 4 nights does not fit into 3. \
         Give fewer.
         to: 2027-02-03 | to: 2027-02-03, stay: 1.5 | 8:50 nights.stay: expected a whole number, found "1.5". Leave \
         out the fraction.
         width: 80, height: 80 | width: 80 | 9:42 camera.frame-mm.height: is missing. Add the key height.
-        width: 80 | width: 1 | 9:50 camera.frame-mm.width: frame side 1 mm is outside 5 … 1000 mm
-        f-numbers: [11, 16, 45] | f-numbers: [11, 0.1] | 9:83 camera.f-numbers[1]: f-number 0.1 is outside 0.7 … 512
-        f-numbers: [11, 16, 45] | f-numbers: [] | 9:78 camera.f-numbers: number of f-numbers 0 is outside 1 … 60
+        width: 80 | width: 1 | 9:50 camera.frame-mm.width: frame side 1 mm is out of range; give 5 … 1000 mm
+        f-numbers: [11, 16, 45] | f-numbers: [11, 0.1] | 9:83 camera.f-numbers[1]: f-number 0.1 is out of range; give 0.7 … 512
+        f-numbers: [11, 16, 45] | f-numbers: [] | 9:78 camera.f-numbers: number of f-numbers 0 is out of range; give 1 … 60
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: 0.1 | 9:93 camera.focus-m: focus distance 0.1 m is not \
         beyond the focal length 120 mm. Give metres from the lens to the subject.
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected metres, found "far". \
@@ -83,7 +83,7 @@ class TripFileErrorsTest {
         f-numbers: [11, 16, 45] | f-numbers: [11], projection: rectlinear | 9:96 camera.projection: expected \
         rectilinear, equidistant or equisolid, found "rectlinear". Did you mean rectilinear?
         f-numbers: [11, 16, 45] | f-numbers: [11], corner-stops: 5 | 9:98 camera.corner-stops: loss in the corner 5 \
-        stops is outside 0 … 4 stops
+        stops is out of range; give 0 … 4 stops
         f-numbers: [11, 16, 45] | f-numbers: [11], t-stop: {f-number: 11, t-number: 10} | 9:92 camera.t-stop: \
         T-number 10.08 is below the f-number 11.31, markings taken exactly; a lens passes no more light than comes in, so \
         its T-number is the f-number or more
@@ -99,7 +99,7 @@ class TripFileErrorsTest {
         of the file that names it. Put it beside that file.
         film: instant-mono-640 | film: a/../../mine.yaml | 10:7 film: the file "a/../../mine.yaml" lies outside the \
         folder of the file that names it. Put it beside that file.
-        sheets: 8 | sheets: 0 | 11:9 sheets: sheets 0 is outside 1 … 500
+        sheets: 8 | sheets: 0 | 11:9 sheets: sheets 0 is out of range; give 1 … 500
         sheets: 8 | forecast: c.csv¶sheets: 8 | 11:11 forecast: no file c.csv. Check the name and the folder you are in.
         exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
         right, behind or left, found "above"
@@ -112,7 +112,7 @@ class TripFileErrorsTest {
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
         repeat, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, film.
-        azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is outside 0 … 360 deg
+        azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is out of range; give 0 … 360 deg
         altitude-deg: 42} | altitude-deg: 42}¶    follow: {body: mars} | 15:13 wishes[0].follow: stands beside \
         point; keep one of the two
         point: {azimuth-deg: 0, altitude-deg: 42} | sky: any | 13:5 wishes[0]: needs one of the keys point, follow, pole.
@@ -154,7 +154,7 @@ class TripFileErrorsTest {
         assertEquals(List.of(
                 "trip.yaml:1:1 titel: unknown key. Did you mean title?",
                 "trip.yaml:3:5 sites[0].zone: is missing. Add the key zone.",
-                "trip.yaml:4:19 sites[0].latitude-deg: latitude 95 deg is outside -90 … 90 deg",
+                "trip.yaml:4:19 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
                 "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, latitude-deg, longitude-deg, height-m, "
                         + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon.",
                 "trip.yaml:11:9 sheets: expected a number, found \"many\". Write a plain number, 1 … 500."),
@@ -169,9 +169,9 @@ class TripFileErrorsTest {
         String bad = GOOD.replaceFirst("(?s)sites:.*nights", "sites: sites.json\nnights")
                 .replace("sheets: 8", "sheets: 0");
         assertEquals(List.of(
-                "trip.yaml:6:9 sheets: sheets 0 is outside 1 … 500",
-                "sites.json:1:32 sites[0].latitude-deg: latitude 95 deg is outside -90 … 90 deg",
-                "s.csv:2:3 altitude_deg: skyline altitude 90 deg is outside -10 … 89 deg"), refusal(bad));
+                "trip.yaml:6:9 sheets: sheets 0 is out of range; give 1 … 500",
+                "sites.json:1:32 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
+                "s.csv:2:3 altitude_deg: skyline altitude 90 deg is out of range; give -10 … 89 deg"), refusal(bad));
     }
 
     @Test

@@ -66,7 +66,7 @@ class QuantityTest {
         1.5m 2cm | expected millimetres, found "1.5m 2cm". Only the last part may have a fraction.
         2cm 1m | expected millimetres, found "2cm 1m". A part may not reach the one before it.
         1:30 | expected millimetres, found "1:30". Write a plain number, -1000000 … 1000000 mm.
-        20 km | length 20000000 mm is outside -1000000 … 1000000 mm
+        20 km | length 20000000 mm is out of range; give -1000000 … 1000000 mm
         """)
     void whatIsNoLengthIsRefused(String text, String problem) {
         assertEquals(problem, assertThrows(BadInput.class, () -> new Quantity(text).in(LENGTH)).getMessage());

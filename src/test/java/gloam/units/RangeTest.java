@@ -21,20 +21,20 @@ class RangeTest {
 
     @Test
     void saysWhatValueUnitAndRange() {
-        assertEquals("latitude 95 deg is outside -90 … 90 deg", message(LATITUDE, 95));
-        assertEquals("latitude -90.5 deg is outside -90 … 90 deg", message(LATITUDE, -90.5));
-        assertEquals("share 0.2 is outside 0.25 … 1", message(SHARE, 0.2));
+        assertEquals("latitude 95 deg is out of range; give -90 … 90 deg", message(LATITUDE, 95));
+        assertEquals("latitude -90.5 deg is out of range; give -90 … 90 deg", message(LATITUDE, -90.5));
+        assertEquals("share 0.2 is out of range; give 0.25 … 1", message(SHARE, 0.2));
     }
 
     @Test
     void saysWhereOnlyTheLeastCounts() {
-        assertEquals("distance 0.00001 m is outside 0.0001 m and more", message(DISTANCE, 0.00001));
+        assertEquals("distance 0.00001 m is out of range; give 0.0001 m and more", message(DISTANCE, 0.00001));
     }
 
     @Test
     void refusesWhatIsNoNumber() {
-        assertEquals("latitude NaN deg is outside -90 … 90 deg", message(LATITUDE, Double.NaN));
-        assertEquals("latitude Infinity deg is outside -90 … 90 deg",
+        assertEquals("latitude NaN deg is out of range; give -90 … 90 deg", message(LATITUDE, Double.NaN));
+        assertEquals("latitude Infinity deg is out of range; give -90 … 90 deg",
                 message(LATITUDE, Double.POSITIVE_INFINITY));
     }
 
