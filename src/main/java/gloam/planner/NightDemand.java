@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 final class NightDemand {
 
     /** From one look at the sky to the next, straight in between: what rises or sets is some minutes off. */
-    private static final Duration STEP = Duration.ofHours(1);
+    private static final long STEP_S = 3600;
 
     private final Ephemeris ephemeris;
     private final Night night;
@@ -125,11 +125,11 @@ final class NightDemand {
     }
 
     private int nodes() {
-        return (int) (night.span().lasts().toMillis() / STEP.toMillis()) + 2;
+        return (int) (night.span().lasts().toSeconds() / STEP_S) + 2;
     }
 
     private Instant at(int node) {
-        return night.span().start().plus(STEP.multipliedBy(node));
+        return night.span().start().plusSeconds(node * STEP_S);
     }
 
     /** When a margin is not negative while the Sun is down. */
@@ -137,7 +137,7 @@ final class NightDemand {
         List<Interval> where = new ArrayList<>();
         for (int node = 0; node + 1 < nodes(); node++) {
             Interval step = new Interval(at(node), at(node + 1));
-            if (night.sunDown().stream().anyMatch(down -> down.intersect(step).isPresent())) {
+            if (!Interval.intersect(night.sunDown(), List.of(step)).isEmpty()) {
                 Spans.notNegative(step, margin.applyAsDouble(node), margin.applyAsDouble(node + 1))
                         .ifPresent(span -> Spans.add(where, span));
             }
