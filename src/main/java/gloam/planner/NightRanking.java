@@ -106,7 +106,8 @@ public final class NightRanking {
         double trueHours = hours(trulyDark);
         double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(), Math.min(1, skyHours / FULL_HOURS),
+        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(),
+                Math.min(1, skyHours / FULL_HOURS),
                 reason(night, trueHours, moon, high));
         return new Ranked(trip.map(asked -> byWishes(bySky, asked, trulyDark)).orElse(bySky), skyHours);
     }
@@ -157,7 +158,7 @@ public final class NightRanking {
             while (last > first && faint(light, zenith, span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
                 last--;
             }
-            if (first == last) {
+            if (first == steps) {
                 faint.add(span);
                 continue;
             }
