@@ -1,9 +1,7 @@
 package gloam.ephemeris;
 
 import gloam.ephemeris.Event.Kind;
-import gloam.gear.Site;
 import gloam.units.Interval;
-import java.time.Instant;
 import java.util.List;
 
 /**
@@ -17,18 +15,15 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
     /** Refraction at the horizon, by convention. */
     private static final double REFRACTION_RAD = Math.toRadians(34 / 60.0);
     private static final double RADIUS_KM = 1737.4;
-    /** Points of the curves: leaves 0.02″, parallax makes the Moon's altitude less even than the Sun's. */
-    private static final int POINTS_A_DAY = 19;
     private static final double STEP_S = 1800;
 
-    static MoonCourse of(Ephemeris ephemeris, Site site, Interval span) {
-        List<Instant> instants = SmoothCurve.instants(span, POINTS_A_DAY);
-        double[] heights = new double[instants.size()];
-        double[] easts = new double[instants.size()];
+    /** The course through the Moon's directions at the instants of a {@link SmoothCurve}. */
+    static MoonCourse of(Interval span, List<Sightline> sightlines) {
+        double[] heights = new double[sightlines.size()];
+        double[] easts = new double[sightlines.size()];
         for (int i = 0; i < heights.length; i++) {
-            Sightline sightline = ephemeris.sightline(Body.MOON, site, instants.get(i));
-            heights[i] = overHorizon(sightline);
-            easts[i] = sightline.east();
+            heights[i] = overHorizon(sightlines.get(i));
+            easts[i] = sightlines.get(i).east();
         }
         return new MoonCourse(
                 EventFinder.of(span, STEP_S, new SmoothCurve(span, heights)).crossings(0),

@@ -45,8 +45,9 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
      */
     public static Night of(Ephemeris ephemeris, Site site, LocalDate date) {
         Interval span = coveredSpan(ephemeris, site, date);
-        SunCourse sun = SunCourse.of(ephemeris, site, span);
-        MoonCourse moon = MoonCourse.of(ephemeris, site, span);
+        Courses courses = Courses.of(ephemeris, site, span);
+        SunCourse sun = courses.sun();
+        MoonCourse moon = courses.moon();
         List<Event> events = new ArrayList<>();
         sun.addTo(events);
         moon.addTo(events);

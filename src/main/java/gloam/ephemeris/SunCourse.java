@@ -1,10 +1,8 @@
 package gloam.ephemeris;
 
 import gloam.ephemeris.Event.Kind;
-import gloam.gear.Site;
 import gloam.units.Angle;
 import gloam.units.Interval;
-import java.time.Instant;
 import java.util.List;
 
 /**
@@ -22,16 +20,10 @@ record SunCourse(Crossings horizon, Crossings civil, Crossings nautical, Crossin
      * convention.
      */
     private static final Angle HORIZON = Angle.ofDegrees(-50 / 60.0);
-    /** Points of the curve: leaves 0.01″ of the altitude's sine over 25 hours. */
-    private static final int POINTS_A_DAY = 15;
     private static final double STEP_S = 1800;
 
-    static SunCourse of(Ephemeris ephemeris, Site site, Interval span) {
-        List<Instant> instants = SmoothCurve.instants(span, POINTS_A_DAY);
-        double[] sines = new double[instants.size()];
-        for (int i = 0; i < sines.length; i++) {
-            sines[i] = ephemeris.sightline(Body.SUN, site, instants.get(i)).up();
-        }
+    /** The course through the sines of the Sun's altitude at the instants of a {@link SmoothCurve}. */
+    static SunCourse of(Interval span, double[] sines) {
         EventFinder finder = EventFinder.of(span, STEP_S, new SmoothCurve(span, sines));
         return new SunCourse(finder.crossings(HORIZON.sin()), finder.crossings(Twilight.CIVIL.limit().sin()),
                 finder.crossings(Twilight.NAUTICAL.limit().sin()),

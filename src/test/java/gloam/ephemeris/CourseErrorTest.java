@@ -22,8 +22,9 @@ class CourseErrorTest {
         for (Site site : Places.all()) {
             for (int month = 1; month <= 12; month++) {
                 Interval night = Night.spanOf(site, LocalDate.of(2027, month, 7 + month));
-                assertSun(SunCourse.of(EPHEMERIS, site, night), site);
-                for (Crossing crossing : MoonCourse.of(EPHEMERIS, site, night).horizon().all()) {
+                Courses courses = Courses.of(EPHEMERIS, site, night);
+                assertSun(courses.sun(), site);
+                for (Crossing crossing : courses.moon().horizon().all()) {
                     Appearance moon = EPHEMERIS.appearance(Body.MOON, site, crossing.at());
                     double limbDeg = moon.position().airlessAltitude().plus(moon.semidiameter()).degrees();
                     assertEquals(0, (limbDeg + 34 / 60.0) * 3600, ALLOWED_ARCSEC, site.name());

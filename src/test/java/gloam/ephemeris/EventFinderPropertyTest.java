@@ -94,7 +94,7 @@ class EventFinderPropertyTest {
     @ParameterizedTest
     @MethodSource("highSites")
     void moonAtHighLatitudesIsMissedNever(Site site) {
-        MoonCourse course = MoonCourse.of(EPHEMERIS, site, DAY);
+        MoonCourse course = Courses.of(EPHEMERIS, site, DAY).moon();
         double[] heights = values(at -> {
             SkyPosition moon = EPHEMERIS.position(Body.MOON, site, at);
             return moon.airlessAltitude()
