@@ -16,7 +16,7 @@ record Courses(SunCourse sun, MoonCourse moon) {
     private static final int POINTS_A_DAY = 19;
 
     static Courses of(Ephemeris ephemeris, Site site, Interval span) {
-        List<Instant> instants = SmoothCurve.instants(span, POINTS_A_DAY);
+        List<Instant> instants = ChebyshevCurve.instants(span, POINTS_A_DAY);
         double[] sunSines = new double[instants.size()];
         List<Sightline> moons = new ArrayList<>();
         for (int i = 0; i < sunSines.length; i++) {

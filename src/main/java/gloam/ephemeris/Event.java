@@ -25,9 +25,11 @@ public record Event(Instant at, Kind what) {
         ASTRONOMICAL_DAWN, NAUTICAL_DAWN, CIVIL_DAWN, SUNRISE,
         MOONRISE, MOON_TRANSIT, MOONSET;
 
+        private final String label = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
         /** The name as reports write it, such as {@code civil-dusk}. */
         public String label() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return label;
         }
     }
 

@@ -11,9 +11,9 @@ import java.util.function.ToDoubleFunction;
 /**
  * Finds every moment at which a continuous function of time passes a level or turns.
  *
- * <p>The function is sampled once, then every turning point between samples is searched for, so that from
- * node to node it only rises or only falls: two crossings inside one step are not missed, however close. What
- * must hold is that the function turns at most once within two steps.
+ * <p>The function is sampled once. Between two samples on one side of a level the turning point towards the level, if
+ * there is one, is searched for, so that two crossings inside one step are not missed, however close. What must hold is
+ * that the function turns at most once within two steps.
  */
 public final class EventFinder {
 
@@ -27,12 +27,12 @@ public final class EventFinder {
 
     private final Interval span;
     private final DoubleUnaryOperator function;
-    private final List<Node> nodes;
+    private final Node[] samples;
 
-    private EventFinder(Interval span, DoubleUnaryOperator function, List<Node> nodes) {
+    private EventFinder(Interval span, DoubleUnaryOperator function, Node... samples) {
         this.span = span;
         this.function = function;
-        this.nodes = nodes;
+        this.samples = samples;
     }
 
     /** Looks at a function over a span, from its start to its end, at steps no longer than given. */
@@ -42,88 +42,87 @@ public final class EventFinder {
 
     /** The same for a function of seconds from the start of the span. */
     static EventFinder of(Interval span, double stepS, DoubleUnaryOperator function) {
-        int steps = Math.max(2, (int) Math.ceil(span.seconds() / stepS));
+        double lengthS = span.seconds();
+        int steps = Math.max(2, (int) Math.ceil(lengthS / stepS));
         Node[] samples = new Node[steps + 1];
         for (int i = 0; i <= steps; i++) {
-            samples[i] = node(function, span.seconds() * i / steps);
+            samples[i] = node(function, lengthS * i / steps);
         }
-        List<Node> nodes = new ArrayList<>();
-        for (int i = 0; i < steps; i++) {
-            nodes.add(samples[i]);
-            addTurn(function, samples, i, nodes);
-        }
-        nodes.add(samples[steps]);
-        return new EventFinder(span, function, List.copyOf(nodes));
+        return new EventFinder(span, function, samples);
     }
 
     /** Every passage of a level, in order of time. */
     public Crossings crossings(double level) {
         List<Crossing> found = new ArrayList<>();
-        for (int i = 1; i < nodes.size(); i++) {
-            boolean above = nodes.get(i).value >= level;
-            if (above != nodes.get(i - 1).value >= level) {
-                found.add(new Crossing(after(span, root(nodes.get(i - 1), nodes.get(i), level)), above));
+        for (int i = 0; i + 1 < samples.length; i++) {
+            Node from = samples[i];
+            Node to = samples[i + 1];
+            boolean above = from.value >= level;
+            if (above != to.value >= level) {
+                found.add(crossing(from, to, level));
+            } else if (mayTurn(i, above ? -1 : 1)) {
+                Node turn = highest(from, to, above ? -1 : 1);
+                if (above != turn.value >= level) {
+                    found.add(crossing(from, turn, level));
+                    found.add(crossing(turn, to, level));
+                }
             }
         }
-        return new Crossings(span, nodes.get(0).value >= level, found);
+        return new Crossings(span, samples[0].value >= level, found);
     }
 
     /** Every highest and lowest point inside the span, in order of time; its ends are none. */
     public List<Extremum> extrema() {
         List<Extremum> found = new ArrayList<>();
-        for (int i = 1; i < nodes.size() - 1; i++) {
-            Node node = nodes.get(i);
-            if (node.turn) {
-                boolean highest = node.value >= nodes.get(i - 1).value;
-                found.add(new Extremum(after(span, node.atS), node.value, highest));
+        for (int i = 0; i + 1 < samples.length; i++) {
+            for (int sense = -1; sense <= 1; sense += 2) {
+                if (mayTurn(i, sense)) {
+                    addTurn(found, samples[i], samples[i + 1], sense);
+                }
             }
         }
         return List.copyOf(found);
     }
 
-    /** Adds the turning point between sample i and the next, if the samples around do not rule one out. */
-    private static void addTurn(DoubleUnaryOperator function, Node[] samples, int i, List<Node> nodes) {
-        for (int sense = -1; sense <= 1; sense += 2) {
-            boolean fromBelow = i == 0 || sense * (samples[i].value - samples[i - 1].value) >= 0;
-            boolean toBelow = i + 2 == samples.length
-                    || sense * (samples[i + 1].value - samples[i + 2].value) >= 0;
-            if (fromBelow && toBelow) {
-                Node turn = highest(function, samples[i], samples[i + 1], sense);
-                if (turn.turn) {
-                    nodes.add(turn);
-                    return;
-                }
-            }
+    private Crossing crossing(Node from, Node to, double level) {
+        return new Crossing(after(span, root(from, to, level)), to.value >= level);
+    }
+
+    /** Whether the samples around leave room for a highest (sense 1) or lowest (sense -1) point between sample i and the next. */
+    private boolean mayTurn(int i, int sense) {
+        return (i == 0 || sense * (samples[i].value - samples[i - 1].value) >= 0)
+                && (i + 2 == samples.length || sense * (samples[i + 1].value - samples[i + 2].value) >= 0);
+    }
+
+    private void addTurn(List<Extremum> found, Node from, Node to, int sense) {
+        Node turn = highest(from, to, sense);
+        if (sense * (turn.value - from.value) > 0 && sense * (turn.value - to.value) > 0) {
+            found.add(new Extremum(after(span, turn.atS), turn.value, sense > 0));
         }
     }
 
-    /**
-     * The highest (sense 1) or lowest (sense -1) point strictly between two nodes, by golden section and a
-     * last parabola; no turn when it is one of them.
-     */
-    private static Node highest(DoubleUnaryOperator function, Node from, Node to, int sense) {
+    /** The highest (sense 1) or lowest (sense -1) point between two nodes, by golden section and a last parabola. */
+    private Node highest(Node from, Node to, int sense) {
         double left = from.atS;
         double right = to.atS;
         double tolerance = (right - left) * TURN_TOLERANCE;
-        Node lower = node(function, right - GOLDEN * (right - left));
-        Node upper = node(function, left + GOLDEN * (right - left));
+        Node lower = node(right - GOLDEN * (right - left));
+        Node upper = node(left + GOLDEN * (right - left));
         Node beyond = from;
         while (right - left > tolerance) {
             if (sense * (lower.value - upper.value) > 0) {
                 right = upper.atS;
                 beyond = upper;
                 upper = lower;
-                lower = node(function, right - GOLDEN * (right - left));
+                lower = node(right - GOLDEN * (right - left));
             } else {
                 left = lower.atS;
                 beyond = lower;
                 lower = upper;
-                upper = node(function, left + GOLDEN * (right - left));
+                upper = node(left + GOLDEN * (right - left));
             }
         }
-        Node best = node(function, vertexS(lower, upper, beyond, left, right));
-        boolean inside = sense * (best.value - from.value) > 0 && sense * (best.value - to.value) > 0;
-        return new Node(best.atS, best.value, inside);
+        return node(vertexS(lower, upper, beyond, left, right));
     }
 
     /** Where the parabola through three nodes turns, held between two times. */
@@ -174,14 +173,14 @@ public final class EventFinder {
     }
 
     private static Node node(DoubleUnaryOperator function, double atS) {
-        return new Node(atS, function.applyAsDouble(atS), false);
+        return new Node(atS, function.applyAsDouble(atS));
     }
 
     private static Instant after(Interval span, double seconds) {
         return span.start().plusNanos(Math.round(seconds * 1e9));
     }
 
-    private record Node(double atS, double value, boolean turn) {
+    private record Node(double atS, double value) {
     }
 
     /**

@@ -17,7 +17,7 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
     private static final double RADIUS_KM = 1737.4;
     private static final double STEP_S = 1800;
 
-    /** The course through the Moon's directions at the instants of a {@link SmoothCurve}. */
+    /** The course through the Moon's directions at the instants of a {@link ChebyshevCurve}. */
     static MoonCourse of(Interval span, List<Sightline> sightlines) {
         double[] heights = new double[sightlines.size()];
         double[] easts = new double[sightlines.size()];
@@ -26,8 +26,8 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
             easts[i] = sightlines.get(i).east();
         }
         return new MoonCourse(
-                EventFinder.of(span, STEP_S, new SmoothCurve(span, heights)).crossings(0),
-                EventFinder.of(span, STEP_S, new SmoothCurve(span, easts)).crossings(0));
+                EventFinder.of(span, STEP_S, new ChebyshevCurve(span, heights)).crossings(0),
+                EventFinder.of(span, STEP_S, new ChebyshevCurve(span, easts)).crossings(0));
     }
 
     /** Rise and set of the upper limb, and the upper culmination as passage of the meridian. */

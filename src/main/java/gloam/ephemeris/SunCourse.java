@@ -22,9 +22,9 @@ record SunCourse(Crossings horizon, Crossings civil, Crossings nautical, Crossin
     private static final Angle HORIZON = Angle.ofDegrees(-50 / 60.0);
     private static final double STEP_S = 1800;
 
-    /** The course through the sines of the Sun's altitude at the instants of a {@link SmoothCurve}. */
+    /** The course through the sines of the Sun's altitude at the instants of a {@link ChebyshevCurve}. */
     static SunCourse of(Interval span, double[] sines) {
-        EventFinder finder = EventFinder.of(span, STEP_S, new SmoothCurve(span, sines));
+        EventFinder finder = EventFinder.of(span, STEP_S, new ChebyshevCurve(span, sines));
         return new SunCourse(finder.crossings(HORIZON.sin()), finder.crossings(Twilight.CIVIL.limit().sin()),
                 finder.crossings(Twilight.NAUTICAL.limit().sin()),
                 finder.crossings(Twilight.ASTRONOMICAL.limit().sin()));

@@ -12,10 +12,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -37,6 +40,8 @@ public final class NightRanking {
     private static final double DARK_MOONLIGHT_SHARE = Math.pow(10, 0.4 * 0.2) - 1;
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
+
+    private static final Comparator<Interval> BY_START = (one, other) -> one.start().compareTo(other.start());
 
     private final Ephemeris ephemeris;
     private final Optional<Trip> trip;
@@ -109,7 +114,7 @@ public final class NightRanking {
         NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(),
                 Math.min(1, skyHours / FULL_HOURS),
                 reason(night, trueHours, moon, high));
-        return new Ranked(trip.map(asked -> byWishes(bySky, asked, trulyDark)).orElse(bySky), skyHours);
+        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get(), trulyDark) : bySky, skyHours);
     }
 
     private NightRank byWishes(NightRank bySky, Trip asked, List<Interval> trulyDark) {
@@ -133,9 +138,11 @@ public final class NightRanking {
     private List<Interval> trulyDark(Night night) {
         List<Interval> parts = new ArrayList<>(night.moonlessDarkness());
         parts.addAll(faintlyMoonlit(night));
-        parts.sort((one, other) -> one.start().compareTo(other.start()));
+        parts.sort(BY_START);
         List<Interval> spans = new ArrayList<>();
-        parts.forEach(span -> Spans.add(spans, span));
+        for (Interval span : parts) {
+            Spans.add(spans, span);
+        }
         return spans;
     }
 
@@ -181,18 +188,15 @@ public final class NightRanking {
     private List<Body> high(Night night) {
         Instant from = night.darkness().get(0).start();
         Instant to = night.darkness().get(night.darkness().size() - 1).endExclusive();
-        List<Body> high = new ArrayList<>();
-        for (Body planet : PLANETS) {
-            if (high(planet, night.site(), from) || high(planet, night.site(), new Interval(from, to).middle())
-                    || high(planet, night.site(), to.minusMillis(1))) {
-                high.add(planet);
+        Set<Body> high = EnumSet.noneOf(Body.class);
+        for (Instant at : List.of(from, new Interval(from, to).middle(), to.minusMillis(1))) {
+            for (Body planet : PLANETS) {
+                if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at).up() >= PLANET_HIGH_SINE) {
+                    high.add(planet);
+                }
             }
         }
-        return high;
-    }
-
-    private boolean high(Body planet, Site site, Instant at) {
-        return ephemeris.sightline(planet, site, at).up() >= PLANET_HIGH_SINE;
+        return List.copyOf(high);
     }
 
     private static double hours(List<Interval> spans) {
@@ -203,8 +207,9 @@ public final class NightRanking {
         return seconds / SECONDS_AN_HOUR;
     }
 
-    private static double tenth(double hours) {
-        return Math.round(10 * hours) / 10.0;
+    private static String tenths(double hours) {
+        long tenths = Math.round(10 * hours);
+        return tenths / 10 + "." + tenths % 10;
     }
 
     private static String reason(Night night, double trueHours, Appearance moon, List<Body> high) {
@@ -214,9 +219,17 @@ public final class NightRanking {
         if (night.darkness().isEmpty()) {
             return "no darkness: the Sun does not go below -18°";
         }
-        double moonlitHours = tenth(hours(night.darkness()) - trueHours);
-        return tenth(trueHours) + " h truly dark, " + (moonlitHours == 0 ? "" : moonlitHours + " h moonlit, ")
+        String moonlit = tenths(hours(night.darkness()) - trueHours);
+        return tenths(trueHours) + " h truly dark, " + (moonlit.equals("0.0") ? "" : moonlit + " h moonlit, ")
                 + "Moon " + Math.round(100 * moon.illuminatedFraction()) + " % lit"
-                + (high.isEmpty() ? "" : "; " + high.stream().map(Body::properName).collect(Collectors.joining(", ")) + " high");
+                + (high.isEmpty() ? "" : "; " + named(high) + " high");
+    }
+
+    private static String named(List<Body> bodies) {
+        StringJoiner names = new StringJoiner(", ");
+        for (Body body : bodies) {
+            names.add(body.properName());
+        }
+        return names.toString();
     }
 }

@@ -65,7 +65,10 @@ public record Interval(Instant start, Instant endExclusive) {
         int i = 0;
         int j = 0;
         while (i < some.size() && j < others.size()) {
-            some.get(i).intersect(others.get(j)).ifPresent(common::add);
+            Optional<Interval> both = some.get(i).intersect(others.get(j));
+            if (both.isPresent()) {
+                common.add(both.get());
+            }
             if (some.get(i).endExclusive.isBefore(others.get(j).endExclusive)) {
                 i++;
             } else {

@@ -4,7 +4,6 @@ import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
-import java.nio.IntBuffer;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 
@@ -22,10 +21,10 @@ final class CelestialPole {
     private static final double DAY_S = 86400;
 
     private final int firstDay;
-    private final double[] nodes;
+    private final int[] nodes;
     private final PoleSeries outside;
 
-    private CelestialPole(int firstDay, double[] nodes, PoleSeries outside) {
+    private CelestialPole(int firstDay, int[] nodes, PoleSeries outside) {
         this.firstDay = firstDay;
         this.nodes = nodes;
         this.outside = outside;
@@ -38,11 +37,8 @@ final class CelestialPole {
     static CelestialPole read(InputStream in, PoleSeries outside) throws IOException {
         DataInputStream data = new DataInputStream(in);
         int firstDay = data.readInt();
-        double[] nodes = new double[3 * data.readInt()];
-        IntBuffer units = ByteBuffer.wrap(data.readNBytes(nodes.length * Integer.BYTES)).asIntBuffer();
-        for (int i = 0; i < nodes.length; i++) {
-            nodes[i] = units.get(i) * UNIT_RAD;
-        }
+        int[] nodes = new int[3 * data.readInt()];
+        ByteBuffer.wrap(data.readNBytes(nodes.length * Integer.BYTES)).asIntBuffer().get(nodes);
         return new CelestialPole(firstDay, nodes, outside);
     }
 
@@ -55,8 +51,18 @@ final class CelestialPole {
             -u * (u - 1) * (u - 2) / 6, (u + 1) * (u - 1) * (u - 2) / 2,
             -(u + 1) * u * (u - 2) / 2, (u + 1) * u * (u - 1) / 6};
         boolean inTable = before >= 1 && 3 * (before + 2) + 2 < nodes.length;
-        return inTable ? pole(nodes, 3 * (before - 1), weights)
-                : pole(fromSeries(firstDay + before - 1), 0, weights);
+        double[] around = inTable ? fromTable(before - 1) : fromSeries(firstDay + before - 1);
+        double x = interpolated(around, 0, weights);
+        double y = interpolated(around, 1, weights);
+        return new Pole(x, y, interpolated(around, 2, weights) - x * y / 2);
+    }
+
+    private double[] fromTable(int first) {
+        double[] around = new double[12];
+        for (int i = 0; i < around.length; i++) {
+            around[i] = nodes[3 * first + i] * UNIT_RAD;
+        }
+        return around;
     }
 
     private double[] fromSeries(int first) {
@@ -64,15 +70,9 @@ final class CelestialPole {
                 .toArray();
     }
 
-    private static Pole pole(double[] days, int at, double[] weights) {
-        double x = interpolated(days, at, weights);
-        double y = interpolated(days, at + 1, weights);
-        return new Pole(x, y, interpolated(days, at + 2, weights) - x * y / 2);
-    }
-
-    private static double interpolated(double[] days, int at, double[] weights) {
-        return weights[0] * days[at] + weights[1] * days[at + 3] + weights[2] * days[at + 6]
-                + weights[3] * days[at + 9];
+    private static double interpolated(double[] days, int component, double[] weights) {
+        return weights[0] * days[component] + weights[1] * days[component + 3] + weights[2] * days[component + 6]
+                + weights[3] * days[component + 9];
     }
 
     /**

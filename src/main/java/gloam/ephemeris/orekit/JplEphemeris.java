@@ -54,12 +54,14 @@ final class JplEphemeris {
     }
 
     /**
-     * Reads a file to its end, in either order of bytes.
+     * Reads a file of which the whole is {@linkplain InputStream#available at hand}, in either order of bytes.
      *
      * @throws IOException also when the bytes are no such file or lack a body; the message says what is wrong
      */
     static JplEphemeris read(InputStream in) throws IOException {
-        return of(in.readAllBytes());
+        byte[] content = new byte[in.available()];
+        in.readNBytes(content, 0, content.length);
+        return of(content);
     }
 
     /** The same from the file's bytes. */
@@ -124,33 +126,49 @@ final class JplEphemeris {
 
     /** Place and motion of the Earth's centre from the solar system's barycentre. */
     State earth(double tdbS) {
-        return new State(
-                positionKm(Item.EARTH_MOON, tdbS).minus(positionKm(Item.MOON, tdbS).times(moonShare)),
-                velocityKmS(Item.EARTH_MOON, tdbS).minus(velocityKmS(Item.MOON, tdbS).times(moonShare)));
+        State both = state(Item.EARTH_MOON, tdbS);
+        State moon = state(Item.MOON, tdbS);
+        return new State(both.positionKm.plusTimes(-moonShare, moon.positionKm),
+                both.velocityKmS.plusTimes(-moonShare, moon.velocityKmS));
     }
 
     /** Place of the Moon's centre from the solar system's barycentre, in km. */
     Vector moonKm(double tdbS) {
-        return positionKm(Item.EARTH_MOON, tdbS).plus(positionKm(Item.MOON, tdbS).times(1 - moonShare));
+        return positionKm(Item.EARTH_MOON, tdbS).plusTimes(1 - moonShare, positionKm(Item.MOON, tdbS));
     }
 
-    /** Change of an item's place: k c(k) times the polynomials of the second kind. */
-    private Vector velocityKmS(Item item, double tdbS) {
+    /** An item's place and its change: the sums of its polynomials and of their slopes. */
+    private State state(Item item, double tdbS) {
         Place place = place(item, tdbS);
         double before = 0;
         double here = 1;
+        double slopeBefore = 0;
+        double slope = 0;
         double sumX = 0;
         double sumY = 0;
         double sumZ = 0;
-        for (int k = 1; k < place.size; k++) {
-            sumX += k * here * coefficients[place.at + k];
-            sumY += k * here * coefficients[place.at + place.size + k];
-            sumZ += k * here * coefficients[place.at + 2 * place.size + k];
-            double next = 2 * place.x * here - before;
+        double slopeX = 0;
+        double slopeY = 0;
+        double slopeZ = 0;
+        for (int k = 0; k < place.size; k++) {
+            double x = coefficients[place.at + k];
+            double y = coefficients[place.at + place.size + k];
+            double z = coefficients[place.at + 2 * place.size + k];
+            sumX += here * x;
+            sumY += here * y;
+            sumZ += here * z;
+            slopeX += slope * x;
+            slopeY += slope * y;
+            slopeZ += slope * z;
+            double next = k == 0 ? place.x : 2 * place.x * here - before;
+            double nextSlope = k == 0 ? 1 : 2 * here + 2 * place.x * slope - slopeBefore;
             before = here;
             here = next;
+            slopeBefore = slope;
+            slope = nextSlope;
         }
-        return new Vector(sumX, sumY, sumZ).times(place.rate);
+        return new State(new Vector(sumX, sumY, sumZ),
+                new Vector(slopeX * place.rate, slopeY * place.rate, slopeZ * place.rate));
     }
 
     private Place place(Item item, double tdbS) {

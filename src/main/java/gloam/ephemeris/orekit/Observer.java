@@ -55,14 +55,14 @@ record Observer(double tdbS, Vector positionKm, Vector velocityC, Vector sunKm, 
         Vector sunToSite = fromSun.times(1 / sunDistanceKm);
         double opening = Math.max(LEAST_OPENING, 1 + sunToBody.dot(sunToSite));
         Vector pull = sunToSite.times(direction.dot(sunToBody))
-                .minus(sunToBody.times(direction.dot(sunToSite)));
-        return direction.plus(pull.times(SUN_GRAVITY_KM / sunDistanceKm / opening)).unit();
+                .plusTimes(-direction.dot(sunToSite), sunToBody);
+        return direction.plusTimes(SUN_GRAVITY_KM / sunDistanceKm / opening, pull).unit();
     }
 
     /** Shifts a direction by the aberration of the site's motion, after the special theory of relativity. */
     Vector aberrated(Vector direction) {
         double inverseGamma = Math.sqrt(1 - velocityC.dot(velocityC));
         double along = direction.dot(velocityC);
-        return direction.times(inverseGamma).plus(velocityC.times(1 + along / (1 + inverseGamma))).unit();
+        return direction.times(inverseGamma).plusTimes(1 + along / (1 + inverseGamma), velocityC).unit();
     }
 }

@@ -4,6 +4,8 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.ephemeris.orekit.JplEphemeris.Item;
+import java.util.EnumMap;
+import java.util.Map;
 
 /** Light on its way from the bodies and stars to an observer. */
 final class Sightings {
@@ -13,6 +15,13 @@ final class Sightings {
     private static final double MAS_RAD = Math.toRadians(1 / 3.6e6);
     /** Light-time is found to this; the fastest planet moves 50 m in it. */
     private static final double LIGHT_TIME_TOLERANCE_S = 1e-3;
+    private static final Map<Body, Item> ITEMS = new EnumMap<>(Body.class);
+
+    static {
+        for (Body body : Body.values()) {
+            ITEMS.put(body, Item.valueOf(body.name()));
+        }
+    }
 
     private final JplEphemeris planets;
 
@@ -49,17 +58,16 @@ final class Sightings {
     private Sighting of(Body body, Observer observer) {
         double leftS = observer.tdbS() - usualLightTimeS(body);
         Vector way = barycentricKm(body, leftS).minus(observer.positionKm());
-        double lastS = Double.NaN;
-        while (!(Math.abs(leftS - lastS) < LIGHT_TIME_TOLERANCE_S)) {
-            lastS = leftS;
-            leftS = observer.tdbS() - way.length() / Observer.LIGHT_KM_S;
-            way = barycentricKm(body, leftS).minus(observer.positionKm());
-        }
         double distanceKm = way.length();
+        while (Math.abs(observer.tdbS() - distanceKm / Observer.LIGHT_KM_S - leftS) > LIGHT_TIME_TOLERANCE_S) {
+            leftS = observer.tdbS() - distanceKm / Observer.LIGHT_KM_S;
+            way = barycentricKm(body, leftS).minus(observer.positionKm());
+            distanceKm = way.length();
+        }
         Vector direction = way.times(1 / distanceKm);
         boolean bends = body != Body.SUN && body != Body.MOON;
-        Vector fromSunKm = way.plus(observer.positionKm()).minus(observer.sunKm());
-        Vector bent = bends ? observer.bent(direction, fromSunKm.unit()) : direction;
+        Vector bent = bends
+                ? observer.bent(direction, way.plus(observer.positionKm()).minus(observer.sunKm()).unit()) : direction;
         return new Sighting(observer.aberrated(bent), distanceKm, leftS);
     }
 
@@ -84,6 +92,6 @@ final class Sightings {
     }
 
     private Vector barycentricKm(Body body, double tdbS) {
-        return body == Body.MOON ? planets.moonKm(tdbS) : planets.positionKm(Item.valueOf(body.name()), tdbS);
+        return body == Body.MOON ? planets.moonKm(tdbS) : planets.positionKm(ITEMS.get(body), tdbS);
     }
 }

@@ -11,6 +11,11 @@ record Vector(double x, double y, double z) {
         return new Vector(x - other.x, y - other.y, z - other.z);
     }
 
+    /** The sum with a multiple of another. */
+    Vector plusTimes(double factor, Vector other) {
+        return new Vector(x + factor * other.x, y + factor * other.y, z + factor * other.z);
+    }
+
     Vector times(double factor) {
         return new Vector(x * factor, y * factor, z * factor);
     }

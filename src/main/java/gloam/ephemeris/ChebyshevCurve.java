@@ -4,6 +4,8 @@ import gloam.units.Interval;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -12,29 +14,28 @@ import java.util.function.DoubleUnaryOperator;
  * <p>A function that the Earth's rotation makes rise and fall once a day is met over a day to 1e-8 of its
  * range by 16 points, which spares hundreds of positions.
  */
-final class SmoothCurve implements DoubleUnaryOperator {
+final class ChebyshevCurve implements DoubleUnaryOperator {
 
     /** A day with one hour put in: up to here the points of a day do. */
     private static final double LONG_DAY_S = 25 * 3600;
+    /** Cosines of a whole turn in steps of half the angle between points, by the number of points. */
+    private static final Map<Integer, double[]> COSINES = new ConcurrentHashMap<>();
 
     private final double spanS;
     private final double[] coefficients;
 
     /** The curve over a span through the values at its {@link #instants}. */
-    SmoothCurve(Interval span, double[] values) {
+    ChebyshevCurve(Interval span, double[] values) {
         this.spanS = span.seconds();
         int count = values.length;
         this.coefficients = new double[count];
-        double[] cosines = new double[4 * count];
-        for (int quarter = 0; quarter < cosines.length; quarter++) {
-            cosines[quarter] = Math.cos(Math.PI * quarter / (2 * count));
-        }
+        double[] cosines = cosines(count);
         for (int k = 0; k < count; k++) {
             double sum = 0;
-            int quarter = k;
+            int half = k;
             for (int j = 0; j < count; j++) {
-                sum += values[j] * cosines[quarter];
-                quarter += quarter + 2 * k < cosines.length ? 2 * k : 2 * k - cosines.length;
+                sum += values[j] * cosines[half];
+                half += half + 2 * k < cosines.length ? 2 * k : 2 * k - cosines.length;
             }
             coefficients[k] = (k == 0 ? 1 : 2) * sum / count;
         }
@@ -46,12 +47,26 @@ final class SmoothCurve implements DoubleUnaryOperator {
      */
     static List<Instant> instants(Interval span, int pointsADay) {
         int count = (int) Math.ceil(pointsADay * Math.max(1, span.seconds() / LONG_DAY_S));
+        double[] cosines = cosines(count);
+        double spanNanos = span.seconds() * 1e9;
         List<Instant> instants = new ArrayList<>(count);
         for (int j = 0; j < count; j++) {
-            double share = (1 + Math.cos(Math.PI * (j + 0.5) / count)) / 2;
-            instants.add(span.start().plusNanos(Math.round(span.seconds() * share * 1e9)));
+            instants.add(span.start().plusNanos(Math.round(spanNanos * (1 + cosines[2 * j + 1]) / 2)));
         }
         return instants;
+    }
+
+    private static double[] cosines(int count) {
+        double[] known = COSINES.get(count);
+        if (known != null) {
+            return known;
+        }
+        double[] cosines = new double[4 * count];
+        for (int half = 0; half < cosines.length; half++) {
+            cosines[half] = Math.cos(Math.PI * half / (2 * count));
+        }
+        COSINES.put(count, cosines);
+        return cosines;
     }
 
     /** The value at a time in seconds from the start of the span. */
