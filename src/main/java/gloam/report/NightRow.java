@@ -28,20 +28,35 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
                        double moonlessDarkHours, Moon moon, double score, List<String> wishes, String reason) {
 
     static NightRow of(NightRank rank) {
-        return of(rank, List.of());
+        return row(rank, events(rank, new SiteClock(rank.night().site().zone())));
     }
 
     /** The same with the bodies' passages of the skyline among the events. */
     static NightRow of(NightRank rank, List<SkylinePassage> passages) {
         SiteClock clock = new SiteClock(rank.night().site().zone());
-        List<EventRow> events = new ArrayList<>();
-        rank.night().events().forEach(event -> events.add(EventRow.of(event, clock)));
+        List<EventRow> events = events(rank, clock);
         passages.forEach(passage -> events.add(new EventRow(clock.event(passage.at()), passage.label())));
         events.sort(Comparator.comparing(EventRow::at));
+        return row(rank, events);
+    }
+
+    private static List<EventRow> events(NightRank rank, SiteClock clock) {
+        List<EventRow> events = new ArrayList<>();
+        for (Event event : rank.night().events()) {
+            events.add(EventRow.of(event, clock));
+        }
+        return events;
+    }
+
+    private static NightRow row(NightRank rank, List<EventRow> events) {
+        List<String> served = new ArrayList<>();
+        for (Wish wish : rank.served()) {
+            served.add(wish.name());
+        }
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
                 Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
                 Rounding.decimals(rank.score(), 3),
-                rank.served().stream().map(Wish::name).toList(), rank.reason());
+                served, rank.reason());
     }
 
     /** Something that happens at a moment. */

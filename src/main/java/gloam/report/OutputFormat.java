@@ -10,23 +10,28 @@ import java.util.Locale;
 
 /** The formats in which a report can be had. */
 public enum OutputFormat {
-    TEXT("txt", new TextRenderer()),
-    JSON("json", new JsonRenderer()),
-    CSV("csv", new CsvRenderer()),
-    SVG("svg", new SvgRenderer()),
-    PNG("png", new PngRenderer()),
-    ICS("ics", new IcsRenderer()),
-    HTML("html", new HtmlRenderer());
+    TEXT("txt"), JSON("json"), CSV("csv"), SVG("svg"), PNG("png"), ICS("ics"), HTML("html");
 
     private static final String TEXTS = "text, json, svg, ics or html";
     private static final String ENDINGS = "end the name in .txt, .json, .svg, .png, .ics or .html";
 
     private final String ending;
-    private final FileRenderer renderer;
 
-    OutputFormat(String ending, FileRenderer renderer) {
+    OutputFormat(String ending) {
         this.ending = ending;
-        this.renderer = renderer;
+    }
+
+    /** Made anew each time, so that a format nobody asks for is not loaded. */
+    private FileRenderer renderer() {
+        return switch (this) {
+            case TEXT -> new TextRenderer();
+            case JSON -> new JsonRenderer();
+            case CSV -> new CsvRenderer();
+            case SVG -> new SvgRenderer();
+            case PNG -> new PngRenderer();
+            case ICS -> new IcsRenderer();
+            case HTML -> new HtmlRenderer();
+        };
     }
 
     /** The name as options write it. */
@@ -36,7 +41,7 @@ public enum OutputFormat {
 
     /** Whether it is text, which can go to standard output too. */
     public boolean text() {
-        return renderer instanceof Renderer;
+        return renderer() instanceof Renderer;
     }
 
     /**
@@ -45,8 +50,8 @@ public enum OutputFormat {
      * @throws BadInput when it cannot
      */
     public void check(Report report) {
-        if (!renderer.suits(report)) {
-            List<String> others = Arrays.stream(values()).filter(format -> format.renderer.suits(report))
+        if (!renderer().suits(report)) {
+            List<String> others = Arrays.stream(values()).filter(format -> format.renderer().suits(report))
                     .map(OutputFormat::label).toList();
             throw new BadInput("this report has no form in " + label() + "; ask for " + String.join(", ", others));
         }
@@ -54,6 +59,7 @@ public enum OutputFormat {
 
     /** Writes a report in this format, if it is text, for a terminal of so many columns. */
     public void render(Report report, int columns, Appendable out) throws IOException {
+        FileRenderer renderer = renderer();
         if (renderer instanceof TextRenderer text) {
             text.render(report, columns, out);
         } else {
@@ -63,7 +69,7 @@ public enum OutputFormat {
 
     /** Writes a report in this format as the bytes of a file. */
     public void write(Report report, OutputStream out) throws IOException {
-        renderer.write(report, out);
+        renderer().write(report, out);
     }
 
     /**

@@ -14,11 +14,13 @@ final class TextRenderer implements Renderer {
 
     /** The same for a terminal of so many columns. */
     void render(Report report, int columns, Appendable out) throws IOException {
+        StringBuilder text = new StringBuilder();
         for (String line : lines(report)) {
             for (String part : TextWidth.folded(PlainText.of(line), columns)) {
-                out.append(part).append('\n');
+                text.append(part).append('\n');
             }
         }
+        out.append(text);
     }
 
     private static List<String> lines(Report report) {

@@ -25,6 +25,14 @@ final class TextWidth {
      * one, and skin tones, count as Unicode Technical Standard 51 has them shown: one picture.
      */
     static int of(String text) {
+        int plain = 0;
+        while (plain < text.length() && text.charAt(plain) < FIRST_MARK) {
+            plain++;
+        }
+        return plain == text.length() ? plain : ofMarked(text);
+    }
+
+    private static int ofMarked(String text) {
         int width = 0;
         int last = 0;
         int before = 0;
@@ -75,6 +83,9 @@ final class TextWidth {
 
     /** A line of a table or a list as lines no wider than a terminal, broken at blanks where there are any. */
     static List<String> folded(String line, int width) {
+        if (of(line) <= width) {
+            return List.of(line);
+        }
         List<String> lines = new ArrayList<>();
         String rest = line;
         String hanging = " ".repeat(Math.min(width / 2, line.length() - line.stripLeading().length() + HANGING));
@@ -96,6 +107,9 @@ final class TextWidth {
 
     /** The text in lines no wider than that, broken at blanks; a longer word stands alone in its line. */
     static List<String> wrapped(String text, int width) {
+        if (of(text) <= width) {
+            return List.of(text);
+        }
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         int taken = 0;

@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +17,6 @@ final class Wording {
 
     private static final String MINUS = "\u2212";
     private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
-    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
     private static final List<String> COMPASS = List.of("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
             "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW");
 
@@ -71,7 +68,8 @@ final class Wording {
 
     /** A time to the second. */
     static String second(OffsetDateTime at) {
-        return SECOND.format(at.plusNanos(500_000_000));
+        OffsetDateTime nearest = at.plusNanos(500_000_000);
+        return clock(nearest) + ":" + twoPlaces(nearest.getSecond());
     }
 
     /** The date of a time to the second. */
@@ -86,13 +84,13 @@ final class Wording {
 
     /** A time to the nearest minute. */
     static String minute(OffsetDateTime at) {
-        return MINUTE.format(at.plusSeconds(30));
+        return clock(at.plusSeconds(30));
     }
 
     /** The first whole minute not before a time. */
     static String minuteAfter(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.MINUTES);
-        return MINUTE.format(whole.equals(at) ? whole : whole.plusMinutes(1));
+        return clock(whole.equals(at) ? whole : whole.plusMinutes(1));
     }
 
     /** A time of which the clocks of a zone show the minute, with its offset from UTC where they show that minute twice. */
@@ -103,7 +101,15 @@ final class Wording {
 
     /** The last whole minute not after a time. */
     static String minuteBefore(OffsetDateTime at) {
-        return MINUTE.format(at);
+        return clock(at);
+    }
+
+    private static String clock(OffsetDateTime at) {
+        return twoPlaces(at.getHour()) + ":" + twoPlaces(at.getMinute());
+    }
+
+    private static String twoPlaces(int number) {
+        return number < 10 ? "0" + number : String.valueOf(number);
     }
 
     /** A direction in degrees to 0.1°, from 0.0 to 359.9. */

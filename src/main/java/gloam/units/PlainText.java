@@ -6,6 +6,7 @@ package gloam.units;
 public final class PlainText {
 
     private static final int REPLACEMENT = '\uFFFD';
+    private static final int DELETE = 0x7F;
 
     private PlainText() {
     }
@@ -15,6 +16,9 @@ public final class PlainText {
      * mark that turns the direction of what follows (Unicode Standard Annex 9, 2.1 to 2.5).
      */
     public static String of(String text) {
+        if (harmless(text)) {
+            return text;
+        }
         StringBuilder plain = new StringBuilder(text.length());
         for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
             int codePoint = text.codePointAt(i);
@@ -23,8 +27,19 @@ public final class PlainText {
         return plain.toString();
     }
 
+    private static boolean harmless(String text) {
+        int i = 0;
+        while (i < text.length() && harmless(text.codePointAt(i))) {
+            i += Character.charCount(text.codePointAt(i));
+        }
+        return i == text.length();
+    }
+
     /** Whether a character only shows itself. */
     public static boolean harmless(int codePoint) {
+        if (codePoint >= ' ' && codePoint < DELETE) {
+            return true;
+        }
         return switch (Character.getType(codePoint)) {
             case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE -> false;
             default -> !turns(codePoint);
