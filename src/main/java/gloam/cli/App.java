@@ -70,12 +70,12 @@ public final class App {
     }
 
     /**
-     * The program, of its commands only the one named first, if any: reading the annotations of all of them
-     * takes longer than starting Java.
+     * The program, of its commands only the one named first, if any: declaring all of them takes longer than
+     * starting Java.
      */
     static CommandLine commandLine(Session session, String... args) {
-        CommandLine gloam = new CommandLine(new GloamCommand());
         List<String> named = args.length > 0 && COMMANDS.contains(args[0]) ? List.of(args[0]) : COMMANDS;
+        CommandLine gloam = new GloamCommand().commandLine();
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         Converters.register(gloam);
         OptionSections.shorten(gloam);
@@ -85,19 +85,19 @@ public final class App {
                 .setExecutionExceptionHandler(new Refusal());
     }
 
-    private static Object command(String name, Session session) {
+    private static CommandLine command(String name, Session session) {
         return switch (name) {
-            case "init" -> new InitCommand(session);
-            case "nights" -> new NightsCommand(session);
-            case "sky" -> new SkyCommand(session);
-            case "expose" -> new ExposeCommand(session);
-            case "trail" -> new TrailCommand(session);
-            case "proof" -> new ProofCommand(session);
-            case "plan" -> new PlanCommand(session);
+            case "init" -> new InitCommand(session).commandLine();
+            case "nights" -> new NightsCommand(session).commandLine();
+            case "sky" -> new SkyCommand(session).commandLine();
+            case "expose" -> new ExposeCommand(session).commandLine();
+            case "trail" -> new TrailCommand(session).commandLine();
+            case "proof" -> new ProofCommand(session).commandLine();
+            case "plan" -> new PlanCommand(session).commandLine();
             case "journal" -> JournalCommand.with(session);
-            case "check" -> new CheckCommand(session);
-            case "help" -> new HelpCommand(session);
-            case "completion" -> new CompletionCommand(session);
+            case "check" -> new CheckCommand(session).commandLine();
+            case "help" -> new HelpCommand(session).commandLine();
+            case "completion" -> new CompletionCommand(session).commandLine();
             default -> throw new IllegalArgumentException("no command is named " + name);
         };
     }

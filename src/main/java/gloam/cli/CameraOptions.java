@@ -9,16 +9,14 @@ import gloam.gear.Vignetting;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import picocli.CommandLine.Option;
 
 /** The camera: the trip's, with whatever is given changed. */
-final class CameraOptions {
+final class CameraOptions extends OptionGroup {
 
     private static final double FOCAL_LENGTH_MM = 150;
     private static final double TRANSMITTANCE = 0.9;
@@ -26,97 +24,89 @@ final class CameraOptions {
     private static final List<Double> F_NUMBERS =
             DoubleStream.of(5.6, 8, 11, 16, 22, 32, 45, 64, 90).map(FNumbers::exact).boxed().toList();
 
-    @Option(names = "--f-number", paramLabel = "N", split = ",", converter = Converters.FNumber.class,
-            description = "F-number, or several with commas between (default: the trip's, else 5.6 to 90).")
-    private List<Double> fNumbers = new ArrayList<>();
+    private final Option<List<Double>> fNumbers = repeated("--f-number", "N", Double.class,
+            "F-number, or several with commas between (default: the trip's, else 5.6 to 90).")
+            .readBy(new Converters.FNumber()).withCommas();
 
-    @Option(names = "--focal-length", paramLabel = "MM",
-            description = "Focal length in mm (default: the trip's, else " + FOCAL_LENGTH_MM + ").")
-    private Optional<Quantity> focalLengthMm;
+    private final Option<Quantity> focalLengthMm = option("--focal-length", "MM", Quantity.class,
+            "Focal length in mm (default: the trip's, else " + FOCAL_LENGTH_MM + ").");
 
-    @Option(names = "--frame", paramLabel = "WxH",
-            description = "Width and height of the frame in mm (default: the trip's).")
-    private Optional<Frame> frame;
+    private final Option<Frame> frame = option("--frame", "WxH", Frame.class,
+            "Width and height of the frame in mm (default: the trip's).");
 
-    @Option(names = "--focus", paramLabel = "M",
-            description = "Focus distance in metres (default: the trip's, else infinity).")
-    private Optional<Quantity> focusM;
+    private final Option<Quantity> focusM = option("--focus", "M", Quantity.class,
+            "Focus distance in metres (default: the trip's, else infinity).");
 
-    @Option(names = "--transmittance", paramLabel = "SHARE",
-            description = "Share of light the glass passes, 0.2 to 1 (default: the trip's, else " + TRANSMITTANCE + ").")
-    private Optional<Double> transmittance;
+    private final Option<Double> transmittance = option("--transmittance", "SHARE", Double.class,
+            "Share of light the glass passes, 0.2 to 1 (default: the trip's, else " + TRANSMITTANCE + ").");
 
-    @Option(names = "--t-stop", paramLabel = "N/T", converter = Converters.TStop.class,
-            description = "Instead of --transmittance: an f-number and the T-number there, such as 11/12.3.")
-    private Optional<Double> tStopTransmittance;
+    private final Option<Double> tStopTransmittance = option("--t-stop", "N/T", Double.class,
+            "Instead of --transmittance: an f-number and the T-number there, such as 11/12.3.")
+            .readBy(new Converters.TStop());
 
-    @Option(names = "--corner-stops", paramLabel = "STOPS",
-            description = "Light lost to the lens's mount in the frame's corner at the widest f-number, beyond the "
-            + "projection's fall-off, 0 to 4; gone two stops below (default: the trip's, else 0).")
-    private Optional<Quantity> cornerStops;
+    private final Option<Quantity> cornerStops = option("--corner-stops", "STOPS", Quantity.class,
+            "Light lost to the lens's mount in the frame's corner at the widest f-number, beyond the "
+            + "projection's fall-off, 0 to 4; gone two stops below (default: the trip's, else 0).");
 
-    @Option(names = "--spot", paramLabel = "UM",
-            description = "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").")
-    private Optional<Quantity> spotUm;
+    private final Option<Quantity> spotUm = option("--spot", "UM", Quantity.class,
+            "Width of a star's spot by lens and film in µm (default: the trip's, else " + SPOT_UM + ").");
 
-    @Option(names = "--projection", paramLabel = "NAME", completionCandidates = Candidates.Projections.class,
-            description = "How the lens maps angles: rectilinear, equidistant "
-            + "or equisolid (default: the trip's, else rectilinear).")
-    private Optional<Projection> projection;
+    private final Option<Projection> projection = option("--projection", "NAME", Projection.class,
+            "How the lens maps angles: rectilinear, equidistant "
+            + "or equisolid (default: the trip's, else rectilinear).").completedBy(new Candidates.Projections());
 
-    @Option(names = "--filter", paramLabel = "STOPS",
-            description = "Light taken by a filter in stops (default: the trip's, else 0).")
-    private Optional<Quantity> filterStops;
+    private final Option<Quantity> filterStops = option("--filter", "STOPS", Quantity.class,
+            "Light taken by a filter in stops (default: the trip's, else 0).");
 
     /** The lens, its f-numbers those asked for. */
     Lens lens(Optional<Camera> trips) {
         Lens base = trips.map(Camera::lens).orElse(new Lens(FOCAL_LENGTH_MM, F_NUMBERS, TRANSMITTANCE,
                 Double.POSITIVE_INFINITY, SPOT_UM, 0, Projection.RECTILINEAR, Vignetting.NONE));
         return new Lens(
-                focalLengthMm.map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
+                focalLengthMm.value().map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
                         .orElse(base.focalLengthMm()),
-                fNumbers.isEmpty() ? base.fNumbers() : fNumbers,
+                fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get(),
                 transmittance(base),
-                focusM.map(m -> FromOption.checked("--focus", Lens.FOCUS, m)).orElse(base.focusM()),
-                spotUm.map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
-                filterStops.map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
+                focusM.value().map(m -> FromOption.checked("--focus", Lens.FOCUS, m)).orElse(base.focusM()),
+                spotUm.value().map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
+                filterStops.value().map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),
-                projection.orElse(base.projection()), vignetting(base, trips));
+                projection.value().orElse(base.projection()), vignetting(base, trips));
     }
 
     private double transmittance(Lens base) {
-        if (transmittance.isPresent() && tStopTransmittance.isPresent()) {
+        if (transmittance.given() && tStopTransmittance.given()) {
             throw new BadInput("--transmittance SHARE and --t-stop N/T say the same; give one of the two");
         }
-        return transmittance.map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
-                .or(() -> tStopTransmittance).orElse(base.transmittance());
+        return transmittance.value().map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
+                .or(() -> tStopTransmittance.value()).orElse(base.transmittance());
     }
 
     private Vignetting vignetting(Lens base, Optional<Camera> trips) {
-        if (cornerStops.isEmpty()) {
+        if (!cornerStops.given()) {
             return base.vignetting();
         }
         Frame whole = frame(trips).orElseThrow(() ->
                 new BadInput("--corner-stops needs the frame; add --frame WxH or --trip FILE"));
-        List<Double> all = trips.isPresent() || fNumbers.isEmpty() ? base.fNumbers() : fNumbers;
-        return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
+        List<Double> all = trips.isPresent() || fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get();
+        return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.value().get()),
                 whole.halfDiagonalMm(), Collections.min(all));
     }
 
     /** Whether anything of a camera is said. */
     boolean given() {
-        return !fNumbers.isEmpty() || Stream.of(focalLengthMm, frame, focusM, transmittance, tStopTransmittance, cornerStops,
-                spotUm, projection, filterStops).anyMatch(Optional::isPresent);
+        return Stream.of(fNumbers, focalLengthMm, frame, focusM, transmittance, tStopTransmittance, cornerStops, spotUm,
+                projection, filterStops).anyMatch(Option::given);
     }
 
     /** The frame, if it is said. */
     Optional<Frame> frame(Optional<Camera> trips) {
-        return frame.or(() -> trips.map(Camera::frame));
+        return frame.value().or(() -> trips.map(Camera::frame));
     }
 
     /** The camera whose frame is looked at. */
     Camera camera(Optional<Camera> trips) {
-        if (trips.isEmpty() && (focalLengthMm.isEmpty() || frame.isEmpty())) {
+        if (trips.isEmpty() && (!focalLengthMm.given() || !frame.given())) {
             throw new BadInput("the camera is not said; give --trip FILE, or --focal-length MM and --frame WxH");
         }
         return new Camera(trips.map(Camera::name).orElse("camera"), lens(trips),

@@ -6,18 +6,19 @@ import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.report.OutputFormat;
 import gloam.store.FilmFile;
-import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 
-/** Words that a shell offers to complete the value of an option; each list is made anew when picocli asks for it. */
-abstract class Candidates extends ArrayList<String> {
+/** Words that a shell offers to complete the value of an option, gathered only when they are asked for. */
+abstract class Candidates implements Iterable<String> {
 
-    private static final long serialVersionUID = 1L;
+    abstract List<String> all();
 
-    private Candidates(List<String> words) {
-        super(words);
+    @Override
+    public final Iterator<String> iterator() {
+        return all().iterator();
     }
 
     /** The words by which options name constants: lower case with hyphens. */
@@ -29,60 +30,54 @@ abstract class Candidates extends ArrayList<String> {
     /** The built-in films. */
     static final class Films extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Films() {
-            super(FilmFile.names());
+        @Override
+        List<String> all() {
+            return FilmFile.names();
         }
     }
 
     /** Formats of standard output. */
     static final class Formats extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Formats() {
-            super(Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label).toList());
+        @Override
+        List<String> all() {
+            return Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label).toList();
         }
     }
 
     /** Projections of lenses. */
     static final class Projections extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Projections() {
-            super(words(Projection.values()));
+        @Override
+        List<String> all() {
+            return words(Projection.values());
         }
     }
 
     /** Words for a tone. */
     static final class Tones extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Tones() {
-            super(words(ToneWord.values()));
+        @Override
+        List<String> all() {
+            return words(ToneWord.values());
         }
     }
 
     /** What spoils a sheet. */
     static final class Spoilers extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Spoilers() {
-            super(words(Spoiler.values()));
+        @Override
+        List<String> all() {
+            return words(Spoiler.values());
         }
     }
 
     /** Moon and planets. */
     static final class Bodies extends Candidates {
 
-        private static final long serialVersionUID = 1L;
-
-        Bodies() {
-            super(Arrays.stream(Body.values()).filter(body -> body != Body.SUN).map(Body::label).toList());
+        @Override
+        List<String> all() {
+            return Arrays.stream(Body.values()).filter(body -> body != Body.SUN).map(Body::label).toList();
         }
     }
 }

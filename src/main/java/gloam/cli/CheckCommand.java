@@ -4,19 +4,16 @@ import gloam.report.CheckReport;
 import gloam.report.Report;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Says how a trip file was understood. */
-@Command(name = "check", description = "Tell how a trip file is understood and which defaults it uses.",
-        footer = "gloam check --trip demo-data/trip.yaml")
 final class CheckCommand extends ReportingCommand {
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
     CheckCommand(Session session) {
-        super(session);
+        super(session, "check",
+                "Tell how a trip file is understood and which defaults it uses.",
+                "gloam check --trip demo-data/trip.yaml");
     }
 
     @Override

@@ -1,28 +1,22 @@
 package gloam.cli;
 
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Prints what makes a shell complete commands, options and their values. */
-@Command(name = "completion", description = "Print the script that makes bash or zsh complete commands and options.",
-        mixinStandardHelpOptions = true, versionProvider = Version.class, synopsisHeading = "Usage: ",
-        descriptionHeading = "%n", footerHeading = "%nExample, for a line of ~/.bashrc:%n",
-        footer = "source <(gloam completion)")
-final class CompletionCommand implements Runnable {
-
-    @Spec
-    private CommandSpec spec;
+final class CompletionCommand extends Command {
 
     private final Session session;
 
     CompletionCommand(Session session) {
+        super("completion", "Print the script that makes bash or zsh complete commands and options.",
+                "source <(gloam completion)");
+        declare(spec -> spec.usageMessage().footerHeading("%nExample, for a line of ~/.bashrc:%n"));
         this.session = session;
     }
 
     @Override
-    public void run() {
-        spec.commandLine().getOut().print(AutoComplete.bash("gloam", App.commandLine(session)));
+    public Integer call() {
+        out().print(AutoComplete.bash("gloam", App.commandLine(session)));
+        return App.DONE;
     }
 }

@@ -16,15 +16,12 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.DateTimeParseException;
-import java.time.format.ResolverStyle;
-import java.time.temporal.ChronoField;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 
@@ -32,8 +29,7 @@ import picocli.CommandLine.ITypeConverter;
 final class Converters {
 
     /** Years of four digits only, so that no date is beyond what clocks can reckon. */
-    private static final DateTimeFormatter DATE = new DateTimeFormatterBuilder().appendValue(ChronoField.YEAR, 4)
-            .appendPattern("-MM-dd").toFormatter(Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+    private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)");
 
     private Converters() {
     }
@@ -78,11 +74,20 @@ final class Converters {
 
     /** A date such as 2027-02-06. */
     static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text, DATE);
-        } catch (DateTimeParseException strange) {
-            throw new BadInput("expected a date such as 2027-02-06, found \"" + text + "\"");
+        Matcher date = DATE.matcher(text);
+        if (!date.matches()) {
+            throw noDate(text);
         }
+        try {
+            return LocalDate.of(Integer.parseInt(date.group(1)), Integer.parseInt(date.group(2)),
+                    Integer.parseInt(date.group(3)));
+        } catch (DateTimeException noSuchDay) {
+            throw noDate(text);
+        }
+    }
+
+    private static BadInput noDate(String text) {
+        return new BadInput("expected a date such as 2027-02-06, found \"" + text + "\"");
     }
 
     /** A zone such as Europe/Madrid or +01:00. */

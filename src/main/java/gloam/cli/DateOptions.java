@@ -5,32 +5,31 @@ import gloam.units.BadInput;
 import gloam.units.Range;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Option;
 
 /** Which nights: from one evening to another. */
-final class DateOptions {
+final class DateOptions extends OptionGroup {
 
     private static final Range NIGHTS = new Range("number of nights", 1, 3660, "");
 
-    @Option(names = "--from", paramLabel = "DATE",
-            description = "Evening of the first night (default: the trip's first).")
-    private Optional<LocalDate> from;
+    private final Option<LocalDate> from = option("--from", "DATE", LocalDate.class,
+            "Evening of the first night (default: the trip's first).");
 
-    @Option(names = "--to", paramLabel = "DATE", description = "Evening of the last night (default: the trip's last).")
-    private Optional<LocalDate> to;
+    private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class,
+            "Evening of the last night (default: the trip's last).");
 
     /** Whether an evening was given. */
     boolean given() {
-        return from.isPresent() || to.isPresent();
+        return from.given() || to.given();
     }
 
     /** The evenings, at least one, in order. */
     List<LocalDate> dates(Optional<Trip> trip) {
-        LocalDate first = from.or(() -> trip.map(Trip::firstNight)).orElseThrow(() ->
+        LocalDate first = from.value().or(() -> trip.map(Trip::firstNight)).orElseThrow(() ->
                 new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
-        return between(first, to.or(() -> trip.map(Trip::lastNight)).orElse(first));
+        return between(first, to.value().or(() -> trip.map(Trip::lastNight)).orElse(first));
     }
 
     /** The evenings from one to another. */
@@ -40,6 +39,10 @@ final class DateOptions {
                     + "(--to)");
         }
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
-        return first.datesUntil(last.plusDays(1)).toList();
+        List<LocalDate> dates = new ArrayList<>();
+        for (LocalDate date = first; !date.isAfter(last); date = date.plusDays(1)) {
+            dates.add(date);
+        }
+        return dates;
     }
 }

@@ -12,62 +12,47 @@ import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Sets all f-numbers side by side for one situation. */
-@Command(name = "expose", description = "Tell aperture and time for one situation, all f-numbers side by side.",
-        footer = "gloam expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s"
-                + " --film instant-mono-640")
 final class ExposeCommand extends ReportingCommand {
 
-    @Mixin
-    private KnownSkyOptions sky;
+    private final KnownSkyOptions sky = group(new KnownSkyOptions());
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Mixin
-    private FittedFilm fitted;
+    private final FittedFilm fitted = group(new FittedFilm());
 
-    @Mixin
-    private CameraOptions camera;
+    private final CameraOptions camera = group(new CameraOptions());
 
-    @Option(names = "--tone", paramLabel = "STOPS",
-            description = "Tone wanted, in stops from the film's mid-tone (default: 0).")
-    private Optional<Quantity> toneStops;
+    private final Option<Quantity> toneStops = option("--tone", "STOPS", Quantity.class,
+            "Tone wanted, in stops from the film's mid-tone (default: 0).");
 
-    @Option(names = "--lasts", paramLabel = "DURATION",
-            description = "How long it is open, such as 1h50m; tells the tone, not the time.")
-    private Optional<Duration> lasts;
+    private final Option<Duration> lasts = option("--lasts", "DURATION", Duration.class,
+            "How long it is open, such as 1h50m; tells the tone, not the time.");
 
-    @Option(names = "--sheets", paramLabel = "N",
-            description = "Sheets to spend on the picture; tells how to bracket (default: 1).")
-    private Optional<Integer> sheets;
+    private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
+            "Sheets to spend on the picture; tells how to bracket (default: 1).");
 
-    @Option(names = "--open", paramLabel = "OPENING",
-            description = "An earlier one on the same sheet, such as 2027-02-08T20:10/40m. Repeatable.")
-    private List<TimedOpening> openings = new ArrayList<>();
+    private final Option<List<TimedOpening>> openings = repeated("--open", "OPENING", TimedOpening.class,
+            "An earlier one on the same sheet, such as 2027-02-08T20:10/40m. Repeatable.");
 
-    @Option(names = "--ground", paramLabel = "SHARE",
-            description = "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 80 %%.")
-    private Optional<Quantity> ground;
+    private final Option<Quantity> ground = option("--ground", "SHARE", Quantity.class,
+            "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 80 %%.");
 
-    @Option(names = "--least-difference", paramLabel = "DENSITY",
-            description = "By how much density a trail has to stand out (default: "
-                    + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").")
-    private Optional<Quantity> leastDifference;
+    private final Option<Quantity> leastDifference = option("--least-difference", "DENSITY", Quantity.class,
+            "By how much density a trail has to stand out (default: "
+            + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").");
 
     ExposeCommand(Session session) {
-        super(session);
+        super(session, "expose",
+                "Tell aperture and time for one situation, all f-numbers side by side.",
+                "gloam expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s"
+                + " --film instant-mono-640");
     }
 
     @Override
@@ -77,31 +62,31 @@ final class ExposeCommand extends ReportingCommand {
         ExposureQuestion question = new ExposureQuestion(
                 fitted.film(film.required(trip.map(Trip::film)), this::note),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
-                ground.map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
+                ground.value().map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
-                leastDifference.map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
+                leastDifference.value().map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
                         density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
         return new ExposureSurvey(session::ephemeris, question).report(session.now());
     }
 
     private List<Interval> earlier(KnownSky known) {
-        if (!openings.isEmpty() && !(known instanceof KnownSky.Computed)) {
+        if (!openings.get().isEmpty() && !(known instanceof KnownSky.Computed)) {
             throw new BadInput("--open needs a sky computed as it changes; add a site and --from");
         }
-        return known instanceof KnownSky.Computed computed ? openings.stream().map(opening ->
+        return known instanceof KnownSky.Computed computed ? openings.get().stream().map(opening ->
                 FromOption.of("--open", () -> opening.in(computed.site().zone()))).toList() : List.of();
     }
 
     private ExposureQuestion.Unknown unknown() {
-        if (lasts.isPresent() && (toneStops.isPresent() || sheets.isPresent())) {
+        if (lasts.given() && (toneStops.given() || sheets.given())) {
             throw new BadInput("give --tone STOPS (and --sheets N) to learn the time or --lasts DURATION to learn the "
                     + "tone, not both");
         }
-        if (sheets.isPresent() && !openings.isEmpty()) {
+        if (sheets.given() && !openings.get().isEmpty()) {
             throw new BadInput("--sheets cannot go with --open: other sheets have not been open before; leave out one of the two");
         }
-        double tone = toneStops.map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
-        return lasts.<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
-                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(tone, sheets.orElse(1))));
+        double tone = toneStops.value().map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
+        return lasts.value().<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
+                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(tone, sheets.value().orElse(1))));
     }
 }

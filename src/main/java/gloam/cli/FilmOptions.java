@@ -7,31 +7,27 @@ import gloam.store.FilmFile;
 import gloam.units.BadInput;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Option;
 
 /** The film: a named one or the trip's, with speed and reciprocity law changed if they are given. */
-final class FilmOptions {
+final class FilmOptions extends OptionGroup {
 
-    @Option(names = "--film", paramLabel = "NAME|FILE", completionCandidates = Candidates.Films.class,
-            description = "A built-in film or a film's file (default: the trip's).")
-    private Optional<String> name;
+    private final Option<String> name = option("--film", "NAME|FILE", String.class,
+            "A built-in film or a film's file (default: the trip's).").completedBy(new Candidates.Films());
 
-    @Option(names = "--iso", paramLabel = "N", description = "ISO speed (default: the film's).")
-    private Optional<Double> iso;
+    private final Option<Double> iso = option("--iso", "N", Double.class, "ISO speed (default: the film's).");
 
-    @Option(names = "--reciprocity", paramLabel = "LAW",
-            description = "Reciprocity law: none, power:P[,FROM_S] or table:FILE (default: the film's, else none).")
-    private Optional<String> reciprocity;
+    private final Option<String> reciprocity = option("--reciprocity", "LAW", String.class,
+            "Reciprocity law: none, power:P[,FROM_S] or table:FILE (default: the film's, else none).");
 
     /** Whether a film is named. */
     boolean named() {
-        return name.isPresent();
+        return name.given();
     }
 
     /** The film, if enough is said. */
     Optional<FilmStock> film(Optional<FilmStock> trips) {
-        Optional<FilmStock> base = name.map(film -> FromOption.of("--film", () -> FilmFile.film(film))).or(() -> trips)
-                .or(() -> iso.map(FilmOptions::plain));
+        Optional<FilmStock> base = name.value().map(film -> FromOption.of("--film", () -> FilmFile.film(film))).or(() -> trips)
+                .or(() -> iso.value().map(FilmOptions::plain));
         return base.map(this::changed);
     }
 
@@ -48,12 +44,12 @@ final class FilmOptions {
     }
 
     private FilmStock changed(FilmStock film) {
-        List<FilmStock.Layer> layers = reciprocity
+        List<FilmStock.Layer> layers = reciprocity.value()
                 .map(text -> FromOption.of("--reciprocity", () -> FilmFile.reciprocity(text)))
                 .map(law -> film.layers().stream().map(layer -> new FilmStock.Layer(layer.name(), law)).toList())
                 .orElse(film.layers());
         return new FilmStock(film.name(),
-                iso.map(speed -> FromOption.checked("--iso", FilmStock.ISO, speed)).orElse(film.iso()), film.kind(),
+                iso.value().map(speed -> FromOption.checked("--iso", FilmStock.ISO, speed)).orElse(film.iso()), film.kind(),
                 layers, film.tone(), film.speedOffsetStops(), film.source());
     }
 }

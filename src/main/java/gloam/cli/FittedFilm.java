@@ -9,14 +9,12 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import picocli.CommandLine.Option;
 
 /** Puts the film as the journal knows it in place of the published one, where a journal is given. */
-final class FittedFilm {
+final class FittedFilm extends OptionGroup {
 
-    @Option(names = "--journal", paramLabel = "FILE",
-            description = "Reckon with the film as fitted to the sheets of that journal.")
-    private Optional<Path> file;
+    private final Option<Path> file = option("--journal", "FILE", Path.class,
+            "Reckon with the film as fitted to the sheets of that journal.");
 
     /** A film fitted; what was done goes to the notes. */
     FilmStock film(FilmStock published, Consumer<String> notes) {
@@ -29,7 +27,7 @@ final class FittedFilm {
     }
 
     private Optional<Journal> journal(Consumer<String> notes) {
-        return file.map(path -> FromOption.of("--journal", () -> JournalFile.read(path))).map(journal -> {
+        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path))).map(journal -> {
             journal.damages().forEach(notes);
             return journal;
         });

@@ -4,59 +4,49 @@ import gloam.store.Nearest;
 import gloam.units.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Explains a command with all its options. */
-@Command(name = "help", description = "Explain a command with all its options.", mixinStandardHelpOptions = true,
-        versionProvider = Version.class, synopsisHeading = "Usage: ", descriptionHeading = "%n",
-        parameterListHeading = "%n", footerHeading = "%nExamples:%n",
-        footer = {"gloam help journal add", "gloam help plan --man | man -l -"})
-final class HelpCommand implements Runnable {
+final class HelpCommand extends Command {
 
-    @Parameters(paramLabel = "COMMAND", arity = "0..2", description = "The command, such as plan or journal add.")
-    private List<String> words = new ArrayList<>();
+    private final Cell<List<String>> words = new Cell<>();
 
-    @Option(names = "--man", description = "As a page for man.")
-    private boolean man;
+    private final Option<Boolean> man = flag("--man", "As a page for man.");
 
-    @Option(names = "--into", paramLabel = "FOLDER",
-            description = "With --man: the pages of the command and all below it, a file each, in that folder.")
-    private Optional<Path> folder;
-
-    @Spec
-    private CommandSpec spec;
+    private final Option<Path> folder = option("--into", "FOLDER", Path.class,
+            "With --man: the pages of the command and all below it, a file each, in that folder.");
 
     private final Session session;
 
     HelpCommand(Session session) {
+        super("help", "Explain a command with all its options.",
+                "gloam help journal add", "gloam help plan --man | man -l -");
+        declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("COMMAND").arity("0..2")
+                .type(List.class).auxiliaryTypes(String.class).getter(words).setter(words)
+                .description("The command, such as plan or journal add.").build()));
         this.session = session;
     }
 
     @Override
-    public void run() {
-        if (folder.isPresent() && !man) {
+    public Integer call() {
+        if (folder.given() && !man.given()) {
             throw new BadInput("--into tells where pages go; add --man");
         }
         CommandLine command = App.commandLine(session);
-        for (String word : words) {
+        for (String word : words.value().orElse(List.of())) {
             command = below(command, word);
         }
-        if (folder.isPresent()) {
+        if (folder.given()) {
             write(command, folder.get());
-        } else if (man) {
-            spec.commandLine().getOut().print(new ManPage(command.getCommandSpec()).text());
+        } else if (man.given()) {
+            out().print(new ManPage(command.getCommandSpec()).text());
         } else {
             OptionSections.explain(command);
-            command.usage(spec.commandLine().getOut());
+            command.usage(out());
         }
+        return App.DONE;
     }
 
     private static void write(CommandLine command, Path folder) {

@@ -28,23 +28,12 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** Writes a trip file to begin with. */
-@Command(name = "init", description = "Write a commented trip file for a place and a camera; asks, on a terminal, for what "
-        + "is not given.", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false,
-        abbreviateSynopsis = true, synopsisHeading = "Usage: ", descriptionHeading = "%n", parameterListHeading = "%n",
-        footerHeading = "%nExample:%n", footer = "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
-                + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16")
-final class InitCommand implements Callable<Integer> {
+final class InitCommand extends Command {
 
     /** A box of one's own making: an example, said to be one in the file. */
     private static final Camera EXAMPLE = new Camera("My camera", new Lens(120,
@@ -54,44 +43,38 @@ final class InitCommand implements Callable<Integer> {
     private static final int DAYS_AROUND_NEW_MOON = 3;
     private static final Duration MONTH = Duration.ofDays(30);
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", defaultValue = "trip.yaml",
-            description = "The trip file (default: ${DEFAULT-VALUE}).")
-    private Path file;
+    private final Cell<Path> file = new Cell<>();
 
-    @Mixin
-    private PlaceOptions place;
+    private final PlaceOptions place = group(new PlaceOptions());
 
-    @Option(names = "--name", paramLabel = "NAME", defaultValue = "First site",
-            description = "What to call the place (default: ${DEFAULT-VALUE}).")
-    private String name;
+    private final Option<String> name = option("--name", "NAME", String.class,
+            "What to call the place (default: ${DEFAULT-VALUE}).").byDefault("First site");
 
-    @Option(names = "--from", paramLabel = "DATE",
-            description = "Evening of the first night (default: of the week about the next new Moon).")
-    private Optional<LocalDate> from;
+    private final Option<LocalDate> from = option("--from", "DATE", LocalDate.class,
+            "Evening of the first night (default: of the week about the next new Moon).");
 
-    @Option(names = "--to", paramLabel = "DATE", description = "Evening of the last night.")
-    private Optional<LocalDate> to;
+    private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class, "Evening of the last night.");
 
-    @Option(names = "--film", paramLabel = "NAME", completionCandidates = Candidates.Films.class,
-            description = "A built-in film (default: " + FILM + ").")
-    private Optional<String> film;
+    private final Option<String> film = option("--film", "NAME", String.class,
+            "A built-in film (default: " + FILM + ").").completedBy(new Candidates.Films());
 
-    @Option(names = "--sheets", paramLabel = "N", defaultValue = "8",
-            description = "Sheets to take along (default: ${DEFAULT-VALUE}).")
-    private int sheets;
+    private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
+            "Sheets to take along (default: ${DEFAULT-VALUE}).").byDefault("8");
 
-    @Option(names = "--overwrite", description = "Write over a file that is there.")
-    private boolean overwrite;
+    private final Option<Boolean> overwrite = flag("--overwrite", "Write over a file that is there.");
 
-    @Mixin
-    private CameraOptions camera;
-
-    @Spec
-    private CommandSpec spec;
+    private final CameraOptions camera = group(new CameraOptions());
 
     private final Session session;
 
     InitCommand(Session session) {
+        super("init",
+                "Write a commented trip file for a place and a camera; asks, on a terminal, for what is not given.",
+                "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
+                        + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16");
+        declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FILE").arity("0..1")
+                .type(Path.class).defaultValue("trip.yaml").getter(file).setter(file)
+                .description("The trip file (default: ${DEFAULT-VALUE}).").build()));
         this.session = session;
     }
 
@@ -102,31 +85,35 @@ final class InitCommand implements Callable<Integer> {
             ask(System.console());
         }
         place.refuseMissing("add ", false);
-        OutputFile.write(file, draft().text().getBytes(StandardCharsets.UTF_8), overwrite);
-        tellNext(spec.commandLine().getOut());
+        OutputFile.write(file(), draft().text().getBytes(StandardCharsets.UTF_8), overwrite.given());
+        tellNext(out());
         return App.DONE;
     }
 
+    private Path file() {
+        return file.value().orElseThrow();
+    }
+
     private void refuseToOverwrite() {
-        if (Files.exists(file) && !overwrite) {
-            throw new BadInput("file \"" + file + "\" is there already; give another name, or --overwrite");
+        if (Files.exists(file()) && !overwrite.given()) {
+            throw new BadInput("file \"" + file() + "\" is there already; give another name, or --overwrite");
         }
     }
 
     private TripDraft draft() {
         Coordinates where = place.coordinates();
         List<LocalDate> nights = nights(place.zone());
-        FromOption.checked("--sheets", Trip.SHEETS, sheets);
-        return new TripDraft(name.strip(), where, place.zone(), nights.get(0), nights.get(nights.size() - 1),
+        FromOption.checked("--sheets", Trip.SHEETS, sheets.get());
+        return new TripDraft(name.get().strip(), where, place.zone(), nights.get(0), nights.get(nights.size() - 1),
                 camera.camera(Optional.of(EXAMPLE)), camera.given(),
-                FromOption.of("--film", () -> builtIn(film.orElse(FILM))), sheets);
+                FromOption.of("--film", () -> builtIn(film.value().orElse(FILM))), sheets.get());
     }
 
     private List<LocalDate> nights(ZoneId zone) {
-        if (from.isEmpty() && to.isPresent()) {
+        if (!from.given() && to.given()) {
             throw new BadInput("the first night is not said; give --from DATE");
         }
-        return from.map(first -> DateOptions.between(first, to.orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
+        return from.value().map(first -> DateOptions.between(first, to.value().orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
                 .orElseGet(() -> aroundNewMoon(zone));
     }
 
@@ -150,15 +137,15 @@ final class InitCommand implements Callable<Integer> {
     }
 
     private void tellNext(PrintWriter out) {
-        out.println("Wrote " + file + ". Change in it what is not yours, then");
-        out.println("  gloam check --trip " + file);
-        out.println("  gloam plan --trip " + file);
+        out.println("Wrote " + file() + ". Change in it what is not yours, then");
+        out.println("  gloam check --trip " + file());
+        out.println("  gloam plan --trip " + file());
     }
 
     private void ask(Console console) {
-        List<String> words = new ArrayList<>(spec.commandLine().getParseResult().originalArgs());
+        List<String> words = new ArrayList<>(line().getParseResult().originalArgs());
         words.addAll(asked(console::readLine, place.missing(false), camera.given()));
-        spec.commandLine().parseArgs(words.toArray(String[]::new));
+        line().parseArgs(words.toArray(String[]::new));
     }
 
     /** The answers of a terminal as options: the place if it is missing, and the camera unless it is given. */

@@ -13,62 +13,48 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Adds a sheet to the journal, or a later word on one. */
-@Command(name = "add", description = "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
-        + "nothing is said.",
-        footer = "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark --kept")
 final class JournalAddCommand extends ReportingCommand {
 
     private static final Outcome UNKNOWN =
             new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
     private static final Range NOTE = new Range("length of the note", 0, 400, "characters");
 
-    @Spec
-    private CommandSpec spec;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private JournalOptions journal;
+    private final Option<String> corrects = option("--corrects", "ENTRY", String.class,
+            "The entry this one takes the place of; what is not given stays.");
 
-    @Option(names = "--corrects", paramLabel = "ENTRY",
-            description = "The entry this one takes the place of; what is not given stays.")
-    private Optional<String> corrects;
+    private final Option<Boolean> withdraw = flag("--withdraw", "Take the corrected sheet out altogether.");
 
-    @Option(names = "--withdraw", description = "Take the corrected sheet out altogether.")
-    private boolean withdraw;
+    private final SheetOptions sheet = group(new SheetOptions());
 
-    @Mixin
-    private SheetOptions sheet;
+    private final OutcomeOptions outcome = group(new OutcomeOptions());
 
-    @Mixin
-    private OutcomeOptions outcome;
-
-    @Option(names = "--note", paramLabel = "TEXT", description = "Whatever else is worth knowing.")
-    private Optional<String> note;
+    private final Option<String> note = option("--note", "TEXT", String.class, "Whatever else is worth knowing.");
 
     JournalAddCommand(Session session) {
-        super(session);
+        super(session, "add",
+                "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
+                + "nothing is said.",
+                "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark --kept");
     }
 
     @Override
     Report report(Session session) {
-        if (!sheet.given() && corrects.isEmpty()) {
+        if (!sheet.given() && !corrects.given()) {
             askedOnTerminal(System.console());
         }
-        Optional<Entry> before = corrects.map(this::corrected);
-        if (withdraw && before.isEmpty()) {
+        Optional<Entry> before = corrects.value().map(this::corrected);
+        if (withdraw.given() && before.isEmpty()) {
             throw new BadInput("--withdraw takes out a sheet; say which with --corrects ENTRY");
         }
-        note.ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
-        Entry entry = new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects, withdraw,
+        note.value().ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
+        Entry entry = new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(), withdraw.given(),
                 before.filter(known -> !sheet.given()).map(Entry::exposed).orElseGet(() -> sheet.exposed(session)),
                 outcome.outcome(before.map(Entry::outcome).orElse(UNKNOWN)),
-                note.map(String::strip).orElse(before.map(Entry::note).orElse("")));
+                note.value().map(String::strip).orElse(before.map(Entry::note).orElse("")));
         refuseFormats(report(session, new JournalFile.Added(entry, false)));
         return report(session, FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)));
     }
@@ -89,9 +75,9 @@ final class JournalAddCommand extends ReportingCommand {
                     + "--sheet N, or --corrects ENTRY");
         }
         List<String> options = new ArrayList<>();
-        spec.commandLine().getParseResult().matchedOptions().forEach(option -> option.originalStringValues()
+        line().getParseResult().matchedOptions().forEach(option -> option.originalStringValues()
                 .forEach(value -> options.add(option.longestName() + "=" + value)));
         options.addAll(new JournalQuestions(console::readLine).asked());
-        spec.commandLine().parseArgs(options.toArray(String[]::new));
+        line().parseArgs(options.toArray(String[]::new));
     }
 }

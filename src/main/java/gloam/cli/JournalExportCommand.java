@@ -2,22 +2,18 @@ package gloam.cli;
 
 import gloam.report.JournalExportReport;
 import gloam.report.Report;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Gives the sheets to other programs. */
-@Command(name = "export", description = "Give the sheets to other programs, as comma-separated values or json.",
-        footer = "gloam journal export --journal demo-data/journal.jsonl")
 final class JournalExportCommand extends ReportingCommand {
 
-    @Mixin
-    private JournalOptions journal;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private JournalOptions.Choice choice;
+    private final JournalOptions.Choice choice = group(new JournalOptions.Choice());
 
     JournalExportCommand(Session session) {
-        super(session);
+        super(session, "export",
+                "Give the sheets to other programs, as comma-separated values or json.",
+                "gloam journal export --journal demo-data/journal.jsonl");
     }
 
     @Override

@@ -8,37 +8,29 @@ import gloam.report.JournalFitReport;
 import gloam.report.Report;
 import gloam.store.TripFile;
 import java.nio.file.Path;
-import java.util.Optional;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Fits a film to the sheets exposed on it. */
-@Command(name = "fit", description = "Fit speed and reciprocity exponent of a film to its sheets.",
-        footer = "gloam journal fit --journal demo-data/journal.jsonl --film instant-mono-640")
 final class JournalFitCommand extends ReportingCommand {
 
-    @Mixin
-    private JournalOptions journal;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Option(names = "--trip", paramLabel = "FILE", description = "A trip file, for its film.")
-    private Optional<Path> trip;
+    private final Option<Path> trip = option("--trip", "FILE", Path.class, "A trip file, for its film.");
 
-    @Option(names = "--batch", paramLabel = "NAME", defaultValue = "",
-            description = "Use only sheets of that pack or batch (default: all of the film).")
-    private String batch;
+    private final Option<String> batch = option("--batch", "NAME", String.class,
+            "Use only sheets of that pack or batch (default: all of the film).").byDefault("");
 
     JournalFitCommand(Session session) {
-        super(session);
+        super(session, "fit",
+                "Fit speed and reciprocity exponent of a film to its sheets.",
+                "gloam journal fit --journal demo-data/journal.jsonl --film instant-mono-640");
     }
 
     @Override
     Report report(Session session) {
-        FilmStock published = film.required(trip.map(TripFile::read).map(TripFile.Reading::trip).map(Trip::film));
+        FilmStock published = film.required(trip.value().map(TripFile::read).map(TripFile.Reading::trip).map(Trip::film));
         Journal read = journal.read(this::note);
-        return JournalFitReport.of(FilmFit.of(published, read.of(published.name(), batch)), batch, session.now());
+        return JournalFitReport.of(FilmFit.of(published, read.of(published.name(), batch.get())), batch.get(), session.now());
     }
 }

@@ -2,22 +2,18 @@ package gloam.cli;
 
 import gloam.report.JournalListReport;
 import gloam.report.Report;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Shows the sheets of the journal. */
-@Command(name = "list", description = "Show the sheets of the journal.",
-        footer = "gloam journal list --journal demo-data/journal.jsonl")
 final class JournalListCommand extends ReportingCommand {
 
-    @Mixin
-    private JournalOptions journal;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private JournalOptions.Choice choice;
+    private final JournalOptions.Choice choice = group(new JournalOptions.Choice());
 
     JournalListCommand(Session session) {
-        super(session);
+        super(session, "list",
+                "Show the sheets of the journal.",
+                "gloam journal list --journal demo-data/journal.jsonl");
     }
 
     @Override

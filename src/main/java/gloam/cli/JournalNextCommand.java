@@ -17,74 +17,62 @@ import gloam.units.Quantity;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Advises the exposure of the next sheet. */
-@Command(name = "next", description = "Tell which exposure to try next, and why.",
-        footer = "gloam journal next --journal demo-data/journal.jsonl --film instant-mono-640"
-                + " --sky-mag-arcsec2 21.4 --f-number 8,11 --tone -1 --sheets 3")
 final class JournalNextCommand extends ReportingCommand {
 
-    @Mixin
-    private JournalOptions journal;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Mixin
-    private CameraOptions camera;
+    private final CameraOptions camera = group(new CameraOptions());
 
-    @Option(names = "--trip", paramLabel = "FILE", description = "A trip file, for its film and camera.")
-    private Optional<Path> trip;
+    private final Option<Path> trip = option("--trip", "FILE", Path.class, "A trip file, for its film and camera.");
 
-    @Option(names = "--batch", paramLabel = "NAME", defaultValue = "",
-            description = "Use only sheets of that pack or batch (default: all of the film).")
-    private String batch;
+    private final Option<String> batch = option("--batch", "NAME", String.class,
+            "Use only sheets of that pack or batch (default: all of the film).").byDefault("");
 
-    @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG", required = true,
-            description = "Brightness of the sky at the frame's centre, V mag/arcsec².")
-    private Quantity skyMagArcsec2;
+    private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
+            "Brightness of the sky at the frame's centre, V mag/arcsec².").required();
 
-    @Option(names = "--tone", paramLabel = "STOPS", defaultValue = "0",
-            description = "Sky tone wanted, in stops from the film's mid-tone (default: ${DEFAULT-VALUE}).")
-    private Quantity toneStops;
+    private final Option<Quantity> toneStops = option("--tone", "STOPS", Quantity.class,
+            "Sky tone wanted, in stops from the film's mid-tone (default: ${DEFAULT-VALUE}).").byDefault("0");
 
-    @Option(names = "--sheets", paramLabel = "N", defaultValue = "2",
-            description = "Sheets that may still be spent (default: ${DEFAULT-VALUE}).")
-    private int sheets;
+    private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
+            "Sheets that may still be spent (default: ${DEFAULT-VALUE}).").byDefault("2");
 
-    @Option(names = "--shortest", paramLabel = "DURATION", defaultValue = "1m",
-            description = "Shortest exposure (default: ${DEFAULT-VALUE}).")
-    private Duration shortest;
+    private final Option<Duration> shortest = option("--shortest", "DURATION", Duration.class,
+            "Shortest exposure (default: ${DEFAULT-VALUE}).").byDefault("1m");
 
-    @Option(names = "--longest", paramLabel = "DURATION", defaultValue = "6h",
-            description = "Longest exposure (default: ${DEFAULT-VALUE}).")
-    private Duration longest;
+    private final Option<Duration> longest = option("--longest", "DURATION", Duration.class,
+            "Longest exposure (default: ${DEFAULT-VALUE}).").byDefault("6h");
 
     JournalNextCommand(Session session) {
-        super(session);
+        super(session, "next",
+                "Tell which exposure to try next, and why.",
+                "gloam journal next --journal demo-data/journal.jsonl --film instant-mono-640"
+                + " --sky-mag-arcsec2 21.4 --f-number 8,11 --tone -1 --sheets 3");
     }
 
     @Override
     Report report(Session session) {
-        FromOption.checked("--sheets", NextSheet.SHEETS_LEFT, sheets);
-        Optional<Trip> read = trip.map(TripFile::read).map(TripFile.Reading::trip);
+        FromOption.checked("--sheets", NextSheet.SHEETS_LEFT, sheets.get());
+        Optional<Trip> read = trip.value().map(TripFile::read).map(TripFile.Reading::trip);
         FilmStock published = film.required(read.map(Trip::film));
-        double tone = FromOption.checked("--tone", Verdict.TONE, toneStops);
-        FilmFit fit = FilmFit.of(published, journal.read(this::note).of(published.name(), batch));
+        double tone = FromOption.checked("--tone", Verdict.TONE, toneStops.get());
+        FilmFit fit = FilmFit.of(published, journal.read(this::note).of(published.name(), batch.get()));
         return JournalNextReport.of(fit, new NextSheet(fit.posterior(), wanted(published, read.map(Trip::camera), tone))
-                .advice(sheets), tone, sheets, session.now());
+                .advice(sheets.get()), tone, sheets.get(), session.now());
     }
 
     private NextSheet.Wanted wanted(FilmStock published, Optional<Camera> trips, double tone) {
-        if (longest.compareTo(shortest) < 0) {
+        if (longest.get().compareTo(shortest.get()) < 0) {
             throw new BadInput("the longest exposure is below the shortest; give a longer one (--longest)");
         }
         Lens lens = camera.lens(trips);
-        SkyBrightness sky = SkyBrightness.ofMagArcsec2(FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2));
+        SkyBrightness sky = SkyBrightness.ofMagArcsec2(
+                FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
         return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, 1, sky), lens.fNumbers(),
-                shortest.toMillis() / 1000.0, longest.toMillis() / 1000.0, tone);
+                shortest.get().toMillis() / 1000.0, longest.get().toMillis() / 1000.0, tone);
     }
 }

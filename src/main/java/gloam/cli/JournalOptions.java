@@ -6,41 +6,38 @@ import gloam.store.JournalFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
-import picocli.CommandLine.Option;
 
 /** The journal that is looked at. */
-final class JournalOptions {
+final class JournalOptions extends OptionGroup {
 
-    @Option(names = "--journal", paramLabel = "FILE", required = true,
-            description = "The journal; its name ends in .jsonl.")
-    private Path file;
+    private final Option<Path> file = option("--journal", "FILE", Path.class, "The journal; its name ends in .jsonl.")
+            .required();
 
     /** Its file. */
     Path file() {
-        return file;
+        return file.get();
     }
 
     /** The journal itself; what in it is damaged goes to the notes. */
     Journal read(Consumer<String> notes) {
-        Journal journal = FromOption.of("--journal", () -> JournalFile.read(file));
+        Journal journal = FromOption.of("--journal", () -> JournalFile.read(file.get()));
         journal.damages().forEach(notes);
         return journal;
     }
 
     /** Which of its sheets are meant. */
-    static final class Choice {
+    static final class Choice extends OptionGroup {
 
-        @Option(names = "--film", paramLabel = "NAME", defaultValue = "", description = "Only sheets of that film.")
-        private String film;
+        private final Option<String> film = option("--film", "NAME", String.class, "Only sheets of that film.")
+            .byDefault("");
 
-        @Option(names = "--batch", paramLabel = "NAME", defaultValue = "",
-                description = "Only sheets of that pack or batch.")
-        private String batch;
+        private final Option<String> batch = option("--batch", "NAME", String.class, "Only sheets of that pack or batch.")
+            .byDefault("");
 
         List<Entry> of(Journal journal) {
             return journal.sheets().stream()
-                    .filter(entry -> film.isEmpty() || entry.exposed().film().equalsIgnoreCase(film))
-                    .filter(entry -> batch.isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch)).toList();
+                    .filter(entry -> film.get().isEmpty() || entry.exposed().film().equalsIgnoreCase(film.get()))
+                    .filter(entry -> batch.get().isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch.get())).toList();
         }
     }
 }

@@ -2,22 +2,18 @@ package gloam.cli;
 
 import gloam.report.JournalStatsReport;
 import gloam.report.Report;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 
 /** Counts keepers and what spoils sheets, by pack, film and season. */
-@Command(name = "stats", description = "Count keepers and what spoils sheets, by pack, film and season.",
-        footer = "gloam journal stats --journal demo-data/journal.jsonl")
 final class JournalStatsCommand extends ReportingCommand {
 
-    @Mixin
-    private JournalOptions journal;
+    private final JournalOptions journal = group(new JournalOptions());
 
-    @Mixin
-    private JournalOptions.Choice choice;
+    private final JournalOptions.Choice choice = group(new JournalOptions.Choice());
 
     JournalStatsCommand(Session session) {
-        super(session);
+        super(session, "stats",
+                "Count keepers and what spoils sheets, by pack, film and season.",
+                "gloam journal stats --journal demo-data/journal.jsonl");
     }
 
     @Override

@@ -13,40 +13,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import picocli.CommandLine.Option;
 
 /** How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them. */
-final class KnownSkyOptions {
+final class KnownSkyOptions extends OptionGroup {
 
-    @Option(names = "--preview-f-number", paramLabel = "N", converter = Converters.FNumber.class,
-            description = "F-number of a digital frame that looked right (default: the trip's).")
-    private Optional<Double> previewFNumber;
+    private final Option<Double> previewFNumber = option("--preview-f-number", "N", Double.class,
+            "F-number of a digital frame that looked right (default: the trip's).").readBy(new Converters.FNumber());
 
-    @Option(names = "--preview-iso", paramLabel = "N", description = "Its ISO setting.")
-    private Optional<Quantity> previewIso;
+    private final Option<Quantity> previewIso = option("--preview-iso", "N", Quantity.class, "Its ISO setting.");
 
-    @Option(names = "--preview-exposure", paramLabel = "DURATION", description = "Its exposure, such as 30s.")
-    private Optional<Duration> previewExposure;
+    private final Option<Duration> previewExposure = option("--preview-exposure", "DURATION", Duration.class,
+            "Its exposure, such as 30s.");
 
-    @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
-            description = "Measured brightness of the sky at the frame's centre, V mag/arcsec².")
-    private Optional<Quantity> skyMagArcsec2;
+    private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
+            "Measured brightness of the sky at the frame's centre, V mag/arcsec².");
 
-    @Option(names = "--at", paramLabel = "INSTANT",
-            description = "Compute the sky for an instant and take it as steady.")
-    private Optional<Moment> at;
+    private final Option<Moment> at = option("--at", "INSTANT", Moment.class,
+            "Compute the sky for an instant and take it as steady.");
 
-    @Option(names = "--from", paramLabel = "INSTANT",
-            description = "Compute the sky from when the shutter opens, as it changes.")
-    private Optional<Moment> from;
+    private final Option<Moment> from = option("--from", "INSTANT", Moment.class,
+            "Compute the sky from when the shutter opens, as it changes.");
 
-    @Option(names = "--azimuth", paramLabel = "DEG",
-            description = "Where the camera points, from north through east (default: 0).")
-    private Optional<Quantity> azimuthDeg;
+    private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
+            "Where the camera points, from north through east (default: 0).");
 
-    @Option(names = "--altitude", paramLabel = "DEG",
-            description = "How high the camera points (default: 90, the zenith).")
-    private Optional<Quantity> altitudeDeg;
+    private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
+            "How high the camera points (default: 90, the zenith).");
 
     /**
      * What tells the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
@@ -54,19 +46,19 @@ final class KnownSkyOptions {
      * is to be computed.
      */
     List<KnownSky> known(Optional<Trip> trip, Supplier<Site> site) {
-        if (at.isPresent() && from.isPresent()) {
+        if (at.given() && from.given()) {
             throw new BadInput("give --at for a sky that stays or --from for one that changes, not both");
         }
         List<KnownSky> skies = new ArrayList<>();
-        if (from.isPresent()) {
+        if (from.given()) {
             skies.add(computed(site.get()));
         }
-        if (previewFNumber.isPresent() || previewIso.isPresent() || previewExposure.isPresent()) {
+        if (previewFNumber.given() || previewIso.given() || previewExposure.given()) {
             skies.add(new KnownSky.Metered(preview()));
         }
-        skyMagArcsec2.ifPresent(mag -> skies.add(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
+        skyMagArcsec2.value().ifPresent(mag -> skies.add(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(
                 FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, mag)))));
-        if (at.isPresent()) {
+        if (at.given()) {
             skies.add(computed(site.get()));
         }
         if (skies.isEmpty()) {
@@ -78,21 +70,21 @@ final class KnownSkyOptions {
     }
 
     private Preview preview() {
-        if (previewFNumber.isEmpty() || previewIso.isEmpty() || previewExposure.isEmpty()) {
+        if (!previewFNumber.given() || !previewIso.given() || !previewExposure.given()) {
             throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure; give all three");
         }
-        double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
+        double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.value().get());
         return FromOption.of("--preview-exposure", () ->
-                new Preview(previewFNumber.get(), iso, previewExposure.get()));
+                new Preview(previewFNumber.value().get(), iso, previewExposure.value().get()));
     }
 
     private KnownSky computed(Site site) {
-        String option = at.isPresent() ? "--at" : "--from";
-        Moment moment = at.or(() -> from).orElseThrow();
-        double azimuth = azimuthDeg.map(given -> FromOption.checked("--azimuth", Direction.AZIMUTH, given)).orElse(0.0);
-        double altitude = altitudeDeg.map(given -> FromOption.checked("--altitude", Direction.ALTITUDE, given))
+        String option = at.given() ? "--at" : "--from";
+        Moment moment = at.value().or(() -> from.value()).orElseThrow();
+        double azimuth = azimuthDeg.value().map(given -> FromOption.checked("--azimuth", Direction.AZIMUTH, given)).orElse(0.0);
+        double altitude = altitudeDeg.value().map(given -> FromOption.checked("--altitude", Direction.ALTITUDE, given))
                 .orElse(90.0);
         return new KnownSky.Computed(site, Direction.ofDegrees(azimuth, altitude),
-                FromOption.of(option, () -> moment.in(site.zone())), at.isPresent());
+                FromOption.of(option, () -> moment.in(site.zone())), at.given());
     }
 }

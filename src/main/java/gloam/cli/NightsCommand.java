@@ -12,29 +12,22 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Ranks nights. */
-@Command(name = "nights",
-        description = "Tell which nights suit, best first: by the wishes of a trip that they have the time for, else by darkness, "
-                + "moonlight and planets.",
-        footer = "gloam nights --trip demo-data/trip.yaml --stay 2")
 final class NightsCommand extends ReportingCommand {
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Mixin
-    private DateOptions evenings;
+    private final DateOptions evenings = group(new DateOptions());
 
-    @Option(names = "--stay", paramLabel = "N",
-            description = "Rank runs of N consecutive nights too (default: the trip's stay, if any).")
-    private Optional<Integer> stay;
+    private final Option<Integer> stay = option("--stay", "N", Integer.class,
+            "Rank runs of N consecutive nights too (default: the trip's stay, if any).");
 
     NightsCommand(Session session) {
-        super(session);
+        super(session, "nights",
+                "Tell which nights suit, best first: by the wishes of a trip that they have the time for, else by darkness, "
+                + "moonlight and planets.",
+                "gloam nights --trip demo-data/trip.yaml --stay 2");
     }
 
     @Override
@@ -43,7 +36,7 @@ final class NightsCommand extends ReportingCommand {
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
         List<LocalDate> dates = evenings.dates(trip);
-        Optional<Integer> length = stay.or(() -> reading.map(TripFile.Reading::stay)
+        Optional<Integer> length = stay.value().or(() -> reading.map(TripFile.Reading::stay)
                 .filter(OptionalInt::isPresent).map(OptionalInt::getAsInt)).map(nights -> checked(nights, dates));
         List<NightRank> nights =
                 new NightRanking(session.ephemeris(), trip, progress("nights")).nights(sites, dates);

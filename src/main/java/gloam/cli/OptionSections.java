@@ -23,7 +23,7 @@ final class OptionSections implements IHelpSectionRenderer {
     /** Options that several commands share, and the heading they stand under. */
     private static final Map<Class<?>, String> SHARED = Map.of(SiteOptions.class, "Place", CameraOptions.class, "Camera",
             FilmOptions.class, "Film", FittedFilm.class, "Film", OutputOptions.class, "Output",
-            SkyDataOptions.class, MORE);
+            SkyDataOptions.class, MORE, StandardOptions.class, MORE);
 
     private final boolean explained;
 
@@ -34,7 +34,9 @@ final class OptionSections implements IHelpSectionRenderer {
     /** Makes the help of a command and those below it one screen long. */
     static void shorten(CommandLine command) {
         lay(command, new OptionSections(false));
-        command.getSubcommands().values().forEach(OptionSections::shorten);
+        for (CommandLine below : command.getSubcommands().values()) {
+            shorten(below);
+        }
     }
 
     /** Makes the help of a command explain every option. */
@@ -62,7 +64,7 @@ final class OptionSections implements IHelpSectionRenderer {
     private static void headings(CommandSpec of, Map<String, String> shared) {
         of.mixins().forEach((name, mixin) -> {
             headings(mixin, shared);
-            String heading = name.equals("mixinStandardHelpOptions") ? MORE : SHARED.get(mixin.userObject().getClass());
+            String heading = SHARED.get(mixin.userObject().getClass());
             if (heading != null) {
                 mixin.options().forEach(option -> shared.put(option.longestName(), heading));
             }

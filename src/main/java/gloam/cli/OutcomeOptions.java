@@ -7,54 +7,48 @@ import gloam.journal.Verdict;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Option;
 
 /** How a sheet came out: as it was said before, with whatever is given changed. */
-final class OutcomeOptions {
+final class OutcomeOptions extends OptionGroup {
 
-    @Option(names = "--tone", paramLabel = "WORD", completionCandidates = Candidates.Tones.class, converter = Word.class,
-            description = "The sky's tone: black, very-dark, dark, middle, light or white.")
-    private Optional<ToneWord> tone;
+    private final Option<ToneWord> tone = option("--tone", "WORD", ToneWord.class,
+            "The sky's tone: black, very-dark, dark, middle, light or white.")
+            .readBy(new Word()).completedBy(new Candidates.Tones());
 
-    @Option(names = "--tone-stops", paramLabel = "STOPS",
-            description = "The sky's tone measured, in stops from the film's mid-tone.")
-    private Optional<Quantity> toneStops;
+    private final Option<Quantity> toneStops = option("--tone-stops", "STOPS", Quantity.class,
+            "The sky's tone measured, in stops from the film's mid-tone.");
 
-    @Option(names = "--tone-spread", paramLabel = "STOPS", defaultValue = "" + Verdict.USUAL_SPREAD_STOPS,
-            description = "Its standard deviation, that of the light included (default: ${DEFAULT-VALUE}).")
-    private Quantity toneSpreadStops;
+    private final Option<Quantity> toneSpreadStops = option("--tone-spread", "STOPS", Quantity.class,
+            "Its standard deviation, that of the light included (default: ${DEFAULT-VALUE}).")
+            .byDefault("" + Verdict.USUAL_SPREAD_STOPS);
 
-    @Option(names = "--faintest", paramLabel = "MAG",
-            description = "V magnitude of the faintest trail seen near the centre.")
-    private Optional<Quantity> faintestMag;
+    private final Option<Quantity> faintestMag = option("--faintest", "MAG", Quantity.class,
+            "V magnitude of the faintest trail seen near the centre.");
 
-    @Option(names = "--kept", negatable = true, description = "Whether the sheet is a keeper.")
-    private Optional<Boolean> kept;
+    private final Option<Boolean> kept = flag("--kept", "Whether the sheet is a keeper.").deniable();
 
-    @Option(names = "--spoiled-by", paramLabel = "WHAT", split = ",", converter = Cause.class,
-            completionCandidates = Candidates.Spoilers.class,
-            description = "cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, early-close, "
-                    + "double-exposure, development, old-film or other.")
-    private List<Spoiler> spoiledBy = new ArrayList<>();
+    private final Option<List<Spoiler>> spoiledBy = repeated("--spoiled-by", "WHAT", Spoiler.class,
+            "cloud, dew, frost, bump, wind, light-leak, stray-light, late-open, late-close, early-close, "
+            + "double-exposure, development, old-film or other.")
+            .readBy(new Cause()).completedBy(new Candidates.Spoilers()).withCommas();
 
     /** The outcome. */
     Outcome outcome(Outcome before) {
-        if (tone.isPresent() && toneStops.isPresent()) {
+        if (tone.given() && toneStops.given()) {
             throw new BadInput("give the tone as a word (--tone) or in stops (--tone-stops), not both");
         }
-        Optional<Verdict> verdict = tone.<Verdict>map(Verdict.InWords::new).or(() -> toneStops.map(stops ->
+        Optional<Verdict> verdict = tone.value().<Verdict>map(Verdict.InWords::new).or(() -> toneStops.value().map(stops ->
                 new Verdict.InStops(FromOption.checked("--tone-stops", Verdict.TONE, stops),
-                        FromOption.checked("--tone-spread", Verdict.SPREAD, toneSpreadStops))));
-        OptionalDouble faintest = faintestMag.map(mag -> OptionalDouble.of(
+                        FromOption.checked("--tone-spread", Verdict.SPREAD, toneSpreadStops.get()))));
+        OptionalDouble faintest = faintestMag.value().map(mag -> OptionalDouble.of(
                 FromOption.checked("--faintest", Outcome.MAGNITUDE, mag))).orElse(before.faintestMag());
-        return new Outcome(verdict.or(before::verdict), faintest, kept.or(before::kept),
-                spoiledBy.isEmpty() ? before.spoiledBy() : spoiledBy);
+        return new Outcome(verdict.or(before::verdict), faintest, kept.value().or(before::kept),
+                spoiledBy.get().isEmpty() ? before.spoiledBy() : spoiledBy.get());
     }
 
     private static <E extends Enum<E>> E constant(String text, E[] constants) {

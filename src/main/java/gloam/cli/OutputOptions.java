@@ -7,57 +7,50 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Option;
 
 /** Where a report goes and in which format. */
-final class OutputOptions {
+final class OutputOptions extends OptionGroup {
 
-    /** Where they stand in the help. */
-    private static final int LAST = 100;
+    private final Option<OutputFormat> format = option("--format", "FORMAT", OutputFormat.class,
+            "Format of standard output: text or json; of a timetable also ics, svg or html; of other "
+            + "drawings svg (default: ${DEFAULT-VALUE}).")
+            .completedBy(new Candidates.Formats()).byDefault("text").last();
 
-    @Option(names = "--format", order = LAST, paramLabel = "FORMAT", completionCandidates = Candidates.Formats.class, defaultValue = "text",
-            description = "Format of standard output: text or json; of a timetable also ics, svg or html; of other "
-                    + "drawings svg (default: ${DEFAULT-VALUE}).")
-    private OutputFormat format;
+    private final Option<List<Path>> files = repeated("--out", "FILE", Path.class,
+            "Write the report to a file as well; its ending (txt, json, ics, svg, html or png) picks the "
+            + "format. May be given more than once.").last();
 
-    @Option(names = "--out", order = LAST, paramLabel = "FILE",
-            description = "Write the report to a file as well; its ending (txt, json, ics, svg, html or png) picks the "
-                    + "format. May be given more than once.")
-    private List<Path> files = new ArrayList<>();
-
-    @Option(names = "--fail-if-empty", order = LAST,
-            description = "Exit with code 4 when nothing is found.")
-    private boolean failIfEmpty;
+    private final Option<Boolean> failIfEmpty = flag("--fail-if-empty", "Exit with code 4 when nothing is found.")
+            .last();
 
     boolean failIfEmpty() {
-        return failIfEmpty;
+        return failIfEmpty.given();
     }
 
     /** Whether a report is wanted in a format, on standard output or in a file. */
     boolean wants(OutputFormat wanted) {
-        return format == wanted || files.stream().anyMatch(file -> format(file) == wanted);
+        return format.get() == wanted || files.get().stream().anyMatch(file -> format(file) == wanted);
     }
 
     /** Refuses files whose format cannot be had or whose folder is not there, before anything is computed. */
     void check() {
-        files.forEach(OutputOptions::format);
-        files.forEach(file -> FromOption.run("--out", () -> OutputFile.checkPlace(file)));
+        files.get().forEach(OutputOptions::format);
+        files.get().forEach(file -> FromOption.run("--out", () -> OutputFile.checkPlace(file)));
     }
 
     /** Refuses formats that a report of this kind cannot have. */
     void check(Report report) {
-        FromOption.of("--format", () -> checked(format, report));
-        files.forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
+        FromOption.of("--format", () -> checked(format.get(), report));
+        files.get().forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
     }
 
     /** Writes the files, then standard output; nothing where a format cannot be had. */
     void write(Report report, int columns, Appendable out) {
         check(report);
-        files.forEach(file -> FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file)))));
+        files.get().forEach(file -> FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file)))));
         try {
-            format.render(report, columns, out);
+            format.get().render(report, columns, out);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }

@@ -12,58 +12,55 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import picocli.CommandLine.Option;
 
 /** A place on the Earth and the zone its clocks keep. */
-final class PlaceOptions {
+final class PlaceOptions extends OptionGroup {
 
-    @Option(names = "--place", paramLabel = "PLACE", description = "Latitude, longitude and if wanted height, such as "
-            + "40.41,-1.23,1320 or \"40°24'36\"N 1°13'48\"W\", or ISO 6709 such as +40.41-001.23+1320/.")
-    private Optional<Coordinates> place;
+    private final Option<Coordinates> place = option("--place", "PLACE", Coordinates.class,
+            "Latitude, longitude and if wanted height, such as "
+            + "40.41,-1.23,1320 or \"40°24'36\"N 1°13'48\"W\", or ISO 6709 such as +40.41-001.23+1320/.");
 
-    @Option(names = "--lat", paramLabel = "DEG", converter = Converters.Latitude.class,
-            description = "Latitude, north positive: 40.41, 40°24'36\"N or 40:24:36.")
-    private Optional<Angle> latitude;
+    private final Option<Angle> latitude = option("--lat", "DEG", Angle.class,
+            "Latitude, north positive: 40.41, 40°24'36\"N or 40:24:36.").readBy(new Converters.Latitude());
 
-    @Option(names = "--lon", paramLabel = "DEG", converter = Converters.Longitude.class,
-            description = "Longitude, east positive, written likewise.")
-    private Optional<Angle> longitude;
+    private final Option<Angle> longitude = option("--lon", "DEG", Angle.class,
+            "Longitude, east positive, written likewise.").readBy(new Converters.Longitude());
 
-    @Option(names = "--height", paramLabel = "M", description = "Height in metres, or with its unit.")
-    private Optional<Quantity> heightM;
+    private final Option<Quantity> heightM = option("--height", "M", Quantity.class,
+            "Height in metres, or with its unit.");
 
-    @Option(names = "--zone", paramLabel = "ZONE", description = "Time zone of the site, such as Europe/Madrid.")
-    private Optional<ZoneId> zone;
+    private final Option<ZoneId> zone = option("--zone", "ZONE", ZoneId.class,
+            "Time zone of the site, such as Europe/Madrid.");
 
     /** The options by name with what they gave. */
     Map<String, Optional<?>> options() {
         Map<String, Optional<?>> options = new LinkedHashMap<>();
-        options.put("--place", place);
-        options.put("--lat", latitude);
-        options.put("--lon", longitude);
-        options.put("--height", heightM);
-        options.put("--zone", zone);
+        options.put("--place", place.value());
+        options.put("--lat", latitude.value());
+        options.put("--lon", longitude.value());
+        options.put("--height", heightM.value());
+        options.put("--zone", zone.value());
         return options;
     }
 
     /** The place, its height where that was said. */
     Coordinates coordinates() {
-        if (place.isPresent() && (latitude.isPresent() || longitude.isPresent())) {
+        if (place.given() && (latitude.given() || longitude.given())) {
             throw new BadInput("--place and --lat, --lon say the same; give one of the two");
         }
-        OptionalDouble inPlace = place.map(Coordinates::heightM).orElse(OptionalDouble.empty());
-        if (inPlace.isPresent() && heightM.isPresent()) {
+        OptionalDouble inPlace = place.value().map(Coordinates::heightM).orElse(OptionalDouble.empty());
+        if (inPlace.isPresent() && heightM.given()) {
             throw new BadInput("the height is given twice; leave out --height or the one in --place");
         }
-        return new Coordinates(latitude.orElseGet(() -> place.orElseThrow().latitude()),
-                longitude.orElseGet(() -> place.orElseThrow().longitude()),
-                heightM.map(metres -> OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, metres)))
+        return new Coordinates(latitude.value().orElseGet(() -> place.value().orElseThrow().latitude()),
+                longitude.value().orElseGet(() -> place.value().orElseThrow().longitude()),
+                heightM.value().map(metres -> OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, metres)))
                         .orElse(inPlace));
     }
 
     /** The zone. */
     ZoneId zone() {
-        return zone.orElseThrow();
+        return zone.value().orElseThrow();
     }
 
     /** Refuses a place that is not said in full; the beginning of the remedy is the caller's. */
@@ -77,15 +74,15 @@ final class PlaceOptions {
     /** Options that still have to be given. */
     List<String> missing(boolean withHeight) {
         List<String> missing = new ArrayList<>();
-        if (place.isEmpty() && latitude.isEmpty() && longitude.isEmpty()) {
+        if (!place.given() && !latitude.given() && !longitude.given()) {
             missing.add(withHeight ? "--place LAT,LON,HEIGHT" : "--place LAT,LON");
         } else {
-            boolean high = heightM.isPresent() || place.filter(known -> known.heightM().isPresent()).isPresent();
-            addIf(missing, "--lat", place.isEmpty() && latitude.isEmpty());
-            addIf(missing, "--lon", place.isEmpty() && longitude.isEmpty());
+            boolean high = heightM.given() || place.value().filter(known -> known.heightM().isPresent()).isPresent();
+            addIf(missing, "--lat", !place.given() && !latitude.given());
+            addIf(missing, "--lon", !place.given() && !longitude.given());
             addIf(missing, "--height", withHeight && !high);
         }
-        addIf(missing, "--zone", zone.isEmpty());
+        addIf(missing, "--zone", !zone.given());
         return missing;
     }
 

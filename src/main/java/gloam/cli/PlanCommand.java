@@ -8,37 +8,28 @@ import gloam.report.PlanReport;
 import gloam.report.Report;
 import gloam.report.SheetPictures;
 import gloam.units.BadInput;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Makes the timetable of a trip. */
-@Command(name = "plan", description = "Make the timetable of a trip: wishes, nights and sheets set against each other.",
-        footer = "gloam plan --trip demo-data/trip.yaml --out timetable.txt --out timetable.json")
 final class PlanCommand extends ReportingCommand {
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Option(names = "--from-now", paramLabel = "INSTANT",
-            description = "Plan what is left of the trip from then on, such as after a failure or a cloud.")
-    private Optional<Moment> fromNow;
+    private final Option<Moment> fromNow = option("--from-now", "INSTANT", Moment.class,
+            "Plan what is left of the trip from then on, such as after a failure or a cloud.");
 
-    @Option(names = "--spent", paramLabel = "N", description = "Sheets gone by then (default: ${DEFAULT-VALUE}).",
-            defaultValue = "0")
-    private int spent;
+    private final Option<Integer> spent = option("--spent", "N", Integer.class,
+            "Sheets gone by then (default: ${DEFAULT-VALUE}).").byDefault("0");
 
-    @Option(names = "--done", paramLabel = "WISH", description = "A wish served by then, as often as it was.")
-    private List<String> done = new ArrayList<>();
+    private final Option<List<String>> done = repeated("--done", "WISH", String.class,
+            "A wish served by then, as often as it was.");
 
-    @Mixin
-    private FittedFilm fitted;
+    private final FittedFilm fitted = group(new FittedFilm());
 
     PlanCommand(Session session) {
-        super(session);
+        super(session, "plan",
+                "Make the timetable of a trip: wishes, nights and sheets set against each other.",
+                "gloam plan --trip demo-data/trip.yaml --out timetable.txt --out timetable.json");
     }
 
     @Override
@@ -55,14 +46,14 @@ final class PlanCommand extends ReportingCommand {
     }
 
     private Trip rest(Trip trip) {
-        if (fromNow.isEmpty()) {
-            if (spent > 0 || !done.isEmpty()) {
+        if (!fromNow.given()) {
+            if (spent.get() > 0 || !done.get().isEmpty()) {
                 throw new BadInput("--spent and --done tell what is gone by an instant; add --from-now INSTANT");
             }
             return trip;
         }
-        FromOption.checked("--spent", Trip.SHEETS_SPENT, spent);
+        FromOption.checked("--spent", Trip.SHEETS_SPENT, spent.get());
         return FromOption.of("--from-now",
-                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone()), spent, done));
+                () -> trip.rest(fromNow.value().get().in(trip.sites().get(0).zone()), spent.get(), done.get()));
     }
 }

@@ -24,46 +24,35 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Computes the picture of a sheet before it is spent. */
-@Command(name = "proof",
-            description = "Compute the picture that a sheet will carry: as PNG (--out FILE.png), as SVG with "
-        + "names, pole and directions, and what shows on it.",
-        footer = "gloam proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
-                + " --lasts 3h --out sheet.png")
 final class ProofCommand extends ReportingCommand {
 
     private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Mixin
-    private CameraOptions camera;
+    private final CameraOptions camera = group(new CameraOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Mixin
-    private FittedFilm fitted;
+    private final FittedFilm fitted = group(new FittedFilm());
 
-    @Mixin
-    private ShotOptions shot;
+    private final ShotOptions shot = group(new ShotOptions());
 
-    @Option(names = "--size", paramLabel = "PIXELS", defaultValue = "1000",
-            description = "Pixels along the frame's longer side (default: ${DEFAULT-VALUE}).")
-    private int sizePx;
+    private final Option<Integer> sizePx = option("--size", "PIXELS", Integer.class,
+            "Pixels along the frame's longer side (default: ${DEFAULT-VALUE}).").byDefault("1000");
 
-    @Option(names = "--ground", paramLabel = "SHARE",
-            description = "Light the land that throws back that share of Moon, "
-            + "twilight and sky, such as 0.1 for grass or 0.8 for snow (default: a black outline).")
-    private Optional<Quantity> groundReflectance;
+    private final Option<Quantity> groundReflectance = option("--ground", "SHARE", Quantity.class,
+            "Light the land that throws back that share of Moon, "
+            + "twilight and sky, such as 0.1 for grass or 0.8 for snow (default: a black outline).");
 
     ProofCommand(Session session) {
-        super(session);
+        super(session, "proof",
+                "Compute the picture that a sheet will carry: as PNG (--out FILE.png), as SVG with "
+                + "names, pole and directions, and what shows on it.",
+                "gloam proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
+                + " --lasts 3h --out sheet.png");
     }
 
     @Override
@@ -72,11 +61,11 @@ final class ProofCommand extends ReportingCommand {
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
-        Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx));
+        Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
         ShotOptions.Shot asked = shot.shot(site, taken, new TrailEstimator(session.ephemeris(), site), session);
         refuseSun(session, site, asked.openings());
         SheetSetup setup = new SheetSetup(site, asked.framing(), stock, taken.lens().fNumbers().get(0),
-                asked.openings(), groundReflectance.map(share ->
+                asked.openings(), groundReflectance.value().map(share ->
                         OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()));
         FrameQuestion question = new FrameQuestion(site, asked.framing(), asked.openings(), POINTS_EVERY, false);

@@ -6,30 +6,18 @@ import gloam.report.OutputFormat;
 import gloam.report.Report;
 import gloam.units.PlainText;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** A command that answers with a report. */
-@Command(mixinStandardHelpOptions = true, synopsisHeading = "Usage: ", descriptionHeading = "%n",
-        optionListHeading = "%nOptions:%n", footerHeading = "%nExample:%n", sortOptions = false,
-        abbreviateSynopsis = true, versionProvider = Version.class)
-abstract class ReportingCommand implements Callable<Integer> {
+abstract class ReportingCommand extends Command {
 
-    @Mixin
-    private OutputOptions output;
+    private final OutputOptions output = group(new OutputOptions());
 
-    @Mixin
-    private SkyDataOptions skyData;
-
-    @Spec
-    private CommandSpec spec;
+    private final SkyDataOptions skyData = group(new SkyDataOptions());
 
     private final Session session;
 
-    ReportingCommand(Session session) {
+    ReportingCommand(Session session, String name, String description, String example) {
+        super(name, description, example);
         this.session = session;
     }
 
@@ -41,7 +29,7 @@ abstract class ReportingCommand implements Callable<Integer> {
     public final Integer call() {
         output.check();
         Report report = report(skyData.applied(session));
-        output.write(report, session.columns(), spec.commandLine().getOut());
+        output.write(report, session.columns(), out());
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
@@ -52,7 +40,7 @@ abstract class ReportingCommand implements Callable<Integer> {
 
     /** Tells something on the side. */
     final void note(String text) {
-        spec.commandLine().getErr().println("note: " + PlainText.of(text));
+        err().println("note: " + PlainText.of(text));
     }
 
     /** Whether the report is wanted in a format. */
@@ -62,7 +50,7 @@ abstract class ReportingCommand implements Callable<Integer> {
 
     /** Who is told how far a long computation has come. */
     final Progress progress(String what) {
-        return session.progress(what, spec.commandLine().getErr());
+        return session.progress(what, err());
     }
 
     /** The one site to look at: the first one where a trip has several, which a note tells. */

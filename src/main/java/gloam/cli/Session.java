@@ -7,6 +7,7 @@ import gloam.planner.Progress;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.zone.ZoneRulesProvider;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -48,12 +49,13 @@ public final class Session {
         return clock.instant();
     }
 
-    /** Begins to read the sky's data beside other work, the stars' too where they will be wanted. */
+    /** Begins to read the sky's data and the zones beside other work, the stars' too where they will be wanted. */
     void readAhead(boolean starsToo) {
         CompletableFuture<Ephemeris> sky = CompletableFuture.supplyAsync(ephemeris);
         reading = Optional.of(sky);
+        CompletableFuture<Void> zones = sky.thenRun(ZoneRulesProvider::getAvailableZoneIds);
         if (starsToo) {
-            sky.thenRun(stars::get);
+            zones.thenRun(stars::get);
         }
     }
 

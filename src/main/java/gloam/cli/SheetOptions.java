@@ -20,57 +20,45 @@ import gloam.units.Quantity;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
-final class SheetOptions {
+final class SheetOptions extends OptionGroup {
 
-    @Option(names = "--plan", paramLabel = "FILE",
-            description = "A plan saved as JSON, for aim, film, f-number and times; needs --trip.")
-    private Optional<Path> plan;
+    private final Option<Path> plan = option("--plan", "FILE", Path.class,
+            "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
 
-    @Option(names = "--sheet", paramLabel = "N", description = "Number of the sheet in the plan.")
-    private Optional<Integer> sheet;
+    private final Option<Integer> sheet = option("--sheet", "N", Integer.class, "Number of the sheet in the plan.");
 
-    @Option(names = "--open", paramLabel = "OPENING",
-            description = "When it was open, such as 2027-02-08T21:00/40m (default: the plan's). Repeatable.")
-    private List<TimedOpening> opened = new ArrayList<>();
+    private final Option<List<TimedOpening>> opened = repeated("--open", "OPENING", TimedOpening.class,
+            "When it was open, such as 2027-02-08T21:00/40m (default: the plan's). Repeatable.");
 
-    @Option(names = "--azimuth", paramLabel = "DEG",
-            description = "Where it pointed, from north through east (default: the plan's).")
-    private Optional<Quantity> azimuthDeg;
+    private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
+            "Where it pointed, from north through east (default: the plan's).");
 
-    @Option(names = "--altitude", paramLabel = "DEG", description = "How high it pointed (default: the plan's).")
-    private Optional<Quantity> altitudeDeg;
+    private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
+            "How high it pointed (default: the plan's).");
 
-    @Option(names = "--sky-mag-arcsec2", paramLabel = "MAG",
-            description = "Measured sky at the frame's centre, V mag/arcsec² (default: computed).")
-    private Optional<Quantity> skyMagArcsec2;
+    private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
+            "Measured sky at the frame's centre, V mag/arcsec² (default: computed).");
 
-    @Option(names = "--batch", paramLabel = "NAME", defaultValue = "", description = "The pack or batch of the film.")
-    private String batch;
+    private final Option<String> batch = option("--batch", "NAME", String.class, "The pack or batch of the film.")
+            .byDefault("");
 
-    @Option(names = "--temperature", paramLabel = "C", description = "Temperature in °C.")
-    private Optional<Quantity> temperatureC;
+    private final Option<Quantity> temperatureC = option("--temperature", "C", Quantity.class, "Temperature in °C.");
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Mixin
-    private CameraOptions camera;
+    private final CameraOptions camera = group(new CameraOptions());
 
     /** Whether an exposure is told at all. */
     boolean given() {
-        return plan.isPresent() || !opened.isEmpty();
+        return plan.given() || !opened.get().isEmpty();
     }
 
     /** The exposure. */
@@ -82,24 +70,24 @@ final class SheetOptions {
         Optional<Direction> aim = aim(planned);
         ZoneId zone = site.map(Site::zone).orElse(ZoneOffset.UTC);
         Function<Interval, Opening> light = light(session, site, aim, lens);
-        return new Exposed(film(trip, planned), batch.strip(), site.map(Place::of), aim, lens,
-                openings(zone, planned).stream().map(light).toList(), skyMagArcsec2.isPresent(),
-                SheetLight.stars(lens, site, aim), temperatureC.map(celsius -> OptionalDouble.of(
+        return new Exposed(film(trip, planned), batch.get().strip(), site.map(Place::of), aim, lens,
+                openings(zone, planned).stream().map(light).toList(), skyMagArcsec2.given(),
+                SheetLight.stars(lens, site, aim), temperatureC.value().map(celsius -> OptionalDouble.of(
                         FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius))).orElse(OptionalDouble.empty()));
     }
 
     private Optional<PlannedSheet> planned() {
-        if (plan.isPresent() != sheet.isPresent()) {
+        if (plan.given() != sheet.given()) {
             throw new BadInput("--plan FILE and --sheet N go together; give both");
         }
-        return plan.map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.orElseThrow())));
+        return plan.value().map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.value().orElseThrow())));
     }
 
     private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned) {
         if (trip.isEmpty() && planned.isPresent()) {
             throw new BadInput("a plan does not tell site and camera; add --trip FILE");
         }
-        if (trip.isEmpty() && !place.directly() && skyMagArcsec2.isPresent()) {
+        if (trip.isEmpty() && !place.directly() && skyMagArcsec2.given()) {
             return Optional.empty();
         }
         List<Site> sites = place.sites(trip);
@@ -113,12 +101,12 @@ final class SheetOptions {
     }
 
     private Optional<Direction> aim(Optional<PlannedSheet> planned) {
-        if (azimuthDeg.isPresent() != altitudeDeg.isPresent()) {
+        if (azimuthDeg.given() != altitudeDeg.given()) {
             throw new BadInput("--azimuth DEG and --altitude DEG go together; give both");
         }
-        return azimuthDeg.map(azimuth -> Direction.ofDegrees(
+        return azimuthDeg.value().map(azimuth -> Direction.ofDegrees(
                 FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
-                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElseThrow())))
+                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow())))
                 .or(() -> planned.map(PlannedSheet::aim));
     }
 
@@ -134,14 +122,14 @@ final class SheetOptions {
     }
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {
-        return opened.isEmpty() ? List.of(planned.orElseThrow().open()) : opened.stream()
+        return opened.get().isEmpty() ? List.of(planned.orElseThrow().open()) : opened.get().stream()
                 .map(opening -> FromOption.of("--open", () -> opening.in(zone))).toList();
     }
 
     private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {
-        if (skyMagArcsec2.isPresent()) {
+        if (skyMagArcsec2.given()) {
             SkyBrightness sky = SkyBrightness.ofMagArcsec2(
-                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
+                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.value().get()));
             return open -> SheetLight.measured(sky, lens, open);
         }
         SkyLight sky = new SkyLight(session.ephemeris(), site.orElseThrow());

@@ -19,49 +19,40 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import picocli.CommandLine.Option;
 
 /** Where the camera points and when its shutter is open. */
-final class ShotOptions {
+final class ShotOptions extends OptionGroup {
 
     private static final Range ROLL = new Range("roll", -360, 360, "deg");
     private static final Range LENGTH = new Range("trail length", 0.01, 1000, "mm");
     private static final Duration LONGEST = Duration.ofDays(10);
 
-    @Option(names = "--azimuth", paramLabel = "DEG",
-            description = "Where the camera points, from north through east.")
-    private Optional<Quantity> azimuthDeg;
+    private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
+            "Where the camera points, from north through east.");
 
-    @Option(names = "--altitude", paramLabel = "DEG", description = "How high the camera points.")
-    private Optional<Quantity> altitudeDeg;
+    private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
+            "How high the camera points.");
 
-    @Option(names = "--aim", paramLabel = "TARGET",
-            description = "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.")
-    private Optional<String> aim;
+    private final Option<String> aim = option("--aim", "TARGET", String.class,
+            "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.");
 
-    @Option(names = "--at-frame", paramLabel = "X,Y",
-            description = "Where on the frame, in mm from the centre to the right and up (default: 0,0).")
-    private Optional<Framing.Point> place;
+    private final Option<Framing.Point> place = option("--at-frame", "X,Y", Framing.Point.class,
+            "Where on the frame, in mm from the centre to the right and up (default: 0,0).");
 
-    @Option(names = "--roll", paramLabel = "DEG", defaultValue = "0",
-            description = "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).")
-    private Quantity rollDeg;
+    private final Option<Quantity> rollDeg = option("--roll", "DEG", Quantity.class,
+            "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");
 
-    @Option(names = "--from", paramLabel = "INSTANT",
-            description = "When it opens, such as 2027-02-08T21:00 by the site's clocks.")
-    private Optional<String> from;
+    private final Option<String> from = option("--from", "INSTANT", String.class,
+            "When it opens, such as 2027-02-08T21:00 by the site's clocks.");
 
-    @Option(names = "--lasts", paramLabel = "DURATION",
-            description = "How long it is open, such as 30s, 18m or 1h50m.")
-    private Optional<Duration> lasts;
+    private final Option<Duration> lasts = option("--lasts", "DURATION", Duration.class,
+            "How long it is open, such as 30s, 18m or 1h50m.");
 
-    @Option(names = "--open", paramLabel = "OPENING", description = "An opening, such as "
-            + "2027-02-08T21:00/10m, besides --from or instead. Repeatable.")
-    private List<TimedOpening> openings = new ArrayList<>();
+    private final Option<List<TimedOpening>> openings = repeated("--open", "OPENING", TimedOpening.class,
+            "An opening, such as 2027-02-08T21:00/10m, besides --from or instead. Repeatable.");
 
-    @Option(names = "--length", paramLabel = "MM",
-            description = "Instead of --lasts: until the trail of what is aimed at is so long.")
-    private Optional<Quantity> lengthMm;
+    private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
+            "Instead of --lasts: until the trail of what is aimed at is so long.");
 
     /**
      * One sheet's worth of pointing and opening.
@@ -74,22 +65,22 @@ final class ShotOptions {
 
     /** What the options say of a camera at a site; an aim stands at its place as the estimator sees it. */
     Shot shot(Site site, Camera camera, TrailEstimator estimator, Session session) {
-        Optional<Target> aimed = aim.map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
-        List<Interval> openings = lengthMm.isPresent() ? List.of(forLength(site, camera, estimator, aimed))
+        Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
+        List<Interval> openings = lengthMm.given() ? List.of(forLength(site, camera, estimator, aimed))
                 : openings(site);
         return new Shot(framing(camera, estimator, aimed, whole(openings).middle()), openings);
     }
 
     private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {
-        if (aimed.isPresent() == (azimuthDeg.isPresent() && altitudeDeg.isPresent())
-                || aimed.isPresent() && (azimuthDeg.isPresent() || altitudeDeg.isPresent())) {
+        if (aimed.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
+                || aimed.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
             throw new BadInput("where the camera points is " + (aimed.isPresent() ? "said twice" : "not said")
                     + "; give --azimuth DEG and --altitude DEG, or --aim TARGET");
         }
         if (aimed.isEmpty()) {
             return new Framing(Direction.ofDegrees(
-                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.orElseThrow()),
-                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElseThrow())), roll(), camera);
+                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.value().orElseThrow()),
+                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow())), roll(), camera);
         }
         return new Framing(Direction.ofDegrees(0, 0), roll(), camera)
                 .placing(estimator.direction(aimed.get(), middle), place().xMm(), place().yMm())
@@ -98,10 +89,10 @@ final class ShotOptions {
     }
 
     private Interval forLength(Site site, Camera camera, TrailEstimator estimator, Optional<Target> aimed) {
-        if (lasts.isPresent() || !openings.isEmpty()) {
+        if (lasts.given() || !openings.get().isEmpty()) {
             throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
         }
-        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.orElseThrow());
+        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.value().orElseThrow());
         return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
             Framing framing = framing(camera, estimator, aimed, open.middle());
             return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
@@ -109,18 +100,18 @@ final class ShotOptions {
     }
 
     private Instant opens(Site site) {
-        return FromOption.of("--from", () -> from.map(Moment::parse).orElseThrow(() ->
+        return FromOption.of("--from", () -> from.value().map(Moment::parse).orElseThrow(() ->
                 new BadInput("when the shutter opens is not said; give --from INSTANT")).in(site.zone()));
     }
 
     private List<Interval> openings(Site site) {
-        List<Interval> all = new ArrayList<>(openings.stream()
+        List<Interval> all = new ArrayList<>(openings.get().stream()
                 .map(opening -> FromOption.of("--open", () -> opening.in(site.zone()))).toList());
-        if (from.isPresent() != lasts.isPresent() || all.isEmpty() && from.isEmpty()) {
+        if (from.given() != lasts.given() || all.isEmpty() && !from.given()) {
             throw new BadInput("when the shutter is open is not said; give --from INSTANT and --lasts DURATION, or "
                     + "--open INSTANT/DURATION");
         }
-        lasts.ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
+        lasts.value().ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
         all.sort(Comparator.comparing(Interval::start));
         if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
             throw new BadInput("two openings overlap; let each close before the next opens (--open)");
@@ -137,16 +128,16 @@ final class ShotOptions {
 
     /** The text of --from, where it is to be a date. */
     Optional<String> from() {
-        return from;
+        return from.value();
     }
 
     /** The camera's turn about its axis. */
     Angle roll() {
-        return Angle.ofDegrees(FromOption.checked("--roll", ROLL, rollDeg));
+        return Angle.ofDegrees(FromOption.checked("--roll", ROLL, rollDeg.get()));
     }
 
     /** Where on the frame what is aimed at stands. */
     Framing.Point place() {
-        return place.orElse(new Framing.Point(0, 0));
+        return place.value().orElse(new Framing.Point(0, 0));
     }
 }

@@ -16,40 +16,32 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Where: a trip file, or a place given directly. */
-final class SiteOptions {
+final class SiteOptions extends OptionGroup {
 
     /** A zenith far from towns on an average night at sunspot minimum, as in a trip file. */
     private static final double DARK_SKY_MAG_ARCSEC2 = 21.6;
 
-    @Option(names = "--trip", paramLabel = "FILE", description = "The trip file.")
-    private Optional<Path> trip;
+    private final Option<Path> trip = option("--trip", "FILE", Path.class, "The trip file.");
 
-    @Option(names = "--site", paramLabel = "NAME",
-            description = "One of the trip's sites (default: all, or the first where only one can be looked at).")
-    private Optional<String> site;
+    private final Option<String> site = option("--site", "NAME", String.class,
+            "One of the trip's sites (default: all, or the first where only one can be looked at).");
 
-    @Mixin
-    private PlaceOptions place;
+    private final PlaceOptions place = group(new PlaceOptions());
 
-    @Option(names = "--dark-sky", paramLabel = "MAG",
-            description = "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").")
-    private Optional<Quantity> darkSky;
+    private final Option<Quantity> darkSky = option("--dark-sky", "MAG", Quantity.class,
+            "Moonless zenith in V mag/arcsec² (default: " + DARK_SKY_MAG_ARCSEC2 + ").");
 
-    @Option(names = "--extinction", paramLabel = "MAG",
-            description = "Light lost at the zenith in magnitudes (default: clear air at the site's height).")
-    private Optional<Quantity> extinctionMag;
+    private final Option<Quantity> extinctionMag = option("--extinction", "MAG", Quantity.class,
+            "Light lost at the zenith in magnitudes (default: clear air at the site's height).");
 
-    @Option(names = "--sea-horizon",
-            description = "The site looks out over the sea from its height: the skyline lies below the level.")
-    private boolean seaHorizon;
+    private final Option<Boolean> seaHorizon = flag("--sea-horizon",
+            "The site looks out over the sea from its height: the skyline lies below the level.");
 
     /** The trip file as it was understood, if one was given; its trip goes to the chosen site alone. */
     Optional<TripFile.Reading> reading() {
-        return trip.map(TripFile::read).map(read ->
+        return trip.value().map(TripFile::read).map(read ->
                 new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
     }
 
@@ -71,7 +63,7 @@ final class SiteOptions {
 
     private Trip at(Trip all) {
         refuseMixture();
-        return site.map(name -> all.to(List.of(named(all, name)))).orElse(all);
+        return site.value().map(name -> all.to(List.of(named(all, name)))).orElse(all);
     }
 
     private static Site named(Trip all, String name) {
@@ -87,9 +79,10 @@ final class SiteOptions {
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
         return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
-                darkSky.map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
-                extinctionMag.map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag)).orElse(Atmosphere.statedClearExtinctionMag(height)),
-                seaHorizon ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
+                darkSky.value().map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
+                extinctionMag.value().map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag))
+                        .orElse(Atmosphere.statedClearExtinctionMag(height)),
+                seaHorizon.given() ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 
     private static String named(Coordinates where) {
@@ -107,20 +100,20 @@ final class SiteOptions {
     private void refuseMixture() {
         List<String> direct = direct().entrySet().stream().filter(option -> option.getValue().isPresent())
                 .map(Map.Entry::getKey).toList();
-        if (trip.isPresent() && !direct.isEmpty()) {
+        if (trip.given() && !direct.isEmpty()) {
             throw new BadInput(String.join(", ", direct) + " cannot go with --trip, which gives the place; "
                     + "leave out one or the other");
         }
-        if (trip.isEmpty() && site.isPresent()) {
+        if (!trip.given() && site.given()) {
             throw new BadInput("--site names a site of a trip; add --trip FILE");
         }
     }
 
     private Map<String, Optional<?>> direct() {
         Map<String, Optional<?>> options = new LinkedHashMap<>(place.options());
-        options.put("--dark-sky", darkSky);
-        options.put("--extinction", extinctionMag);
-        options.put("--sea-horizon", seaHorizon ? Optional.of(true) : Optional.empty());
+        options.put("--dark-sky", darkSky.value());
+        options.put("--extinction", extinctionMag.value());
+        options.put("--sea-horizon", seaHorizon.given() ? Optional.of(true) : Optional.empty());
         return options;
     }
 }

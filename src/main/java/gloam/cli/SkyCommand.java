@@ -18,55 +18,44 @@ import gloam.units.Interval;
 import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Tells what the sky does in one night or over many, or where everything is at one instant. */
-@Command(name = "sky",
-        description = "Tell what happens in one night, where everything stands at one instant, or when bodies come"
-                + " close or a target stands high.",
-        footer = "gloam sky --lat 41.05 --lon -2.15 --height 1080 --zone Europe/Madrid --night 2027-02-08")
 final class SkyCommand extends ReportingCommand {
 
     private static final Range SEPARATION = new Range("separation", 0, 180, "deg");
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Option(names = "--night", paramLabel = "DATE", description = "The night of that evening, from noon to noon.")
-    private Optional<LocalDate> night;
+    private final Option<LocalDate> night = option("--night", "DATE", LocalDate.class,
+            "The night of that evening, from noon to noon.");
 
-    @Option(names = "--at", paramLabel = "INSTANT",
-            description = "One instant, such as 2027-02-08T22:30 by the site's clocks, or with an offset or Z.")
-    private Optional<Moment> at;
+    private final Option<Moment> at = option("--at", "INSTANT", Moment.class,
+            "One instant, such as 2027-02-08T22:30 by the site's clocks, or with an offset or Z.");
 
-    @Option(names = "--star", paramLabel = "RA,DEC[,PMRA,PMDEC[,PARALLAX]]",
-            description = "Add a star to --at: ICRS degrees, proper motion in mas a year, parallax in mas. May be given"
-                    + " more than once.")
-    private List<Star> stars = new ArrayList<>();
+    private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,PMRA,PMDEC[,PARALLAX]]", Star.class,
+            "Add a star to --at: ICRS degrees, proper motion in mas a year, parallax in mas. May be given"
+            + " more than once.");
 
-    @Mixin
-    private DateOptions evenings;
+    private final DateOptions evenings = group(new DateOptions());
 
-    @Option(names = "--approaches", paramLabel = "DEG",
-            description = "Closest approaches of Moon and planets to that angle or less, from --from to --to.")
-    private Optional<Quantity> approachesDeg;
+    private final Option<Quantity> approachesDeg = option("--approaches", "DEG", Quantity.class,
+            "Closest approaches of Moon and planets to that angle or less, from --from to --to.");
 
-    @Option(names = "--above", paramLabel = "TARGET",
-            description = "When that stands above --altitude in darkness, from --from to --to: galactic-centre, a"
-                    + " constellation (the middle of its named stars), a star, a planet or the Moon.")
-    private Optional<String> above;
+    private final Option<String> above = option("--above", "TARGET", String.class,
+            "When that stands above --altitude in darkness, from --from to --to: galactic-centre, a"
+            + " constellation (the middle of its named stars), a star, a planet or the Moon.");
 
-    @Option(names = "--altitude", paramLabel = "DEG", description = "Least apparent altitude for --above.")
-    private Optional<Quantity> altitudeDeg;
+    private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
+            "Least apparent altitude for --above.");
 
     SkyCommand(Session session) {
-        super(session);
+        super(session, "sky",
+                "Tell what happens in one night, where everything stands at one instant, or when bodies come"
+                + " close or a target stands high.",
+                "gloam sky --lat 41.05 --lon -2.15 --height 1080 --zone Europe/Madrid --night 2027-02-08");
     }
 
     @Override
@@ -74,37 +63,37 @@ final class SkyCommand extends ReportingCommand {
         refuseMixture();
         Optional<Trip> trip = place.trip();
         Site site = oneOf(place.sites(trip));
-        if (approachesDeg.isPresent()) {
+        if (approachesDeg.given()) {
             return approaches(session, site, evenings.dates(trip));
         }
-        if (above.isPresent()) {
+        if (above.given()) {
             return high(session, site, evenings.dates(trip));
         }
-        if (night.isPresent()) {
+        if (night.given()) {
             return NightReport.of(session.ephemeris(), new NightRanking(session.ephemeris())
-                    .nights(List.of(site), List.of(night.get())).get(0), session.now());
+                    .nights(List.of(site), List.of(night.value().get())).get(0), session.now());
         }
-        return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.get().in(site.zone())),
-                stars, session.now());
+        return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.value().get().in(site.zone())),
+                stars.get(), session.now());
     }
 
     private void refuseMixture() {
-        if (Stream.of(night, at, approachesDeg, above).filter(Optional::isPresent).count() != 1) {
+        if (Stream.of(night.value(), at.value(), approachesDeg.value(), above.value()).filter(Optional::isPresent).count() != 1) {
             throw new BadInput("give one of --night DATE, --at INSTANT, --approaches DEG and --above TARGET");
         }
-        if (evenings.given() && (night.isPresent() || at.isPresent())) {
+        if (evenings.given() && (night.given() || at.given())) {
             throw new BadInput("--from and --to go with --approaches or --above; leave them out");
         }
-        if (above.isPresent() != altitudeDeg.isPresent()) {
+        if (above.given() != altitudeDeg.given()) {
             throw new BadInput("--above TARGET and --altitude DEG go together; give both");
         }
-        if (at.isEmpty() && !stars.isEmpty()) {
+        if (!at.given() && !stars.get().isEmpty()) {
             throw new BadInput("--star goes with --at INSTANT; add it");
         }
     }
 
     private Report approaches(Session session, Site site, List<LocalDate> dates) {
-        Angle widest = Angle.ofDegrees(FromOption.checked("--approaches", SEPARATION, approachesDeg.orElseThrow()));
+        Angle widest = Angle.ofDegrees(FromOption.checked("--approaches", SEPARATION, approachesDeg.value().orElseThrow()));
         Interval span = new Interval(Night.coveredSpan(session.ephemeris(), site, dates.get(0)).start(),
                 Night.coveredSpan(session.ephemeris(), site, dates.get(dates.size() - 1)).endExclusive());
         return ApproachesReport.of(session.ephemeris(), site,
@@ -112,8 +101,8 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
-        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.orElseThrow()));
-        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.orElseThrow(), session.stars()));
+        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow()));
+        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.value().orElseThrow(), session.stars()));
         List<Night> nights = Night.range(session.ephemeris(), site, dates.get(0), dates.get(dates.size() - 1));
         return HighReport.of(session.ephemeris(), nights, wanted.name(), wanted.target(), least, session.now());
     }

@@ -23,20 +23,11 @@ import gloam.units.Range;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 
 /** Tells what runs across one framing, or when a body's trail runs level. */
-@Command(name = "trail", description = {
-    "Tell where stars, planets, Moon and pole run across one framing and what of it shows on the sheet; with --level, "
-            + "when a body's trail runs level in a camera that centres it."},
-        footer = "gloam trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
-                + " --lasts 2h")
 final class TrailCommand extends ReportingCommand {
 
     private static final Range POINTS = new Range("number of points along a trail", 1, 10_000, "");
@@ -44,50 +35,43 @@ final class TrailCommand extends ReportingCommand {
     private static final Range SLOPE = new Range("slope", -90, 90, "deg");
     private static final Range NIGHTS = new Range("number of nights", 1, 800, "");
 
-    @Mixin
-    private SiteOptions place;
+    private final SiteOptions place = group(new SiteOptions());
 
-    @Mixin
-    private CameraOptions camera;
+    private final CameraOptions camera = group(new CameraOptions());
 
-    @Mixin
-    private FilmOptions film;
+    private final FilmOptions film = group(new FilmOptions());
 
-    @Mixin
-    private FittedFilm fitted;
+    private final FittedFilm fitted = group(new FittedFilm());
 
-    @Mixin
-    private ShotOptions shot;
+    private final ShotOptions shot = group(new ShotOptions());
 
-    @Option(names = "--every", paramLabel = "DURATION", defaultValue = "10m",
-            description = "Spacing of the points along a trail (default: ${DEFAULT-VALUE}).")
-    private Duration every;
+    private final Option<Duration> every = option("--every", "DURATION", Duration.class,
+            "Spacing of the points along a trail (default: ${DEFAULT-VALUE}).").byDefault("10m");
 
-    @Option(names = "--airless", description = "Leave refraction out.")
-    private boolean airless;
+    private final Option<Boolean> airless = flag("--airless", "Leave refraction out.");
 
-    @Option(names = "--star", paramLabel = "RA,DEC[,…]",
-            description = "That star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.")
-    private List<Star> stars = new ArrayList<>();
+    private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,…]", Star.class,
+            "That star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.");
 
-    @Option(names = "--level", paramLabel = "BODY", completionCandidates = Candidates.Bodies.class,
-            description = "When the body's trail runs level in the nights --from to --to, and the aim.")
-    private Optional<String> level;
+    private final Option<String> level = option("--level", "BODY", String.class,
+            "When the body's trail runs level in the nights --from to --to, and the aim.")
+            .completedBy(new Candidates.Bodies());
 
-    @Option(names = "--to", paramLabel = "DATE",
-            description = "Last evening for --level (default: the first).")
-    private Optional<LocalDate> to;
+    private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class,
+            "Last evening for --level (default: the first).");
 
-    @Option(names = "--within", paramLabel = "DEG", defaultValue = "3",
-            description = "How far from level the trail may run (default: ${DEFAULT-VALUE}).")
-    private Quantity within;
+    private final Option<Quantity> within = option("--within", "DEG", Quantity.class,
+            "How far from level the trail may run (default: ${DEFAULT-VALUE}).").byDefault("3");
 
-    @Option(names = "--slope", paramLabel = "DEG", defaultValue = "0",
-            description = "Instead of level: at that angle, upwards to the right (default: ${DEFAULT-VALUE}).")
-    private Quantity slope;
+    private final Option<Quantity> slope = option("--slope", "DEG", Quantity.class,
+            "Instead of level: at that angle, upwards to the right (default: ${DEFAULT-VALUE}).").byDefault("0");
 
     TrailCommand(Session session) {
-        super(session);
+        super(session, "trail",
+                "Tell where stars, planets, Moon and pole run across one framing and what of it shows on the sheet; with --level, "
+                + "when a body's trail runs level in a camera that centres it.",
+                "gloam trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
+                + " --lasts 2h");
     }
 
     @Override
@@ -95,7 +79,7 @@ final class TrailCommand extends ReportingCommand {
         Optional<Trip> trip = place.trip();
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
-        if (level.isPresent()) {
+        if (level.given()) {
             return levels(session, site, taken);
         }
         FrameQuestion question = question(session, site, taken);
@@ -104,30 +88,30 @@ final class TrailCommand extends ReportingCommand {
                 .map(stock -> new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
                         question.openings(), OptionalDouble.empty())));
         TrailSurvey survey = new TrailSurvey(session.ephemeris(), question, sheet);
-        return stars.isEmpty() ? survey.ofAll(session.stars().stars(), session.now())
-                : survey.of(stars, session.now());
+        return stars.get().isEmpty() ? survey.ofAll(session.stars().stars(), session.now())
+                : survey.of(stars.get(), session.now());
     }
 
     private FrameQuestion question(Session session, Site site, Camera taken) {
         TrailEstimator estimator = new TrailEstimator(session.ephemeris(), site);
-        ShotOptions.Shot asked = shot.shot(site, taken, airless ? estimator.airless() : estimator, session);
+        ShotOptions.Shot asked = shot.shot(site, taken, airless.given() ? estimator.airless() : estimator, session);
         double openMs = asked.openings().stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
-        FromOption.checked("--every", POINTS, Math.ceil(openMs / every.toMillis()));
-        return new FrameQuestion(site, asked.framing(), asked.openings(), every, airless);
+        FromOption.checked("--every", POINTS, Math.ceil(openMs / every.get().toMillis()));
+        return new FrameQuestion(site, asked.framing(), asked.openings(), every.get(), airless.given());
     }
 
     private Report levels(Session session, Site site, Camera taken) {
-        Body body = FromOption.of("--level", () -> Targets.body(level.orElseThrow()));
+        Body body = FromOption.of("--level", () -> Targets.body(level.value().orElseThrow()));
         if (body == Body.SUN) {
             throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet (--level)");
         }
         LocalDate first = FromOption.of("--from", () -> Converters.date(shot.from().orElseThrow(() ->
                 new BadInput("--level looks in the nights of --from DATE to --to DATE"))));
-        LocalDate last = to.orElse(first);
+        LocalDate last = to.value().orElse(first);
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
         LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken), shot.place(),
-                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope)),
-                Angle.ofDegrees(FromOption.checked("--within", WITHIN, within)));
+                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope.get())),
+                Angle.ofDegrees(FromOption.checked("--within", WITHIN, within.get())));
         return new LevelSurvey(session.ephemeris(), site)
                 .between(new LevelSurvey.Wanted(body, search), first, last, session.now());
     }

@@ -36,7 +36,8 @@ class CompletionTest {
     @CsvSource({"gloam pl, plan", "gloam jou, journal", "gloam journal gui, guide", "gloam plan --tr, --trip",
         "gloam expose --film instant-m, instant-mono-640", "gloam plan --format htm, html",
         "gloam trail --projection equid, equidistant", "gloam journal add --tone very, very-dark",
-        "gloam trail --level satu, saturn"})
+        "gloam trail --level satu, saturn", "gloam plan --trip gloa, gloam.bash",
+        "gloam nights --out gloa, gloam.bash"})
     void completes(String typed, String completed) throws Exception {
         assertTrue(Arrays.asList(completions(typed).split("\\s+")).contains(completed), completions(typed));
     }

@@ -1,0 +1,46 @@
+package gloam.cli;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** A command with its options. */
+abstract class Command extends OptionGroup implements Callable<Integer> {
+
+    private final String name;
+    private CommandLine line;
+
+    /** A command told in the help by a sentence and by examples, at least one. */
+    Command(String name, String description, String... examples) {
+        this.name = name;
+        declare(spec -> spec.name(name).versionProvider(new Version()).usageMessage()
+                .description(description).descriptionHeading("%n")
+                .synopsisHeading("Usage: ").abbreviateSynopsis(true).sortOptions(false)
+                .parameterListHeading("%n").optionListHeading("%nOptions:%n").commandListHeading("%nCommands:%n")
+                .footerHeading(examples.length == 1 ? "%nExample:%n" : "%nExamples:%n").footer(examples));
+    }
+
+    /** The command as picocli runs it, with those below it. */
+    final CommandLine commandLine(Command... below) {
+        group(new StandardOptions());
+        line = new CommandLine(spec());
+        for (Command command : below) {
+            line.addSubcommand(command.name, command.commandLine());
+        }
+        return line;
+    }
+
+    /** The command line it was read from. */
+    final CommandLine line() {
+        return line;
+    }
+
+    final PrintWriter out() {
+        return line.getOut();
+    }
+
+    final PrintWriter err() {
+        return line.getErr();
+    }
+}

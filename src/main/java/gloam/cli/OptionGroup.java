@@ -1,0 +1,55 @@
+package gloam.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import picocli.CommandLine.Model.CommandSpec;
+
+/**
+ * Options that belong together; its fields are them, in the order in which they are told.
+ *
+ * <p>They are declared to picocli by calls. It could read them from annotations, but Java makes the classes for that
+ * anew at each start, which takes as long as starting Java.
+ */
+abstract class OptionGroup {
+
+    private final List<Consumer<CommandSpec>> parts = new ArrayList<>();
+
+    /** An option of the group. */
+    final <T> Option<T> option(String name, String label, Class<T> type, String description) {
+        return added(Option.single(name, label, type, description));
+    }
+
+    /** An option of the group that may be given more than once. */
+    final <T> Option<List<T>> repeated(String name, String label, Class<T> type, String description) {
+        return added(Option.repeated(name, label, type, description));
+    }
+
+    /** An option of the group without a value. */
+    final Option<Boolean> flag(String name, String description) {
+        return added(Option.flag(name, description));
+    }
+
+    private <V> Option<V> added(Option<V> option) {
+        parts.add(spec -> spec.addOption(option.spec()));
+        return option;
+    }
+
+    /** A group of options in this one. */
+    final <G extends OptionGroup> G group(G group) {
+        parts.add(spec -> spec.addMixin(group.getClass().getSimpleName(), group.spec()));
+        return group;
+    }
+
+    /** Something else to be declared. */
+    final void declare(Consumer<CommandSpec> part) {
+        parts.add(part);
+    }
+
+    /** The group as picocli knows it. */
+    CommandSpec spec() {
+        CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+        parts.forEach(part -> part.accept(spec));
+        return spec;
+    }
+}
