@@ -89,7 +89,7 @@ final class CameraOptions extends OptionGroup {
         Frame whole = frame(trips).orElseThrow(() ->
                 new BadInput("--corner-stops needs the frame; add --frame WxH or --trip FILE"));
         List<Double> all = trips.isPresent() || fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get();
-        return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.value().get()),
+        return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
                 whole.halfDiagonalMm(), Collections.min(all));
     }
 

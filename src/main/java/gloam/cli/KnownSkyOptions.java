@@ -73,9 +73,9 @@ final class KnownSkyOptions extends OptionGroup {
         if (!previewFNumber.given() || !previewIso.given() || !previewExposure.given()) {
             throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure; give all three");
         }
-        double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.value().get());
+        double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
         return FromOption.of("--preview-exposure", () ->
-                new Preview(previewFNumber.value().get(), iso, previewExposure.value().get()));
+                new Preview(previewFNumber.get(), iso, previewExposure.get()));
     }
 
     private KnownSky computed(Site site) {

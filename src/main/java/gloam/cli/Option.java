@@ -97,7 +97,7 @@ final class Option<V> {
         return cell.value();
     }
 
-    /** The same of an option that always has a value; what was not said is no value of a list, and no for a flag. */
+    /** The value of an option that is known to have one; not said, a list is empty and a flag says no. */
     V get() {
         return cell.value().or(() -> unsaid).orElseThrow();
     }

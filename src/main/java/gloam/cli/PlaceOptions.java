@@ -52,15 +52,15 @@ final class PlaceOptions extends OptionGroup {
         if (inPlace.isPresent() && heightM.given()) {
             throw new BadInput("the height is given twice; leave out --height or the one in --place");
         }
-        return new Coordinates(latitude.value().orElseGet(() -> place.value().orElseThrow().latitude()),
-                longitude.value().orElseGet(() -> place.value().orElseThrow().longitude()),
+        return new Coordinates(latitude.value().orElseGet(() -> place.get().latitude()),
+                longitude.value().orElseGet(() -> place.get().longitude()),
                 heightM.value().map(metres -> OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, metres)))
                         .orElse(inPlace));
     }
 
     /** The zone. */
     ZoneId zone() {
-        return zone.value().orElseThrow();
+        return zone.get();
     }
 
     /** Refuses a place that is not said in full; the beginning of the remedy is the caller's. */

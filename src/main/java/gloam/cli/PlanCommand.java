@@ -54,6 +54,6 @@ final class PlanCommand extends ReportingCommand {
         }
         FromOption.checked("--spent", Trip.SHEETS_SPENT, spent.get());
         return FromOption.of("--from-now",
-                () -> trip.rest(fromNow.value().get().in(trip.sites().get(0).zone()), spent.get(), done.get()));
+                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone()), spent.get(), done.get()));
     }
 }

@@ -80,7 +80,7 @@ final class SheetOptions extends OptionGroup {
         if (plan.given() != sheet.given()) {
             throw new BadInput("--plan FILE and --sheet N go together; give both");
         }
-        return plan.value().map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.value().orElseThrow())));
+        return plan.value().map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.get())));
     }
 
     private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned) {
@@ -106,7 +106,7 @@ final class SheetOptions extends OptionGroup {
         }
         return azimuthDeg.value().map(azimuth -> Direction.ofDegrees(
                 FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
-                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow())))
+                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get())))
                 .or(() -> planned.map(PlannedSheet::aim));
     }
 
@@ -129,7 +129,7 @@ final class SheetOptions extends OptionGroup {
     private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {
         if (skyMagArcsec2.given()) {
             SkyBrightness sky = SkyBrightness.ofMagArcsec2(
-                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.value().get()));
+                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
             return open -> SheetLight.measured(sky, lens, open);
         }
         SkyLight sky = new SkyLight(session.ephemeris(), site.orElseThrow());

@@ -79,8 +79,8 @@ final class ShotOptions extends OptionGroup {
         }
         if (aimed.isEmpty()) {
             return new Framing(Direction.ofDegrees(
-                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.value().orElseThrow()),
-                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow())), roll(), camera);
+                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.get()),
+                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get())), roll(), camera);
         }
         return new Framing(Direction.ofDegrees(0, 0), roll(), camera)
                 .placing(estimator.direction(aimed.get(), middle), place().xMm(), place().yMm())
@@ -92,7 +92,7 @@ final class ShotOptions extends OptionGroup {
         if (lasts.given() || !openings.get().isEmpty()) {
             throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
         }
-        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.value().orElseThrow());
+        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.get());
         return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
             Framing framing = framing(camera, estimator, aimed, open.middle());
             return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));

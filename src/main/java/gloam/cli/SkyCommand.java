@@ -71,9 +71,9 @@ final class SkyCommand extends ReportingCommand {
         }
         if (night.given()) {
             return NightReport.of(session.ephemeris(), new NightRanking(session.ephemeris())
-                    .nights(List.of(site), List.of(night.value().get())).get(0), session.now());
+                    .nights(List.of(site), List.of(night.get())).get(0), session.now());
         }
-        return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.value().get().in(site.zone())),
+        return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.get().in(site.zone())),
                 stars.get(), session.now());
     }
 
@@ -93,7 +93,7 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private Report approaches(Session session, Site site, List<LocalDate> dates) {
-        Angle widest = Angle.ofDegrees(FromOption.checked("--approaches", SEPARATION, approachesDeg.value().orElseThrow()));
+        Angle widest = Angle.ofDegrees(FromOption.checked("--approaches", SEPARATION, approachesDeg.get()));
         Interval span = new Interval(Night.coveredSpan(session.ephemeris(), site, dates.get(0)).start(),
                 Night.coveredSpan(session.ephemeris(), site, dates.get(dates.size() - 1)).endExclusive());
         return ApproachesReport.of(session.ephemeris(), site,
@@ -101,8 +101,8 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
-        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.value().orElseThrow()));
-        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.value().orElseThrow(), session.stars()));
+        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()));
+        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.get(), session.stars()));
         List<Night> nights = Night.range(session.ephemeris(), site, dates.get(0), dates.get(dates.size() - 1));
         return HighReport.of(session.ephemeris(), nights, wanted.name(), wanted.target(), least, session.now());
     }

@@ -101,7 +101,7 @@ final class TrailCommand extends ReportingCommand {
     }
 
     private Report levels(Session session, Site site, Camera taken) {
-        Body body = FromOption.of("--level", () -> Targets.body(level.value().orElseThrow()));
+        Body body = FromOption.of("--level", () -> Targets.body(level.get()));
         if (body == Body.SUN) {
             throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet (--level)");
         }
