@@ -6,7 +6,10 @@ package gloam.units;
 public final class PlainText {
 
     private static final int REPLACEMENT = '\uFFFD';
-    private static final int DELETE = 0x7F;
+    /** From the blank to here, and from the no-break space to the punctuation, letters only show themselves. */
+    private static final char DELETE = 0x7F;
+    private static final char NO_BREAK_SPACE = 0xA0;
+    private static final char FIRST_OF_PUNCTUATION = 0x2000;
 
     private PlainText() {
     }
@@ -16,7 +19,7 @@ public final class PlainText {
      * mark that turns the direction of what follows (Unicode Standard Annex 9, 2.1 to 2.5).
      */
     public static String of(String text) {
-        if (harmless(text)) {
+        if (plain(text.toCharArray())) {
             return text;
         }
         StringBuilder plain = new StringBuilder(text.length());
@@ -27,19 +30,17 @@ public final class PlainText {
         return plain.toString();
     }
 
-    private static boolean harmless(String text) {
-        int i = 0;
-        while (i < text.length() && harmless(text.codePointAt(i))) {
-            i += Character.charCount(text.codePointAt(i));
+    private static boolean plain(char... text) {
+        for (char letter : text) {
+            if (!(letter >= ' ' && letter < DELETE || letter >= NO_BREAK_SPACE && letter < FIRST_OF_PUNCTUATION)) {
+                return false;
+            }
         }
-        return i == text.length();
+        return true;
     }
 
     /** Whether a character only shows itself. */
     public static boolean harmless(int codePoint) {
-        if (codePoint >= ' ' && codePoint < DELETE) {
-            return true;
-        }
         return switch (Character.getType(codePoint)) {
             case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE -> false;
             default -> !turns(codePoint);

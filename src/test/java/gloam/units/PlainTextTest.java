@@ -23,4 +23,12 @@ class PlainTextTest {
         assertEquals("two\uFFFDlines\uFFFDor three", PlainText.of("two\nlines\u2028or three"));
         assertEquals("half \uFFFD", PlainText.of("half \uD83D"));
     }
+
+    @Test
+    void everyCharacterStaysThatIsHarmless() {
+        for (int point = 0; point <= 0xFFFF; point++) {
+            String text = Character.toString(point);
+            assertEquals(PlainText.harmless(point) ? text : "\uFFFD", PlainText.of(text));
+        }
+    }
 }
