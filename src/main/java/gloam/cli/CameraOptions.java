@@ -79,7 +79,7 @@ final class CameraOptions extends OptionGroup {
             throw new BadInput("--transmittance SHARE and --t-stop N/T say the same; give one of the two");
         }
         return transmittance.value().map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
-                .or(() -> tStopTransmittance.value()).orElse(base.transmittance());
+                .or(tStopTransmittance::value).orElse(base.transmittance());
     }
 
     private Vignetting vignetting(Lens base, Optional<Camera> trips) {
