@@ -6,14 +6,16 @@ import java.util.Locale;
 public enum Body implements Target {
     SUN, MOON, MERCURY, VENUS, MARS, JUPITER, SATURN, URANUS, NEPTUNE;
 
+    private final String label = name().toLowerCase(Locale.ROOT);
+
     /** The name in lower case, as options, files and reports write it. */
     public String label() {
-        return name().toLowerCase(Locale.ROOT);
+        return label;
     }
 
     /** The name as a sentence has it: Mars, but the Moon. */
     public String properName() {
-        String name = name().charAt(0) + label().substring(1);
+        String name = name().charAt(0) + label.substring(1);
         return this == SUN || this == MOON ? "the " + name : name;
     }
 }

@@ -31,14 +31,19 @@ final class ChebyshevCurve implements DoubleUnaryOperator {
         this.coefficients = new double[count];
         double[] cosines = cosines(count);
         for (int k = 0; k < count; k++) {
-            double sum = 0;
-            int half = k;
-            for (int j = 0; j < count; j++) {
-                sum += values[j] * cosines[half];
-                half += half + 2 * k < cosines.length ? 2 * k : 2 * k - cosines.length;
-            }
-            coefficients[k] = (k == 0 ? 1 : 2) * sum / count;
+            coefficients[k] = (k == 0 ? 1 : 2) * sum(values, cosines, k) / count;
         }
+    }
+
+    /** The values weighed by the polynomial of degree k, whose argument's angle grows by twice k halves from point to point. */
+    private static double sum(double[] values, double[] cosines, int k) {
+        double sum = 0;
+        int half = k;
+        for (double value : values) {
+            sum += value * cosines[half];
+            half += half + 2 * k < cosines.length ? 2 * k : 2 * k - cosines.length;
+        }
+        return sum;
     }
 
     /**

@@ -2,7 +2,6 @@ package gloam.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.StringTokenizer;
 
 /** How wide text stands on a terminal, in columns. */
 final class TextWidth {
@@ -113,8 +112,10 @@ final class TextWidth {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         int taken = 0;
-        for (StringTokenizer words = new StringTokenizer(text); words.hasMoreTokens();) {
-            String word = words.nextToken();
+        for (String word : text.split(" ")) {
+            if (word.isEmpty()) {
+                continue;
+            }
             int wordWidth = of(word);
             if (taken > 0 && taken + 1 + wordWidth > width) {
                 lines.add(line.toString());
