@@ -77,7 +77,6 @@ public final class App {
         List<String> named = args.length > 0 && COMMANDS.contains(args[0]) ? List.of(args[0]) : COMMANDS;
         CommandLine gloam = new GloamCommand().commandLine();
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
-        Converters.register(gloam);
         OptionSections.shorten(gloam);
         return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, session.columns())).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))

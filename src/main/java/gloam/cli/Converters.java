@@ -19,10 +19,10 @@ import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 
 /** Turns the text of options into values. */
@@ -34,21 +34,22 @@ final class Converters {
     private Converters() {
     }
 
-    /** Makes a command line and its commands use these. */
-    static void register(CommandLine commandLine) {
-        commandLine.registerConverter(Double.class, new Reading<>(Converters::number))
-                .registerConverter(Quantity.class, new Reading<>(Quantity::new))
-                .registerConverter(Duration.class, new Reading<>(Quantity::duration))
-                .registerConverter(Coordinates.class, new Reading<>(Coordinates::of))
-                .registerConverter(LocalDate.class, new Reading<>(Converters::date))
-                .registerConverter(ZoneId.class, new Reading<>(Converters::zone))
-                .registerConverter(Moment.class, new Reading<>(Moment::parse))
-                .registerConverter(TimedOpening.class, new Reading<>(TimedOpening::parse))
-                .registerConverter(Frame.class, new Reading<>(Frame::of))
-                .registerConverter(Framing.Point.class, new Reading<>(Converters::point))
-                .registerConverter(Projection.class, new Reading<>(Converters::projection))
-                .registerConverter(Star.class, new Reading<>(Converters::star))
-                .registerConverter(OutputFormat.class, new Reading<>(OutputFormat::named));
+    /** What reads an option's text as a value of a type; empty where picocli's own converter does. */
+    static Optional<ITypeConverter<?>> of(Class<?> type) {
+        Function<String, ?> reading = type == Double.class ? Converters::number
+                : type == Quantity.class ? Quantity::new
+                : type == Duration.class ? Quantity::duration
+                : type == Coordinates.class ? Coordinates::of
+                : type == LocalDate.class ? Converters::date
+                : type == ZoneId.class ? Converters::zone
+                : type == Moment.class ? Moment::parse
+                : type == TimedOpening.class ? TimedOpening::parse
+                : type == Frame.class ? Frame::of
+                : type == Framing.Point.class ? Converters::point
+                : type == Projection.class ? Converters::projection
+                : type == Star.class ? Converters::star
+                : type == OutputFormat.class ? OutputFormat::named : null;
+        return reading == null ? Optional.empty() : Optional.of(new Reading<>(reading));
     }
 
     /**

@@ -27,9 +27,9 @@ final class DateOptions extends OptionGroup {
 
     /** The evenings, at least one, in order. */
     List<LocalDate> dates(Optional<Trip> trip) {
-        LocalDate first = from.value().or(() -> trip.map(Trip::firstNight)).orElseThrow(() ->
+        LocalDate first = from.given() ? from.get() : trip.map(Trip::firstNight).orElseThrow(() ->
                 new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
-        return between(first, to.value().or(() -> trip.map(Trip::lastNight)).orElse(first));
+        return between(first, to.given() ? to.get() : trip.map(Trip::lastNight).orElse(first));
     }
 
     /** The evenings from one to another. */

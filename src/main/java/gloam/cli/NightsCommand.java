@@ -36,14 +36,12 @@ final class NightsCommand extends ReportingCommand {
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
         List<LocalDate> dates = evenings.dates(trip);
-        Optional<Integer> length = stay.value().or(() -> reading.map(TripFile.Reading::stay)
-                .filter(OptionalInt::isPresent).map(OptionalInt::getAsInt)).map(nights -> checked(nights, dates));
-        List<NightRank> nights =
-                new NightRanking(session.ephemeris(), trip, progress("nights")).nights(sites, dates);
-        return NightsReport.of(nights, length.map(run -> NightRanking.stays(nights, run)).orElse(List.of()), session.now());
-    }
-
-    private static int checked(int nights, List<LocalDate> dates) {
-        return (int) FromOption.checked("--stay", new Range("stay", 1, dates.size(), "nights"), nights);
+        OptionalInt run = stay.given() ? OptionalInt.of(stay.get())
+                : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
+        if (run.isPresent()) {
+            FromOption.checked("--stay", new Range("stay", 1, dates.size(), "nights"), run.getAsInt());
+        }
+        List<NightRank> nights = new NightRanking(session.ephemeris(), trip, progress("nights")).nights(sites, dates);
+        return NightsReport.of(nights, run.isPresent() ? NightRanking.stays(nights, run.getAsInt()) : List.of(), session.now());
     }
 }

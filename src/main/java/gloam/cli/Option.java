@@ -28,14 +28,14 @@ final class Option<V> {
     static <T> Option<T> single(String name, String label, Class<T> type, String description) {
         Option<T> option = new Option<>(name, description, Optional.empty());
         option.spec.paramLabel(label).type(type);
-        return option;
+        return option.readAs(type);
     }
 
     /** An option that may be given more than once. */
     static <T> Option<List<T>> repeated(String name, String label, Class<T> type, String description) {
         Option<List<T>> option = new Option<>(name, description, Optional.of(List.of()));
         option.spec.paramLabel(label).type(List.class).auxiliaryTypes(type);
-        return option;
+        return option.readAs(type);
     }
 
     /** An option without a value. */
@@ -43,6 +43,11 @@ final class Option<V> {
         Option<Boolean> option = new Option<>(name, description, Optional.of(false));
         option.spec.type(Boolean.class).arity("0");
         return option;
+    }
+
+    private Option<V> readAs(Class<?> type) {
+        Optional<ITypeConverter<?>> converter = Converters.of(type);
+        return converter.isPresent() ? readBy(converter.get()) : this;
     }
 
     /** Read by a converter of its own, not by that of its type. */

@@ -35,20 +35,28 @@ final class OutputOptions extends OptionGroup {
 
     /** Refuses files whose format cannot be had or whose folder is not there, before anything is computed. */
     void check() {
-        files.get().forEach(OutputOptions::format);
-        files.get().forEach(file -> FromOption.run("--out", () -> OutputFile.checkPlace(file)));
+        for (Path file : files.get()) {
+            format(file);
+        }
+        for (Path file : files.get()) {
+            FromOption.run("--out", () -> OutputFile.checkPlace(file));
+        }
     }
 
     /** Refuses formats that a report of this kind cannot have. */
     void check(Report report) {
         FromOption.of("--format", () -> checked(format.get(), report));
-        files.get().forEach(file -> FromOption.of("--out", () -> checked(format(file), report)));
+        for (Path file : files.get()) {
+            FromOption.of("--out", () -> checked(format(file), report));
+        }
     }
 
     /** Writes the files, then standard output; nothing where a format cannot be had. */
     void write(Report report, int columns, Appendable out) {
         check(report);
-        files.get().forEach(file -> FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file)))));
+        for (Path file : files.get()) {
+            FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file))));
+        }
         try {
             format.get().render(report, columns, out);
         } catch (IOException failed) {

@@ -48,14 +48,13 @@ final class PlaceOptions extends OptionGroup {
         if (place.given() && (latitude.given() || longitude.given())) {
             throw new BadInput("--place and --lat, --lon say the same; give one of the two");
         }
-        OptionalDouble inPlace = place.value().map(Coordinates::heightM).orElse(OptionalDouble.empty());
+        OptionalDouble inPlace = place.given() ? place.get().heightM() : OptionalDouble.empty();
         if (inPlace.isPresent() && heightM.given()) {
             throw new BadInput("the height is given twice; leave out --height or the one in --place");
         }
-        return new Coordinates(latitude.value().orElseGet(() -> place.get().latitude()),
-                longitude.value().orElseGet(() -> place.get().longitude()),
-                heightM.value().map(metres -> OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, metres)))
-                        .orElse(inPlace));
+        return new Coordinates(latitude.given() ? latitude.get() : place.get().latitude(),
+                longitude.given() ? longitude.get() : place.get().longitude(),
+                heightM.given() ? OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, heightM.get())) : inPlace);
     }
 
     /** The zone. */

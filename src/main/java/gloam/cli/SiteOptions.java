@@ -12,6 +12,7 @@ import gloam.units.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,11 @@ final class SiteOptions extends OptionGroup {
 
     /** The trip file as it was understood, if one was given; its trip goes to the chosen site alone. */
     Optional<TripFile.Reading> reading() {
-        return trip.value().map(TripFile::read).map(read ->
-                new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
+        if (!trip.given()) {
+            return Optional.empty();
+        }
+        TripFile.Reading read = TripFile.read(trip.get());
+        return Optional.of(new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
     }
 
     /** The trip itself. */
@@ -53,7 +57,7 @@ final class SiteOptions extends OptionGroup {
     /** The sites to look at: those of the trip, or the one given directly. */
     List<Site> sites(Optional<Trip> of) {
         refuseMixture();
-        return of.map(Trip::sites).orElseGet(() -> List.of(directSite()));
+        return of.isPresent() ? of.get().sites() : List.of(directSite());
     }
 
     /** Whether a place is given directly. */
@@ -79,9 +83,9 @@ final class SiteOptions extends OptionGroup {
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
         return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
-                darkSky.value().map(mag -> FromOption.checked("--dark-sky", Site.DARK_SKY, mag)).orElse(DARK_SKY_MAG_ARCSEC2),
-                extinctionMag.value().map(mag -> FromOption.checked("--extinction", Site.EXTINCTION, mag))
-                        .orElse(Atmosphere.statedClearExtinctionMag(height)),
+                darkSky.given() ? FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.get()) : DARK_SKY_MAG_ARCSEC2,
+                extinctionMag.given() ? FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.get())
+                        : Atmosphere.statedClearExtinctionMag(height),
                 seaHorizon.given() ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }
 
@@ -98,8 +102,12 @@ final class SiteOptions extends OptionGroup {
     }
 
     private void refuseMixture() {
-        List<String> direct = direct().entrySet().stream().filter(option -> option.getValue().isPresent())
-                .map(Map.Entry::getKey).toList();
+        List<String> direct = new ArrayList<>();
+        for (Map.Entry<String, Optional<?>> option : direct().entrySet()) {
+            if (option.getValue().isPresent()) {
+                direct.add(option.getKey());
+            }
+        }
         if (trip.given() && !direct.isEmpty()) {
             throw new BadInput(String.join(", ", direct) + " cannot go with --trip, which gives the place; "
                     + "leave out one or the other");
