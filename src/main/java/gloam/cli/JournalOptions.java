@@ -29,10 +29,10 @@ final class JournalOptions extends OptionGroup {
     static final class Choice extends OptionGroup {
 
         private final Option<String> film = option("--film", "NAME", String.class, "Only sheets of that film.")
-            .byDefault("");
+                .byDefault("");
 
         private final Option<String> batch = option("--batch", "NAME", String.class, "Only sheets of that pack or batch.")
-            .byDefault("");
+                .byDefault("");
 
         List<Entry> of(Journal journal) {
             return journal.sheets().stream()
