@@ -23,8 +23,7 @@ abstract class Command extends OptionGroup implements Callable<Integer> {
 
     /** The command as picocli runs it, with those below it. */
     final CommandLine commandLine(Command... below) {
-        group(new StandardOptions());
-        line = new CommandLine(spec());
+        line = new CommandLine(spec().addMixin(StandardOptions.class.getSimpleName(), new StandardOptions().spec()));
         for (Command command : below) {
             line.addSubcommand(command.name, command.commandLine());
         }

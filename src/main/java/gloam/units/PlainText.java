@@ -30,6 +30,7 @@ public final class PlainText {
         return plain.toString();
     }
 
+    /** Whether nothing can need replacing, which a look at each letter tells of nearly all text. */
     private static boolean plain(char... text) {
         for (char letter : text) {
             if (!(letter >= ' ' && letter < DELETE || letter >= NO_BREAK_SPACE && letter < FIRST_OF_PUNCTUATION)) {

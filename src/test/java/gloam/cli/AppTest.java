@@ -68,4 +68,12 @@ class AppTest {
         }
         assertTrue(usual.contains("°"), "degrees are written as such whatever " + Charset.defaultCharset());
     }
+
+    @Test
+    void aFlagTakesNoValue() {
+        Run run = Run.of("nights", "--fail-if-empty=yes", "--place", "41.05,-2.15,1080", "--zone", "Europe/Madrid",
+                "--from", "2027-02-08");
+        assertEquals(2, run.exit());
+        assertTrue(run.err().startsWith("option '--fail-if-empty' should be specified without 'yes' parameter"), run.err());
+    }
 }

@@ -2,7 +2,6 @@ package gloam.ephemeris.orekit;
 
 import gloam.ephemeris.orekit.JplHeader.Series;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
@@ -54,17 +53,10 @@ final class JplEphemeris {
     }
 
     /**
-     * Reads a file of which the whole is {@linkplain InputStream#available at hand}, in either order of bytes.
+     * Reads a whole file's bytes, in either order of bytes.
      *
-     * @throws IOException also when the bytes are no such file or lack a body; the message says what is wrong
+     * @throws IOException when they are no such file or lack a body; the message says what is wrong
      */
-    static JplEphemeris read(InputStream in) throws IOException {
-        byte[] content = new byte[in.available()];
-        in.readNBytes(content, 0, content.length);
-        return of(content);
-    }
-
-    /** The same from the file's bytes. */
     static JplEphemeris of(byte[] content) throws IOException {
         ByteBuffer bytes = ByteBuffer.wrap(content);
         JplHeader header = JplHeader.of(bytes);

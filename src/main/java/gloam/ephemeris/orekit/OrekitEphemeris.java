@@ -14,9 +14,11 @@ import gloam.gear.Site;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URLConnection;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -60,12 +62,11 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static OrekitEphemeris read() {
         try (InputStream leaps = resource("leap-seconds.tsv");
-             InputStream pole = resource("celestial-pole.bin");
-             InputStream planets = resource("unxp2000.405")) {
+             InputStream pole = resource("celestial-pole.bin")) {
             LeapSeconds leapSeconds = LeapSeconds.read(leaps);
             CelestialPole celestialPole = CelestialPole.read(pole, new PoleSeries(leapSeconds));
             return new OrekitEphemeris(BUILT_IN, leapSeconds, celestialPole, Optional.empty(),
-                    JplEphemeris.read(planets));
+                    JplEphemeris.of(wholeResource("unxp2000.405")));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -185,6 +186,18 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static InputStream resource(String name) {
         return OrekitEphemeris.class.getResourceAsStream(RESOURCES + name);
+    }
+
+    /** All bytes of a large resource, read into their place at once: gathering them piece by piece takes twice the memory. */
+    private static byte[] wholeResource(String name) throws IOException {
+        URLConnection resource = OrekitEphemeris.class.getResource(RESOURCES + name).openConnection();
+        try (InputStream in = resource.getInputStream()) {
+            byte[] content = new byte[resource.getContentLength()];
+            if (in.readNBytes(content, 0, content.length) < content.length) {
+                throw new EOFException(name + " ends before its length");
+            }
+            return content;
+        }
     }
 
     /** Holds the ephemeris of the data in the jar from the first call on. */

@@ -75,7 +75,7 @@ class LookReferenceTest {
 
     private static Look geocentric(Body body, double tdbS) {
         try (InputStream in = Look.class.getResourceAsStream("/gloam/ephemeris/unxp2000.405")) {
-            JplEphemeris planets = JplEphemeris.read(in);
+            JplEphemeris planets = JplEphemeris.of(in.readAllBytes());
             Vector earthKm = planets.earth(tdbS).positionKm();
             Item item = Item.valueOf(body.name());
             double leftS = tdbS - planets.positionKm(item, tdbS).minus(earthKm)

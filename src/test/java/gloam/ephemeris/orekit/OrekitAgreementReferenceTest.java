@@ -50,7 +50,7 @@ class OrekitAgreementReferenceTest {
     private static final double LEAP_S = 37 + 32.184;
     private static final LazyLoadedDataContext OREKIT = orekit();
     private static final PoleSeries SERIES = new PoleSeries(open("leap-seconds.tsv", LeapSeconds::read));
-    private static final JplEphemeris PLANETS = open("unxp2000.405", JplEphemeris::read);
+    private static final JplEphemeris PLANETS = open("unxp2000.405", in -> JplEphemeris.of(in.readAllBytes()));
     private static final CelestialPole POLE =
             open("celestial-pole.bin", in -> CelestialPole.read(in, SERIES));
 
