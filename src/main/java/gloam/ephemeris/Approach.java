@@ -2,6 +2,7 @@ package gloam.ephemeris;
 
 import gloam.gear.Site;
 import gloam.units.Angle;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,7 +32,7 @@ public record Approach(Target one, Target other, Instant at, Angle separation) {
      */
     public static List<Approach> of(Ephemeris ephemeris, Site site, Target one, Target other, Interval span) {
         Duration step = one == Body.MOON || other == Body.MOON ? MOON_STEP : STEP;
-        return EventFinder.of(span, step, at -> separation(ephemeris, site, one, other, at).radians())
+        return FunctionOfTime.of(span, step, at -> separation(ephemeris, site, one, other, at).radians())
                 .extrema().stream().filter(extremum -> !extremum.highest())
                 .map(extremum -> new Approach(one, other, extremum.at(), Angle.ofRadians(extremum.value())))
                 .toList();

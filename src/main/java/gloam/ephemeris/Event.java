@@ -1,5 +1,6 @@
 package gloam.ephemeris;
 
+import gloam.units.Crossings;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +36,7 @@ public record Event(Instant at, Kind what) {
 
     /** Adds an event for each crossing: one kind upward, one downward. */
     static void add(List<Event> events, Crossings crossings, Kind rising, Kind falling) {
-        for (EventFinder.Crossing crossing : crossings.all()) {
+        for (Crossings.Crossing crossing : crossings.all()) {
             events.add(new Event(crossing.at(), crossing.rising() ? rising : falling));
         }
     }

@@ -1,6 +1,7 @@
 package gloam.ephemeris;
 
-import gloam.ephemeris.EventFinder.Extremum;
+import gloam.units.FunctionOfTime;
+import gloam.units.FunctionOfTime.Extremum;
 import gloam.units.Angle;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -26,7 +27,7 @@ public record HighStand(Interval span, Instant highestAt) {
 
     private static Stream<HighStand> of(Ephemeris ephemeris, Night night, Target target, Angle least,
                                         Interval dark) {
-        EventFinder altitude = EventFinder.of(dark, STEP,
+        FunctionOfTime altitude = FunctionOfTime.of(dark, STEP,
                 at -> ephemeris.position(target, night.site(), at).apparentAltitude().radians());
         return altitude.crossings(least.radians()).above().stream().map(span ->
                 new HighStand(span, highest(ephemeris, night, target, altitude.extrema(), span)));

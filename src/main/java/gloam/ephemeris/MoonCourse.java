@@ -1,6 +1,8 @@
 package gloam.ephemeris;
 
 import gloam.ephemeris.Event.Kind;
+import gloam.units.Crossings;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.util.List;
 
@@ -26,14 +28,14 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
             easts[i] = sightlines.get(i).east();
         }
         return new MoonCourse(
-                EventFinder.of(span, STEP_S, new ChebyshevCurve(span, heights)).crossings(0),
-                EventFinder.of(span, STEP_S, new ChebyshevCurve(span, easts)).crossings(0));
+                FunctionOfTime.ofSeconds(span, STEP_S, new ChebyshevCurve(span, heights)).crossings(0),
+                FunctionOfTime.ofSeconds(span, STEP_S, new ChebyshevCurve(span, easts)).crossings(0));
     }
 
     /** Rise and set of the upper limb, and the upper culmination as passage of the meridian. */
     void addTo(List<Event> events) {
         Event.add(events, horizon, Kind.MOONRISE, Kind.MOONSET);
-        for (EventFinder.Crossing crossing : meridian.all()) {
+        for (Crossings.Crossing crossing : meridian.all()) {
             if (!crossing.rising()) {
                 events.add(new Event(crossing.at(), Kind.MOON_TRANSIT));
             }

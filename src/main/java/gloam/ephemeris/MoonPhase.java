@@ -3,6 +3,8 @@ package gloam.ephemeris;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.units.Angle;
+import gloam.units.Crossings;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -63,9 +65,9 @@ public record MoonPhase(Angle elongation) {
 
     /** Every quarter in a span, in order of time. */
     public static List<Quarter> quarters(Ephemeris ephemeris, Interval span) {
-        Crossings sine = EventFinder.of(span, SEARCH_STEP, at -> at(ephemeris, at).elongation.sin())
+        Crossings sine = FunctionOfTime.of(span, SEARCH_STEP, at -> at(ephemeris, at).elongation.sin())
                 .crossings(0);
-        Crossings cosine = EventFinder.of(span, SEARCH_STEP, at -> at(ephemeris, at).elongation.cos())
+        Crossings cosine = FunctionOfTime.of(span, SEARCH_STEP, at -> at(ephemeris, at).elongation.cos())
                 .crossings(0);
         return Stream.concat(quarters(sine, Name.NEW_MOON, Name.FULL_MOON),
                         quarters(cosine, Name.LAST_QUARTER, Name.FIRST_QUARTER))

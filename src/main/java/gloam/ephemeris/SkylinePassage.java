@@ -2,6 +2,8 @@ package gloam.ephemeris;
 
 import gloam.gear.Site;
 import gloam.units.Angle;
+import gloam.units.Crossings;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,7 +42,7 @@ public record SkylinePassage(Body body, Instant at, boolean over) {
 
     private static Crossings overSkyline(Ephemeris ephemeris, Site site, Body body, Interval span) {
         Refraction air = Refraction.ofHeight(site.heightM());
-        return EventFinder.of(span, STEP, at -> clearanceRad(ephemeris.appearance(body, site, at), site, air))
+        return FunctionOfTime.of(span, STEP, at -> clearanceRad(ephemeris.appearance(body, site, at), site, air))
                 .crossings(0);
     }
 

@@ -2,6 +2,8 @@ package gloam.ephemeris;
 
 import gloam.ephemeris.Event.Kind;
 import gloam.units.Angle;
+import gloam.units.Crossings;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.util.List;
 
@@ -24,7 +26,7 @@ record SunCourse(Crossings horizon, Crossings civil, Crossings nautical, Crossin
 
     /** The course through the sines of the Sun's altitude at the instants of a {@link ChebyshevCurve}. */
     static SunCourse of(Interval span, double[] sines) {
-        EventFinder finder = EventFinder.of(span, STEP_S, new ChebyshevCurve(span, sines));
+        FunctionOfTime finder = FunctionOfTime.ofSeconds(span, STEP_S, new ChebyshevCurve(span, sines));
         return new SunCourse(finder.crossings(HORIZON.sin()), finder.crossings(Twilight.CIVIL.limit().sin()),
                 finder.crossings(Twilight.NAUTICAL.limit().sin()),
                 finder.crossings(Twilight.ASTRONOMICAL.limit().sin()));

@@ -2,7 +2,8 @@ package gloam.ephemeris;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gloam.ephemeris.EventFinder.Crossing;
+import gloam.units.Crossings;
+import gloam.units.Crossings.Crossing;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.gear.Site;
 import gloam.support.Places;

@@ -1,7 +1,5 @@
-package gloam.ephemeris;
+package gloam.units;
 
-import gloam.ephemeris.EventFinder.Crossing;
-import gloam.units.Interval;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,5 +45,14 @@ public record Crossings(Interval span, boolean startAbove, List<Crossing> all) {
         if (wanted && from.isBefore(to)) {
             spans.add(new Interval(from, to));
         }
+    }
+
+    /**
+     * A function passing a level.
+     *
+     * @param at     when
+     * @param rising whether it comes from below
+     */
+    public record Crossing(Instant at, boolean rising) {
     }
 }

@@ -3,8 +3,9 @@ package gloam.ephemeris;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gloam.ephemeris.EventFinder.Crossing;
-import gloam.ephemeris.EventFinder.Extremum;
+import gloam.units.Crossings.Crossing;
+import gloam.units.FunctionOfTime;
+import gloam.units.FunctionOfTime.Extremum;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.gear.Site;
 import gloam.support.Places;
@@ -22,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The search against looking at every second. */
-class EventFinderPropertyTest {
+class FunctionOfTimePropertyTest {
 
     private static final Instant START = Instant.parse("2027-01-01T00:00:00Z");
     private static final Interval DAY = Interval.lasting(START, Duration.ofDays(1));
@@ -63,7 +64,7 @@ class EventFinderPropertyTest {
     @ParameterizedTest
     @MethodSource("waves")
     void crossingsAreThoseSeenBySecond(Waves waves) {
-        EventFinder finder = EventFinder.of(DAY, STEP, waves);
+        FunctionOfTime finder = FunctionOfTime.of(DAY, STEP, waves);
         double[] values = values(waves);
         assertSame(bySecond(values, 0), finder.crossings(0).all());
         // Levels just inside every turning point: two crossings minutes apart, inside one step.
@@ -76,7 +77,7 @@ class EventFinderPropertyTest {
     @ParameterizedTest
     @MethodSource("waves")
     void turningPointsAreThoseSeenBySecond(Waves waves) {
-        List<Extremum> found = EventFinder.of(DAY, STEP, waves).extrema();
+        List<Extremum> found = FunctionOfTime.of(DAY, STEP, waves).extrema();
         double[] values = values(waves);
         List<Integer> expected = new ArrayList<>();
         for (int s = 1; s < values.length - 1; s++) {

@@ -2,13 +2,15 @@ package gloam.ephemeris;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gloam.units.Crossings;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class EventFinderReferenceTest {
+class FunctionOfTimeReferenceTest {
 
     private static final Instant MIDNIGHT = Instant.parse("1988-03-20T00:00:00Z");
     private static final double DELTA_T_S = 56;
@@ -26,12 +28,12 @@ class EventFinderReferenceTest {
     @Test
     void riseTransitAndSetOfMeeus() {
         Interval day = Interval.lasting(MIDNIGHT, Duration.ofDays(1));
-        EventFinder altitude = EventFinder.of(day, Duration.ofMinutes(30), EventFinderReferenceTest::altitudeRad);
-        List<EventFinder.Crossing> crossings = altitude.crossings(Math.toRadians(RISE_ALTITUDE_DEG)).all();
+        FunctionOfTime altitude = FunctionOfTime.of(day, Duration.ofMinutes(30), FunctionOfTimeReferenceTest::altitudeRad);
+        List<Crossings.Crossing> crossings = altitude.crossings(Math.toRadians(RISE_ALTITUDE_DEG)).all();
         assertEquals(2, crossings.size());
         assertEquals(0.12130, days(crossings.get(0).at()), 1e-5, "printed to 1e-5 d");
         assertEquals(0.51766, days(crossings.get(1).at()), 1e-5);
-        Instant highest = altitude.extrema().stream().filter(EventFinder.Extremum::highest).findFirst()
+        Instant highest = altitude.extrema().stream().filter(FunctionOfTime.Extremum::highest).findFirst()
                 .orElseThrow().at();
         assertEquals(0.81980, days(highest), 2e-4, "highest a little after the meridian, as it goes north");
     }
