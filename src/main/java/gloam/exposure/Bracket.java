@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
+import org.hipparchus.special.Erf;
 
 /**
  * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way adjoin.
@@ -34,14 +35,6 @@ public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
         }
         double spreadStops = toTone.apply(toneStops).spreadStops();
         return Optional.of(new Bracket(exposures.stream().map(Exposure::correctedS).toList(),
-                errorFunction(sheets / 2.0 / spreadStops / Math.sqrt(2))));
-    }
-
-    /** Error function from 0 on, to 1.5e-7: Abramowitz and Stegun 1964, 7.1.26. */
-    public static double errorFunction(double x) {
-        double t = 1 / (1 + 0.3275911 * x);
-        double polynomial = t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027
-                + t * 1.061405429))));
-        return 1 - polynomial * Math.exp(-x * x);
+                Erf.erf(sheets / 2.0 / spreadStops / Math.sqrt(2))));
     }
 }

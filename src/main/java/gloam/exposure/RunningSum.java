@@ -83,16 +83,15 @@ final class RunningSum {
     }
 
     private double shareFor(int panel, double amount) {
-        double low = 0;
-        double high = 1;
-        for (int halving = 0; halving < 50; halving++) {
-            double middle = (low + high) / 2;
-            if (within(panel, middle) < amount) {
-                low = middle;
-            } else {
-                high = middle;
-            }
+        double first = ratesPerS[panel];
+        double last = ratesPerS[panel + 1];
+        double even = amount / grid.stepS();
+        if (first > 0 && last > 0) {
+            double growth = Math.log(last / first);
+            return Math.min(1, Math.abs(growth) < NEARLY_EVEN ? even / first
+                    : Math.log1p(growth * even / first) / growth);
         }
-        return high;
+        double root = Math.sqrt(Math.max(0, first * first + 2 * (last - first) * even));
+        return Math.min(1, 2 * even / (first + root));
     }
 }

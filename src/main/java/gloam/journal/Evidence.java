@@ -1,7 +1,7 @@
 package gloam.journal;
 
-import gloam.exposure.Bracket;
-import java.util.stream.IntStream;
+import java.util.Arrays;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * What one observation of a sheet says about each film of a grid.
@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
  */
 record Evidence(double[] chances, double stray) {
 
+    private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution();
     private static final double STRAY_SHARE = 0.05;
     private static final double STRAY_TONES_STOPS = 10;
     private static final double STRAY_MAGNITUDES = 12;
@@ -66,16 +67,13 @@ record Evidence(double[] chances, double stray) {
     }
 
     private static Evidence normal(double[] expected, double seen, double spread, double width) {
-        double[] densities = IntStream.range(0, expected.length).mapToDouble(i -> {
-            double sds = (seen - expected[i]) / spread;
-            return Math.exp(-sds * sds / 2) / (spread * Math.sqrt(2 * Math.PI));
-        }).toArray();
+        double[] densities = Arrays.stream(expected)
+                .map(mean -> STANDARD_NORMAL.density((seen - mean) / spread) / spread).toArray();
         return new Evidence(densities, 1 / width);
     }
 
     /** Share of a standard normal distribution below a value. */
     static double normalBelow(double sds) {
-        double half = Bracket.errorFunction(Math.abs(sds) / Math.sqrt(2)) / 2;
-        return sds < 0 ? 0.5 - half : 0.5 + half;
+        return STANDARD_NORMAL.cumulativeProbability(sds);
     }
 }

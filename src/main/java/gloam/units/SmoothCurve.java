@@ -1,11 +1,13 @@
 package gloam.units;
 
-import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.hipparchus.analysis.polynomials.PolynomialFunction;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * A smooth curve through points that never overshoots them: between two points it lies between their values.
  *
- * <p>Piecewise cubic with the slopes of Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300;
+ * <p>Piecewise cubic (Hipparchus's own splines overshoot) with the slopes of Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300;
  * straight beyond its ends.
  */
 public final class SmoothCurve {
@@ -13,6 +15,7 @@ public final class SmoothCurve {
     private final double[] xs;
     private final double[] ys;
     private final double[] slopes;
+    private final PolynomialSplineFunction cubics;
 
     /**
      * The curve through points.
@@ -30,6 +33,8 @@ public final class SmoothCurve {
         for (int i = 1; i < last; i++) {
             slopes[i] = slopeBetween(xs[i] - xs[i - 1], secant(i - 1), xs[i + 1] - xs[i], secant(i));
         }
+        this.cubics = new PolynomialSplineFunction(this.xs,
+                IntStream.range(0, last).mapToObj(this::cubic).toArray(PolynomialFunction[]::new));
     }
 
     /** The curve's value, at any x. */
@@ -41,13 +46,16 @@ public final class SmoothCurve {
         if (x >= xs[last]) {
             return ys[last] + slopes[last] * (x - xs[last]);
         }
-        int found = Arrays.binarySearch(xs, x);
-        int left = found >= 0 ? found : -found - 2;
+        return cubics.value(x);
+    }
+
+    /** The cubic of a stretch, in the distance from the stretch's start. */
+    private PolynomialFunction cubic(int left) {
         double width = xs[left + 1] - xs[left];
-        double share = (x - xs[left]) / width;
-        double rest = 1 - share;
-        return rest * rest * (ys[left] * (1 + 2 * share) + slopes[left] * width * share)
-                + share * share * (ys[left + 1] * (1 + 2 * rest) - slopes[left + 1] * width * rest);
+        double secant = secant(left);
+        return new PolynomialFunction(ys[left], slopes[left],
+                (3 * secant - 2 * slopes[left] - slopes[left + 1]) / width,
+                (slopes[left] + slopes[left + 1] - 2 * secant) / (width * width));
     }
 
     private double secant(int left) {

@@ -98,8 +98,9 @@ class ArchitectureTest {
     }
 
     @Test
-    void hipparchusStaysWithTheEphemeris() {
-        onlyIn(List.of("org.hipparchus.."), "gloam.ephemeris..");
+    void hipparchusStaysWithThoseWhoCompute() {
+        onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light", "gloam.exposure",
+                "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
     }
 
     @Test

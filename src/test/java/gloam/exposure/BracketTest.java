@@ -55,13 +55,6 @@ class BracketTest {
         assertEquals((double) hits / draws, bracket.chanceOfOneHit(), 0.005);
     }
 
-    @ParameterizedTest
-    @CsvSource({"0, 0", "0.5, 0.5204998778", "1, 0.8427007929", "2, 0.9953222650"})
-    void errorFunctionIsTheTabulatedOne(double x, double value) {
-        // Abramowitz and Stegun 1964, table 7.1; 1.5e-7 is the formula's stated error
-        assertEquals(value, Bracket.errorFunction(x), 1.5e-7);
-    }
-
     @Test
     void moreSheetsNeverHurt() {
         assertTrue(bracket(1000, 3).chanceOfOneHit() > bracket(1000, 2).chanceOfOneHit());
