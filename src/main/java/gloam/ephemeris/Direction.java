@@ -2,6 +2,7 @@ package gloam.ephemeris;
 
 import gloam.units.Angle;
 import gloam.units.Range;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * A direction over a site, as it is seen: refraction included.
@@ -30,6 +31,17 @@ public record Direction(Angle azimuth, Angle altitude) {
     /** The direction of an azimuth and an altitude in degrees. */
     public static Direction ofDegrees(double azimuthDeg, double altitudeDeg) {
         return new Direction(Angle.ofDegrees(azimuthDeg), Angle.ofDegrees(altitudeDeg));
+    }
+
+    /** The direction of a vector towards east (x), north (y) and the zenith (z), of any length but zero. */
+    public static Direction of(Vector3D vector) {
+        return new Direction(Angle.ofRadians(Math.atan2(vector.getX(), vector.getY())),
+                Angle.ofRadians(Math.atan2(vector.getZ(), Math.hypot(vector.getX(), vector.getY()))));
+    }
+
+    /** The unit vector towards east (x), north (y) and the zenith (z). */
+    public Vector3D vector() {
+        return new Vector3D(azimuth.sin() * altitude.cos(), azimuth.cos() * altitude.cos(), altitude.sin());
     }
 
     /** The angle between this direction and another, 0° to 180°, exact for small angles too. */

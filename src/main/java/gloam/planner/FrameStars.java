@@ -10,6 +10,8 @@ import gloam.units.Interval;
 import gloam.units.Stops;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * The catalogue stars that stand in a frame, over the terrain, at the middle of an exposure.
@@ -43,36 +45,35 @@ final class FrameStars {
         Camera camera = framing.camera();
         double highMm = camera.frame().heightMm() / 2;
         double radiusRad = framing.aim().to(framing.toSky(camera.frame().widthMm() / 2, highMm)).radians();
-        Vector centre = Vector.of(sky.trails().starAt(framing, 0, 0, open));
-        Vector above = Vector.of(sky.trails().starAt(framing, 0, highMm / 2, open));
-        Turn toHorizon = Turn.between(centre, above, Vector.of(framing.aim()), Vector.of(framing.toSky(0, highMm / 2)));
+        Vector3D centre = StarField.vector(sky.trails().starAt(framing, 0, 0, open));
+        Vector3D above = StarField.vector(sky.trails().starAt(framing, 0, highMm / 2, open));
+        Rotation toHorizon = new Rotation(centre, above, framing.aim().vector(),
+                framing.toSky(0, highMm / 2).vector());
+        Rotation toCamera = new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J);
         List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
         double leastAhead = Math.cos(radiusRad);
         double[] magnitudes = new double[near.size()];
         double[] octavesSlower = new double[near.size()];
         int seen = 0;
         for (StarField.Placed star : near) {
-            if (star.place().dot(centre) >= leastAhead) {
-                Vector parts = toHorizon.parts(star.place());
-                if (onSheet(camera, parts)) {
-                    Direction direction = toHorizon.seen(parts).direction();
-                    if (sky.clearanceDeg(direction) >= 0) {
-                        magnitudes[seen] = star.magnitude()
-                                + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
-                        octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
-                    }
+            if (star.place().dotProduct(centre) >= leastAhead && onSheet(camera, toCamera.applyTo(star.place()))) {
+                Direction direction = Direction.of(toHorizon.applyTo(star.place()));
+                if (sky.clearanceDeg(direction) >= 0) {
+                    magnitudes[seen] = star.magnitude()
+                            + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
+                    octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
                 }
             }
         }
         return new FrameStars(Arrays.copyOf(magnitudes, seen), Arrays.copyOf(octavesSlower, seen));
     }
 
-    /** Whether a direction falls on the frame, by its parts ahead, right and down. */
-    private static boolean onSheet(Camera camera, Vector parts) {
-        double sine = Math.sqrt(parts.y() * parts.y() + parts.z() * parts.z());
+    /** Whether a direction falls on the frame given in the camera: left (x), up (y) and ahead (z). */
+    private static boolean onSheet(Camera camera, Vector3D parts) {
+        double sine = Math.hypot(parts.getX(), parts.getY());
         double stretchMm = sine == 0 ? 0 : camera.lens().imageDistanceMm() / sine
-                * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.x())));
-        return camera.frame().contains(stretchMm * parts.y(), stretchMm * parts.z());
+                * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.getZ())));
+        return camera.frame().contains(stretchMm * parts.getX(), stretchMm * parts.getY());
     }
 
     /** Speed in mm/s of the image of a star on the celestial equator near the frame's centre. */

@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.Star;
 import java.util.Comparator;
 import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * The catalogue stars with their places as vectors, made once for all frames.
@@ -12,22 +13,27 @@ import java.util.List;
 record StarField(List<Placed> stars) {
 
     /** A star and where it stands. */
-    record Placed(Vector place, double magnitude, double cosDeclination) {
+    record Placed(Vector3D place, double magnitude, double cosDeclination) {
 
         static Placed of(Star star) {
-            return new Placed(Vector.of(star), star.magnitude(), Math.cos(Math.toRadians(star.declinationDeg())));
+            return new Placed(vector(star), star.magnitude(), Math.cos(Math.toRadians(star.declinationDeg())));
         }
+    }
+
+    /** The unit vector towards right ascension 0 (x), 6 h (y) and the pole (z). */
+    static Vector3D vector(Star star) {
+        return new Vector3D(Math.toRadians(star.rightAscensionDeg()), Math.toRadians(star.declinationDeg()));
     }
 
     /** The field of some stars. */
     static StarField of(List<Star> stars) {
         return new StarField(stars.stream().map(Placed::of)
-                .sorted(Comparator.comparingDouble(star -> star.place.z())).toList());
+                .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
     }
 
     /** The stars, and perhaps no others, whose declination is no further from that of a place than an angle. */
-    List<Placed> aroundDeclinationOf(Vector place, double radiusRad) {
-        double declinationRad = Math.asin(Math.max(-1, Math.min(1, place.z())));
+    List<Placed> aroundDeclinationOf(Vector3D place, double radiusRad) {
+        double declinationRad = place.getDelta();
         return stars.subList(firstAtLeast(Math.sin(Math.max(-Math.PI / 2, declinationRad - radiusRad))),
                 firstAtLeast(Math.nextUp(Math.sin(Math.min(Math.PI / 2, declinationRad + radiusRad)))));
     }
@@ -37,7 +43,7 @@ record StarField(List<Placed> stars) {
         int high = stars.size();
         while (low < high) {
             int middle = (low + high) / 2;
-            if (stars.get(middle).place.z() >= z) {
+            if (stars.get(middle).place.getZ() >= z) {
                 high = middle;
             } else {
                 low = middle + 1;
