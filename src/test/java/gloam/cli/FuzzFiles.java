@@ -177,7 +177,7 @@ final class FuzzFiles {
     }
 
     private static byte[] planets() {
-        try (InputStream in = OrekitEphemeris.class.getResourceAsStream("/gloam/ephemeris/unxp2000.405")) {
+        try (InputStream in = OrekitEphemeris.class.getResourceAsStream("/gloam/ephemeris/unxp2027.405")) {
             return in.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -73,8 +73,8 @@ class SkyDataOptionsTest {
     }
 
     private Path jarsOwn() throws IOException {
-        try (InputStream in = OrekitEphemeris.class.getResourceAsStream("/gloam/ephemeris/unxp2000.405")) {
-            return Files.write(folder.resolve("unxp2000.405"), in.readAllBytes());
+        try (InputStream in = OrekitEphemeris.class.getResourceAsStream("/gloam/ephemeris/unxp2027.405")) {
+            return Files.write(folder.resolve("unxp2027.405"), in.readAllBytes());
         }
     }
 }

@@ -1,91 +1,184 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.Angle;
+import gloam.units.BadInput;
 import gloam.units.Interval;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.util.MathUtils;
+import org.orekit.bodies.CelestialBodies;
+import org.orekit.bodies.OneAxisEllipsoid;
+import org.orekit.data.LazyLoadedDataContext;
+import org.orekit.errors.OrekitException;
+import org.orekit.frames.EOPEntry;
+import org.orekit.frames.EOPHistory;
+import org.orekit.frames.Frame;
+import org.orekit.frames.FramesFactory;
+import org.orekit.frames.PoleCorrection;
+import org.orekit.time.AbsoluteDate;
+import org.orekit.time.DateComponents;
+import org.orekit.time.TAIUTCDatFilesLoader;
+import org.orekit.time.TimeScalarFunction;
+import org.orekit.time.TimeScales;
+import org.orekit.utils.Constants;
+import org.orekit.utils.IERSConventions;
 
 /**
- * What is measured of the Earth's rotation: UT1 and the wandering of the pole in the Earth, day by day.
+ * The Earth's turning and the scales of time, as Orekit has them after the IERS Conventions.
  *
- * <p>Between the days it is taken as linear; the Earth's tides leave 0.1 ms of UT1 and 0.001″ out by that.
+ * <p>Orekit is asked a few times a week for the celestial pole and a few times a day for UT1; between lie
+ * interpolants. Without measured days UT1 is UTC and the pole does not wander. Times are seconds of terrestrial time
+ * from J2000.0.
  */
 final class EarthOrientation {
 
-    private static final double DAY_S = 86400;
-    private static final int J2000_MJD_NOON = 51544;
-    private static final double HALF_DAY = 0.5;
-    private static final double ARCSEC_IN_DEG = 3600;
+    /** Within 0.1″ of those of 2010 from 2000 to 2059, and fifty times as quick. */
+    static final IERSConventions QUICK = IERSConventions.IERS_1996;
+    /** Those to which the corrections in a file of measured days belong. */
+    static final IERSConventions EXACT = IERSConventions.IERS_2010;
 
-    /** One day's values. */
-    private record Day(double ut1MinusTaiS, double xPoleRad, double yPoleRad) {
+
+    private static final long DAY_S = 86_400;
+    /** Between days UT1 and the pole are polynomials of the third degree by Orekit. */
+    private static final int POINTS_A_DAY = 4;
+    private static final double SPAN_S = 8 * Constants.JULIAN_DAY;
+    /** Leaves 0.002″: nutation's shortest terms of weight have periods of 5.6 to 14 days. */
+    private static final int POINTS = 6;
+    /** Measured days follow one another; half a day more for rounding. */
+    private static final double LONGEST_GAP_S = 1.5 * Constants.JULIAN_DAY;
+
+    private final TimeScales scales;
+    private final AbsoluteDate j2000;
+    private final Frame celestial;
+    private final Frame intermediate;
+    private final Frame ecliptic;
+    private final EOPHistory measured;
+    private final TimeScalarFunction rotationAngle;
+    private final OneAxisEllipsoid ellipsoid;
+    private final Map<Long, EarthDay> days = new ConcurrentHashMap<>();
+    private final Interpolants intermediateTurns = new Interpolants(0, SPAN_S, POINTS, this::intermediateTurn);
+    private final Interpolants eclipticPoles = new Interpolants(0, SPAN_S, POINTS, this::eclipticPole);
+
+    /** The orientation by the conventions of a year, with the measured values of some days. */
+    EarthOrientation(IERSConventions conventions, Collection<EOPEntry> days) {
+        LazyLoadedDataContext context = context();
+        context.getFrames().addEOPHistoryLoader(conventions, (converter, history) -> history.addAll(days));
+        context.getFrames().setEOPContinuityThreshold(LONGEST_GAP_S);
+        this.scales = context.getTimeScales();
+        this.j2000 = scales.getJ2000Epoch();
+        this.celestial = context.getFrames().getGCRF();
+        this.intermediate = context.getFrames().getCIRF(conventions, true);
+        this.ecliptic = context.getFrames().getEcliptic(conventions);
+        this.measured = FramesFactory.findEOP(intermediate);
+        this.rotationAngle = conventions.getEarthOrientationAngleFunction(scales.getUT1(conventions, true),
+                scales.getTAI());
+        this.ellipsoid = new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
+                Constants.WGS84_EARTH_FLATTENING, context.getFrames().getITRF(conventions, true));
     }
 
-    private final int firstMjd;
-    private final List<Day> days;
-
-    private EarthOrientation(int firstMjd, List<Day> days) {
-        this.firstMjd = firstMjd;
-        this.days = days;
-    }
-
-    /** Reads a file in the columns of the IERS's finals2000A; the first day without UT1 ends it. */
-    static EarthOrientation read(Path path, LeapSeconds leapSeconds) {
-        UserFile file = new UserFile("Earth orientation", path, "Give a finals2000A file of the IERS.");
+    /**
+     * The orientation with the days of a finals2000A file of the IERS.
+     *
+     * @throws BadInput when it cannot be read, is no such file or has gaps
+     */
+    static EarthOrientation read(Path path, TimeScales scales) {
+        UserFile file = FinalsFile.at(path);
         try {
-            List<FinalsLine> lines = FinalsLine.of(path, new String(file.bytes(), StandardCharsets.ISO_8859_1));
-            return new EarthOrientation(lines.get(0).mjd(),
-                    lines.stream().map(line -> day(line, leapSeconds)).toList());
-        } catch (IOException e) {
-            throw file.unreadable(e);
+            return new EarthOrientation(EXACT, FinalsFile.days(file, scales));
+        } catch (OrekitException gap) {
+            throw file.unreadable(gap);
         }
     }
 
-    /** The time for which there are values. */
-    Interval covers() {
-        return new Interval(midnight(firstMjd), midnight(firstMjd + days.size() - 1));
+    /** The dates for which there are measured days; empty where there are none at all. */
+    Optional<Interval> covers() {
+        return Optional.of(measured).filter(days -> !days.getEntries().isEmpty()).map(
+                days -> new Interval(instant(days.getStartDate()), instant(days.getEndDate())));
     }
 
-    /**
-     * The Earth's orientation at an instant it covers, in seconds of UTC from J2000.0 with TAI − UTC then.
-     */
-    Values at(double utcS, double taiMinusUtcS) {
-        double mjd = utcS / DAY_S + J2000_MJD_NOON + HALF_DAY - firstMjd;
-        int before = Math.min((int) mjd, days.size() - 2);
-        double share = mjd - before;
-        Day one = days.get(before);
-        Day next = days.get(before + 1);
-        return new Values(mix(one.ut1MinusTaiS, next.ut1MinusTaiS, share) + taiMinusUtcS,
-                mix(one.xPoleRad, next.xPoleRad, share), mix(one.yPoleRad, next.yPoleRad, share));
+    private Instant instant(AbsoluteDate date) {
+        return date.toInstant(scales);
     }
 
-    private static Day day(FinalsLine line, LeapSeconds leapSeconds) {
-        return new Day(line.ut1MinusUtcS() - leapSeconds.taiMinusUtcS(midnight(line.mjd())),
-                Angle.ofDegrees(line.xPoleArcsec() / ARCSEC_IN_DEG).radians(),
-                Angle.ofDegrees(line.yPoleArcsec() / ARCSEC_IN_DEG).radians());
+    /** A context on the leap seconds of the jar alone. */
+    static LazyLoadedDataContext context() {
+        LazyLoadedDataContext context = new LazyLoadedDataContext();
+        DataFile leapSeconds = DataFile.builtIn("tai-utc.dat");
+        context.getTimeScales().addUTCTAIOffsetsLoader(
+                new TAIUTCDatFilesLoader(leapSeconds.pattern(), leapSeconds.manager()));
+        return context;
     }
 
-    private static Instant midnight(int mjd) {
-        return LeapSeconds.NOON_2000.plusSeconds((long) ((mjd - J2000_MJD_NOON - HALF_DAY) * DAY_S));
+    TimeScales scales() {
+        return scales;
     }
 
-    private static double mix(double one, double next, double share) {
-        return one + share * (next - one);
+    /** The bodies of the solar system as a file has them. */
+    CelestialBodies bodies(DataFile file) {
+        return file.bodies(scales, celestial);
     }
 
-    /**
-     * Orientation at one time.
-     *
-     * @param ut1MinusUtcS  in seconds
-     * @param xPoleRad      the pole's place in the Earth, along the meridian of Greenwich
-     * @param yPoleRad      and along 90° west
-     */
-    record Values(double ut1MinusUtcS, double xPoleRad, double yPoleRad) {
+    OneAxisEllipsoid ellipsoid() {
+        return ellipsoid;
+    }
 
-        /** Where nothing is known: within 0.9 s and 0.5″ of the truth. */
-        static final Values UNKNOWN = new Values(0, 0, 0);
+    AbsoluteDate date(double ttS) {
+        return j2000.shiftedBy(ttS);
+    }
+
+    double ttS(Instant at) {
+        return dayOf(at).startTtS() + secondOfDay(at);
+    }
+
+    EarthAttitude attitude(Instant at) {
+        EarthDay day = dayOf(at);
+        double ttS = day.startTtS() + secondOfDay(at);
+        Vector3D turn = intermediateTurns.at(ttS).value(ttS);
+        Rotation fromIntermediate = new Rotation(Math.sqrt(1 - turn.getNormSq()), turn.getX(), turn.getY(),
+                turn.getZ(), false);
+        Vector3D turning = day.turning().value(secondOfDay(at));
+        return EarthAttitude.of(ttS, fromIntermediate, turning.getX(), turning.getY(), turning.getZ());
+    }
+
+    /** The true equinox of date: where the ecliptic of date rises through the true equator, a unit vector. */
+    Vector3D equinox(EarthAttitude attitude) {
+        return attitude.pole().crossProduct(eclipticPoles.at(attitude.ttS()).value(attitude.ttS())).normalize();
+    }
+
+    private EarthDay dayOf(Instant at) {
+        long day = Math.floorDiv(at.getEpochSecond(), DAY_S);
+        EarthDay known = days.get(day);
+        return known != null ? known : days.computeIfAbsent(day, this::sampledDay);
+    }
+
+    private static double secondOfDay(Instant at) {
+        return Math.floorMod(at.getEpochSecond(), DAY_S) + at.getNano() * 1e-9;
+    }
+
+    private EarthDay sampledDay(long day) {
+        AbsoluteDate start = new AbsoluteDate(new DateComponents(DateComponents.JAVA_EPOCH, (int) day),
+                scales.getUTC());
+        double startRad = rotationAngle.value(start);
+        return new EarthDay(start.durationFrom(j2000), Interpolant.through(0, DAY_S, POINTS_A_DAY, seconds -> {
+            AbsoluteDate date = start.shiftedBy(seconds);
+            PoleCorrection pole = measured.getPoleCorrection(date);
+            double turnedRad = MathUtils.normalizeAngle(rotationAngle.value(date) - startRad, Math.PI);
+            return new Vector3D(startRad + turnedRad, pole.getXp(), pole.getYp());
+        }));
+    }
+
+    /** The vector part of the unit quaternion from the intermediate to the celestial system. */
+    private Vector3D intermediateTurn(double ttS) {
+        Rotation turn = FramesFactory.getNonInterpolatingTransform(intermediate, celestial, date(ttS)).getRotation();
+        return new Vector3D(Math.signum(turn.getQ0()), new Vector3D(turn.getQ1(), turn.getQ2(), turn.getQ3()));
+    }
+
+    private Vector3D eclipticPole(double ttS) {
+        return ecliptic.getStaticTransformTo(celestial, date(ttS)).transformVector(Vector3D.PLUS_K);
     }
 }

@@ -7,16 +7,17 @@ import gloam.ephemeris.PlanetMagnitude;
 import gloam.ephemeris.PlanetMagnitude.View;
 import gloam.ephemeris.SkyPosition;
 import gloam.units.Angle;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * How a body is lit and seen at one time.
  *
  * @param body       which body
- * @param tdbS       when its light left it, in seconds from J2000.0
+ * @param leftS       when its light left it, in seconds from J2000.0
  * @param toSunKm    the Sun as it appears from the body
  * @param toSiteKm   the observer from the body, in the direction from which the body appears
  */
-record Look(Body body, double tdbS, Vector toSunKm, Vector toSiteKm) {
+record Look(Body body, double leftS, Vector3D toSunKm, Vector3D toSiteKm) {
 
     private static final double AU_KM = 149_597_870.7;
     private static final double YEAR_S = 365.25 * 86400;
@@ -25,44 +26,41 @@ record Look(Body body, double tdbS, Vector toSunKm, Vector toSiteKm) {
     /** Inclination of the ecliptic of J2000.0, IAU 2006. */
     private static final double OBLIQUITY_RAD = Math.toRadians(84381.406 / 3600);
 
-    Appearance at(SkyPosition position) {
-        double phaseRad = body == Body.SUN ? 0 : toSunKm.angleRad(toSiteKm);
+    Appearance at(SkyPosition position, SolarSystem solarSystem) {
+        double phaseRad = body == Body.SUN ? 0 : Vector3D.angle(toSunKm, toSiteKm);
         return new Appearance(body, position, Angle.ofRadians(phaseRad), (1 + Math.cos(phaseRad)) / 2,
-                magnitude(Math.toDegrees(phaseRad)),
-                Angle.ofRadians(Math.asin(radiusKm() / toSiteKm.length())));
+                magnitude(Math.toDegrees(phaseRad), solarSystem),
+                Angle.ofRadians(Math.asin(radiusKm() / toSiteKm.getNorm())));
     }
 
-    private double magnitude(double phaseDeg) {
-        View view = new View(toSunKm.length() / AU_KM, toSiteKm.length() / AU_KM, phaseDeg);
+    private double magnitude(double phaseDeg, SolarSystem solarSystem) {
+        View view = new View(toSunKm.getNorm() / AU_KM, toSiteKm.getNorm() / AU_KM, phaseDeg);
         return switch (body) {
             case SUN -> SUN_MAG + 5 * Math.log10(view.fromObserverAu());
-            case MOON -> MoonMagnitude.of(phaseDeg, toSiteKm.length());
+            case MOON -> MoonMagnitude.of(phaseDeg, toSiteKm.getNorm());
             case MERCURY -> PlanetMagnitude.mercury(view);
             case VENUS -> PlanetMagnitude.venus(view);
-            case MARS -> mars(view);
+            case MARS -> mars(view, solarSystem.axis(body, leftS));
             case JUPITER -> PlanetMagnitude.jupiter(view);
-            case SATURN -> saturn(view);
-            case URANUS -> uranus(view);
-            case NEPTUNE -> PlanetMagnitude.neptune(view, 2000 + tdbS / YEAR_S);
+            case SATURN -> saturn(view, solarSystem.axis(body, leftS));
+            case URANUS -> uranus(view, solarSystem.axis(body, leftS));
+            case NEPTUNE -> PlanetMagnitude.neptune(view, 2000 + leftS / YEAR_S);
         };
     }
 
-    private double mars(View view) {
-        PlanetAxis axis = PlanetAxis.mars(tdbS);
+    private double mars(View view, PlanetAxis axis) {
         double eclipticDeg = Math.toDegrees(Math.atan2(
-                -toSunKm.y() * Math.cos(OBLIQUITY_RAD) - toSunKm.z() * Math.sin(OBLIQUITY_RAD),
-                -toSunKm.x()));
+                -toSunKm.getY() * Math.cos(OBLIQUITY_RAD) - toSunKm.getZ() * Math.sin(OBLIQUITY_RAD),
+                -toSunKm.getX()));
         return PlanetMagnitude.mars(view, axis.westDeg(toSiteKm), axis.westDeg(toSunKm), eclipticDeg);
     }
 
-    private double saturn(View view) {
-        PlanetAxis axis = PlanetAxis.saturn(tdbS);
+    private double saturn(View view, PlanetAxis axis) {
         return PlanetMagnitude.saturn(view, axis.centricDeg(toSiteKm), axis.centricDeg(toSunKm));
     }
 
-    private double uranus(View view) {
-        PlanetAxis axis = PlanetAxis.uranus(tdbS);
-        return PlanetMagnitude.uranus(view, axis.graphicDeg(toSiteKm), axis.graphicDeg(toSunKm));
+    private double uranus(View view, PlanetAxis axis) {
+        return PlanetMagnitude.uranus(view, axis.uranographicDeg(toSiteKm), axis.uranographicDeg(toSunKm));
     }
 
     /** Equatorial radius in km: IAU 2015 Resolution B3 (Sun), IAU working group 2009 (the others). */

@@ -1,63 +1,38 @@
 package gloam.ephemeris.orekit;
 
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
 /**
  * How a planet's globe stands among the stars, for what its brightness depends on.
  *
- * <p><b>Model.</b> IAU Working Group on Cartographic Coordinates and Rotational Elements, report of 2009
- * (Archinal et al. 2011, Celest. Mech. Dyn. Astr. 109, 101). <b>Valid.</b> 1900 to 2100. <b>Error.</b> Below
- * 0.1°. <b>Departures.</b> None for the three planets here.
+ * <p><b>Model.</b> Orekit's, of the IAU Working Group on Cartographic Coordinates and Rotational Elements, report of 2009
+ * (Archinal et al. 2011, Celest. Mech. Dyn. Astr. 109, 101). <b>Valid.</b> 1900 to 2100. <b>Error.</b> Below 0.1°.
+ * <b>Departures.</b> None for Mars, Saturn and Uranus.
  *
- * @param pole  its north pole
- * @param node  the node of its equator on that of the celestial reference system
- * @param turnedDeg angle from the node eastward to the prime meridian
- * @param flattening of its globe
+ * @param toAxes turns celestial vectors into those of the globe: its prime meridian, 90° east and its north pole
  */
-record PlanetAxis(Vector pole, Vector node, double turnedDeg, double flattening) {
+record PlanetAxis(Rotation toAxes) {
 
-    private static final double DAY_S = 86400;
-    private static final double CENTURY_S = 36525 * DAY_S;
-
-    /** Mars at a time counted in seconds from J2000.0. */
-    static PlanetAxis mars(double tdbS) {
-        double t = tdbS / CENTURY_S;
-        return of(317.68143 - 0.1061 * t, 52.88650 - 0.0609 * t, 176.630 + 350.89198226 * tdbS / DAY_S,
-                0.00589);
-    }
-
-    /** Saturn at a time counted in seconds from J2000.0. */
-    static PlanetAxis saturn(double tdbS) {
-        double t = tdbS / CENTURY_S;
-        return of(40.589 - 0.036 * t, 83.537 - 0.004 * t, 38.90 + 810.7939024 * tdbS / DAY_S, 0.09796);
-    }
-
-    /** Uranus at a time counted in seconds from J2000.0. */
-    static PlanetAxis uranus(double tdbS) {
-        return of(257.311, -15.175, 203.81 - 501.1600928 * tdbS / DAY_S, 0.02293);
-    }
-
-    private static PlanetAxis of(double poleRaDeg, double poleDecDeg, double turnedDeg, double flattening) {
-        double raRad = Math.toRadians(poleRaDeg);
-        return new PlanetAxis(Vector.ofAngles(raRad, Math.toRadians(poleDecDeg)),
-                new Vector(-Math.sin(raRad), Math.cos(raRad), 0), turnedDeg, flattening);
-    }
+    /** Of Uranus, the only one whose brightness needs it; same report. */
+    private static final double URANUS_FLATTENING = 0.02293;
 
     /**
      * West longitude of the point of the globe below what stands in a direction from its centre, 0 to 360.
      */
-    double westDeg(Vector outward) {
-        double eastOfNodeDeg = Math.toDegrees(Math.atan2(outward.dot(pole.cross(node)), outward.dot(node)));
-        double westDeg = (turnedDeg - eastOfNodeDeg) % 360;
+    double westDeg(Vector3D outward) {
+        double westDeg = -Math.toDegrees(toAxes.applyTo(outward).getAlpha());
         return westDeg < 0 ? westDeg + 360 : westDeg;
     }
 
     /** Latitude of that point as seen from the planet's centre. */
-    double centricDeg(Vector outward) {
-        return Math.toDegrees(Math.asin(outward.unit().dot(pole)));
+    double centricDeg(Vector3D outward) {
+        return Math.toDegrees(toAxes.applyTo(outward).getDelta());
     }
 
-    /** Latitude of that point by the vertical of the flattened globe. */
-    double graphicDeg(Vector outward) {
-        double round = 1 - flattening;
+    /** Latitude of that point by the vertical of Uranus's flattened globe. */
+    double uranographicDeg(Vector3D outward) {
+        double round = 1 - URANUS_FLATTENING;
         return Math.toDegrees(Math.atan(Math.tan(Math.toRadians(centricDeg(outward))) / (round * round)));
     }
 }

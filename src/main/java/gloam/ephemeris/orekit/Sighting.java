@@ -1,5 +1,7 @@
 package gloam.ephemeris.orekit;
 
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
 /**
  * What an observer sees of a target.
  *
@@ -7,5 +9,5 @@ package gloam.ephemeris.orekit;
  * @param distanceKm way of the light that arrives, infinite for a star
  * @param leftS      when the light left a body, in seconds from J2000.0
  */
-record Sighting(Vector direction, double distanceKm, double leftS) {
+record Sighting(Vector3D direction, double distanceKm, double leftS) {
 }

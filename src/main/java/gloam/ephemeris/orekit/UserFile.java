@@ -30,8 +30,12 @@ record UserFile(String what, Path path, String remedy) {
     }
 
     /** The line for the user when it cannot be read. */
-    BadInput unreadable(IOException why) {
-        String reason = why instanceof NoSuchFileException ? "there is no such file" : why.getMessage();
+    BadInput unreadable(Exception why) {
+        return unreadable(why instanceof NoSuchFileException ? "there is no such file" : why.getMessage());
+    }
+
+    /** The same with the reason in words. */
+    BadInput unreadable(String reason) {
         return new BadInput(what + " \"" + path + "\" cannot be read: " + reason + ". " + remedy);
     }
 }

@@ -8,14 +8,14 @@ import gloam.ephemeris.MoonPhase.Quarter;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.util.MathUtils;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.orekit.bodies.CelestialBody;
-import org.orekit.data.LazyLoadedDataContext;
+import org.orekit.bodies.CelestialBodies;
 import org.orekit.frames.Frame;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.utils.Constants;
@@ -29,10 +29,7 @@ import org.orekit.utils.PVCoordinates;
 class MoonQuarterReferenceTest {
 
     private static final Ephemeris EPHEMERIS = OrekitEphemeris.builtIn();
-    private static final LazyLoadedDataContext OREKIT = OrekitAgreementReferenceTest.orekit();
-    private static final Frame BARYCENTRE =
-            OREKIT.getCelestialBodies().getSolarSystemBarycenter().getInertiallyOrientedFrame();
-    private static final Frame ECLIPTIC = OREKIT.getFrames().getEcliptic(IERSConventions.IERS_2010);
+    private static final Frame ECLIPTIC = LiveOrekit.CONTEXT.getFrames().getEcliptic(IERSConventions.IERS_2010);
     private static final double LEAST_RATE_ARCSEC_S = 0.44; // the Moon at its slowest, 11.8° a day, less the Sun's 1.02°
 
     static Stream<Quarter> quarters() {
@@ -44,29 +41,25 @@ class MoonQuarterReferenceTest {
     @ParameterizedTest
     @MethodSource("quarters")
     void longitudesDifferByQuartersOfTheCircle(Quarter quarter) {
-        AbsoluteDate at = new AbsoluteDate(OREKIT.getTimeScales().getJ2000Epoch(),
-                Duration.between(LeapSeconds.NOON_2000, quarter.at()).toNanos() * 1e-9 + ttMinusUtcS(quarter.at()));
-        double elongation = longitude(OREKIT.getCelestialBodies().getMoon(), at)
-                - longitude(OREKIT.getCelestialBodies().getSun(), at);
+        AbsoluteDate at = new AbsoluteDate(quarter.at(), LiveOrekit.CONTEXT.getTimeScales().getUTC());
+        CelestialBodies bodies = LiveOrekit.bodies(quarter.at().atOffset(ZoneOffset.UTC).getYear());
+        double elongation = longitude(bodies, "Moon", at) - longitude(bodies, "Sun", at);
         double wanted = quarter.name().ordinal() / 2 * Math.PI / 2;
         assertEquals(0, Math.toDegrees(MathUtils.normalizeAngle(elongation - wanted, 0)) * 3600,
                 LEAST_RATE_ARCSEC_S, quarter.toString());
     }
 
-    private static double longitude(CelestialBody body, AbsoluteDate at) {
-        PVCoordinates earth = OREKIT.getCelestialBodies().getEarth().getPVCoordinates(at, BARYCENTRE);
+    private static double longitude(CelestialBodies bodies, String body, AbsoluteDate at) {
+        PVCoordinates earth = LiveOrekit.barycentric(bodies, "Earth", at);
         double lightS = 0;
         Vector3D way = Vector3D.ZERO;
         for (int i = 0; i < 4; i++) {
-            way = body.getPosition(at.shiftedBy(-lightS), BARYCENTRE).subtract(earth.getPosition());
+            way = LiveOrekit.barycentric(bodies, body, at.shiftedBy(-lightS)).getPosition()
+                    .subtract(earth.getPosition());
             lightS = way.getNorm() / Constants.SPEED_OF_LIGHT;
         }
         Vector3D seen = way.normalize().add(1 / Constants.SPEED_OF_LIGHT, earth.getVelocity());
-        return OREKIT.getFrames().getGCRF().getStaticTransformTo(ECLIPTIC, at).transformVector(seen).getAlpha();
-    }
-
-    /** The shipped leap seconds, 64.184 s in 2001, and 69.184 s from 2017 on. */
-    private static double ttMinusUtcS(Instant at) {
-        return at.isBefore(Instant.parse("2017-01-01T00:00:00Z")) ? 64.184 : 69.184;
+        return LiveOrekit.CONTEXT.getFrames().getGCRF().getStaticTransformTo(ECLIPTIC, at).transformVector(seen)
+                .getAlpha();
     }
 }
