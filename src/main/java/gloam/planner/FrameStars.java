@@ -23,6 +23,8 @@ final class FrameStars {
     private static final double EARTH_TURN_RAD_S = 7.292115e-5;
     /** Nearer to the pole than this share of the equator's speed an image is taken to move no slower. */
     private static final double LEAST_SPEED_SHARE = 0.02;
+    /** Of the image distance: so far out every lens sees. */
+    private static final double WITHIN_SIGHT = 1;
 
     private final double[] magnitudes;
     private final double[] octavesSlower;
@@ -44,8 +46,9 @@ final class FrameStars {
         double highMm = camera.frame().heightMm() / 2;
         double radiusRad = framing.aim().to(framing.toSky(camera.frame().widthMm() / 2, highMm)).radians();
         Vector centre = Vector.of(sky.trails().starAt(framing, 0, 0, open));
-        Vector above = Vector.of(sky.trails().starAt(framing, 0, highMm / 2, open));
-        Turn toHorizon = Turn.between(centre, above, Vector.of(framing.aim()), Vector.of(framing.toSky(0, highMm / 2)));
+        double aboveMm = Math.min(highMm / 2, WITHIN_SIGHT * camera.lens().imageDistanceMm());
+        Vector above = Vector.of(sky.trails().starAt(framing, 0, aboveMm, open));
+        Turn toHorizon = Turn.between(centre, above, Vector.of(framing.aim()), Vector.of(framing.toSky(0, aboveMm)));
         List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
         double leastAhead = Math.cos(radiusRad);
         double[] magnitudes = new double[near.size()];
@@ -67,8 +70,11 @@ final class FrameStars {
         return new FrameStars(Arrays.copyOf(magnitudes, seen), Arrays.copyOf(octavesSlower, seen));
     }
 
-    /** Whether a direction falls on the frame, by its parts ahead, right and down. */
+    /** Whether a direction falls on the frame, by its parts ahead, right and down; nothing behind the camera does. */
     private static boolean onSheet(Camera camera, Vector parts) {
+        if (parts.x() <= 0) {
+            return false;
+        }
         double sine = Math.sqrt(parts.y() * parts.y() + parts.z() * parts.z());
         double stretchMm = sine == 0 ? 0 : camera.lens().imageDistanceMm() / sine
                 * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.x())));
@@ -94,11 +100,11 @@ final class FrameStars {
         return recorded;
     }
 
-    /** By how many magnitudes the limit would have to be deeper for so many to record, infinite for want of stars. */
+    /**
+     * By how many magnitudes the limit would have to be deeper for so many to record, no more than there are; infinite
+     * where there is no limit.
+     */
     double shortfallMag(int trails, LimitBySpeed limit) {
-        if (trails > magnitudes.length) {
-            return Double.POSITIVE_INFINITY;
-        }
         double[] least = new double[trails];
         int known = 0;
         for (int star = 0; star < magnitudes.length; star++) {
