@@ -44,6 +44,12 @@ public record Direction(Angle azimuth, Angle altitude) {
         return new Vector3D(azimuth.sin() * altitude.cos(), azimuth.cos() * altitude.cos(), altitude.sin());
     }
 
+    /** Declination of what is seen there from a latitude, -90° to 90°: exact at the poles of the sky too. */
+    public Angle declination(Angle latitude) {
+        Vector3D pole = new Vector3D(0, latitude.cos(), latitude.sin());
+        return Angle.ofRadians(Math.PI / 2 - Vector3D.angle(vector(), pole));
+    }
+
     /** The angle between this direction and another, 0° to 180°, exact for small angles too. */
     public Angle to(Direction other) {
         double halfAltitude = other.altitude.minus(altitude).radians() / 2;

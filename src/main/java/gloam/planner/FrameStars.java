@@ -25,6 +25,8 @@ final class FrameStars {
     private static final double EARTH_TURN_RAD_S = 7.292115e-5;
     /** Nearer to the pole than this share of the equator's speed an image is taken to move no slower. */
     private static final double LEAST_SPEED_SHARE = 0.02;
+    /** Of the image distance: so far out every lens sees. */
+    private static final double WITHIN_SIGHT = 1;
 
     private final double[] magnitudes;
     private final double[] octavesSlower;
@@ -46,9 +48,10 @@ final class FrameStars {
         double highMm = camera.frame().heightMm() / 2;
         double radiusRad = framing.aim().to(framing.toSky(camera.frame().widthMm() / 2, highMm)).radians();
         Vector3D centre = StarField.vector(sky.trails().starAt(framing, 0, 0, open));
-        Vector3D above = StarField.vector(sky.trails().starAt(framing, 0, highMm / 2, open));
+        double aboveMm = Math.min(highMm / 2, WITHIN_SIGHT * camera.lens().imageDistanceMm());
+        Vector3D above = StarField.vector(sky.trails().starAt(framing, 0, aboveMm, open));
         Rotation toHorizon = new Rotation(centre, above, framing.aim().vector(),
-                framing.toSky(0, highMm / 2).vector());
+                framing.toSky(0, aboveMm).vector());
         Rotation toCamera = new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J);
         List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
         double leastAhead = Math.cos(radiusRad);
@@ -68,8 +71,11 @@ final class FrameStars {
         return new FrameStars(Arrays.copyOf(magnitudes, seen), Arrays.copyOf(octavesSlower, seen));
     }
 
-    /** Whether a direction falls on the frame given in the camera: left (x), up (y) and ahead (z). */
+    /** Whether a direction falls on the frame given in the camera: left (x), up (y), ahead (z); none behind it does. */
     private static boolean onSheet(Camera camera, Vector3D parts) {
+        if (parts.getZ() <= 0) {
+            return false;
+        }
         double sine = Math.hypot(parts.getX(), parts.getY());
         double stretchMm = sine == 0 ? 0 : camera.lens().imageDistanceMm() / sine
                 * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.getZ())));
@@ -95,11 +101,11 @@ final class FrameStars {
         return recorded;
     }
 
-    /** By how many magnitudes the limit would have to be deeper for so many to record, infinite for want of stars. */
+    /**
+     * By how many magnitudes the limit would have to be deeper for so many to record, no more than there are; infinite
+     * where there is no limit.
+     */
     double shortfallMag(int trails, LimitBySpeed limit) {
-        if (trails > magnitudes.length) {
-            return Double.POSITIVE_INFINITY;
-        }
         double[] least = new double[trails];
         int known = 0;
         for (int star = 0; star < magnitudes.length; star++) {

@@ -23,7 +23,6 @@ final class ShotChooser {
     private static final int SECONDS = 60;
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
     private static final double TURN_DEG_MIN = 360 / 1436.07;
-    private static final double WHOLE_TURN_DEG = 360;
 
     private final Wish wish;
     private final Kit kit;
@@ -128,8 +127,9 @@ final class ShotChooser {
     private Bounds byArc(Bounds left, int stepMin) {
         Between arcDeg = wish.limits().arcDeg();
         double least = Math.ceil(arcDeg.least().orElse(0) / TURN_DEG_MIN / stepMin) * stepMin;
-        double most = Math.floor(arcDeg.most().orElse(WHOLE_TURN_DEG) / TURN_DEG_MIN / stepMin) * stepMin;
-        return left.atLeast((int) least, Bounds.Cut.ARC).atMost((int) most, Bounds.Cut.ARC);
+        Bounds bounds = left.atLeast((int) least, Bounds.Cut.ARC);
+        return arcDeg.most().isEmpty() ? bounds : bounds.atMost(
+                (int) Math.floor(arcDeg.most().getAsDouble() / TURN_DEG_MIN / stepMin) * stepMin, Bounds.Cut.ARC);
     }
 
     private Bounds byTrail(Bounds unbounded, int stepMin) {

@@ -44,9 +44,9 @@ final class TrailAims {
     double shortfallMag(Framing framing, int middleMin, TrailLimit.Circumstances on) {
         if (records instanceof Wish.Records.AtLeast least) {
             LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(on.lens()));
-            double shortfallMag = starsAt(framing, middleMin).shortfallMag(least.trails(), limit);
-            return Double.isInfinite(shortfallMag) ? shortfallMag
-                    : Math.max(-MOST_SPARE_MAG, Math.min(MOST_SHORTFALL_MAG, shortfallMag));
+            FrameStars inFrame = starsAt(framing, middleMin);
+            return inFrame.count() < least.trails() ? Double.POSITIVE_INFINITY : Math.max(-MOST_SPARE_MAG,
+                    Math.min(MOST_SHORTFALL_MAG, inFrame.shortfallMag(least.trails(), limit)));
         }
         return records instanceof Wish.Records.One one ? shortfallMag(one.body(), nearest(middleMin, NightClock.NODE_MIN), on) : 0;
     }
