@@ -24,9 +24,8 @@ public interface Ephemeris {
      */
     default Sightline sightline(Target target, Site site, Instant at) {
         SkyPosition position = position(target, site, at);
-        double level = position.airlessAltitude().cos();
-        return new Sightline(level * position.azimuth().sin(), level * position.azimuth().cos(),
-                position.airlessAltitude().sin(), position.distanceKm());
+        return new Sightline(new Direction(position.azimuth(), position.airlessAltitude()).vector(),
+                position.distanceKm());
     }
 
     /**

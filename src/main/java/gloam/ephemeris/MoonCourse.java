@@ -25,7 +25,7 @@ record MoonCourse(Crossings horizon, Crossings meridian) {
         double[] easts = new double[sightlines.size()];
         for (int i = 0; i < heights.length; i++) {
             heights[i] = overHorizon(sightlines.get(i));
-            easts[i] = sightlines.get(i).east();
+            easts[i] = sightlines.get(i).direction().getX();
         }
         return new MoonCourse(
                 FunctionOfTime.ofSeconds(span, STEP_S, new ChebyshevCurve(span, heights)).crossings(0),

@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.units.Angle;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * Turns a camera so that a wanted direction falls on a wanted point.
@@ -18,9 +19,9 @@ import java.util.stream.DoubleStream;
 record Aiming(double level, double rising, double ahead) {
 
     static Aiming of(Framing framing, double xMm, double yMm) {
-        SkyVector point = framing.axes().toSky(xMm, yMm);
+        Vector3D point = framing.axes().toSky(xMm, yMm);
         FrameAxes unrolled = Framing.level(framing.aim(), framing.camera()).axes();
-        return new Aiming(point.dot(unrolled.right()), point.dot(unrolled.up()), point.dot(unrolled.ahead()));
+        return new Aiming(point.dotProduct(unrolled.right()), point.dotProduct(unrolled.up()), point.dotProduct(unrolled.ahead()));
     }
 
     Optional<Direction> at(Direction wanted) {

@@ -1,6 +1,8 @@
 package gloam.trail;
 
 import gloam.ephemeris.Refraction;
+import gloam.units.Angle;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * The air a camera looks through.
@@ -16,13 +18,24 @@ record Air(Refraction refraction) {
     }
 
     /** Where that is seen which stands in a direction without air. */
-    SkyVector lifted(SkyVector airless) {
+    Vector3D lifted(Vector3D airless) {
         return refraction.pressureHPa() == 0 ? airless
-                : airless.atAltitude(refraction.apparent(airless.altitude()));
+                : atAltitude(airless, refraction.apparent(altitude(airless)));
     }
 
     /** The direction without air of what is seen in a direction. */
-    SkyVector lowered(SkyVector seen) {
-        return refraction.pressureHPa() == 0 ? seen : seen.atAltitude(refraction.airless(seen.altitude()));
+    Vector3D lowered(Vector3D seen) {
+        return refraction.pressureHPa() == 0 ? seen : atAltitude(seen, refraction.airless(altitude(seen)));
+    }
+
+    private static Angle altitude(Vector3D direction) {
+        return Angle.ofRadians(Math.atan2(direction.getZ(), Math.hypot(direction.getX(), direction.getY())));
+    }
+
+    /** The direction of that altitude in the same azimuth. */
+    private static Vector3D atAltitude(Vector3D direction, Angle altitude) {
+        double level = Math.hypot(direction.getX(), direction.getY());
+        double share = level == 0 ? 0 : altitude.cos() / level;
+        return new Vector3D(share * direction.getX(), share * direction.getY(), altitude.sin());
     }
 }

@@ -4,6 +4,7 @@ import gloam.units.Angle;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * A piece of a path that the lens sees, as a fine polyline on the sheet.
@@ -23,10 +24,10 @@ record Curve(List<Framing.Point> points, Angle arc) {
 
     static Curve of(FrameAxes axes, SkyPath path, double fromS, double toS) {
         int chords = Math.max(LEAST_CHORDS, 2 * (int) Math.ceil((toS - fromS) / CHORD_S / 2));
-        List<SkyVector> sky = IntStream.rangeClosed(0, chords)
+        List<Vector3D> sky = IntStream.rangeClosed(0, chords)
                 .mapToObj(i -> path.at(i == chords ? toS : fromS + (toS - fromS) * i / chords)).toList();
         List<Framing.Point> points = sky.stream().map(at -> axes.toFrame(at).orElseThrow()).toList();
-        return new Curve(points, Angle.ofRadians(length(sky, SkyVector::toRad)));
+        return new Curve(points, Angle.ofRadians(length(sky, Vector3D::angle)));
     }
 
     /** Its length on the sheet in mm. */

@@ -6,6 +6,7 @@ import gloam.units.Angle;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * A framing as three axes of length 1, at right angles.
@@ -15,7 +16,7 @@ import java.util.stream.Stream;
  * @param ahead  the lens's axis
  * @param camera what stands on it
  */
-record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) {
+record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
 
     private static final Angle RIM = Angle.ofRadians(Math.PI / 2);
     /** How far behind the rim a direction is still taken to stand on it, in radians, against rounding. */
@@ -25,23 +26,23 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
         Angle azimuth = framing.aim().azimuth();
         Angle altitude = framing.aim().altitude();
         Angle roll = framing.roll();
-        SkyVector level = new SkyVector(azimuth.cos(), -azimuth.sin(), 0);
-        SkyVector rising = new SkyVector(-azimuth.sin() * altitude.sin(), -azimuth.cos() * altitude.sin(),
+        Vector3D level = new Vector3D(azimuth.cos(), -azimuth.sin(), 0);
+        Vector3D rising = new Vector3D(-azimuth.sin() * altitude.sin(), -azimuth.cos() * altitude.sin(),
                 altitude.cos());
-        return new FrameAxes(level.times(roll.cos()).plus(rising.times(-roll.sin())),
-                rising.times(roll.cos()).plus(level.times(roll.sin())),
-                SkyVector.of(framing.aim()), framing.camera());
+        return new FrameAxes(level.scalarMultiply(roll.cos()).add(rising.scalarMultiply(-roll.sin())),
+                rising.scalarMultiply(roll.cos()).add(level.scalarMultiply(roll.sin())),
+                framing.aim().vector(), framing.camera());
     }
 
     /** Where a direction falls; empty behind the camera, whence no lens gets light. */
-    Optional<Framing.Point> toFrame(SkyVector direction) {
+    Optional<Framing.Point> toFrame(Vector3D direction) {
         if (insideRim(direction) < 0) {
             return Optional.empty();
         }
-        double alongX = direction.dot(right);
-        double alongY = direction.dot(up);
+        double alongX = direction.dotProduct(right);
+        double alongY = direction.dotProduct(up);
         double offAxisSine = Math.hypot(alongX, alongY);
-        Angle offAxis = Angle.ofRadians(Math.atan2(offAxisSine, direction.dot(ahead)));
+        Angle offAxis = Angle.ofRadians(Math.atan2(offAxisSine, direction.dotProduct(ahead)));
         double radiusMm = projection().radius(offAxis) * scaleMm();
         if (Double.isInfinite(radiusMm)) {
             return Optional.empty();
@@ -57,21 +58,21 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
     }
 
     /** The direction that falls on a point; beyond the image circle one behind the camera. */
-    SkyVector toSky(double xMm, double yMm) {
+    Vector3D toSky(double xMm, double yMm) {
         double radiusMm = Math.hypot(xMm, yMm);
         if (radiusMm == 0) {
             return ahead;
         }
         Angle offAxis = projection().offAxis(radiusMm / scaleMm());
-        SkyVector outward = right.times(xMm / radiusMm).plus(up.times(yMm / radiusMm));
-        return ahead.times(offAxis.cos()).plus(outward.times(offAxis.sin()));
+        Vector3D outward = right.scalarMultiply(xMm / radiusMm).add(up.scalarMultiply(yMm / radiusMm));
+        return ahead.scalarMultiply(offAxis.cos()).add(outward.scalarMultiply(offAxis.sin()));
     }
 
     /**
      * How far inside all edges of the frame and the rim of what the lens sees a direction falls, negative
      * outside; steady in the direction, so that its zeros can be searched for.
      */
-    double inside(SkyVector direction) {
+    double inside(Vector3D direction) {
         double least = scaleMm() * insideRim(direction);
         for (Trail.Edge edge : Trail.Edge.values()) {
             least = Math.min(least, inside(direction, edge));
@@ -80,25 +81,25 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
     }
 
     /** The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees. */
-    Optional<Trail.Edge> crossed(SkyVector direction) {
+    Optional<Trail.Edge> crossed(Vector3D direction) {
         return Stream.of(Trail.Edge.values())
                 .min(Comparator.comparingDouble(edge -> inside(direction, edge)))
                 .filter(edge -> inside(direction, edge) < scaleMm() * insideRim(direction));
     }
 
-    private double insideRim(SkyVector direction) {
-        return direction.dot(ahead) + RIM_WITHIN_RAD;
+    private double insideRim(Vector3D direction) {
+        return direction.dotProduct(ahead) + RIM_WITHIN_RAD;
     }
 
     /** How far inside one edge a direction falls, negative outside; steady behind the camera too. */
-    double inside(SkyVector direction, Trail.Edge edge) {
+    double inside(Vector3D direction, Trail.Edge edge) {
         double halfMm = (edge.alongX() ? camera.frame().widthMm() : camera.frame().heightMm()) / 2;
-        double along = edge.sign() * direction.dot(edge.alongX() ? right : up);
+        double along = edge.sign() * direction.dotProduct(edge.alongX() ? right : up);
         if (projection() == Projection.RECTILINEAR) {
-            return halfMm * direction.dot(ahead) - scaleMm() * along;
+            return halfMm * direction.dotProduct(ahead) - scaleMm() * along;
         }
-        double sine = direction.cross(ahead).length();
-        double radiusMm = scaleMm() * projection().radius(Angle.ofRadians(direction.toRad(ahead)));
+        double sine = direction.crossProduct(ahead).getNorm();
+        double radiusMm = scaleMm() * projection().radius(Angle.ofRadians(Vector3D.angle(direction, ahead)));
         return halfMm - (sine == 0 ? 0 : radiusMm / sine * along);
     }
 

@@ -1,5 +1,8 @@
 package gloam.trail;
 
+import gloam.units.FunctionOfTime;
+import gloam.units.Interval;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,11 +24,20 @@ final class FrameVisits {
 
     /** The visits between two moments, in order. */
     List<Visit> between(double fromS, double toS) {
-        return Spells.of(atS -> axes.inside(path.at(atS)), fromS, toS, STEP_S).stream()
-                .map(spell -> new Visit(spell.fromS(), spell.toS(),
-                        spell.fromS() == fromS ? Optional.empty() : crossed(spell.fromS()),
-                        spell.toS() == toS ? Optional.empty() : crossed(spell.toS())))
-                .toList();
+        Instant from = path.instant(fromS);
+        Instant to = path.instant(toS);
+        if (!from.isBefore(to)) {
+            return List.of();
+        }
+        return FunctionOfTime.ofSeconds(new Interval(from, to), STEP_S, s -> axes.inside(path.at(fromS + s)))
+                .crossings(0).above().stream().map(span -> visit(span, from, to)).toList();
+    }
+
+    private Visit visit(Interval span, Instant from, Instant to) {
+        double fromS = path.since(span.start());
+        double toS = path.since(span.endExclusive());
+        return new Visit(fromS, toS, span.start().equals(from) ? Optional.empty() : crossed(fromS),
+                span.endExclusive().equals(to) ? Optional.empty() : crossed(toS));
     }
 
     private Optional<Trail.Edge> crossed(double atS) {

@@ -37,7 +37,7 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
      * see: behind the camera.
      */
     public Optional<Point> toFrame(Direction direction) {
-        return axes().toFrame(SkyVector.of(direction));
+        return axes().toFrame(direction.vector());
     }
 
     /**
@@ -46,7 +46,7 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
      * <p>Beyond the image circle of a fisheye it is one behind the camera.
      */
     public Direction toSky(double xMm, double yMm) {
-        return axes().toSky(xMm, yMm).direction();
+        return Direction.of(axes().toSky(xMm, yMm));
     }
 
     /**

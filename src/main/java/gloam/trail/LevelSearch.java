@@ -4,11 +4,11 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.units.Angle;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Finds when a target's trail runs at a wanted angle in a camera that keeps the target at a wanted place of
@@ -40,14 +40,15 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      */
     public List<Level> find(TrailEstimator estimator, Target target, Interval span) {
         SkyPath path = estimator.path(target, span);
-        DoubleUnaryOperator toSpare = atS -> tolerance.radians() - Math.abs(offRad(path, atS));
-        return Spells.of(toSpare, 0, span.seconds(), STEP_S).stream()
-                .map(spell -> level(path, spell)).toList();
+        return toSpare(path, span).crossings(0).above().stream()
+                .map(level -> level(path, path.since(toSpare(path, level).highest()), level)).toList();
     }
 
-    private Level level(SkyPath path, Spells.Spell spell) {
-        double bestS = Spells.highest(spell.fromS(), spell.toS(), atS -> -Math.abs(offRad(path, atS)));
-        return level(path, bestS, new Interval(path.instant(spell.fromS()), path.instant(spell.toS())));
+    /** By how much, in radians, the trail runs nearer to the wanted angle than it has to. */
+    private FunctionOfTime toSpare(SkyPath path, Interval span) {
+        double startS = path.since(span.start());
+        return FunctionOfTime.ofSeconds(span, STEP_S,
+                sinceS -> tolerance.radians() - Math.abs(offRad(path, startS + sinceS)));
     }
 
     private Level level(SkyPath path, double bestS, Interval span) {
@@ -56,7 +57,7 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
     }
 
     private Optional<Framing> aimed(SkyPath path, double atS) {
-        return framing.placing(path.at(atS).direction(), place.xMm(), place.yMm());
+        return framing.placing(Direction.of(path.at(atS)), place.xMm(), place.yMm());
     }
 
     /**

@@ -3,6 +3,7 @@ package gloam.trail;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.function.Function;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * The way of a target over the sky during a span, sampled once and then cheap to follow.
@@ -20,14 +21,14 @@ final class SkyPath {
     private final Interval span;
     private final Air air;
     private final int pieces;
-    private final SkyVector[] samples;
+    private final Vector3D[] samples;
 
     /** The way during a span of a target whose direction without air is given for each instant. */
-    SkyPath(Function<Instant, SkyVector> airless, Air air, Interval span) {
+    SkyPath(Function<Instant, Vector3D> airless, Air air, Interval span) {
         this.span = span;
         this.air = air;
         this.pieces = (int) Math.ceil(span.seconds() / PIECE_S);
-        this.samples = new SkyVector[pieces * DEGREE + 1];
+        this.samples = new Vector3D[pieces * DEGREE + 1];
         for (int i = 0; i < samples.length; i++) {
             double sinceS = (i / DEGREE + node(i % DEGREE)) * span.seconds() / pieces;
             samples[i] = airless.apply(instant(sinceS));
@@ -42,15 +43,15 @@ final class SkyPath {
      * The direction in which the target is seen that many seconds after the start of the span; inside the
      * span.
      */
-    SkyVector at(double sinceS) {
+    Vector3D at(double sinceS) {
         return air.lifted(airless(sinceS));
     }
 
-    private SkyVector airless(double sinceS) {
+    private Vector3D airless(double sinceS) {
         double inPieces = sinceS / span.seconds() * pieces;
         int piece = Math.max(0, Math.min(pieces - 1, (int) inPieces));
         double share = inPieces - piece;
-        SkyVector sum = new SkyVector(0, 0, 0);
+        Vector3D sum = new Vector3D(0, 0, 0);
         double weights = 0;
         for (int i = 0; i <= DEGREE; i++) {
             double offset = share - node(i);
@@ -58,10 +59,10 @@ final class SkyPath {
                 return samples[piece * DEGREE + i];
             }
             double weight = (i % 2 == 0 ? 1 : -1) * (i == 0 || i == DEGREE ? 0.5 : 1) / offset;
-            sum = sum.plus(samples[piece * DEGREE + i].times(weight));
+            sum = sum.add(samples[piece * DEGREE + i].scalarMultiply(weight));
             weights += weight;
         }
-        return sum.times(1 / weights).unit();
+        return sum.scalarMultiply(1 / weights).normalize();
     }
 
     /** The instant that many seconds after the start of the span. */

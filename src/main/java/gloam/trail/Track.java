@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.AllowedSolution;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * The way of a target over a camera's sheet during a span: asked of the ephemeris once, cheap for any
@@ -20,7 +22,8 @@ public final class Track {
 
     private static final double MOTION_STEP_S = 1;
     private static final double LENGTH_WITHIN_S = 1e-4;
-    private static final double LENGTH_WITHIN_MM = 1e-6;
+    private static final int SOLVER_ORDER = 5;
+    private static final int MOST_EVALUATIONS = 1000;
     private static final double SAME_MOMENT_S = 1e-3;
 
     private final Target target;
@@ -180,31 +183,14 @@ public final class Track {
         return Curve.of(axes, path, fromS, toS);
     }
 
-    /**
-     * When the length that grows from zero reaches a value, by false position, a stuck end halved (Illinois).
-     */
+    /** When a length that grows from zero, or rests, reaches a value. */
     private static Optional<Double> solve(double mostS, DoubleUnaryOperator growingMm, double wantedMm) {
-        double lowS = 0;
-        double highS = mostS;
-        double lowMm = -wantedMm;
-        double highMm = mostS > 0 ? growingMm.applyAsDouble(mostS) - wantedMm : -wantedMm;
-        while (highMm > 0 && highS - lowS > LENGTH_WITHIN_S) {
-            double nextS = highS - highMm * (highS - lowS) / (highMm - lowMm);
-            double nextMm = growingMm.applyAsDouble(nextS) - wantedMm;
-            if (Math.abs(nextMm) < LENGTH_WITHIN_MM) {
-                return Optional.of(nextS);
-            }
-            if (nextMm > 0) {
-                highS = nextS;
-                highMm = nextMm;
-                lowMm /= 2;
-            } else {
-                lowS = nextS;
-                lowMm = nextMm;
-                highMm /= 2;
-            }
+        if (mostS <= 0 || growingMm.applyAsDouble(mostS) < wantedMm) {
+            return Optional.empty();
         }
-        return highMm < 0 ? Optional.empty() : Optional.of(highS);
+        return Optional.of(new BracketingNthOrderBrentSolver(LENGTH_WITHIN_S, SOLVER_ORDER).solve(MOST_EVALUATIONS,
+                atS -> atS == 0 ? -wantedMm : growingMm.applyAsDouble(atS) - wantedMm, 0, mostS,
+                AllowedSolution.ABOVE_SIDE));
     }
 
     private static double clamped(double value, double least, double most) {

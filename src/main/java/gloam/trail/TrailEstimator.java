@@ -2,19 +2,19 @@ package gloam.trail;
 
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
-import gloam.ephemeris.SkyPosition;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.gear.Frame;
 import gloam.gear.Site;
+import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** How targets run across a camera's frame at a site, seen through the air or without it. */
 public final class TrailEstimator {
@@ -49,7 +49,7 @@ public final class TrailEstimator {
 
     /** The direction in which a target is seen. */
     public Direction direction(Target target, Instant at) {
-        return air.lifted(airless(target, at)).direction();
+        return Direction.of(air.lifted(airless(target, at)));
     }
 
     /** The way of a target over the sheet during a span. */
@@ -70,9 +70,8 @@ public final class TrailEstimator {
     /** When a target is seen above the site's skyline during a span, in order. */
     public List<Interval> clearOfSkyline(Target target, Interval span) {
         SkyPath path = path(target, span);
-        DoubleUnaryOperator clearanceRad = sinceS -> overSkylineRad(path.at(sinceS).direction());
-        return Spells.of(clearanceRad, 0, span.seconds(), SKYLINE_STEP_S).stream()
-                .map(spell -> new Interval(path.instant(spell.fromS()), path.instant(spell.toS()))).toList();
+        return FunctionOfTime.ofSeconds(span, SKYLINE_STEP_S, sinceS -> overSkylineRad(Direction.of(path.at(sinceS))))
+                .crossings(0).above();
     }
 
     private double overSkylineRad(Direction direction) {
@@ -139,13 +138,12 @@ public final class TrailEstimator {
     public CelestialPole pole(Framing framing) {
         boolean north = site.latitude().radians() >= 0;
         double altitudeDeg = Math.abs(site.latitude().degrees());
-        SkyVector airless = SkyVector.of(Direction.ofDegrees(north ? 0 : 180, altitudeDeg));
-        Direction direction = air.lifted(airless).direction();
+        Direction airless = Direction.ofDegrees(north ? 0 : 180, altitudeDeg);
+        Direction direction = Direction.of(air.lifted(airless.vector()));
         return new CelestialPole(north, direction, framing.toFrame(direction), framing.sees(direction));
     }
 
-    private SkyVector airless(Target target, Instant at) {
-        SkyPosition position = ephemeris.position(target, site, at);
-        return SkyVector.of(new Direction(position.azimuth(), position.airlessAltitude()));
+    private Vector3D airless(Target target, Instant at) {
+        return ephemeris.sightline(target, site, at).direction();
     }
 }

@@ -107,13 +107,13 @@ public final class OrekitEphemeris implements Ephemeris {
     }
 
     private SkyPosition position(Sighting sighting, Moment moment) {
-        Sightline line = sightline(sighting, moment.topocentre);
+        Vector3D line = sightline(sighting, moment.topocentre).direction();
         Vector3D pole = moment.attitude.pole();
         Vector3D equinox = earthOrientation.equinox(moment.attitude);
         double toEquinox = sighting.direction().dotProduct(equinox);
         double toSixHours = sighting.direction().dotProduct(pole.crossProduct(equinox));
-        Angle airless = latitude(line.east(), line.north(), line.up());
-        return new SkyPosition(longitude(line.north(), line.east()), airless,
+        Angle airless = latitude(line.getX(), line.getY(), line.getZ());
+        return new SkyPosition(longitude(line.getY(), line.getX()), airless,
                 moment.ground.refraction().apparent(airless),
                 longitude(toEquinox, toSixHours),
                 latitude(toEquinox, toSixHours, sighting.direction().dotProduct(pole)),
@@ -122,8 +122,8 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static Sightline sightline(Sighting sighting, Topocentre from) {
         Vector3D direction = sighting.direction();
-        return new Sightline(direction.dotProduct(from.east()), direction.dotProduct(from.north()),
-                direction.dotProduct(from.up()), sighting.distanceKm());
+        return new Sightline(new Vector3D(direction.dotProduct(from.east()), direction.dotProduct(from.north()),
+                direction.dotProduct(from.up())), sighting.distanceKm());
     }
 
     private static Angle longitude(double x, double y) {
