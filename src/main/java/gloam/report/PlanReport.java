@@ -4,11 +4,13 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
+import gloam.planner.NightTimes;
 import gloam.planner.Plan;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -78,6 +80,11 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
                     plan.windows().stream().map(window -> WindowRow.of(window, tripFilm, clock)).toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
                             .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+        }
+
+        /** The times of the night in words. */
+        NightTimes times() {
+            return new NightTimes(night, ZoneId.of(zone));
         }
 
         private static List<Span> spans(List<Interval> intervals, SiteClock clock) {
