@@ -85,6 +85,7 @@ final class PlanPage {
                 .words("p", "class=\"time\"", night.times().exposure(window.openAt().toInstant(),
                         window.closeAt().toInstant()))
                 .words("p", "", night.site() + ", night of " + Wording.date(night.night()))
+                .words("p", "", "set up from " + night.times().dated(window.prepareAt().toInstant()))
                 .raw("<div class=\"proof\">").raw(picture(window)).raw("</div>").raw("<dl>");
         figure("film", window.film());
         figure("f-number", Wording.fNumber(window.fNumber()));

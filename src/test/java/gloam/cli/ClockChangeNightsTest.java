@@ -121,7 +121,7 @@ class ClockChangeNightsTest {
         assertTrue(text.contains("on Sun 2027-10-31 the clocks go back from 03:00 to 02:00"), text);
     }
 
-    /** Times after midnight, wherever they are told: heading and table, darkness, card and strip. */
+    /** Times after midnight, wherever they are told: heading and table, darkness, card, strip and calendar. */
     @Test
     void timesAfterMidnightHaveTheirDate() throws IOException {
         Matcher open = Pattern.compile("\"wish\" : \"Narrow\".*?\"openAt\" : \"2027-02-09T(\\d\\d:\\d\\d)[^\"]*\",\\s*"
@@ -135,6 +135,8 @@ class ClockChangeNightsTest {
         String whole = "Tue 2027-02-09 " + open.group(1) + " – " + open.group(2);
         assertTrue(plan("2027-02-08", "01:00", "03:00", "html").contains("<p class=\"time\">" + whole + "</p>"));
         assertTrue(plan("2027-02-08", "01:00", "03:00", "svg").contains("<title>Narrow, " + whole + "</title>"));
+        assertTrue(plan("2027-02-08", "01:00", "03:00", "ics").replace("\r\n ", "").replace("\n ", "")
+                .contains("DESCRIPTION:Open " + whole + " (Europe/Zurich)"));
     }
 
     /** What another night would serve is named by the date on which it opens, not by that of its evening. */
