@@ -1,14 +1,19 @@
 package gloam.cli;
 
+import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
 import gloam.planner.Trip;
+import gloam.planner.Wish;
 import gloam.report.OutputFormat;
 import gloam.report.PlanReport;
 import gloam.report.Report;
 import gloam.report.SheetPictures;
+import gloam.store.FormerPlanFile;
 import gloam.units.BadInput;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Makes the timetable of a trip. */
 final class PlanCommand extends ReportingCommand {
@@ -24,6 +29,9 @@ final class PlanCommand extends ReportingCommand {
     private final Option<List<String>> done = repeated("--done", "WISH", String.class,
             "A wish served by then, as often as it was.");
 
+    private final Option<Path> previous = option("--previous", "FILE", Path.class,
+            "The timetable before, saved as JSON: its events are moved or cancelled.");
+
     private final FittedFilm fitted = group(new FittedFilm());
 
     PlanCommand(Session session) {
@@ -38,11 +46,24 @@ final class PlanCommand extends ReportingCommand {
         if (trip.wishes().isEmpty()) {
             throw new BadInput("the trip has no wishes; add a section wishes to the trip file");
         }
+        Optional<FormerPlan> former = previous.value()
+                .map(file -> FromOption.of("--previous", () -> former(file, trip)));
         Plan plan = new Planner(session.ephemeris(), session.stars()).watchedBy(progress("nights looked at"))
                 .plan(fitted.trip(rest(trip), this::note));
-        PlanReport report = PlanReport.of(plan, session.now());
+        PlanReport report = PlanReport.of(plan, former, session.now());
         return wants(OutputFormat.HTML) ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(), plan,
                 progress("sheets pictured"))) : report;
+    }
+
+    private static FormerPlan former(Path file, Trip trip) {
+        FormerPlan former = FormerPlanFile.read(file);
+        List<String> names = trip.wishes().stream().map(Wish::name).toList();
+        if (!former.identity().equals(trip.identity())
+                && former.windows().stream().noneMatch(window -> names.contains(window.wish()))) {
+            throw new BadInput(file + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
+                    + "\". Give a plan of this one");
+        }
+        return former;
     }
 
     private Trip rest(Trip trip) {

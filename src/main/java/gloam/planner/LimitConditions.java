@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 
 /** Says at which minutes of a night the limits of a wish hold that bind the moment and not the length of an exposure. */
@@ -74,8 +75,18 @@ final class LimitConditions {
         for (int minute = down.nextSetBit(0); minute >= 0; minute = down.nextSetBit(minute + 1)) {
             minutes.set(minute, time.holds(sky.clock().at(minute).atZone(sky.site().zone()).toLocalTime()));
         }
-        String what = "the clock between " + TIME.format(time.from()) + " and " + TIME.format(time.to());
+        Optional<Limits.TimeOfNight> shown = ClockChange.shown(sky.night(), time);
+        if (shown.isEmpty()) {
+            return new Condition(between(time), Condition.When.THROUGHOUT, minutes,
+                    "the clocks skip all of " + TIME.format(time.from()) + " to " + TIME.format(time.to()) + ": "
+                    + ClockChange.of(sky.night()).orElseThrow());
+        }
+        String what = between(shown.get());
         return new Condition(what, Condition.When.THROUGHOUT, minutes, "the Sun is up all through " + what);
+    }
+
+    private static String between(Limits.TimeOfNight time) {
+        return "the clock between " + TIME.format(time.from()) + " and " + TIME.format(time.to());
     }
 
     private static String words(Between bounds, String unit) {

@@ -36,7 +36,7 @@ final class NearestChange {
     /** The first change that opens the wish, the least painful tried first, such as "it opens at f/16 from 03:10". */
     Optional<String> words() {
         return changes().flatMap(changed -> best(changed.wish).map(shot -> "it opens " + changed.words.apply(shot)
-                + " from " + Reasons.time(sky.clock().at(shot.openMin()), sky.site().zone())).stream()).findFirst();
+                + " from " + NightTimes.of(sky.night()).time(sky.clock().at(shot.openMin()))).stream()).findFirst();
     }
 
     private Optional<Shot> best(Wish changed) {

@@ -1,9 +1,5 @@
 package gloam.planner;
 
-import gloam.units.Interval;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -13,8 +9,6 @@ import java.util.stream.Collectors;
 
 /** Puts into one line why a wish cannot be exposed on a night. */
 final class Reasons {
-
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private Reasons() {
     }
@@ -52,23 +46,9 @@ final class Reasons {
     }
 
     private static String runs(BitSet minutes, NightSky sky) {
-        return MinuteRun.of(minutes).stream().map(run -> span(run, sky)).collect(Collectors.joining(" and "));
-    }
-
-    /** A run of minutes by the clocks of the site, such as 20:31–04:10. */
-    static String span(MinuteRun run, NightSky sky) {
-        return time(sky.clock().at(run.first()), sky.site().zone()) + "–"
-                + time(sky.clock().at(run.last()), sky.site().zone());
-    }
-
-    /** An instant by the clocks of a zone. */
-    static String time(Instant at, ZoneId zone) {
-        return TIME.format(at.atZone(zone));
-    }
-
-    /** A span by the clocks of a zone. */
-    static String span(Interval span, ZoneId zone) {
-        return time(span.start(), zone) + "–" + time(span.endExclusive(), zone);
+        NightTimes times = NightTimes.of(sky.night());
+        return MinuteRun.of(minutes).stream()
+                .map(run -> times.span(sky.clock().at(run.first()), sky.clock().at(run.last()))).collect(Collectors.joining(" and "));
     }
 
     /** The aims that leave no shot worth a sheet, where the span itself is there. */

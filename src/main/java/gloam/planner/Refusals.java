@@ -1,11 +1,10 @@
 package gloam.planner;
 
+import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -13,8 +12,6 @@ import java.util.stream.IntStream;
 
 /** Says of every wish not served on a night why it is not, given the timetable of all nights. */
 final class Refusals {
-
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ROOT);
 
     private final Trip trip;
     private final StarField stars;
@@ -68,10 +65,11 @@ final class Refusals {
     private String opening(int night, Evening evening, int wish) {
         WindowFinder.Finding finding = evening.findings().get(wish);
         Shot best = finding.shots().stream().max(Comparator.comparingDouble(Shot::satisfaction)).orElseThrow();
-        String time = " from " + Reasons.time(finding.sky().clock().at(best.openMin()), finding.sky().site().zone());
+        NightTimes times = NightTimes.of(evening.night());
+        Instant open = finding.sky().clock().at(best.openMin());
         boolean sameNight = evening.night().date().equals(trip.dates().get(night));
-        String place = trip.sites().size() == 1 ? "" : " at " + evening.night().site().name();
-        return (sameNight ? place.strip() : "on " + DAY.format(evening.night().date()) + place) + time;
+        return (trip.sites().size() == 1 ? "" : "at " + evening.night().site().name() + " ") + "from "
+                + (sameNight ? times.time(open) : times.dated(open));
     }
 
     private String outbid(int night, int wish, WindowFinder.Finding finding) {

@@ -8,11 +8,13 @@ import gloam.gear.Site;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -88,7 +90,16 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         List<Wish> left = wishes.stream().flatMap(wish ->
                 wish.after(Collections.frequency(done, wish.name())).stream()).toList();
         return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film, sheets,
-                preview, left, forecast, Optional.of(new Begun(from, spent)));
+                preview, left, forecast, Optional.of(new Begun(from, spent, done, first())));
+    }
+
+    /** What stays the same in every timetable of the trip: made of its title and its first night. */
+    public UUID identity() {
+        return UUID.nameUUIDFromBytes((title + "\n" + first()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private LocalDate first() {
+        return begun.map(Begun::firstNight).orElse(firstNight);
     }
 
     /** Sheets gone before the timetable begins. */
@@ -121,9 +132,16 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /**
      * How far a trip has gone.
      *
-     * @param at    now: nothing opens earlier
-     * @param spent sheets gone by now
+     * @param at         now: nothing opens earlier
+     * @param spent      sheets gone by now
+     * @param done       names of wishes served by now, each as often as it was
+     * @param firstNight date of the evening on which the trip began
      */
-    public record Begun(Instant at, int spent) {
+    public record Begun(Instant at, int spent, List<String> done, LocalDate firstNight) {
+
+        /** Copies the list. */
+        public Begun {
+            done = List.copyOf(done);
+        }
     }
 }

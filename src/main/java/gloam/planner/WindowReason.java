@@ -73,7 +73,7 @@ final class WindowReason {
 
     private static String around(List<Interval> spans, Plan.Window window, NightSky sky) {
         return spans.stream().filter(span -> span.contains(window.open().middle())).findFirst()
-                .map(span -> Reasons.span(span, sky.site().zone())).orElse("");
+                .map(span -> NightTimes.of(sky.night()).span(span)).orElse("");
     }
 
     private static boolean holds(Interval span, Interval open) {

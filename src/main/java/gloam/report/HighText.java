@@ -1,5 +1,7 @@
 package gloam.report;
 
+import gloam.planner.NightTimes;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,9 +25,10 @@ final class HighText {
                 Table.numbers("highest \u00b0"), Table.words("at"), Table.words("towards"),
                 Table.words("night without the Moon"));
         for (HighReport.HighNightRow night : report.nights()) {
-            night.spans().forEach(span -> table.row(Wording.date(night.night()), Wording.minuteAfter(span.from()),
-                    Wording.minuteBefore(span.to()), Wording.number(span.highestAltitudeDeg(), 0),
-                    Wording.minute(span.highestAt()), Wording.bearing(span.azimuthDeg()),
+            NightTimes times = new NightTimes(night.night(), ZoneId.of(report.place().zone()));
+            night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
+                    times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
+                    times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
                     Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
         }
         lines.addAll(table.lines());

@@ -2,7 +2,7 @@ package gloam.report;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,6 +19,7 @@ final class NightStrip {
     private static final double SKY_HEIGHT = 60;
     private static final double BAR_TOP = 90;
     private static final double BAR_HEIGHT = 26;
+    private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
     private static final double DARKEST_MAG = 22;
     private static final double BRIGHTEST_MAG = 8;
     private static final String INK = "#1d1b18";
@@ -63,7 +64,7 @@ final class NightStrip {
     }
 
     private static String title(PlanReport.NightRow night) {
-        return Wording.date(night.night()) + ", " + night.site();
+        return night.times().dates() + ", " + night.site();
     }
 
     private String strip() {
@@ -127,8 +128,8 @@ final class NightStrip {
             double left = x(window.openAt());
             double width = Math.max(3, x(window.closeAt()) - left);
             svg.raw("<g>");
-            svg.words("title", "", window.wish() + ", " + Wording.minute(window.openAt()) + "–"
-                    + Wording.minute(window.closeAt()));
+            svg.words("title", "", window.wish() + ", "
+                    + night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()));
             svg.empty("rect", "x=\"" + SvgText.number(left) + "\" y=\"" + SvgText.number(top + BAR_TOP) + "\" width=\""
                     + SvgText.number(width) + "\" height=\"" + SvgText.number(BAR_HEIGHT)
                     + "\" fill=\"#fffdf6\" stroke=\"" + INK + "\"");
@@ -138,15 +139,27 @@ final class NightStrip {
         }
     }
 
+    /** A mark at every full hour of the clocks; where they change, the hours beside it with their offsets. */
     private void hours() {
-        OffsetDateTime end = from.plusSeconds((long) lastsS);
-        for (OffsetDateTime hour = from.truncatedTo(ChronoUnit.HOURS).plusHours(1); hour.isBefore(end);
-                hour = hour.plusHours(1)) {
-            double x = x(hour);
+        List<ZonedDateTime> hours =
+                night.times().fullHours(from.toInstant(), from.plusSeconds((long) lastsS).toInstant());
+        for (int number = 0; number < hours.size(); number++) {
+            ZonedDateTime hour = hours.get(number);
+            double x = x(hour.toOffsetDateTime());
             svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(top + SKY_TOP + SKY_HEIGHT) + "v5\" stroke=\""
                     + INK + "\"");
-            svg.label(x, top + BAR_TOP + BAR_HEIGHT + 16, "text-anchor=\"middle\" fill=\"" + INK + "\"",
+            svg.label(x, top + HOURS_TOP, "text-anchor=\"middle\" fill=\"" + INK + "\"",
                     String.format(Locale.ROOT, "%02d", hour.getHour()));
+            if (changes(hours, number - 1) || changes(hours, number)) {
+                svg.label(x, top + HOURS_TOP + 13, "text-anchor=\"middle\" font-size=\"10\" fill=\"" + INK + "\"",
+                        Wording.offset(hour.toOffsetDateTime()));
+            }
         }
+    }
+
+    /** Whether the clocks change between an hour and the next one. */
+    private static boolean changes(List<ZonedDateTime> hours, int number) {
+        return number >= 0 && number + 1 < hours.size()
+                && !hours.get(number).getOffset().equals(hours.get(number + 1).getOffset());
     }
 }

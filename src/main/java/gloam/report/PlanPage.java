@@ -4,6 +4,7 @@ import gloam.proof.Picture;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.OffsetDateTime;
 import java.util.Base64;
 
 /** The page of a timetable: for each night its strip, table and notes, then a card for each sheet, then the cautions. */
@@ -36,7 +37,7 @@ final class PlanPage {
     }
 
     private void night(PlanReport.NightRow night) {
-        page.raw("<section class=\"night\">").words("h2", "", Wording.date(night.night()) + ", " + night.site());
+        page.raw("<section class=\"night\">").words("h2", "", night.times().dates() + ", " + night.site());
         if (night.windows().isEmpty()) {
             page.words("p", "", "no window");
         } else {
@@ -54,8 +55,8 @@ final class PlanPage {
 
     private void row(PlanReport.NightRow night, PlanReport.WindowRow window) {
         page.raw("<tr>");
-        cell(opens(night, window));
-        cell(closes(night, window));
+        time(window.openAt(), night.times().opens(window.openAt().toInstant()));
+        time(window.closeAt(), night.times().closes(window.closeAt().toInstant()));
         cell(String.valueOf(window.sheet()));
         cell(window.wish());
         cell(Wording.plain(window.fNumber()));
@@ -66,12 +67,8 @@ final class PlanPage {
         page.raw("</tr>");
     }
 
-    private static String opens(PlanReport.NightRow night, PlanReport.WindowRow window) {
-        return Wording.once(Wording.minuteAfter(window.openAt()), window.openAt(), night.zone());
-    }
-
-    private static String closes(PlanReport.NightRow night, PlanReport.WindowRow window) {
-        return Wording.once(Wording.minuteBefore(window.closeAt()), window.closeAt(), night.zone());
+    private void time(OffsetDateTime at, String words) {
+        page.raw("<td>").words("time", "datetime=\"" + at + "\"", words).raw("</td>");
     }
 
     private void cell(String words) {
@@ -85,8 +82,10 @@ final class PlanPage {
     private void card(PlanReport.NightRow night, PlanReport.WindowRow window) {
         page.raw("<article class=\"card\" id=\"sheet-" + window.sheet() + "\">")
                 .words("h3", "", "Sheet " + window.sheet() + ": " + window.wish())
-                .words("p", "class=\"time\"", opens(night, window) + " – " + closes(night, window))
-                .words("p", "", Wording.date(night.night()) + ", " + night.site())
+                .words("p", "class=\"time\"", night.times().exposure(window.openAt().toInstant(),
+                        window.closeAt().toInstant()))
+                .words("p", "", night.site() + ", night of " + Wording.date(night.night()))
+                .words("p", "", "set up from " + night.times().dated(window.prepareAt().toInstant()))
                 .raw("<div class=\"proof\">").raw(picture(window)).raw("</div>").raw("<dl>");
         figure("film", window.film());
         figure("f-number", Wording.fNumber(window.fNumber()));

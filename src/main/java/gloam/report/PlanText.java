@@ -34,8 +34,8 @@ final class PlanText {
 
     /** A night; of the wishes not served on it only those that no other night serves. */
     private static void addNight(List<String> lines, PlanReport.NightRow night, Set<String> served) {
-        lines.add(Wording.date(night.night()) + "  " + night.site() + "  (times in " + night.zone() + ")");
-        lines.add("dark " + spans(night.darkness()) + "; Moon up " + spans(night.moonUp()));
+        lines.add(night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
+        lines.add("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
         if (night.windows().isEmpty()) {
             lines.add("  no window");
         } else {
@@ -52,8 +52,8 @@ final class PlanText {
                 Table.numbers("alt °"), Table.numbers("tone stops"), Table.numbers("trail mm"),
                 Table.numbers("stars"));
         for (PlanReport.WindowRow window : night.windows()) {
-            table.row(Wording.once(Wording.minuteAfter(window.openAt()), window.openAt(), night.zone()),
-                    Wording.once(Wording.minuteBefore(window.closeAt()), window.closeAt(), night.zone()),
+            table.row(night.times().opens(window.openAt().toInstant()),
+                    night.times().closes(window.closeAt().toInstant()),
                     lasts(window.openAt(), window.closeAt()), String.valueOf(window.sheet()), window.wish(),
                     Wording.plain(window.fNumber()),
                     Wording.bearing(window.azimuthDeg()) + " " + Wording.number(window.azimuthDeg(), 0),
@@ -70,9 +70,9 @@ final class PlanText {
         return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
     }
 
-    private static String spans(List<PlanReport.Span> spans) {
+    private static String spans(PlanReport.NightRow night, List<PlanReport.Span> spans) {
         return spans.isEmpty() ? "never" : spans.stream()
-                .map(span -> Wording.minute(span.from()) + "–" + Wording.minute(span.to()))
+                .map(span -> night.times().span(span.from().toInstant(), span.to().toInstant()))
                 .collect(Collectors.joining(", "));
     }
 

@@ -1,11 +1,11 @@
 package gloam.report;
 
+import gloam.planner.NightTimes;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 final class Wording {
 
     private static final String MINUS = "\u2212";
-    private static final List<String> DAYS = List.of("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun");
     private static final List<String> COMPASS = List.of("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
             "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW");
 
@@ -69,7 +68,7 @@ final class Wording {
 
     /** A date with its day of the week. */
     static String date(LocalDate date) {
-        return DAYS.get(date.getDayOfWeek().getValue() - 1) + " " + date;
+        return NightTimes.date(date);
     }
 
     /** A time to the second. */
@@ -97,12 +96,6 @@ final class Wording {
     static String minuteAfter(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.MINUTES);
         return clock(whole.equals(at) ? whole : whole.plusMinutes(1));
-    }
-
-    /** A time of which the clocks of a zone show the minute, with its offset from UTC where they show that minute twice. */
-    static String once(String minute, OffsetDateTime at, String zone) {
-        boolean twice = ZoneId.of(zone).getRules().getValidOffsets(at.toLocalDateTime()).size() > 1;
-        return twice ? minute + at.getOffset().getId() : minute;
     }
 
     /** The last whole minute not after a time. */

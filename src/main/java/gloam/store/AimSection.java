@@ -19,7 +19,7 @@ final class AimSection {
     /** The bodies a camera may be pointed at: never the Sun. */
     static final List<Body> BODIES = Arrays.stream(Body.values()).filter(body -> body != Body.SUN).toList();
 
-    private static final Range ROLL = new Range("roll", -180, 180, "deg");
+    static final Range ROLL = new Range("roll", -180, 180, "deg");
 
     private AimSection() {
     }

@@ -9,15 +9,14 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Reads the windows of a plan that was saved as JSON. */
 public final class PlanFile {
 
-    private static final Range NIGHTS = new Range("number of nights", 0, 1000, "");
-    private static final Range WINDOWS = new Range("number of windows", 0, 500, "");
-    private static final Range SHEET = new Range("sheet", 1, 500, "");
+    static final Range NIGHTS = new Range("number of nights", 0, 1000, "");
+    static final Range WINDOWS = new Range("number of windows", 0, 500, "");
+    static final Range SHEET = new Range("sheet", 1, 500, "");
 
     private PlanFile() {
     }
@@ -76,14 +75,20 @@ public final class PlanFile {
         Value<Double> altitudeDeg = fields.number("altitudeDeg", Direction.ALTITUDE);
         Value<Double> fNumber = fields.required("fNumber", CameraSection::fNumber);
         fields.othersMayBe();
-        Optional<Interval> span = open.content().filter(start -> start.isBefore(close.get()))
-                .map(start -> new Interval(start, close.get()));
-        return new PlannedSheet(sheet.get(), site.get(), wish.get(), film.get(),
-                span.orElseThrow(() -> item.fault("does not close after it opens. Save the plan anew.")),
+        return new PlannedSheet(sheet.get(), site.get(), wish.get(), film.get(), open(item, open, close),
                 Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()), fNumber.get());
     }
 
-    private static Instant instant(Item item) {
+    /** The span of an exposure. */
+    static Interval open(Item item, Value<Instant> open, Value<Instant> close) {
+        if (!open.get().isBefore(close.get())) {
+            throw item.fault("does not close after it opens. Save the plan anew.");
+        }
+        return new Interval(open.get(), close.get());
+    }
+
+    /** A moment with its offset. */
+    static Instant instant(Item item) {
         try {
             return OffsetDateTime.parse(item.text()).toInstant();
         } catch (DateTimeException wrong) {

@@ -52,7 +52,7 @@ class HostileNamesTest {
                     new ObjectMapper().readTree(run.out().replace("\uD83D", "?")).at("/nights/0/site").asText());
             case "svg" -> DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(
                     new ByteArrayInputStream(run.out().getBytes(StandardCharsets.UTF_8)));
-            case "ics" -> assertEquals(3, run.out().lines().filter("BEGIN:VALARM"::equals).count(), run.out());
+            case "ics" -> assertEquals(4, run.out().lines().filter("BEGIN:VALARM"::equals).count(), run.out());
             default -> assertTrue(run.out().contains("right"));
         }
         if (format.equals("svg") || format.equals("html")) {

@@ -14,9 +14,9 @@ class ClockChangeTest {
 
     @Test
     void theNightOfTheChangeTellsIt() {
-        assertEquals(Optional.of("the clocks go forward at 01:00 to 02:00"), of(Places.CLOCKS_FORWARD));
-        assertEquals(Optional.of("the clocks go back at 02:00 to 01:00; an opening at a time that comes twice is told with its "
-                + "offset from UTC"), of(Places.CLOCKS_BACK));
+        assertEquals(Optional.of("on Sun 2027-03-28 the clocks go forward from 01:00 to 02:00"), of(Places.CLOCKS_FORWARD));
+        assertEquals(Optional.of("on Sun 2027-10-31 the clocks go back from 02:00 to 01:00; times that come twice stand with "
+                + "their offset from UTC"), of(Places.CLOCKS_BACK));
     }
 
     @Test

@@ -159,7 +159,7 @@ class LimitsTest {
         Trip begun = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(), plain.camera(),
                 plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
                 Optional.of(new Forecast(List.of(row(now, 0.5), row(now.plusSeconds(3600), 0.5)))),
-                Optional.of(new Trip.Begun(now, 1)));
+                Optional.of(new Trip.Begun(now, 1, List.of("dark"), plain.firstNight())));
         assertEquals(begun, begun.withFilms(UnaryOperator.identity()));
     }
 

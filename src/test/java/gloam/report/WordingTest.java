@@ -67,13 +67,4 @@ class WordingTest {
     void lightHasTwoDigits(double light, String text) {
         assertEquals(text, Wording.light(light));
     }
-
-    /** On 2027-10-31 clocks in London showed 01:00 to 02:00 twice, first in summer time (IANA tzdata). */
-    @ParameterizedTest
-    @CsvSource({"2027-10-31T01:30+01:00, 01:30+01:00", "2027-10-31T01:30Z, 01:30Z", "2027-10-31T02:30Z, 02:30",
-        "2027-10-31T00:30+01:00, 00:30"})
-    void aTimeThatComesTwiceSaysWhich(String at, String text) {
-        OffsetDateTime then = OffsetDateTime.parse(at);
-        assertEquals(text, Wording.once(Wording.minuteAfter(then), then, "Europe/London"));
-    }
 }
