@@ -28,6 +28,8 @@ final class JplFile implements PlanetSource {
     /** More coefficients or parts no file has; a damaged header could ask for more memory than there is. */
     private static final int MOST = 100;
     private static final double J2000_JD = 2451545;
+    /** Julian dates of some 20,000 years. */
+    private static final double MOST_JD = 1e7;
     private static final double UNIX_EPOCH_JD = 2440587.5;
     /** Before 1972 UTC ran at another rate than the seconds of atomic time. */
     private static final Instant FIRST_UTC = Instant.parse("1972-01-01T00:00:00Z");
@@ -45,8 +47,9 @@ final class JplFile implements PlanetSource {
         ByteBuffer header = header(content);
         this.file = file;
         this.earthOrientation = earthOrientation;
-        this.originS = (header.getDouble(START_OFFSET) - J2000_JD) * Constants.JULIAN_DAY;
-        this.covers = covers(instant(header.getDouble(START_OFFSET)), instant(header.getDouble(END_OFFSET)));
+        double startJd = header.getDouble(START_OFFSET);
+        this.originS = (startJd - J2000_JD) * Constants.JULIAN_DAY;
+        this.covers = covers(startJd, header.getDouble(END_OFFSET));
         this.bodies = earthOrientation.bodies(new DataFile(file.path().getFileName().toString(), content));
     }
 
@@ -113,13 +116,16 @@ final class JplFile implements PlanetSource {
         return Instant.ofEpochSecond(Math.round((julianDate - UNIX_EPOCH_JD) * Constants.JULIAN_DAY));
     }
 
-    private static Interval covers(Instant start, Instant end) throws IOException {
-        Instant first = start.plusSeconds(MARGIN_S);
-        Instant last = end.minusSeconds(MARGIN_S);
+    private static Interval covers(double startJd, double endJd) throws IOException {
+        if (!(startJd >= 0 && endJd <= MOST_JD && startJd + 2 < endJd)) {
+            throw new IOException("its header is damaged: it has no first and last date");
+        }
+        Instant first = instant(startJd).plusSeconds(MARGIN_S);
+        Instant last = instant(endJd).minusSeconds(MARGIN_S);
         Instant from = first.isBefore(FIRST_UTC) ? FIRST_UTC : first;
         Instant to = last.isAfter(LAST) ? LAST : last;
         if (!from.isBefore(to)) {
-            throw new IOException("by its header it ends before it begins, or before 1972");
+            throw new IOException("it covers no date from 1972 to 2500");
         }
         return new Interval(from, to);
     }

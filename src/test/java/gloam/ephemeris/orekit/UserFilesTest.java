@@ -63,6 +63,20 @@ class UserFilesTest {
         assertRefused("covers 2026-11-17", () -> BUILT_IN.withPlanets(cut));
     }
 
+    /** Whatever dates, amounts and masses a damaged head names, they are no reason for a stack trace. */
+    @Test
+    void refusesDamagedHeads() throws IOException {
+        byte[] endless = ByteBuffer.wrap(builtInBytes()).putDouble(2660, 1e300).array();
+        assertRefused("its header is damaged", () -> BUILT_IN.withPlanets(write("unxp2027.405", endless)));
+        byte[] huge = ByteBuffer.wrap(builtInBytes()).putInt(2700, Integer.MAX_VALUE / 3).array();
+        assertRefused("its header is damaged", () -> BUILT_IN.withPlanets(write("unxp2027.405", huge)));
+        byte[] ancient = ByteBuffer.wrap(builtInBytes()).putDouble(2652, 2.3e6).putDouble(2660, 2.4e6).array();
+        assertRefused("1972", () -> BUILT_IN.withPlanets(write("unxp2027.405", ancient)));
+        byte[] damaged = builtInBytes();
+        Arrays.fill(damaged, 14_000, 18_000, (byte) 0x7f);
+        assertRefused("no sound place of", () -> BUILT_IN.withPlanets(write("unxp2027.405", damaged)));
+    }
+
     static Stream<Row> measuredEarth() {
         return ReferenceTable.read("erfa/measured-earth.csv").stream();
     }
