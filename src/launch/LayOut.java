@@ -114,10 +114,15 @@ class LayOut {
             if (!java(String.valueOf(number), arguments)) {
                 throw new IllegalStateException("gloam " + COMMANDS.get(number) + " failed; see " + scratch);
             }
-            return Files.readAllLines(list);
+            return Files.readAllLines(list).stream().map(LayOut::unnumbered).toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A class without the number that newer Javas give it, under which another list has another class. */
+    private static String unnumbered(String line) {
+        return line.replaceFirst(" id: \\d+$", "");
     }
 
     /** Runs Java, what it says kept beside the class lists; whether it went well. */

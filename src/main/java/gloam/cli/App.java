@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.ephemeris.OutsideCoverage;
 import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.PlainText;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -32,8 +33,6 @@ public final class App {
     /** Nothing was found and that was to count as failure. */
     public static final int EMPTY = 4;
 
-    /** Columns that text takes, but on a narrower terminal. */
-    static final int WIDTH = 100;
     /** Help needs this many. */
     private static final int LEAST_HELP_WIDTH = 55;
 
@@ -103,7 +102,7 @@ public final class App {
 
     private static int refuse(CommandLine command, BadInput bad) {
         PrintWriter err = command.getErr();
-        bad.problems().forEach(err::println);
+        bad.problems().forEach(problem -> err.println(PlainText.isolated(problem)));
         err.println("See " + command.getCommandSpec().qualifiedName() + " --help.");
         return BAD_INPUT;
     }

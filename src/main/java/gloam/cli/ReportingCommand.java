@@ -40,7 +40,7 @@ abstract class ReportingCommand extends Command {
 
     /** Tells something on the side. */
     final void note(String text) {
-        err().println("note: " + PlainText.of(text));
+        err().println("note: " + PlainText.isolated(PlainText.of(text)));
     }
 
     /** Whether the report is wanted in a format. */

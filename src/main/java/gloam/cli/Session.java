@@ -4,6 +4,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.planner.Progress;
+import gloam.report.OutputFormat;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.Instant;
@@ -16,7 +17,7 @@ import java.util.function.Supplier;
 /** What one run of the program has around it: a clock, the sky's data and the environment. */
 public final class Session {
 
-    /** On a terminal narrower than that lines run on as the terminal has them. */
+    /** On a terminal narrower than that lines run on as it folds them. */
     private static final int LEAST_COLUMNS = 40;
 
     private final Clock clock;
@@ -85,14 +86,14 @@ public final class Session {
                 && !environment.getOrDefault("TERM", "dumb").equals("dumb");
     }
 
-    /** Columns that text may take: those of the terminal where it says that it is narrow, else all that it likes. */
+    /** Columns for which text is laid out: those of a narrow terminal, else as many as in a pipe or a file. */
     int columns() {
         return columns(System.console() != null, environment);
     }
 
     static int columns(boolean terminal, Map<String, String> environment) {
         String said = environment.getOrDefault("COLUMNS", "");
-        int columns = terminal && said.matches("[1-9]\\d{1,3}") ? Integer.parseInt(said) : App.WIDTH;
-        return Math.max(LEAST_COLUMNS, Math.min(App.WIDTH, columns));
+        int columns = terminal && said.matches("[1-9]\\d{1,3}") ? Integer.parseInt(said) : OutputFormat.WIDTH;
+        return Math.max(LEAST_COLUMNS, Math.min(OutputFormat.WIDTH, columns));
     }
 }

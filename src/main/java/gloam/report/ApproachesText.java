@@ -1,16 +1,13 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Text of approaches. */
 final class ApproachesText {
 
     private ApproachesText() {
     }
 
-    static List<String> lines(ApproachesReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(ApproachesReport report) {
+        Lines lines = new Lines();
         lines.add("Closest approaches");
         lines.add("at " + PlaceText.of(report.place()));
         lines.add("");
@@ -27,7 +24,7 @@ final class ApproachesText {
                     Wording.number(row.separationDeg(), 2), Wording.number(row.apparentAltitudeDeg(), 0),
                     Wording.bearing(row.azimuthDeg()), Wording.number(row.sunAltitudeDeg(), 0));
         }
-        lines.addAll(table.lines());
+        lines.add(table);
         return lines;
     }
 }

@@ -7,13 +7,11 @@ import java.util.stream.Collectors;
 /** Text of how a trip was understood. */
 final class CheckText {
 
-    private static final int WIDTH = 100;
-
     private CheckText() {
     }
 
-    static List<String> lines(CheckReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(CheckReport report) {
+        Lines lines = new Lines();
         lines.add(report.title());
         add(lines, "nights", Wording.date(report.firstNight()) + " … " + Wording.date(report.lastNight()));
         report.sites().forEach(site -> add(lines, "site", site(site)));
@@ -27,20 +25,16 @@ final class CheckText {
         report.wishes().forEach(wish -> add(lines, wish.name(), wish(wish)));
         lines.add("");
         lines.add(report.defaultsUsed().isEmpty() ? "No default was needed." : "Defaults used");
-        report.defaultsUsed().forEach(used -> TextWidth.wrapped(used, WIDTH - 4)
-                .forEach(part -> lines.add("  " + part)));
+        report.defaultsUsed().forEach(used -> lines.add("  " + used));
         return lines;
     }
 
-    private static void add(List<String> lines, String name, String text) {
+    private static void add(Lines lines, String name, String text) {
         boolean beside = TextWidth.of(name) <= 8;
         if (!beside) {
             lines.add("  " + name);
         }
-        List<String> parts = TextWidth.wrapped(text, WIDTH - 12);
-        for (int i = 0; i < parts.size(); i++) {
-            lines.add("  " + TextWidth.left(beside && i == 0 ? name : "", 10) + parts.get(i));
-        }
+        lines.add("  " + TextWidth.left(beside ? name : "", 10), text);
     }
 
     private static String site(CheckReport.SiteRow site) {

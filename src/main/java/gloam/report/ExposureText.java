@@ -10,8 +10,6 @@ import java.util.stream.Collectors;
 /** Text of an exposure table: what to do, what to make of it, how it comes about. */
 final class ExposureText {
 
-    private static final int WIDTH = 100;
-
     /** Exposures shorter than this are told to the second. */
     private static final double BRIEF_S = 600;
 
@@ -23,23 +21,25 @@ final class ExposureText {
         this.notes = report.exposures().stream().flatMap(row -> row.notes().stream()).distinct().toList();
     }
 
-    static List<String> lines(ExposureReport report) {
+    static Lines lines(ExposureReport report) {
         return new ExposureText(report).lines();
     }
 
-    private List<String> lines() {
-        List<String> lines = new ArrayList<>(SituationText.lines(report.situation()));
+    private Lines lines() {
+        Lines lines = SituationText.lines(report.situation());
         lines.add("");
-        lines.addAll(table(doing()).lines());
+        lines.add(table(doing()));
         lines.add("");
-        notes.forEach(note -> lines.add("  " + mark(note) + "  " + note));
-        lines.addAll(notes.isEmpty() ? List.of() : List.of(""));
-        lines.addAll(wrapped(key()));
-        report.remarks().forEach(remark -> lines.addAll(wrapped(remark)));
-        lines.addAll(sheets());
+        notes.forEach(note -> lines.add("  " + mark(note) + "  ", note));
+        if (!notes.isEmpty()) {
+            lines.add("");
+        }
+        lines.add(key());
+        report.remarks().forEach(lines::add);
+        lines.add(sheets());
         lines.add("");
         lines.add("How it comes about");
-        lines.addAll(table(reasons()).lines());
+        lines.add(table(reasons()));
         return lines;
     }
 
@@ -111,10 +111,10 @@ final class ExposureText {
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }
 
-    private List<String> sheets() {
+    private Lines sheets() {
         int sheets = report.situation().sheets();
         if (sheets < 2) {
-            return List.of();
+            return new Lines();
         }
         List<Cells> columns = new ArrayList<>(List.of(fNumber()));
         for (int i = 0; i < sheets; i++) {
@@ -126,17 +126,11 @@ final class ExposureText {
                 .map(bracket -> Wording.exposure(bracket.togetherS())).orElse("-")));
         columns.add(new Cells("one is right", row -> row.bracket()
                 .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
-        List<String> lines = new ArrayList<>(List.of("", sheets + " sheets, a stop of tone apart"));
-        lines.addAll(table(columns).lines());
-        return lines;
+        return new Lines().add("").add(sheets + " sheets, a stop of tone apart").add(table(columns));
     }
 
     private String mark(String note) {
         return String.valueOf((char) ('a' + notes.indexOf(note)));
-    }
-
-    private static List<String> wrapped(String text) {
-        return TextWidth.wrapped(text, WIDTH);
     }
 
     private static String spread(double toneStops, ExposureRow row) {

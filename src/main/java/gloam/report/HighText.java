@@ -2,8 +2,6 @@ package gloam.report;
 
 import gloam.planner.NightTimes;
 import java.time.ZoneId;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Text of when a target stands high in darkness. */
 final class HighText {
@@ -11,10 +9,10 @@ final class HighText {
     private HighText() {
     }
 
-    static List<String> lines(HighReport report) {
-        List<String> lines = new ArrayList<>();
-        lines.addAll(TextWidth.wrapped(Wording.title(report.target()) + " at " + Wording.plain(report.altitudeDeg())
-                + "\u00b0 or higher in darkness", 100));
+    static Lines lines(HighReport report) {
+        Lines lines = new Lines();
+        lines.add(Wording.title(report.target()) + " at " + Wording.plain(report.altitudeDeg())
+                + "\u00b0 or higher in darkness");
         lines.add("at " + PlaceText.of(report.place()));
         lines.add("");
         if (report.empty()) {
@@ -31,7 +29,7 @@ final class HighText {
                     times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
                     Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
         }
-        lines.addAll(table.lines());
+        lines.add(table);
         return lines;
     }
 }

@@ -1,27 +1,24 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Text of the sky at one instant. */
 final class InstantText {
 
     private InstantText() {
     }
 
-    static List<String> lines(InstantReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(InstantReport report) {
+        Lines lines = new Lines();
         lines.add("Sky of " + Wording.date(report.at().toLocalDate()) + " " + Wording.second(report.at()) + " ("
                 + Wording.offset(report.at()) + ")");
         lines.add("at " + PlaceText.of(report.site()));
         lines.add("");
-        lines.addAll(bodies(report).lines());
+        lines.add(bodies(report));
         if (!report.stars().isEmpty()) {
             lines.add("");
-            lines.addAll(stars(report).lines());
+            lines.add(stars(report));
         }
         lines.add("");
-        lines.addAll(MoonText.lines(report.moon()));
+        lines.add(MoonText.lines(report.moon()));
         InstantReport.Light light = report.light();
         lines.add("");
         lines.add("  zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: dark sky "

@@ -1,19 +1,15 @@
 package gloam.report;
 
 import gloam.report.JournalFitReport.EstimateRow;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Text of a film fitted to the journal. */
 final class JournalFitText {
 
-    private static final int WIDTH = 100;
-
     private JournalFitText() {
     }
 
-    static List<String> lines(JournalFitReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(JournalFitReport report) {
+        Lines lines = new Lines();
         lines.add("Film " + report.film() + report.batch().map(batch -> ", " + batch).orElse("") + ": "
                 + (report.used() == 1 ? "1 sheet" : report.used() + " sheets") + " used, "
                 + report.leftOut().size() + " left out");
@@ -24,11 +20,11 @@ final class JournalFitText {
                 + exponent(report.publishedExponent()) + ")");
         lines.add("  correlation of the two " + Wording.signed(report.correlation(), 2));
         lines.add("");
-        lines.addAll(situations(report).lines());
-        lines.addAll(sheets(report));
+        lines.add(situations(report));
+        lines.add(sheets(report));
         lines.add("");
-        lines.addAll(TextWidth.wrapped("Spreads are standard deviations; a time lies outside its least and most once in "
-                + "twenty. plan and expose reckon with this film when given --journal.", WIDTH));
+        lines.add("Spreads are standard deviations; a time lies outside its least and most once in "
+                + "twenty. plan and expose reckon with this film when given --journal.");
         return lines;
     }
 
@@ -43,8 +39,8 @@ final class JournalFitText {
         return table;
     }
 
-    private static List<String> sheets(JournalFitReport report) {
-        List<String> lines = new ArrayList<>();
+    private static Lines sheets(JournalFitReport report) {
+        Lines lines = new Lines();
         if (!report.contradicted().isEmpty() || !report.leftOut().isEmpty()) {
             lines.add("");
         }

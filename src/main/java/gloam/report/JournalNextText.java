@@ -1,34 +1,30 @@
 package gloam.report;
 
 import gloam.report.JournalNextReport.ChoiceRow;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Text of the exposure to try next. */
 final class JournalNextText {
 
-    private static final int WIDTH = 100;
-
     private JournalNextText() {
     }
 
-    static List<String> lines(JournalNextReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(JournalNextReport report) {
+        Lines lines = new Lines();
         lines.add("Next sheet: " + Wording.fNumber(report.fNumber()) + ", " + Wording.exposure(report.exposureS()));
-        lines.addAll(TextWidth.wrapped("because " + report.reason() + ".", WIDTH));
+        lines.add("because " + report.reason() + ".");
         lines.add("");
-        lines.addAll(choices(report).lines());
+        lines.add(choices(report));
         lines.add("");
         report.brackets().forEach(bracket -> lines.add("  bracket of " + bracket.sheets() + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
                 + Wording.fNumber(report.mostLikelyRight().fNumber()) + "; one is right in "
                 + Math.round(100 * bracket.rightChance()) + " %"));
         lines.add("");
-        lines.addAll(TextWidth.wrapped("Film " + report.film() + " after " + report.used() + " sheets; wanted "
+        lines.add("Film " + report.film() + " after " + report.used() + " sheets; wanted "
                 + Wording.signed(report.toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
                 + "leaves a doubt of " + Wording.number(report.spreadStops(), 1) + " stops now. The light is taken as steady; "
-                + "a bracket is for when no sheet can be looked at in between.", WIDTH));
+                + "a bracket is for when no sheet can be looked at in between.");
         return lines;
     }
 

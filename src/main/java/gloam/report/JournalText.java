@@ -1,6 +1,5 @@
 package gloam.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -8,20 +7,17 @@ import java.util.stream.Collectors;
 /** Text of what the journal's commands answer. */
 final class JournalText {
 
-    private static final int WIDTH = 100;
+    private static final String NO_SHEET = "The journal has no sheet of that kind.";
 
     private JournalText() {
     }
 
-    static List<String> lines(JournalReport report) {
+    static Lines lines(JournalReport report) {
         if (report instanceof JournalAddedReport added) {
             return added(added);
         }
         if (report instanceof JournalListReport list) {
-            return list.empty() ? List.of("The journal has no sheet of that kind.") : sheets(list.sheets()).lines();
-        }
-        if (report instanceof JournalExportReport export) {
-            return SheetCsv.lines(export.sheets());
+            return list.empty() ? new Lines().add(NO_SHEET) : new Lines().add(sheets(list.sheets()));
         }
         if (report instanceof JournalStatsReport stats) {
             return stats(stats);
@@ -33,13 +29,15 @@ final class JournalText {
                 : JournalNextText.lines((JournalNextReport) report);
     }
 
-    private static List<String> added(JournalAddedReport report) {
+    private static Lines added(JournalAddedReport report) {
         String entry = "entry " + report.id() + " of " + report.journal();
-        List<String> lines = new ArrayList<>();
+        Lines lines = new Lines();
         lines.add(report.already() ? "Nothing added: " + entry + " says so already. A note tells two alike apart."
                 : "Added as " + entry + report.corrects().map(id -> ", in place of entry " + id).orElse("")
                         + (report.withdrawn() ? "; the sheet is taken out." : "."));
-        lines.addAll(report.withdrawn() ? List.of() : sheets(List.of(report.sheet())).lines());
+        if (!report.withdrawn()) {
+            lines.add(sheets(List.of(report.sheet())));
+        }
         return lines;
     }
 
@@ -63,9 +61,9 @@ final class JournalText {
         return table;
     }
 
-    private static List<String> stats(JournalStatsReport report) {
+    private static Lines stats(JournalStatsReport report) {
         if (report.empty()) {
-            return List.of("The journal has no sheet of that kind.");
+            return new Lines().add(NO_SHEET);
         }
         Table table = new Table(2, Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
                 Table.numbers("kept %"), Table.numbers("undecided"), Table.words("spoiled by"));
@@ -73,7 +71,7 @@ final class JournalText {
         report.packs().forEach(group -> row(table, group));
         report.films().forEach(group -> row(table, group));
         report.seasons().forEach(group -> row(table, group));
-        return table.lines();
+        return new Lines().add(table);
     }
 
     private static void row(Table table, JournalStatsReport.Group group) {
@@ -84,16 +82,16 @@ final class JournalText {
                         .collect(Collectors.joining(", ")));
     }
 
-    private static List<String> guide(JournalGuideReport report) {
+    private static Lines guide(JournalGuideReport report) {
         Table table = new Table(2, Table.words("word"), Table.numbers("stops"), Table.numbers("reflects %"),
                 Table.words("how to tell"));
         report.words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
                 word.guide()));
-        List<String> lines = new ArrayList<>(List.of("The tone of the sky on the finished picture, from its mid-tone", ""));
-        lines.addAll(table.lines());
+        Lines lines = new Lines().add("The tone of the sky on the finished picture, from its mid-tone").add("");
+        lines.add(table);
         lines.add("");
-        lines.addAll(TextWidth.wrapped("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
-                + "print. A blank sheet is \"black\", and tells too. Ask for svg to get a grey patch for each word.", WIDTH));
+        lines.add("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
+                + "print. A blank sheet is \"black\", and tells too. Ask for svg to get a grey patch for each word.");
         return lines;
     }
 

@@ -1,19 +1,14 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Text of the spans in which a trail runs at a wanted angle. */
 final class LevelText {
-
-    private static final int WIDTH = 100;
 
     private LevelText() {
     }
 
-    static List<String> lines(LevelReport report) {
+    static Lines lines(LevelReport report) {
         LevelReport.Question question = report.question();
-        List<String> lines = new ArrayList<>();
+        Lines lines = new Lines();
         lines.add("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
                 + "° of " + (question.wantedDeg() == 0 ? "level" : Wording.plain(question.wantedDeg()) + "°")
                 + ", nights of " + question.from() + " to " + question.to());
@@ -33,10 +28,10 @@ final class LevelText {
                     Wording.number(span.lengthMm(), 1, "–"), Wording.number(span.sagittaMm(), 2, "–"),
                     span.moonUp() ? "up" : "down");
         }
-        lines.addAll(table.lines());
+        lines.add(table);
         lines.add("");
-        lines.addAll(TextWidth.wrapped("Aim, length and sagitta are those of a camera that is set at the best moment and "
-                + "stays open from the first time to the last. Dark means the Sun below −18°.", WIDTH));
+        lines.add("Aim, length and sagitta are those of a camera that is set at the best moment and "
+                + "stays open from the first time to the last. Dark means the Sun below −18°.");
         return lines;
     }
 }

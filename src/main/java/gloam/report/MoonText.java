@@ -1,7 +1,5 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Text of the Moon. */
@@ -11,18 +9,17 @@ final class MoonText {
     }
 
     /** Its looks and its next quarters, two sentences. */
-    static List<String> lines(MoonRow moon) {
-        List<String> lines = new ArrayList<>();
-        lines.addAll(TextWidth.wrapped("Moon at " + Wording.minute(moon.at()) + ": " + moon.phase() + ", "
+    static Lines lines(MoonRow moon) {
+        Lines lines = new Lines();
+        lines.add("Moon at " + Wording.minute(moon.at()) + ": " + moon.phase() + ", "
                 + Wording.number(100 * moon.illuminatedFraction(), 0) + " % lit"
                 + (moon.ageDays().isEmpty() ? "" : ", " + Wording.number(moon.ageDays().getAsDouble(), 1) + " d old")
                 + ", " + Wording.number(60 * moon.angularDiameterDeg(), 1) + "\u2032 across, "
-                + Wording.number(moon.distanceKm(), 0) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag",
-                100));
+                + Wording.number(moon.distanceKm(), 0) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag");
         if (!moon.quarters().isEmpty()) {
-            lines.addAll(TextWidth.wrapped("Next quarters: " + moon.quarters().stream()
+            lines.add("Next quarters: " + moon.quarters().stream()
                     .map(quarter -> quarter.what() + " " + quarter.at().toLocalDate() + " "
-                            + Wording.second(quarter.at())).collect(Collectors.joining(", ")), 100));
+                            + Wording.second(quarter.at())).collect(Collectors.joining(", ")));
         }
         return lines;
     }

@@ -13,35 +13,35 @@ final class NightText {
     private NightText() {
     }
 
-    static List<String> lines(NightReport report) {
+    static Lines lines(NightReport report) {
         NightRow night = report.nights().get(0);
-        List<String> lines = new ArrayList<>();
+        Lines lines = new Lines();
         lines.add("Night of " + Wording.date(night.night()));
         lines.add("at " + PlaceText.of(report.place()));
-        lines.addAll(TextWidth.wrapped("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
-                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")", 100));
-        lines.addAll(MoonText.lines(report.moon()));
+        lines.add("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
+                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
+        lines.add(MoonText.lines(report.moon()));
         lines.add("");
-        lines.addAll(events(night));
+        lines.add(events(night));
         if (!report.hours().isEmpty()) {
             lines.add("");
-            lines.addAll(hours(report).lines());
+            lines.add(hours(report));
         }
         lines.add("");
-        lines.addAll(TextWidth.wrapped("Magnitudes: " + report.planets().stream()
+        lines.add("Magnitudes: " + report.planets().stream()
                 .map(planet -> Wording.title(planet.name()) + " " + Wording.signed(planet.magnitude(), 1))
-                .collect(Collectors.joining(", ")), 100));
+                .collect(Collectors.joining(", ")));
         return lines;
     }
 
-    private static List<String> events(NightRow night) {
+    private static Lines events(NightRow night) {
         if (night.events().isEmpty()) {
-            return List.of("  no rise, set or twilight from noon to noon");
+            return new Lines().add("  no rise, set or twilight from noon to noon");
         }
         Table table = new Table(2, Table.words("date"), Table.words("time"), Table.words("event"));
         night.events().forEach(event -> table.row(Wording.date(Wording.secondDate(event.at())),
                 Wording.second(event.at()), words(event.what())));
-        return table.lines();
+        return new Lines().add(table);
     }
 
     /** A label in words, the body it names with a capital. */

@@ -1,25 +1,22 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /** Text of ranked nights. */
 final class NightsText {
 
     private NightsText() {
     }
 
-    static List<String> lines(NightsReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(NightsReport report) {
+        Lines lines = new Lines();
         if (!report.stays().isEmpty()) {
             lines.add("Stays, best first");
             lines.add("");
-            lines.addAll(stays(report).lines());
+            lines.add(stays(report));
             lines.add("");
         }
         lines.add("Nights, best first");
         lines.add("");
-        lines.addAll(nights(report).lines());
+        lines.add(nights(report));
         return lines;
     }
 

@@ -12,6 +12,9 @@ import java.util.Locale;
 public enum OutputFormat {
     TEXT("txt"), JSON("json"), CSV("csv"), SVG("svg"), PNG("png"), ICS("ics"), HTML("html");
 
+    /** Columns of text for pipes and files, and the most on a terminal. */
+    public static final int WIDTH = 100;
+
     private static final String TEXTS = "text, json, svg, ics or html";
     private static final String ENDINGS = "end the name in .txt, .json, .svg, .png, .ics or .html";
 

@@ -2,7 +2,6 @@ package gloam.report;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -11,13 +10,11 @@ import java.util.stream.Collectors;
 /** Text of a timetable, to be followed in the field. */
 final class PlanText {
 
-    private static final int WIDTH = 100;
-
     private PlanText() {
     }
 
-    static List<String> lines(PlanReport report) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(PlanReport report) {
+        Lines lines = new Lines();
         lines.add(report.title());
         lines.add(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
         Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
@@ -33,13 +30,13 @@ final class PlanText {
     }
 
     /** A night; of the wishes not served on it only those that no other night serves. */
-    private static void addNight(List<String> lines, PlanReport.NightRow night, Set<String> served) {
+    private static void addNight(Lines lines, PlanReport.NightRow night, Set<String> served) {
         lines.add(night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
         lines.add("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
         if (night.windows().isEmpty()) {
             lines.add("  no window");
         } else {
-            lines.addAll(windows(night).lines());
+            lines.add(windows(night));
         }
         night.notes().forEach(note -> addItem(lines, note));
         night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
@@ -76,9 +73,7 @@ final class PlanText {
                 .collect(Collectors.joining(", "));
     }
 
-    private static void addItem(List<String> lines, String text) {
-        List<String> parts = TextWidth.wrapped(text, WIDTH - 4);
-        lines.add("  - " + parts.get(0));
-        parts.stream().skip(1).forEach(part -> lines.add("    " + part));
+    private static void addItem(Lines lines, String text) {
+        lines.add("  - ", text);
     }
 }

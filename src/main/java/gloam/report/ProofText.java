@@ -1,7 +1,5 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Text beside a computed picture. */
@@ -10,8 +8,8 @@ final class ProofText {
     private ProofText() {
     }
 
-    static List<String> lines(ProofReport.Figures proof) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(ProofReport.Figures proof) {
+        Lines lines = new Lines();
         lines.add(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
                 + (proof.colour() ? "colour" : "grey"));
         lines.add("");
@@ -21,9 +19,9 @@ final class ProofText {
             table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1), Wording.number(tone.yMm(), 1),
                     tone.toneStops().stream().map(ProofText::stops).collect(Collectors.joining(", ")));
         }
-        lines.addAll(table.lines());
+        lines.add(table);
         lines.add("");
-        lines.addAll(TrailText.lines(proof.trail()));
+        lines.add(TrailText.lines(proof.trail()));
         return lines;
     }
 

@@ -1,20 +1,17 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /** Text of what an exposure is asked for. */
 final class SituationText {
 
-    private static final int WIDTH = 92;
-    private static final String INDENT = "        ";
+    private static final int INDENT = 8;
 
     private SituationText() {
     }
 
-    static List<String> lines(Situation situation) {
-        List<String> lines = new ArrayList<>();
+    static Lines lines(Situation situation) {
+        Lines lines = new Lines();
         add(lines, "Sky", situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2) + " mag/arcsec²");
         situation.otherSkies().forEach(other -> add(lines, "But", other.source() + ": "
                 + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², " + stops(other.brighterStops())));
@@ -38,12 +35,8 @@ final class SituationText {
         return lines;
     }
 
-    private static void add(List<String> lines, String title, String text) {
-        String start = title + " ".repeat(INDENT.length() - title.length());
-        for (String part : TextWidth.wrapped(text, WIDTH)) {
-            lines.add(start + part);
-            start = INDENT;
-        }
+    private static void add(Lines lines, String title, String text) {
+        lines.add(TextWidth.left(title, INDENT), text);
     }
 
     private static String stops(double brighter) {

@@ -36,19 +36,15 @@ final class SvgText {
         return plain.equals("-0.00") ? "0.00" : plain;
     }
 
-    /** Words as XML text or attribute; what XML cannot hold or turns what follows becomes a replacement character. */
+    /**
+     * Words as XML text or attribute; what XML cannot hold or turns what follows becomes a replacement character, and
+     * writing from right to left is set apart.
+     */
     static String escaped(String words) {
-        StringBuilder escaped = new StringBuilder();
-        words.codePoints().forEach(point -> {
-            switch (point) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                default -> escaped.appendCodePoint(PlainText.harmless(point) && inXml(point) ? point : '\ufffd');
-            }
-        });
-        return escaped.toString();
+        StringBuilder harmless = new StringBuilder();
+        words.codePoints().forEach(point -> harmless.appendCodePoint(PlainText.harmless(point) && inXml(point) ? point : '\ufffd'));
+        return PlainText.isolated(harmless.toString()).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     /** XML 1.0, production 2, of what is harmless. */

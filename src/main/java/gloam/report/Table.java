@@ -1,15 +1,24 @@
 package gloam.report;
 
+import gloam.units.PlainText;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
+import java.util.function.ToIntFunction;
 
-/** Rows of text in columns, as narrow as their contents allow, with notes that run under a row. */
-final class Table {
+/**
+ * Rows of text in columns, as narrow as their contents allow, with notes that run under a row.
+ *
+ * <p>Where the columns are too wide together, titles and words run on below; where even that is too wide, each row is a
+ * paragraph that says its titles.
+ */
+final class Table implements Lines.Block {
 
     private static final String GAP = "  ";
     private static final String NOTE_INDENT = "    ";
-    private static final int WIDTH = 100;
-    private static final int LEAST_WORDS = 10;
+    /** Columns of words are made no narrower than this while titles of numbers can give way. */
+    private static final int LEAST_WORDS = 16;
 
     private final String indent;
     private final List<Column> columns;
@@ -36,7 +45,7 @@ final class Table {
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
         }
-        rows.add(new Row(List.of(cells), new ArrayList<>()));
+        rows.add(new Row(Arrays.stream(cells).map(PlainText::of).toList(), new ArrayList<>()));
         return this;
     }
 
@@ -46,15 +55,19 @@ final class Table {
         return this;
     }
 
-    /** The table's lines without blanks at their ends: titles, then rows; too wide words run on below. */
-    List<String> lines() {
-        int[] widths = widths();
-        List<String> lines = new ArrayList<>(lines(columns.stream().map(Column::title).toList(), widths));
+    /** The table's lines without blanks at their ends: titles, then rows. */
+    @Override
+    public List<String> at(int width) {
+        int[] widths = widths(width);
+        boolean fits = total(widths) <= width;
+        List<String> lines = new ArrayList<>();
+        if (fits) {
+            lines.addAll(lines(columns.stream().map(Column::title).toList(), widths));
+        }
         for (Row row : rows) {
-            lines.addAll(lines(row.cells, widths));
+            lines.addAll(fits ? lines(row.cells, widths) : told(row).at(width));
             for (String note : row.notes) {
-                TextWidth.wrapped(note, WIDTH - indent.length() - NOTE_INDENT.length())
-                        .forEach(part -> lines.add(indent + NOTE_INDENT + part));
+                lines.addAll(new Lines().add(indent + NOTE_INDENT, note).at(width));
             }
         }
         return lines;
@@ -62,11 +75,10 @@ final class Table {
 
     private List<String> lines(List<String> cells, int[] widths) {
         List<List<String>> parts = new ArrayList<>();
-        for (int i = 0; i < cells.size(); i++) {
-            parts.add(columns.get(i).numbers ? List.of(cells.get(i)) : TextWidth.wrapped(cells.get(i), widths[i]));
-        }
         int height = 0;
-        for (List<String> part : parts) {
+        for (int i = 0; i < cells.size(); i++) {
+            List<String> part = TextWidth.wrapped(cells.get(i), widths[i]);
+            parts.add(part);
             height = Math.max(height, part.size());
         }
         List<String> lines = new ArrayList<>();
@@ -80,34 +92,72 @@ final class Table {
         StringBuilder text = new StringBuilder(indent);
         for (int i = 0; i < parts.size(); i++) {
             String cell = line < parts.get(i).size() ? parts.get(i).get(line) : "";
-            text.append(i == 0 ? "" : GAP).append(columns.get(i).aligned(cell, widths[i]));
+            text.append(i == 0 ? "" : GAP).append(columns.get(i).aligned(PlainText.isolated(cell), widths[i]));
         }
         return text.toString().stripTrailing();
     }
 
-    /** What the cells take; where that is too wide together, the widest column of words gives way. */
-    private int[] widths() {
-        int[] widths = new int[columns.size()];
-        int all = indent.length() + GAP.length() * (widths.length - 1);
-        int widestWords = -1;
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = widest(i);
-            all += widths[i];
-            if (!columns.get(i).numbers && (widestWords < 0 || widths[i] >= widths[widestWords])) {
-                widestWords = i;
+    /** A row as a paragraph: its first cell, then every other that says something behind its title. */
+    private Lines told(Row row) {
+        List<String> said = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            if (!row.cells.get(i).isEmpty()) {
+                said.add((columns.get(i).title + " " + row.cells.get(i)).strip());
             }
         }
-        if (all > WIDTH && widestWords >= 0) {
-            int least = Math.min(widths[widestWords], LEAST_WORDS);
-            widths[widestWords] = Math.max(least, widths[widestWords] - (all - WIDTH));
+        return new Lines().add(indent + "- ", String.join(", ", said));
+    }
+
+    /** What the cells take; where that is too wide together, words give way first, then titles of numbers. */
+    private int[] widths(int width) {
+        int[] widths = new int[columns.size()];
+        int[] least = new int[columns.size()];
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = widest(i, TextWidth::of);
+            least[i] = columns.get(i).numbers ? leastOfNumbers(i) : widest(i, TextWidth::ofWidestWord);
         }
+        narrow(widths, width, i -> columns.get(i).numbers ? widths[i] : Math.max(least[i], LEAST_WORDS));
+        narrow(widths, width, i -> columns.get(i).numbers ? least[i] : widths[i]);
+        narrow(widths, width, i -> least[i]);
         return widths;
     }
 
-    private int widest(int column) {
-        int widest = TextWidth.of(columns.get(column).title);
+    private int leastOfNumbers(int column) {
+        int widest = TextWidth.ofWidestWord(columns.get(column).title);
         for (Row row : rows) {
             widest = Math.max(widest, TextWidth.of(row.cells.get(column)));
+        }
+        return widest;
+    }
+
+    /** Takes from the widest column that can give, down to its floor, then from the next, until all fit. */
+    private void narrow(int[] widths, int width, IntUnaryOperator floor) {
+        for (int over = total(widths) - width; over > 0; over = total(widths) - width) {
+            int giving = -1;
+            for (int i = 0; i < widths.length; i++) {
+                if (widths[i] > floor.applyAsInt(i) && (giving < 0 || widths[i] >= widths[giving])) {
+                    giving = i;
+                }
+            }
+            if (giving < 0) {
+                return;
+            }
+            widths[giving] = Math.max(floor.applyAsInt(giving), widths[giving] - over);
+        }
+    }
+
+    private int total(int... widths) {
+        int all = indent.length() + GAP.length() * (widths.length - 1);
+        for (int width : widths) {
+            all += width;
+        }
+        return all;
+    }
+
+    private int widest(int column, ToIntFunction<String> width) {
+        int widest = width.applyAsInt(columns.get(column).title);
+        for (Row row : rows) {
+            widest = Math.max(widest, width.applyAsInt(row.cells.get(column)));
         }
         return widest;
     }

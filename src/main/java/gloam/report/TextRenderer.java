@@ -1,29 +1,27 @@
 package gloam.report;
 
-import gloam.units.PlainText;
 import java.io.IOException;
-import java.util.List;
 
-/** Plain text of at most 100 columns for reading on a terminal or on paper. */
+/** Plain text for reading on a terminal or on paper; sheets given to other programs are comma-separated values. */
 final class TextRenderer implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        render(report, Integer.MAX_VALUE, out);
+        render(report, OutputFormat.WIDTH, out);
     }
 
     /** The same for a terminal of so many columns. */
     void render(Report report, int columns, Appendable out) throws IOException {
-        StringBuilder text = new StringBuilder();
-        for (String line : lines(report)) {
-            for (String part : TextWidth.folded(PlainText.of(line), columns)) {
-                text.append(part).append('\n');
-            }
+        if (report instanceof JournalExportReport) {
+            new CsvRenderer().render(report, out);
+            return;
         }
+        StringBuilder text = new StringBuilder();
+        lines(report).at(columns).forEach(line -> text.append(line).append('\n'));
         out.append(text);
     }
 
-    private static List<String> lines(Report report) {
+    private static Lines lines(Report report) {
         if (report instanceof PlanReport plan) {
             return PlanText.lines(plan);
         }

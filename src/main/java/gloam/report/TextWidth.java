@@ -13,8 +13,6 @@ final class TextWidth {
     private static final int AS_PICTURE = 0xFE0F;
     private static final int FIRST_SKIN_TONE = 0x1F3FB;
     private static final int LAST_SKIN_TONE = 0x1F3FF;
-    /** Indent of what a line too wide for the terminal goes on with, beyond its own. */
-    private static final int HANGING = 4;
 
     private TextWidth() {
     }
@@ -80,31 +78,21 @@ final class TextWidth {
         return text + " ".repeat(Math.max(0, width - of(text)));
     }
 
-    /** A line of a table or a list as lines no wider than a terminal, broken at blanks where there are any. */
-    static List<String> folded(String line, int width) {
-        if (of(line) <= width) {
-            return List.of(line);
-        }
-        List<String> lines = new ArrayList<>();
-        String rest = line;
-        String hanging = " ".repeat(Math.min(width / 2, line.length() - line.stripLeading().length() + HANGING));
-        while (of(rest) > width) {
-            int fits = 0;
-            int next = rest.offsetByCodePoints(0, 1);
-            while (of(rest.substring(0, next)) <= width) {
-                fits = next;
-                next = rest.offsetByCodePoints(next, 1);
+    /** The width of the widest piece that stays in one line however narrow that is. */
+    static int ofWidestWord(String text) {
+        int widest = 0;
+        for (String word : text.split(" ")) {
+            for (String piece : pieces(word)) {
+                widest = Math.max(widest, of(piece));
             }
-            int blank = rest.lastIndexOf(' ', fits);
-            int cut = rest.substring(0, Math.max(0, blank)).isBlank() ? fits : blank;
-            lines.add(rest.substring(0, cut).stripTrailing());
-            rest = hanging + rest.substring(cut).strip();
         }
-        lines.add(rest);
-        return lines;
+        return widest;
     }
 
-    /** The text in lines no wider than that, broken at blanks; a longer word stands alone in its line. */
+    /**
+     * The text in lines no wider than that, broken at blanks and, within a word too wide for a line, beside wide
+     * letters; what cannot be broken stands alone in its line.
+     */
     static List<String> wrapped(String text, int width) {
         if (of(text) <= width) {
             return List.of(text);
@@ -113,19 +101,41 @@ final class TextWidth {
         StringBuilder line = new StringBuilder();
         int taken = 0;
         for (String word : text.split(" ")) {
-            if (word.isEmpty()) {
-                continue;
+            int gap = taken == 0 || word.isEmpty() ? 0 : 1;
+            for (String piece : of(word) > width ? pieces(word) : List.of(word)) {
+                int own = of(piece);
+                if (taken > 0 && taken + gap + own > width) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                    taken = 0;
+                    gap = 0;
+                }
+                line.append(" ".repeat(gap)).append(piece);
+                taken += gap + own;
+                gap = 0;
             }
-            int wordWidth = of(word);
-            if (taken > 0 && taken + 1 + wordWidth > width) {
-                lines.add(line.toString());
-                line.setLength(0);
-                taken = 0;
-            }
-            line.append(taken == 0 ? "" : " ").append(word);
-            taken += (taken == 0 ? 0 : 1) + wordWidth;
         }
         lines.add(line.toString());
         return lines;
+    }
+
+    /** A word in pieces: each wide letter, and what lies between, with the marks that belong to it. */
+    private static List<String> pieces(String word) {
+        List<String> pieces = new ArrayList<>();
+        int start = 0;
+        boolean wide = false;
+        int before = 0;
+        for (int i = 0; i < word.length(); i = word.offsetByCodePoints(i, 1)) {
+            int codePoint = word.codePointAt(i);
+            boolean joined = of(codePoint) == 0 || before == JOINER || codePoint >= FIRST_SKIN_TONE && codePoint <= LAST_SKIN_TONE;
+            if (!joined && i > start && (wide || wide(codePoint))) {
+                pieces.add(word.substring(start, i));
+                start = i;
+            }
+            wide = joined ? wide : wide(codePoint);
+            before = codePoint;
+        }
+        pieces.add(word.substring(start));
+        return pieces;
     }
 }

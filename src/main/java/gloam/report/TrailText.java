@@ -1,58 +1,56 @@
 package gloam.report;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Text of what runs across a framing. */
 final class TrailText {
 
-    private static final int WIDTH = 100;
     private static final int MOST_TRACKS = 20;
 
     private TrailText() {
     }
 
-    static List<String> lines(TrailReport report) {
-        List<String> lines = new ArrayList<>(heading(report));
+    static Lines lines(TrailReport report) {
+        Lines lines = heading(report);
         lines.add("");
         report.records().ifPresent(records -> {
-            lines.addAll(TextWidth.wrapped(recorded(records, report.tracks().isEmpty()), WIDTH));
+            lines.add(recorded(records, report.tracks().isEmpty()));
             lines.add("");
         });
         if (!report.tracks().isEmpty()) {
-            lines.addAll(tracks(report).lines());
+            lines.add(tracks(report));
             if (report.tracks().size() > MOST_TRACKS) {
                 lines.add("  … and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
             }
             lines.add("");
         } else if (report.records().isEmpty()) {
-            lines.addAll(List.of("  nothing asked for comes into the frame", ""));
+            lines.add("  nothing asked for comes into the frame").add("");
         }
-        lines.addAll(here(report).lines());
+        lines.add(here(report));
         lines.add("");
-        lines.addAll(TextWidth.wrapped("mm on the sheet from the frame's centre, x to the right and y up as seen in "
+        lines.add("mm on the sheet from the frame's centre, x to the right and y up as seen in "
                 + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
                 + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
-                + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).", WIDTH));
+                + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).");
         return lines;
     }
 
-    private static List<String> heading(TrailReport report) {
+    private static Lines heading(TrailReport report) {
         TrailReport.FrameRow frame = report.frame();
-        List<String> lines = new ArrayList<>();
+        Lines lines = new Lines();
         lines.add("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
                 + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
                 + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
                 + Wording.plain(frame.heightMm()) + " mm"
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
-        lines.addAll(TextWidth.wrapped(Wording.date(Wording.secondDate(frame.openAt())) + " " + times(frame)
-                + " (" + Wording.lasting(frame.lastsS()) + ")", WIDTH));
+        lines.add(Wording.date(Wording.secondDate(frame.openAt())) + " " + times(frame)
+                + " (" + Wording.lasting(frame.lastsS()) + ")");
         lines.add("at " + PlaceText.of(report.site()));
-        report.sheet().ifPresent(sheet -> lines.addAll(TextWidth.wrapped(sheet(sheet), WIDTH)));
-        lines.addAll(TextWidth.wrapped(pole(report.pole()), WIDTH));
+        report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
+        lines.add(pole(report.pole()));
         lines.add(moon(report));
         return lines;
     }

@@ -11,6 +11,11 @@ public final class PlainText {
     private static final char NO_BREAK_SPACE = 0xA0;
     private static final char FIRST_OF_PUNCTUATION = 0x2000;
 
+    /** The first letter that is written from right to left. */
+    private static final char FIRST_FROM_RIGHT = 0x590;
+    private static final char FIRST_STRONG_ISOLATE = '\u2068';
+    private static final char POP_ISOLATE = '\u2069';
+
     private PlainText() {
     }
 
@@ -28,6 +33,60 @@ public final class PlainText {
             plain.appendCodePoint(harmless(codePoint) ? codePoint : REPLACEMENT);
         }
         return plain.toString();
+    }
+
+    /**
+     * A line with each stretch of writing from right to left set apart (Unicode Standard Annex 9, first strong isolate),
+     * so that what stands before and after it keeps its order. What is laid out by columns is set apart cell by cell.
+     */
+    public static String isolated(String line) {
+        int start = firstFromRight(line, 0);
+        if (start == line.length()) {
+            return line;
+        }
+        StringBuilder isolated = new StringBuilder(line.length() + 2);
+        int told = 0;
+        while (start < line.length()) {
+            int end = endFromRight(line, start);
+            isolated.append(line, told, start).append(FIRST_STRONG_ISOLATE).append(line, start, end).append(POP_ISOLATE);
+            told = end;
+            start = firstFromRight(line, end);
+        }
+        return isolated.append(line, told, line.length()).toString();
+    }
+
+    private static int firstFromRight(String line, int from) {
+        int at = from;
+        while (at < line.length() && (line.charAt(at) < FIRST_FROM_RIGHT || !fromRight(line.codePointAt(at)))) {
+            at = line.offsetByCodePoints(at, 1);
+        }
+        return at;
+    }
+
+    /** The end of a stretch: behind its last letter from right to left, and that letter's marks, before one from left. */
+    private static int endFromRight(String line, int start) {
+        int end = start;
+        boolean marks = true;
+        for (int at = start; at < line.length();) {
+            int codePoint = line.codePointAt(at);
+            int next = at + Character.charCount(codePoint);
+            int direction = Character.getDirectionality(codePoint);
+            if (direction == Character.DIRECTIONALITY_LEFT_TO_RIGHT) {
+                return end;
+            }
+            marks = fromRight(codePoint) || marks && direction == Character.DIRECTIONALITY_NONSPACING_MARK;
+            end = marks ? next : end;
+            at = next;
+        }
+        return end;
+    }
+
+    private static boolean fromRight(int codePoint) {
+        return switch (Character.getDirectionality(codePoint)) {
+            case Character.DIRECTIONALITY_RIGHT_TO_LEFT, Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC,
+                 Character.DIRECTIONALITY_ARABIC_NUMBER -> true;
+            default -> false;
+        };
     }
 
     /** Whether nothing can need replacing, which a look at each letter tells of nearly all text. */

@@ -12,12 +12,17 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The folder that the build lays out, started where it stands and where it does not belong. */
 @Tag("installed")
@@ -102,8 +107,64 @@ class LauncherTest {
     @Test
     void withoutJavaSaysWhatToDo() throws Exception {
         Said said = run(Map.of("JAVA_HOME", folder.toString()), moved.resolve("bin/gloam"), "--version");
-        assertAll(() -> assertEquals(3, said.exit), () -> assertEquals("no Java at " + folder
+        assertAll(() -> assertEquals(5, said.exit), () -> assertEquals("no Java at " + folder
                 + "/bin/java; install Java 17 or newer, or set JAVA_HOME to the folder it stands in\n", said.err));
+    }
+
+    /** Every Java installed beside the one that runs the tests, that one too, with the archive that one made. */
+    @Test
+    void onEveryJavaOfTheMachine() throws Exception {
+        for (Path java : javas()) {
+            assertSaysVersion(run(Map.of("JAVA_HOME", java.toString()), BUILT.resolve("bin/gloam"), "--version"));
+        }
+    }
+
+    @Test
+    void builtByEveryJavaOfTheMachine() throws Exception {
+        for (Path java : javas()) {
+            Path target = Files.createTempDirectory(folder, "target");
+            Files.copy(BUILT.resolveSibling("gloam.jar"), target.resolve("gloam.jar"));
+            assertEquals(new Said(0, "", ""), run(Map.of(), Path.of("").toAbsolutePath(), java.resolve("bin/java"),
+                    "src/launch/LayOut.java", target.toString()), java.toString());
+            assertSaysVersion(run(java.resolve("bin/java"), "-Xshare:on", "-XX:+UseG1GC", "-XX:SharedArchiveFile="
+                    + target.resolve("gloam/gloam.jsa"), "-jar", target.resolve("gloam/gloam.jar").toString(), "--version"));
+        }
+    }
+
+    /** The script holds the text, since Java itself could not pass it on where its own locale is plain. */
+    @ParameterizedTest
+    @ValueSource(strings = {"C", "POSIX", "en_US.ISO-8859-1", "xx_YY.UTF-8"})
+    void textIsUtf8InEveryLocale(String locale) throws Exception {
+        Path script = Files.writeString(folder.resolve("script"), """
+                set -e
+                mkdir -p mañana; cp "$2"/*.csv "$2/trip.yaml" mañana; mv mañana/trip.yaml mañana/mañana.yaml
+                mv mañana/skyline-loma.csv mañana/skyline-夜.csv
+                sed -i s/skyline-loma/skyline-夜/ mañana/mañana.yaml
+                "$1" check --trip mañana/mañana.yaml --out mañana/é.json >/dev/null
+                "$1" journal add --journal mañana/夜.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 \
+                    --open 2027-02-08T21:00Z/1h --note 'mañana 夜' >/dev/null
+                grep -c 'Loma Callada' mañana/é.json
+                grep -o 'mañana 夜' mañana/夜.jsonl
+                """);
+        assertEquals(new Said(0, "1\nmañana 夜\n", ""), run(Map.of("LC_ALL", locale), Path.of("/bin/sh"),
+                script.toString(), BUILT.resolve("bin/gloam").toString(), Path.of("demo-data").toAbsolutePath().toString()));
+    }
+
+    /** Homes of the Javas from 17 on that stand beside the one running this. */
+    private static List<Path> javas() throws IOException {
+        try (Stream<Path> homes = Files.list(Path.of(System.getProperty("java.home")).toRealPath().getParent())) {
+            return homes.filter(home -> !Files.isSymbolicLink(home) && Files.exists(home.resolve("bin/javac")))
+                    .filter(LauncherTest::newEnough).sorted().toList();
+        }
+    }
+
+    private static boolean newEnough(Path home) {
+        try {
+            Matcher version = Pattern.compile("JAVA_VERSION=\"(\\d+)").matcher(Files.readString(home.resolve("release")));
+            return version.find() && Integer.parseInt(version.group(1)) >= 17;
+        } catch (IOException unknown) {
+            return false;
+        }
     }
 
     private static void assertSaysVersion(Said said) {
@@ -116,10 +177,15 @@ class LauncherTest {
 
     private Said run(Map<String, String> environment, Path program, String... arguments)
             throws IOException, InterruptedException {
+        return run(environment, folder, program, arguments);
+    }
+
+    private Said run(Map<String, String> environment, Path directory, Path program, String... arguments)
+            throws IOException, InterruptedException {
         File out = folder.resolve("out").toFile();
         File err = folder.resolve("err").toFile();
         ProcessBuilder builder = new ProcessBuilder(Stream.concat(Stream.of(program.toString()),
-                Stream.of(arguments)).toList()).directory(folder.toFile()).redirectOutput(out).redirectError(err);
+                Stream.of(arguments)).toList()).directory(directory.toFile()).redirectOutput(out).redirectError(err);
         builder.environment().remove("JAVA_HOME");
         builder.environment().putAll(environment);
         int exit = builder.start().waitFor();

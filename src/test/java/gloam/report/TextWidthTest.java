@@ -25,17 +25,18 @@ class TextWidthTest {
     }
 
     @Test
-    void linesTooWideForTheTerminalBreakAtBlanksAndHang() {
-        assertEquals(List.of("  21:10  21:12  Last light"), TextWidth.folded("  21:10  21:12  Last light", 40));
-        assertEquals(List.of("  21:10  21:12  Last", "      light  90"), TextWidth.folded("  21:10  21:12  Last light  90", 22));
-        assertEquals(List.of("x".repeat(20), "    " + "x".repeat(16), "    xxxx"), TextWidth.folded("x".repeat(40), 20));
-        assertEquals(List.of("\uD83C\uDF19".repeat(10), "    " + "\uD83C\uDF19"), TextWidth.folded("\uD83C\uDF19".repeat(11), 20));
-    }
-
-    @Test
     void textBreaksAtBlanks() {
         assertEquals(List.of("one two", "three", "incomprehensible", "x"),
                 TextWidth.wrapped("one two three incomprehensible x", 8));
+    }
+
+    /** Lines may be broken on either side of an ideograph (Unicode Standard Annex 14, class ID), marks stay with it. */
+    @Test
+    void wordsWiderThanALineBreakBesideWideLetters() {
+        assertEquals(List.of("星空星空", "星ab"), TextWidth.wrapped("星空星空星ab", 8));
+        assertEquals(List.of("か\u3099か\u3099", "か\u3099か\u3099"), TextWidth.wrapped("か\u3099か\u3099か\u3099か\u3099", 4));
+        assertEquals(2, TextWidth.ofWidestWord("星空 星"));
+        assertEquals(4, TextWidth.ofWidestWord("Loma to"));
     }
 
     @Test

@@ -31,4 +31,15 @@ class PlainTextTest {
             assertEquals(PlainText.harmless(point) ? text : "\uFFFD", PlainText.of(text));
         }
     }
+
+    /** Unicode Standard Annex 9: what stands between a first strong isolate and its end turns nothing outside. */
+    @Test
+    void writingFromRightToLeftIsSetApart() {
+        for (String plain : new String[] {"", "Loma 7", "\u0416\u03b1 \u661f\u7a7a 12", "f/11 \u00b1 0.3"}) {
+            assertEquals(plain, PlainText.isolated(plain));
+        }
+        assertEquals("20:10  \u2068\u05d7\u05d5\u05e3 3 \u05d4\u2069 - 4", PlainText.isolated("20:10  \u05d7\u05d5\u05e3 3 \u05d4 - 4"));
+        assertEquals("\u2068\u05d7\u2069 a \u2068\u0642\u0645\u0631 \u0663\u2069", PlainText.isolated("\u05d7 a \u0642\u0645\u0631 \u0663"));
+        assertEquals("\u2068\u05d7\u05b8\u2069.", PlainText.isolated("\u05d7\u05b8."));
+    }
 }
