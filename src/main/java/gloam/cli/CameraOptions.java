@@ -62,6 +62,11 @@ final class CameraOptions extends OptionGroup {
     Lens lens(Optional<Camera> trips) {
         Lens base = trips.map(Camera::lens).orElse(new Lens(FOCAL_LENGTH_MM, F_NUMBERS, TRANSMITTANCE,
                 Double.POSITIVE_INFINITY, SPOT_UM, 0, Projection.RECTILINEAR, Vignetting.NONE));
+        return over(base, vignetting(base, trips));
+    }
+
+    /** A lens with whatever is given changed. */
+    Lens over(Lens base, Vignetting vignetting) {
         return new Lens(
                 focalLengthMm.value().map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
                         .orElse(base.focalLengthMm()),
@@ -71,7 +76,7 @@ final class CameraOptions extends OptionGroup {
                 spotUm.value().map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
                 filterStops.value().map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),
-                projection.value().orElse(base.projection()), vignetting(base, trips));
+                projection.value().orElse(base.projection()), vignetting);
     }
 
     private double transmittance(Lens base) {

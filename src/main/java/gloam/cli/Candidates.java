@@ -63,6 +63,15 @@ abstract class Candidates implements Iterable<String> {
         }
     }
 
+    /** What a correction can take back. */
+    static final class Clearables extends Candidates {
+
+        @Override
+        List<String> all() {
+            return words(Clearable.values());
+        }
+    }
+
     /** What spoils a sheet. */
     static final class Spoilers extends Candidates {
 

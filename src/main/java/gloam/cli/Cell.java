@@ -14,6 +14,11 @@ final class Cell<V> implements IGetter, ISetter {
         return Optional.ofNullable(value);
     }
 
+    /** Puts a value in place of what it has, or leaves it empty. */
+    void put(Optional<V> given) {
+        value = given.orElse(null);
+    }
+
     @Override
     @SuppressWarnings("unchecked")
     public <T> T get() {

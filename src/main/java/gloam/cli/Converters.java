@@ -12,6 +12,8 @@ import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -50,6 +52,28 @@ final class Converters {
                 : type == Star.class ? Converters::star
                 : type == OutputFormat.class ? OutputFormat::named : null;
         return reading == null ? Optional.empty() : Optional.of(new Reading<>(reading));
+    }
+
+    /** The value of a type that picocli reads from the command line by itself, from text of elsewhere. */
+    static Object plain(Class<?> type, String text) {
+        if (type == Boolean.class) {
+            return yes(text);
+        }
+        try {
+            return type == Path.class ? Path.of(text) : type == Integer.class ? (Object) Integer.valueOf(text) : text;
+        } catch (InvalidPathException strange) {
+            throw new BadInput("expected the name of a file, found \"" + text + "\"");
+        } catch (NumberFormatException wrong) {
+            throw new BadInput("expected a whole number, found \"" + text + "\"");
+        }
+    }
+
+    private static boolean yes(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "yes", "y" -> true;
+            case "no", "n" -> false;
+            default -> throw new BadInput("expected yes or no, found \"" + text + "\"");
+        };
     }
 
     /**

@@ -16,7 +16,6 @@ import gloam.store.TripDraft;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
-import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -25,10 +24,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -42,6 +42,17 @@ final class InitCommand extends Command {
     private static final String FILM = "instant-mono-640";
     private static final int DAYS_AROUND_NEW_MOON = 3;
     private static final Duration MONTH = Duration.ofDays(30);
+
+    private static final Map<String, Question> PLACE = Stream.of(
+            new Question("--place", "Place as latitude, longitude, height, such as 41.05, -2.15, 1080: "),
+            new Question("--lat", "Latitude, north positive, such as 41.05: "),
+            new Question("--lon", "Longitude, east positive, such as -2.15: "),
+            new Question("--zone", "Time zone, such as Europe/Madrid: "))
+            .collect(Collectors.toMap(Question::option, Function.identity()));
+    private static final Question FOCAL_LENGTH = new Question("--focal-length", "Focal length, such as 120 mm (empty for "
+            + "an example camera): ", answer -> new Quantity(answer).in(Lens.FOCAL_LENGTH));
+    private static final Question FRAME = new Question("--frame", "Frame, width x height, such as 80x80 mm: ");
+    private static final Question F_NUMBERS = new Question("--f-number", "F-numbers, such as 11,16,22: ");
 
     private final Cell<Path> file = new Cell<>();
 
@@ -81,9 +92,17 @@ final class InitCommand extends Command {
     @Override
     public Integer call() {
         refuseToOverwrite();
-        if (!place.missing(false).isEmpty() && System.console() != null) {
-            ask(System.console());
+        OutputFile.checkPlace(file());
+        Optional<Terminal> terminal = place.missing(false).isEmpty() ? Optional.empty() : session.terminal();
+        if (terminal.isEmpty()) {
+            return written();
         }
+        Questions questions = new Questions(terminal.get(), this);
+        ask(questions);
+        return questions.result(this::written);
+    }
+
+    private int written() {
         place.refuseMissing("add ", false);
         OutputFile.write(file(), draft().text().getBytes(StandardCharsets.UTF_8), overwrite.given());
         tellNext(out());
@@ -142,28 +161,16 @@ final class InitCommand extends Command {
         out.println("  gloam plan --trip " + file());
     }
 
-    private void ask(Console console) {
-        List<String> words = new ArrayList<>(line().getParseResult().originalArgs());
-        words.addAll(asked(console::readLine, place.missing(false), camera.given()));
-        line().parseArgs(words.toArray(String[]::new));
-    }
-
-    /** The answers of a terminal as options: the place if it is missing, and the camera unless it is given. */
-    static List<String> asked(Function<String, String> terminal, List<String> missing, boolean cameraGiven) {
-        Questions questions = new Questions(terminal);
-        if (missing.stream().anyMatch(option -> option.startsWith("--place"))) {
-            questions.ask(new Question("--place", "Place as latitude, longitude, height, such as 41.05, -2.15, 1080: ",
-                    Coordinates::of));
+    /** Asks for the place as far as it is missing, and for the camera unless it is given. */
+    private void ask(Questions questions) {
+        place.missing(false).stream().map(option -> option.replaceFirst(" .*", "")).map(PLACE::get)
+                .forEach(questions::ask);
+        if (!camera.given()) {
+            questions.ask(FOCAL_LENGTH);
         }
-        if (missing.contains("--zone")) {
-            questions.ask(new Question("--zone", "Time zone, such as Europe/Madrid: ", Converters::zone));
+        if (camera.given()) {
+            questions.ask(FRAME);
+            questions.ask(F_NUMBERS);
         }
-        if (!cameraGiven && questions.ask(new Question("--focal-length", "Focal length, such as 120 mm (empty for an "
-                + "example camera): ", answer -> new Quantity(answer).in(Lens.FOCAL_LENGTH)))) {
-            questions.ask(new Question("--frame", "Frame, width x height, such as 80x80 mm: ", Frame::of));
-            questions.ask(new Question("--f-number", "F-numbers, such as 11,16,22: ", answer ->
-                    Stream.of(answer.split(",")).forEach(FNumbers::of)));
-        }
-        return questions.options();
     }
 }

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.ephemeris.OutsideCoverage;
 import gloam.journal.Entry;
 import gloam.journal.Outcome;
 import gloam.report.JournalAddedReport;
@@ -7,12 +8,11 @@ import gloam.report.Report;
 import gloam.store.JournalFile;
 import gloam.units.BadInput;
 import gloam.units.Range;
-import java.io.Console;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import picocli.CommandLine.ITypeConverter;
 
 /** Adds a sheet to the journal, or a later word on one. */
 final class JournalAddCommand extends ReportingCommand {
@@ -27,6 +27,11 @@ final class JournalAddCommand extends ReportingCommand {
             "The entry this one takes the place of; what is not given stays.");
 
     private final Option<Boolean> withdraw = flag("--withdraw", "Take the corrected sheet out altogether.");
+
+    private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
+            "Take back what the corrected entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, "
+            + "site, sky (measured) or withdraw.")
+            .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final SheetOptions sheet = group(new SheetOptions());
 
@@ -43,41 +48,74 @@ final class JournalAddCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        if (!sheet.given() && !corrects.given()) {
-            askedOnTerminal(System.console());
+        refuseWithoutCorrects();
+        if (sheet.given() || corrects.given()) {
+            return added(session);
         }
-        Optional<Entry> before = corrects.value().map(this::corrected);
-        if (withdraw.given() && before.isEmpty()) {
-            throw new BadInput("--withdraw takes out a sheet; say which with --corrects ENTRY");
-        }
+        Questions questions = new Questions(session.terminal().orElseThrow(() -> new BadInput(
+                "when the sheet was open is not said; give --open INSTANT/DURATION, or --plan FILE and --sheet N, or "
+                + "--corrects ENTRY")), this);
+        JournalQuestions.ask(questions, sheet, outcome);
+        return questions.result(() -> {
+            try {
+                return added(session);
+            } catch (OutsideCoverage beyond) {
+                throw new BadInput(beyond.getMessage() + " (--open)");
+            }
+        });
+    }
+
+    private Report added(Session session) {
         note.value().ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
-        Entry entry = new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(), withdraw.given(),
-                before.filter(known -> !sheet.given()).map(Entry::exposed).orElseGet(() -> sheet.exposed(session)),
-                outcome.outcome(before.map(Entry::outcome).orElse(UNKNOWN)),
-                note.value().map(String::strip).orElse(before.map(Entry::note).orElse("")));
-        refuseFormats(report(session, new JournalFile.Added(entry, false)));
-        return report(session, FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)));
+        Optional<Entry> before = corrects.value().map(this::corrected);
+        Entry entry = entry(session, before);
+        refuseFormats(report(session, new JournalFile.Added(entry, false, before)));
+        return report(session, FromOption.of("--journal", () -> before.isEmpty() ? JournalFile.add(journal.file(), entry)
+                : JournalFile.correct(journal.file(), corrects.get(), last -> entry(session, Optional.of(last)))));
+    }
+
+    /** The new entry; in a correction what is neither given nor cleared is that of the last word. */
+    private Entry entry(Session session, Optional<Entry> before) {
+        Optional<Correction> correction = before.map(last -> new Correction(last, cleared.get()));
+        if (correction.filter(Correction::withdrawn).isPresent() && !withdraw.given()) {
+            throw new BadInput("that sheet was withdrawn; bring it back with --clear withdraw (--corrects)");
+        }
+        return new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(), withdraw.given(),
+                sheet.exposed(session, correction),
+                outcome.outcome(correction.map(Correction::outcome).orElse(UNKNOWN)),
+                note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""));
     }
 
     private Report report(Session session, JournalFile.Added added) {
-        return JournalAddedReport.of(journal.file().toString(), added.entry(), added.already(), session.now());
+        return JournalAddedReport.of(journal.file().toString(), added.entry(), added.already(), added.before(),
+                session.now());
     }
 
     private Entry corrected(String id) {
-        return journal.read(this::note).sheet(id).orElseThrow(() ->
+        return journal.read(this::note).lastWord(id).orElseThrow(() ->
                 new BadInput("the journal has no entry \"" + id + "\" to correct (--corrects)"));
     }
 
-    /** Takes the answers as if they had been given as options. */
-    private void askedOnTerminal(Console console) {
-        if (console == null) {
-            throw new BadInput("when the sheet was open is not said; give --open INSTANT/DURATION, or --plan FILE and "
-                    + "--sheet N, or --corrects ENTRY");
+    private void refuseWithoutCorrects() {
+        if (withdraw.given() && !corrects.given()) {
+            throw new BadInput("--withdraw takes out a sheet; say which with --corrects ENTRY");
         }
-        List<String> options = new ArrayList<>();
-        line().getParseResult().matchedOptions().forEach(option -> option.originalStringValues()
-                .forEach(value -> options.add(option.longestName() + "=" + value)));
-        options.addAll(new JournalQuestions(console::readLine).asked());
-        line().parseArgs(options.toArray(String[]::new));
+        if (cleared.given() && !corrects.given()) {
+            throw new BadInput("--clear takes back what an entry says; say which with --corrects ENTRY");
+        }
+        for (Clearable what : cleared.get()) {
+            what.options().stream().filter(this::anyGiven).findFirst().ifPresent(option -> {
+                throw new BadInput(option + " gives what --clear takes back; leave out one of the two");
+            });
+        }
+    }
+
+    /** A word for what can be taken back. */
+    private static final class What implements ITypeConverter<Clearable> {
+
+        @Override
+        public Clearable convert(String text) {
+            return OutcomeOptions.constant(text, Clearable.values());
+        }
     }
 }

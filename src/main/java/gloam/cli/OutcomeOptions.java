@@ -24,8 +24,7 @@ final class OutcomeOptions extends OptionGroup {
             "The sky's tone measured, in stops from the film's mid-tone.");
 
     private final Option<Quantity> toneSpreadStops = option("--tone-spread", "STOPS", Quantity.class,
-            "Its standard deviation, that of the light included (default: ${DEFAULT-VALUE}).")
-            .byDefault("" + Verdict.USUAL_SPREAD_STOPS);
+            "Its standard deviation, that of the light included (default: " + Verdict.USUAL_SPREAD_STOPS + ").");
 
     private final Option<Quantity> faintestMag = option("--faintest", "MAG", Quantity.class,
             "V magnitude of the faintest trail seen near the centre.");
@@ -39,19 +38,33 @@ final class OutcomeOptions extends OptionGroup {
 
     /** The outcome. */
     Outcome outcome(Outcome before) {
+        return new Outcome(verdict(before.verdict()), faintestMag.value().map(mag -> OptionalDouble.of(
+                FromOption.checked("--faintest", Outcome.MAGNITUDE, mag))).orElse(before.faintestMag()),
+                kept.value().or(before::kept), spoiledBy.get().isEmpty() ? before.spoiledBy() : spoiledBy.get());
+    }
+
+    private Optional<Verdict> verdict(Optional<Verdict> before) {
         if (tone.given() && toneStops.given()) {
             throw new BadInput("give the tone as a word (--tone) or in stops (--tone-stops), not both");
         }
-        Optional<Verdict> verdict = tone.value().<Verdict>map(Verdict.InWords::new).or(() -> toneStops.value().map(stops ->
-                new Verdict.InStops(FromOption.checked("--tone-stops", Verdict.TONE, stops),
-                        FromOption.checked("--tone-spread", Verdict.SPREAD, toneSpreadStops.get()))));
-        OptionalDouble faintest = faintestMag.value().map(mag -> OptionalDouble.of(
-                FromOption.checked("--faintest", Outcome.MAGNITUDE, mag))).orElse(before.faintestMag());
-        return new Outcome(verdict.or(before::verdict), faintest, kept.value().or(before::kept),
-                spoiledBy.get().isEmpty() ? before.spoiledBy() : spoiledBy.get());
+        Optional<Verdict.InStops> was = before.filter(verdict -> !tone.given() && verdict instanceof Verdict.InStops)
+                .map(Verdict.InStops.class::cast);
+        if (toneSpreadStops.given() && !toneStops.given() && was.isEmpty()) {
+            throw new BadInput("--tone-spread belongs to a tone in stops; add --tone-stops STOPS");
+        }
+        if (!toneStops.given() && !toneSpreadStops.given()) {
+            return tone.value().<Verdict>map(Verdict.InWords::new).or(() -> before);
+        }
+        double spreadStops = toneSpreadStops.value().map(stops ->
+                FromOption.checked("--tone-spread", Verdict.SPREAD, stops))
+                .or(() -> was.map(Verdict.InStops::spreadStops)).orElse(Verdict.USUAL_SPREAD_STOPS);
+        return Optional.of(new Verdict.InStops(toneStops.value().map(stops ->
+                FromOption.checked("--tone-stops", Verdict.TONE, stops)).or(() -> was.map(Verdict.InStops::stops))
+                .orElseThrow(), spreadStops));
     }
 
-    private static <E extends Enum<E>> E constant(String text, E[] constants) {
+    /** The constant that a word names. */
+    static <E extends Enum<E>> E constant(String text, E[] constants) {
         List<String> words = Candidates.words(constants);
         int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
         if (index < 0) {

@@ -24,26 +24,46 @@ public final class Session {
     private final Supplier<Ephemeris> ephemeris;
     private final Supplier<StarCatalogue> stars;
     private final Map<String, String> environment;
+    private final Supplier<Optional<Terminal>> terminal;
     private Optional<CompletableFuture<Ephemeris>> reading = Optional.empty();
 
-    /** A session on given parts; ephemeris and stars are asked for only when a command needs them. */
+    /**
+     * A session on given parts, where nobody answers questions; ephemeris and stars are asked for only when a command
+     * needs them.
+     */
     public Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
                    Map<String, String> environment) {
+        this(clock, ephemeris, stars, environment, Optional::empty);
+    }
+
+    private Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
+                    Map<String, String> environment, Supplier<Optional<Terminal>> terminal) {
+        this.terminal = terminal;
         this.clock = clock;
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.environment = Map.copyOf(environment);
     }
 
-    /** A session on the data in the jar. */
+    /** A session on the data in the jar and at the terminal that the program was started from, if any. */
     public static Session real(Clock clock, Map<String, String> environment) {
-        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment);
+        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment, Session::console);
+    }
+
+    /** The same session with somebody who answers questions. */
+    Session at(Terminal answering) {
+        return new Session(clock, ephemeris, stars, environment, () -> Optional.of(answering));
+    }
+
+    private static Optional<Terminal> console() {
+        return Optional.ofNullable(System.console())
+                .map(console -> question -> Optional.ofNullable(console.readLine("%s", question)));
     }
 
     /** The same session on the data in the jar with the user's own in their place. */
     Session with(SkyDataOptions own) {
         Ephemeris given = own.over(OrekitEphemeris.builtIn());
-        return new Session(clock, () -> given, stars, environment);
+        return new Session(clock, () -> given, stars, environment, terminal);
     }
 
     Instant now() {
@@ -69,6 +89,11 @@ public final class Session {
 
     StarCatalogue stars() {
         return stars.get();
+    }
+
+    /** Who answers questions, if anybody does. */
+    Optional<Terminal> terminal() {
+        return terminal.get();
     }
 
     /** Who is told how far a computation has come: whoever sits at the terminal, if anybody does. */

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Direction;
+import gloam.film.FilmStock;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
@@ -10,23 +11,24 @@ import gloam.journal.Opening;
 import gloam.journal.Place;
 import gloam.journal.SheetLight;
 import gloam.light.SkyBrightness;
-import gloam.light.SkyLight;
 import gloam.planner.Trip;
 import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
+import gloam.units.Range;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
 final class SheetOptions extends OptionGroup {
+
+    private static final Range BATCH = new Range("length of the batch's name", 0, 400, "characters");
 
     private final Option<Path> plan = option("--plan", "FILE", Path.class,
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
@@ -45,8 +47,7 @@ final class SheetOptions extends OptionGroup {
     private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
             "Measured sky at the frame's centre, V mag/arcsec² (default: computed).");
 
-    private final Option<String> batch = option("--batch", "NAME", String.class, "The pack or batch of the film.")
-            .byDefault("");
+    private final Option<String> batch = option("--batch", "NAME", String.class, "The pack or batch of the film.");
 
     private final Option<Quantity> temperatureC = option("--temperature", "C", Quantity.class, "Temperature in °C.");
 
@@ -61,19 +62,58 @@ final class SheetOptions extends OptionGroup {
         return plan.given() || !opened.get().isEmpty();
     }
 
-    /** The exposure. */
-    Exposed exposed(Session session) {
+    /** The exposure: what is given, and in a correction for the rest what the last word says. */
+    Exposed exposed(Session session, Optional<Correction> correction) {
+        correction.ifPresent(this::refuseWhatIsNotKept);
+        Optional<Exposed> known = correction.map(Correction::exposed);
         Optional<PlannedSheet> planned = planned();
         Optional<Trip> trip = place.trip();
-        Optional<Site> site = site(trip, planned);
-        Lens lens = oneFNumber(camera.lens(trip.map(Trip::camera)), planned);
-        Optional<Direction> aim = aim(planned);
-        ZoneId zone = site.map(Site::zone).orElse(ZoneOffset.UTC);
-        Function<Interval, Opening> light = light(session, site, aim, lens);
-        return new Exposed(film(trip, planned), batch.get().strip(), site.map(Place::of), aim, lens,
-                openings(zone, planned).stream().map(light).toList(), skyMagArcsec2.given(),
-                SheetLight.stars(lens, site, aim), temperatureC.value().map(celsius -> OptionalDouble.of(
-                        FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius))).orElse(OptionalDouble.empty()));
+        Optional<Site> site = site(trip, planned, known);
+        Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));
+        Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
+        Lens lens = lens(trip, planned, known);
+        List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
+        SheetLit lit = new SheetLit(session, site, where, aim, lens, open);
+        batch.value().ifPresent(name -> FromOption.checked("--batch", BATCH, name.length()));
+        String pack = batch.value().map(String::strip).or(() -> known.map(Exposed::batch)).orElse("");
+        return new Exposed(film(trip, planned, known), pack, where, aim, lens, lit.openings(measured(), correction),
+                measured().isPresent() || known.filter(Exposed::measured).isPresent(),
+                lit.stars(correction), temperatureC.value().map(celsius -> OptionalDouble.of(
+                        FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius)))
+                .or(() -> known.map(Exposed::temperatureC)).orElse(OptionalDouble.empty()));
+    }
+
+    /** Whether a place is given without a trip. */
+    boolean placedDirectly() {
+        return place.directly();
+    }
+
+    /** Refuses a trip or a site of it that cannot be had. */
+    void checkSite() {
+        place.trip();
+    }
+
+    /** Refuses a sheet that the plan does not have. */
+    void checkPlanned() {
+        planned();
+    }
+
+    /** Refuses openings that overlap, are out of order, or are at times that the site's clocks do not show. */
+    void checkOpenings() {
+        Optional<ZoneId> trips = place.trip().map(trip -> trip.sites().get(0).zone());
+        openings(trips.or(place::zone).orElse(ZoneOffset.UTC), Optional.empty(), Optional.empty());
+    }
+
+    /** A correction that changes nothing must not look like one. */
+    private void refuseWhatIsNotKept(Correction correction) {
+        for (String option : List.of("--frame", "--corner-stops", "--reciprocity")) {
+            if (anyGiven(option)) {
+                throw new BadInput("the journal does not keep " + option + ", so that it cannot be corrected; leave it out");
+            }
+        }
+        if (film.named() && anyGiven("--iso")) {
+            throw new BadInput("the journal keeps the name of a film, not its speed; leave out --iso");
+        }
     }
 
     private Optional<PlannedSheet> planned() {
@@ -83,35 +123,53 @@ final class SheetOptions extends OptionGroup {
         return plan.value().map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.get())));
     }
 
-    private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned) {
+    private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         if (trip.isEmpty() && planned.isPresent()) {
             throw new BadInput("a plan does not tell site and camera; add --trip FILE");
         }
-        if (trip.isEmpty() && !place.directly() && skyMagArcsec2.given()) {
+        if (!place.given() && (skyMagArcsec2.given() || known.isPresent())) {
             return Optional.empty();
         }
         List<Site> sites = place.sites(trip);
-        return Optional.of(planned.flatMap(known -> sites.stream().filter(site -> site.name().equals(known.site()))
-                .findFirst()).orElse(sites.get(0)));
+        Optional<String> name = planned.map(PlannedSheet::site).or(() -> known.flatMap(Exposed::place).map(Place::name));
+        return Optional.of(sites.stream().filter(site -> name.filter(site.name()::equals).isPresent()).findFirst()
+                .orElse(sites.get(0)));
     }
 
-    private String film(Optional<Trip> trip, Optional<PlannedSheet> planned) {
-        return planned.filter(known -> !film.named()).map(known -> FilmFit.publishedName(known.film()))
-                .orElseGet(() -> film.required(trip.map(Trip::film)).name());
+    private String film(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
+        Optional<PlannedSheet> unlessNamed = planned.filter(plans -> !film.named());
+        if (unlessNamed.isPresent()) {
+            return FilmFit.publishedName(unlessNamed.get().film());
+        }
+        return known.isEmpty() ? film.required(trip.map(Trip::film)).name()
+                : film.film(Optional.empty()).map(FilmStock::name).orElse(known.get().film());
     }
 
-    private Optional<Direction> aim(Optional<PlannedSheet> planned) {
-        if (azimuthDeg.given() != altitudeDeg.given()) {
+    /** The aim, of which either angle may be the plan's or the one known. */
+    private Optional<Direction> aim(Optional<Direction> known) {
+        if (known.isEmpty() && azimuthDeg.given() != altitudeDeg.given()) {
             throw new BadInput("--azimuth DEG and --altitude DEG go together; give both");
         }
-        return azimuthDeg.value().map(azimuth -> Direction.ofDegrees(
-                FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
-                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get())))
-                .or(() -> planned.map(PlannedSheet::aim));
+        if (!azimuthDeg.given() && !altitudeDeg.given()) {
+            return known;
+        }
+        return Optional.of(Direction.ofDegrees(
+                azimuthDeg.value().map(deg -> FromOption.checked("--azimuth", Direction.AZIMUTH, deg))
+                        .orElseGet(() -> known.orElseThrow().azimuth().degrees()),
+                altitudeDeg.value().map(deg -> FromOption.checked("--altitude", Direction.ALTITUDE, deg))
+                        .orElseGet(() -> known.orElseThrow().altitude().degrees())));
+    }
+
+    /** The lens: of a new sheet or one of a plan the trip's, else the one known, with whatever is given changed. */
+    private Lens lens(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
+        Lens lens = planned.isPresent() || known.isEmpty() ? camera.lens(trip.map(Trip::camera))
+                : camera.over(known.get().lens(), Vignetting.NONE);
+        Lens used = oneFNumber(lens, planned);
+        return FromOption.of("--focus", () -> SheetLight.kept(used));
     }
 
     /** The lens at the f-number used; the journal speaks of the frame's centre, where no mount takes light. */
-    private Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
+    private static Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
         double fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));
         if (lens.fNumbers().size() > 1 && planned.isEmpty()) {
@@ -121,20 +179,21 @@ final class SheetOptions extends OptionGroup {
                 lens.filterStops(), lens.projection(), Vignetting.NONE);
     }
 
-    private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned) {
-        return opened.get().isEmpty() ? List.of(planned.orElseThrow().open()) : opened.get().stream()
-                .map(opening -> FromOption.of("--open", () -> opening.in(zone))).toList();
+    private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned, Optional<Exposed> known) {
+        if (opened.get().isEmpty()) {
+            return planned.map(plans -> List.of(plans.open()))
+                    .orElseGet(() -> known.orElseThrow(() -> new BadInput("when the sheet was open is not said; give "
+                            + "--open INSTANT/DURATION, or --plan FILE and --sheet N, or --corrects ENTRY")).openings().stream().map(Opening::open).toList());
+        }
+        return FromOption.of("--open", () -> {
+            List<Interval> openings = opened.get().stream().map(opening -> opening.in(zone)).toList();
+            Exposed.checkOrder(openings);
+            return openings;
+        });
     }
 
-    private Function<Interval, Opening> light(Session session, Optional<Site> site, Optional<Direction> aim, Lens lens) {
-        if (skyMagArcsec2.given()) {
-            SkyBrightness sky = SkyBrightness.ofMagArcsec2(
-                    FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
-            return open -> SheetLight.measured(sky, lens, open);
-        }
-        SkyLight sky = new SkyLight(session.ephemeris(), site.orElseThrow());
-        Direction towards = aim.orElseThrow(() -> new BadInput(
-                "the light cannot be computed without an aim; give --azimuth and --altitude, or --sky-mag-arcsec2"));
-        return open -> SheetLight.computed(sky, towards, lens, open);
+    private Optional<SkyBrightness> measured() {
+        return skyMagArcsec2.value().map(mag -> SkyBrightness.ofMagArcsec2(
+                FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, mag)));
     }
 }

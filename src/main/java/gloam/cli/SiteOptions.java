@@ -12,6 +12,7 @@ import gloam.units.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,9 +61,19 @@ final class SiteOptions extends OptionGroup {
         return of.isPresent() ? of.get().sites() : List.of(directSite());
     }
 
+    /** Whether anything of a place is given. */
+    boolean given() {
+        return trip.given() || site.given() || directly();
+    }
+
     /** Whether a place is given directly. */
     boolean directly() {
         return direct().values().stream().anyMatch(Optional::isPresent);
+    }
+
+    /** The zone of a place given directly, if it was given. */
+    Optional<ZoneId> zone() {
+        return direct().get("--zone").map(ZoneId.class::cast);
     }
 
     private Trip at(Trip all) {

@@ -27,6 +27,8 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
 
     /** Allowed temperatures. */
     public static final Range TEMPERATURE = new Range("temperature", -60, 60, "°C");
+    /** Allowed numbers of openings. */
+    public static final Range OPENINGS = new Range("number of openings", 1, 100, "");
 
     /** Copies the list; refuses what cannot be with {@link BadInput}. */
     public Exposed {
@@ -35,15 +37,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         if (film.isBlank()) {
             throw new BadInput("the film has no name; give it one");
         }
-        if (openings.isEmpty()) {
-            throw new BadInput("the sheet was never opened; give at least one opening");
-        }
-        for (int i = 1; i < openings.size(); i++) {
-            if (openings.get(i).open().start().isBefore(openings.get(i - 1).open().endExclusive())) {
-                throw new BadInput("the shutter opens at " + openings.get(i).open().start()
-                        + " before it has closed; give openings in order of time");
-            }
-        }
+        checkOrder(openings.stream().map(Opening::open).toList());
         if (lens.fNumbers().size() != 1) {
             throw new BadInput("a sheet is exposed at one f-number; give one");
         }
@@ -66,6 +60,20 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         public Stars {
             SPEED.check(imageSpeedMmS);
             LOSS.check(lossMag);
+        }
+    }
+
+    /** Refuses, with {@link BadInput}, openings that are none or too many, out of order, or overlap. */
+    public static void checkOrder(List<Interval> openings) {
+        if (openings.isEmpty()) {
+            throw new BadInput("the sheet was never opened; give at least one opening");
+        }
+        OPENINGS.check(openings.size());
+        for (int i = 1; i < openings.size(); i++) {
+            if (openings.get(i).start().isBefore(openings.get(i - 1).endExclusive())) {
+                throw new BadInput("the shutter opens at " + openings.get(i).start()
+                        + " before it has closed; give openings in order of time");
+            }
         }
     }
 

@@ -9,15 +9,16 @@ import java.util.Optional;
 /**
  * A journal as it was read.
  *
- * @param sheets   the last word on every sheet, under the name of its first entry, in the order of those
- * @param damages  what could not be read or does not fit, a line each
- * @param firstIds for the name of every entry that of the first entry on the same sheet
+ * @param lastWords the last word on every sheet, withdrawn or not, under the name of its first entry, in the order of
+ *                  those
+ * @param damages   what could not be read or does not fit, a line each
+ * @param firstIds  for the name of every entry that of the first entry on the same sheet
  */
-public record Journal(List<Entry> sheets, List<String> damages, Map<String, String> firstIds) {
+public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> firstIds) {
 
     /** Copies the lists. */
     public Journal {
-        sheets = List.copyOf(sheets);
+        lastWords = List.copyOf(lastWords);
         damages = List.copyOf(damages);
         firstIds = Map.copyOf(firstIds);
     }
@@ -39,17 +40,22 @@ public record Journal(List<Entry> sheets, List<String> damages, Map<String, Stri
                 last.put(first, entry.named(first));
             }
         }
-        return new Journal(last.values().stream().filter(entry -> !entry.withdrawn()).toList(), misfits, firstIds);
+        return new Journal(List.copyOf(last.values()), misfits, firstIds);
     }
 
-    /** The sheet that an entry speaks of; none where there is no such entry or the sheet was withdrawn. */
-    public Optional<Entry> sheet(String id) {
-        return sheets.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
+    /** The sheets that were not withdrawn. */
+    public List<Entry> sheets() {
+        return lastWords.stream().filter(entry -> !entry.withdrawn()).toList();
+    }
+
+    /** The last word on the sheet that an entry speaks of, withdrawn or not; none where there is no such entry. */
+    public Optional<Entry> lastWord(String id) {
+        return lastWords.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
     }
 
     /** The sheets of a film, and of one batch of it unless that is empty. */
     public List<Entry> of(String film, String batch) {
-        return sheets.stream().filter(entry -> entry.exposed().film().equalsIgnoreCase(film))
+        return sheets().stream().filter(entry -> entry.exposed().film().equalsIgnoreCase(film))
                 .filter(entry -> batch.isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch)).toList();
     }
 }

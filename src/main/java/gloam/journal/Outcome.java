@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param verdict     the sky's tone
  * @param faintestMag V magnitude of the faintest star or planet seen in the trails
  * @param kept        whether the sheet is a keeper
- * @param spoiledBy   what spoiled it; nothing for a sound sheet
+ * @param spoiledBy   what spoiled it, each once; nothing for a sound sheet
  */
 public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Optional<Boolean> kept,
                       List<Spoiler> spoiledBy) {
@@ -19,10 +19,10 @@ public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Opt
     /** Allowed magnitudes. */
     public static final Range MAGNITUDE = new Range("magnitude", -14, 20, "mag");
 
-    /** Copies the list; refuses a magnitude outside its range with {@link gloam.units.BadInput}. */
+    /** Takes each spoiler once; refuses a magnitude outside its range with {@link gloam.units.BadInput}. */
     public Outcome {
         faintestMag.ifPresent(MAGNITUDE::check);
-        spoiledBy = List.copyOf(spoiledBy);
+        spoiledBy = spoiledBy.stream().distinct().toList();
     }
 
     /** Whether it tells anything of the film. */

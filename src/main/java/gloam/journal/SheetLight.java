@@ -9,6 +9,7 @@ import gloam.light.Atmosphere;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.Angle;
+import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,21 @@ public final class SheetLight {
     private SheetLight() {
     }
 
+    /**
+     * A lens as the journal keeps it: its focus to the millimetre.
+     *
+     * @throws BadInput when that is no farther than the focal length
+     */
+    public static Lens kept(Lens lens) {
+        double focusM = Double.isInfinite(lens.focusM()) ? lens.focusM() : Math.rint(lens.focusM() * 1000) / 1000;
+        if (focusM * 1000 <= lens.focalLengthMm()) {
+            throw new BadInput("focus distance " + lens.focusM() + " m is out of range; give one that is, to the "
+                    + "millimetre as the journal keeps it, beyond the focal length of " + lens.focalLengthMm() + " mm");
+        }
+        return new Lens(lens.focalLengthMm(), lens.fNumbers(), lens.transmittance(), focusM, lens.spotUm(),
+                lens.filterStops(), lens.projection(), lens.vignetting());
+    }
+
     /** An opening under the computed sky. */
     public static Opening computed(SkyLight sky, Direction aim, Lens lens, Interval open) {
         int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.round(open.seconds() / STEP_S)));
@@ -43,14 +59,36 @@ public final class SheetLight {
         return new Opening(open, List.of(illuminanceLx(lens, sky)));
     }
 
+    /** The same light through another lens. */
+    public static Opening through(Opening opening, Lens before, Lens now) {
+        SkyBrightness any = new SkyBrightness(1);
+        double share = illuminanceLx(now, any) / illuminanceLx(before, any);
+        return new Opening(opening.open(), opening.illuminancesLx().stream().map(lx -> lx * share).toList());
+    }
+
     /** The stars at the frame's centre. */
     public static Exposed.Stars stars(Lens lens, Optional<Site> site, Optional<Direction> aim) {
-        Angle altitude = aim.map(Direction::altitude).orElse(USUAL_ALTITUDE);
-        double extinctionMag = site.map(Site::extinctionMag).orElse(Atmosphere.clearExtinctionMag(0));
-        Angle declination = site.flatMap(there -> aim.map(towards -> towards.declination(there.latitude())))
+        return stars(lens, site.map(Site::latitude), site.map(Site::extinctionMag)
+                .orElse(Atmosphere.clearExtinctionMag(0)), aim);
+    }
+
+    /** The stars at the frame's centre through the air that an earlier word on the same sheet knew. */
+    public static Exposed.Stars stars(Lens lens, Exposed before, Optional<Place> place, Optional<Direction> aim) {
+        double extinctionMag = before.stars().lossMag() / Atmosphere.airmass(altitude(before.aim()));
+        return stars(lens, place.map(Place::latitude), extinctionMag, aim);
+    }
+
+    private static Exposed.Stars stars(Lens lens, Optional<Angle> latitude, double extinctionMag,
+                                       Optional<Direction> aim) {
+        Angle declination = latitude.flatMap(there -> aim.map(towards -> towards.declination(there)))
                 .orElse(Angle.ZERO);
-        PassingStars stars = PassingStars.of(lens, declination.degrees(), extinctionMag * Atmosphere.airmass(altitude));
+        PassingStars stars = PassingStars.of(lens, declination.degrees(),
+                extinctionMag * Atmosphere.airmass(altitude(aim)));
         return new Exposed.Stars(stars.imageSpeedMmS(), stars.lossMag());
+    }
+
+    private static Angle altitude(Optional<Direction> aim) {
+        return aim.map(Direction::altitude).orElse(USUAL_ALTITUDE);
     }
 
     private static double illuminanceLx(Lens lens, SkyBrightness sky) {

@@ -4,6 +4,7 @@ import gloam.journal.Entry;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,14 +16,23 @@ import java.util.Optional;
  * @param already     whether the journal said so before and nothing was added
  * @param corrects    the entry whose place it takes
  * @param withdrawn   whether the sheet was taken out
+ * @param changes     what a correction changed
  * @param sheet       the sheet
  */
 public record JournalAddedReport(OffsetDateTime generatedAt, String journal, String id, boolean already,
-                                 Optional<String> corrects, boolean withdrawn, SheetRow sheet) implements JournalReport {
+                                 Optional<String> corrects, boolean withdrawn, List<EntryChange> changes,
+                                 SheetRow sheet) implements JournalReport {
 
-    /** The report of an entry added. */
-    public static JournalAddedReport of(String journal, Entry entry, boolean already, Instant now) {
+    /** Whether a sheet that was there was spoken of. */
+    boolean corrected() {
+        return corrects.isPresent();
+    }
+
+    /** The report of an entry added, in a correction with the last word before it. */
+    public static JournalAddedReport of(String journal, Entry entry, boolean already, Optional<Entry> before,
+                                        Instant now) {
         return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).asked(now), journal, entry.id(), already,
-                entry.corrects(), entry.withdrawn(), SheetRow.of(entry));
+                entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
+                before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
     }
 }

@@ -32,9 +32,11 @@ final class JournalText {
     private static Lines added(JournalAddedReport report) {
         String entry = "entry " + report.id() + " of " + report.journal();
         Lines lines = new Lines();
-        lines.add(report.already() ? "Nothing added: " + entry + " says so already. A note tells two alike apart."
+        lines.add(report.already() ? "Nothing added: " + entry + " says so already."
+                        + (report.corrected() ? "" : " A note tells two alike apart.")
                 : "Added as " + entry + report.corrects().map(id -> ", in place of entry " + id).orElse("")
                         + (report.withdrawn() ? "; the sheet is taken out." : "."));
+        report.changes().forEach(change -> lines.add("  " + change.text()));
         if (!report.withdrawn()) {
             lines.add(sheets(List.of(report.sheet())));
         }

@@ -12,21 +12,29 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
 /**
  * The journal on disk: one line of JSON an entry, only ever added to.
  *
- * <p>Whoever adds holds the file alone meanwhile. An entry is on disk before {@link #add} returns; where it cannot be
- * written whole, the file stays as it was. To add again what was added before adds nothing, so that a process that died
- * before it could tell may simply be run again. A copy of the file is a backup.
+ * <p>Whoever adds holds the file alone meanwhile. An entry is on disk, in the file that has the journal's name by then,
+ * before {@link #add} returns; where it cannot be written whole or read again, the file stays as it was. To add a sheet
+ * that is there, or to say of one what the journal says of it already, adds nothing, so that a process that died before
+ * it could report may simply be run again. A copy of the file is a backup.
  */
 public final class JournalFile {
 
     private static final String ENDING = ".jsonl";
     private static final long MOST_BYTES = 1L << 26;
+    private static final int MOST_REPLACEMENTS = 100;
 
     private JournalFile() {
     }
@@ -36,21 +44,26 @@ public final class JournalFile {
      *
      * @param entry   the entry as it stands in the journal
      * @param already whether it was there before
+     * @param before  what the journal said of that sheet before; nothing of a new one
      */
-    public record Added(Entry entry, boolean already) {
+    public record Added(Entry entry, boolean already, Optional<Entry> before) {
+    }
+
+    /** Something done with the journal while it is held; nothing where the file is no longer the journal. */
+    private interface Work {
+        Added on(FileChannel channel) throws IOException;
     }
 
     /** Reads a journal; damaged lines are told and the others read. */
     public static Journal read(Path file) {
         checkName(file);
         if (!Files.exists(file)) {
-            throw new BadInput("no file " + file + ". Check the name and the folder you are in.");
+            throw missing(file);
         }
         checkPlain(file);
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
             channel.lock(0, Long.MAX_VALUE, true);
-            JournalText text = JournalText.of(file, bytes(file, channel));
-            return Journal.of(text.entries(), text.damages());
+            return journal(file, bytes(file, channel));
         } catch (IOException unreadable) {
             throw new BadInput("cannot read " + file + ": " + reason(unreadable));
         }
@@ -58,35 +71,117 @@ public final class JournalFile {
 
     /** Adds an entry under a name of its own, whatever name it has; makes the file where there is none. */
     public static Added add(Path file, Entry entry) {
+        return entry.corrects().map(id -> correct(file, id, before -> entry)).orElseGet(() -> {
+            checkName(file);
+            written(file, entry.named("1"));
+            return held(file, true, channel -> addSheet(file, channel, entry));
+        });
+    }
+
+    /** Adds a later word on the sheet that an entry speaks of, made of the last one by then. */
+    public static Added correct(Path file, String id, UnaryOperator<Entry> change) {
         checkName(file);
-        checkPlain(file);
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE,
-                StandardOpenOption.CREATE)) {
-            channel.lock();
-            return add(file, channel, entry);
+        return held(file, false, channel -> correct(file, channel, id, change));
+    }
+
+    private static Added addSheet(Path file, FileChannel channel, Entry sheet) throws IOException {
+        byte[] bytes = bytes(file, channel);
+        JournalLines lines = JournalLines.of(bytes);
+        Entry entry = written(file, sheet.named(lines.freeId()));
+        List<String> alike = lines.same(JournalLine.of(entry));
+        Optional<Entry> there = alike.isEmpty() ? Optional.empty() : journal(file, bytes).sheets().stream()
+                .map(Entry::id).filter(alike::contains).findFirst().map(entry::named);
+        append(file, channel, lines, there.isPresent() ? Optional.empty() : Optional.of(entry));
+        return new Added(there.orElse(entry), there.isPresent(), Optional.empty());
+    }
+
+    private static Added correct(Path file, FileChannel channel, String id, UnaryOperator<Entry> change)
+            throws IOException {
+        byte[] bytes = bytes(file, channel);
+        JournalLines lines = JournalLines.of(bytes);
+        Entry before = journal(file, bytes).lastWord(id).orElseThrow(() ->
+                new BadInput("the journal has no entry " + Shown.quoted(id) + " to correct"));
+        Entry entry = written(file, change.apply(before).named(lines.freeId()));
+        boolean already = says(entry).equals(says(before));
+        append(file, channel, lines, already ? Optional.empty() : Optional.of(entry));
+        return new Added(already ? before : entry, already, Optional.of(before));
+    }
+
+    private static Journal journal(Path file, byte[] bytes) {
+        JournalText text = JournalText.of(file, bytes);
+        return Journal.of(text.entries(), text.damages());
+    }
+
+    /** What an entry says, whatever its name and whenever it was written. */
+    private static String says(Entry entry) {
+        return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(), entry.exposed(),
+                entry.outcome(), entry.note()));
+    }
+
+    /** The entry as it will be read again; refused where it could not be. */
+    private static Entry written(Path file, Entry entry) {
+        byte[] line = JournalLine.of(entry).getBytes(StandardCharsets.UTF_8);
+        try {
+            return JournalText.entry(file, 1, ByteBuffer.wrap(line)).orElseThrow();
+        } catch (BadInput unreadable) {
+            throw new BadInput(unreadable.problems().stream().map(problem ->
+                    "nothing was added, since the entry could not be read again: "
+                            + problem.replaceFirst("^" + Pattern.quote(file + ":1:") + "\\d+:? ", "")).toList());
+        }
+    }
+
+    /**
+     * Does something with the journal held alone; done once more where another file took its name meanwhile, as when a
+     * copy from elsewhere is moved there.
+     */
+    private static Added held(Path file, boolean mayBeNew, Work work) {
+        boolean written = false;
+        try {
+            for (int attempt = 0; attempt < MOST_REPLACEMENTS; attempt++) {
+                checkThere(file, mayBeNew);
+                Optional<Object> key = key(file);
+                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+                    channel.lock();
+                    if (key.isPresent() && key.equals(key(file))) {
+                        Added added = work.on(channel);
+                        if (key.equals(key(file))) {
+                            return new Added(added.entry, added.already && !written, added.before);
+                        }
+                        written |= !added.already;
+                    }
+                }
+            }
+            throw new IOException("other files take its name again and again");
         } catch (IOException failed) {
             throw new BadInput("nothing was added: " + file + " cannot be written: " + reason(failed)
                     + ". The journal is as it was.");
         }
     }
 
-    private static Added add(Path file, FileChannel channel, Entry entry) throws IOException {
-        JournalLines lines = JournalLines.of(bytes(file, channel));
-        entry.corrects().filter(id -> !lines.has(id)).ifPresent(id -> {
-            throw new BadInput("the journal has no entry " + Shown.quoted(id) + " to correct");
-        });
-        String line = JournalLine.of(entry.named(lines.freeId()));
-        Optional<String> same = lines.same(line);
-        append(channel, (lines.torn() ? "\n" : "") + (same.isPresent() ? "" : line + "\n"));
-        if (lines.lines().isEmpty()) {
-            forceFolder(file);
+    /** Makes a new journal where one may be new. */
+    private static void checkThere(Path file, boolean mayBeNew) throws IOException {
+        if (mayBeNew && !Files.exists(file)) {
+            FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE).close();
+        } else if (!Files.exists(file)) {
+            throw missing(file);
         }
-        Entry asWritten = JournalText.entry(file, 1, ByteBuffer.wrap(line.getBytes(StandardCharsets.UTF_8))).orElseThrow();
-        return new Added(same.map(asWritten::named).orElse(asWritten), same.isPresent());
+        checkPlain(file);
     }
 
-    /** Puts bytes at the end and on disk, or leaves the file as it was. */
-    private static void append(FileChannel channel, String text) throws IOException {
+    /** What tells the file of that name from another that takes its name; nothing where there is none. */
+    private static Optional<Object> key(Path file) throws IOException {
+        try {
+            BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
+            return Optional.of(Objects.requireNonNullElse(attributes.fileKey(), attributes.creationTime()));
+        } catch (NoSuchFileException gone) {
+            return Optional.empty();
+        }
+    }
+
+    /** Puts an entry, if any, at the end and on disk, or leaves the file as it was. */
+    private static void append(Path file, FileChannel channel, JournalLines lines, Optional<Entry> entry)
+            throws IOException {
+        String text = (lines.torn() ? "\n" : "") + entry.map(JournalLine::of).map(line -> line + "\n").orElse("");
         ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
         long end = channel.size();
         try {
@@ -97,6 +192,9 @@ public final class JournalFile {
         } catch (IOException failed) {
             channel.truncate(end);
             throw failed;
+        }
+        if (lines.lines().isEmpty()) {
+            forceFolder(file);
         }
     }
 
@@ -127,6 +225,10 @@ public final class JournalFile {
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
             throw new BadInput("journal \"" + file + "\": the name of a journal ends in " + ENDING);
         }
+    }
+
+    private static BadInput missing(Path file) {
+        return new BadInput("no file " + file + ". Check the name and the folder you are in.");
     }
 
     /** A pipe would be waited for without end. */

@@ -38,22 +38,10 @@ record JournalLines(List<String> lines, boolean torn) {
         return String.valueOf(most + 1);
     }
 
-    /** Whether an entry has that name. */
-    boolean has(String id) {
-        return ids().contains(id);
-    }
-
-    /**
-     * The name of an entry that says the same as a line, whenever it was written: of a new sheet any entry, of a
-     * correction only the last of the same sheet.
-     */
-    Optional<String> same(String line) {
+    /** The names of entries that say the same as a line, whenever they were written. */
+    List<String> same(String line) {
         String says = says(line);
-        String corrects = says.startsWith("\"corrects\"") ? says.substring(0, says.indexOf(',')) : "";
-        List<String> rivals = lines.stream().filter(other -> says(other).startsWith(corrects)).toList();
-        List<String> asked = corrects.isEmpty() || rivals.isEmpty()
-                ? rivals : rivals.subList(rivals.size() - 1, rivals.size());
-        return asked.stream().filter(other -> says(other).equals(says)).findFirst().flatMap(JournalLines::id);
+        return lines.stream().filter(other -> says(other).equals(says)).flatMap(other -> id(other).stream()).toList();
     }
 
     private static String says(String line) {

@@ -27,7 +27,6 @@ import java.util.OptionalDouble;
 final class JournalSection {
 
     private static final Range VERSION = new Range("gloam-journal", JournalLine.VERSION, JournalLine.VERSION, "");
-    private static final Range OPENINGS = new Range("number of openings", 1, 100, "");
     private static final Range SPOILERS = new Range("number of spoilers", 0, Spoiler.values().length, "");
 
     private enum Light { COMPUTED, MEASURED }
@@ -59,7 +58,7 @@ final class JournalSection {
         Value<Optional<Double>> altitudeDeg = fields.optional("altitude-deg", value -> value.number(Direction.ALTITUDE));
         Value<Lens> lens = fields.required("lens", JournalSection::lens);
         Value<List<Opening>> openings = fields.required("openings",
-                value -> value.list(OPENINGS, JournalSection::opening));
+                value -> value.list(Exposed.OPENINGS, JournalSection::opening));
         Value<Light> light = fields.required("light", value -> value.word(List.of(Light.values())));
         Value<Double> speedMmS = fields.number("star-image-speed-mm-s", Exposed.Stars.SPEED);
         Value<Double> lossMag = fields.number("star-loss-mag", Exposed.Stars.LOSS);

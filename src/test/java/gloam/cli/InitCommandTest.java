@@ -10,14 +10,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class InitCommandTest {
@@ -103,19 +102,57 @@ class InitCommandTest {
 
     @Test
     void aTerminalIsAskedUntilTheAnswersWillDo() {
-        Deque<String> answers = new ArrayDeque<>(List.of("here", "41.05, -2.15, 1080", "Madrid", "Europe/Madrid", "120 s",
-                "120 mm", "80x80 mm", "f/11, 16"));
-        List<String> shown = new ArrayList<>();
-        List<String> options = InitCommand.asked(question -> {
-            shown.add(question);
-            return answers.poll();
-        }, List.of("--place LAT,LON", "--zone"), false);
-        assertEquals(List.of("--place=41.05, -2.15, 1080", "--zone=Europe/Madrid", "--focal-length=120 mm",
-                "--frame=80x80 mm", "--f-number=f/11, 16"), options);
-        assertEquals(8, shown.size());
-        assertTrue(shown.get(1).startsWith("place \"here\" is not latitude"));
-        assertEquals(0, init(options.toArray(String[]::new)).exit());
-        assertEquals(List.of(), InitCommand.asked(question -> null, List.of("--place LAT,LON", "--zone"), false));
+        Run run = Run.answering(List.of("here", "41.05, -2.15, 1080", "Madrid", "Europe/Madrid", "120 s", "120 mm", "80x80 mm",
+                "f/11, 16"), "init", trip());
+        assertEquals(0, run.exit(), run.err());
+        assertEquals(3 + 8, run.err().lines().count(), "three answers are refused and asked again: " + run.err());
+        assertTrue(run.err().contains("\nplace \"here\" is not latitude"), run.err());
+        assertTrue(run.out().startsWith("Wrote " + trip()), run.out());
+        Trip trip = TripFile.read(Path.of(trip())).trip();
+        assertEquals(41.05, trip.sites().get(0).latitude().degrees(), 1e-6); // decimals written
+        assertEquals("Europe/Madrid", trip.sites().get(0).zone().getId());
+        assertEquals(120, trip.camera().lens().focalLengthMm());
+        assertEquals(List.of(Math.pow(2, 3.5), 16.0), trip.camera().lens().fNumbers()); // the marking 11, ISO 517
+    }
+
+    /** The file's name and every option may be given or not: what is missing is asked, what is given is not. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", value = {
+        "init FILE|41.05,-2.15;Europe/Madrid;''|3",
+        "init FILE --sheets 5 --name Meadow|41.05,-2.15;Europe/Madrid;''|3",
+        "init --place 41.05,-2.15 FILE|Europe/Madrid;''|2",
+        "init FILE --lat 41.05|-2.15;Europe/Madrid;''|3",
+        "init FILE --zone Europe/Madrid --frame 80x80|41.05,-2.15;11|2",
+        "init FILE --zone Europe/Madrid --focal-length 120|41.05,-2.15;80x80;11|3",
+        "init FILE --zone Europe/Madrid --film instant-colour-125 --overwrite|41.05,-2.15;120;80x80;11|4"})
+    void onATerminalOnlyWhatIsMissingIsAsked(String line, String answers, int questions) throws IOException {
+        Run run = Run.answering(List.of(answers.replace("''", "").split(";", -1)), line.replace("FILE", trip()).split(" "));
+        assertEquals(0, run.exit(), run.err());
+        assertEquals(questions, run.err().lines().count(), run.err());
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of("trip.yaml"), files.map(file -> file.getFileName().toString()).toList());
+        }
+        Trip trip = TripFile.read(Path.of(trip())).trip();
+        assertEquals(41.05, trip.sites().get(0).latitude().degrees(), 1e-6); // decimals written
+        assertEquals(-2.15, trip.sites().get(0).longitude().degrees(), 1e-6);
+    }
+
+    @Test
+    void noAnswerIsLost() throws IOException {
+        List<String> answers = List.of("41.05,-2.15", "Europe/Madrid", "", "3");
+        Run mended = Run.answering(answers, "init", trip(), "--sheets", "0");
+        assertEquals(0, mended.exit(), mended.err());
+        assertTrue(mended.err().endsWith("sheets 0 is out of range; give 1 … 500 (--sheets)\n--sheets: \n"), mended.err());
+        assertEquals(3, TripFile.read(Path.of(trip())).trip().sheets());
+        Files.delete(Path.of(trip()));
+        Run ended = Run.answering(List.of("41.05, -2.15"), "init", trip());
+        assertEquals(2, ended.exit());
+        assertTrue(ended.err().contains("the input ended before the last question; nothing was written\n"
+                + "your answers as options: --place='41.05, -2.15'\n"), ended.err());
+        assertFalse(Files.exists(Path.of(trip())));
+        Run nowhere = Run.answering(answers, "init", folder.resolve("none/trip.yaml").toString());
+        assertTrue(nowhere.err().startsWith("file \"" + folder + "/none/trip.yaml\" cannot be written"),
+                "refused before anything is asked: " + nowhere.err());
     }
 
     private Run init(String... options) {

@@ -9,10 +9,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -151,24 +149,6 @@ class JournalCommandTest {
         assertTrue(fit.contains(">9?</text>"));
         String guide = ok(Run.of("journal", "guide", "--format", "svg"));
         assertEquals(6, guide.split("stops from the mid-tone", -1).length - 1);
-    }
-
-    @Test
-    void answersOnATerminalAreOptions() {
-        Deque<String> answers = new ArrayDeque<>(List.of("none.yaml", "", "", "", "instant-mono-64", "instant-mono-640",
-                "pack 1", "f/eight", "8", "400", "", "", "21.4", "", "2027-01-10T20:00Z", "2027-01-10T20:00Z/2h", "", "dark", "", "cloud,dew", "two words", "yes"));
-        List<String> asked = new ArrayList<>();
-        List<String> options = new ArrayList<>(new JournalQuestions(question -> {
-            asked.add(question);
-            return answers.poll();
-        }).asked());
-        assertEquals(5, asked.stream().filter(question -> question.contains(System.lineSeparator())).count(),
-                "each wrong answer is told and the question put again: " + asked);
-        assertEquals(List.of("--film=instant-mono-640", "--batch=pack 1", "--f-number=8", "--sky-mag-arcsec2=21.4",
-                "--open=2027-01-10T20:00Z/2h", "--tone=dark", "--spoiled-by=cloud,dew",
-                "--note=two words", "--kept"), options);
-        assertTrue(ok(add(options)).startsWith("Added as entry 1 of "));
-        assertEquals(List.of(), new JournalQuestions(question -> null).asked());
     }
 
     private String file() {

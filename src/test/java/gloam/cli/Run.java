@@ -7,8 +7,11 @@ import java.io.StringWriter;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 
 /**
@@ -29,6 +32,17 @@ record Run(int exit, String out, String err) {
     /** The same on the data in the jar. */
     static Run real(List<String> args) {
         return on(Session.real(CLOCK, Map.of()), args.toArray(String[]::new));
+    }
+
+    /** The same at a terminal where these answers are given, and then the input ends; what it shows is part of err. */
+    static Run answering(List<String> answers, String... args) {
+        Deque<String> left = new ArrayDeque<>(answers);
+        StringBuilder shown = new StringBuilder();
+        Run run = on(session().at(question -> {
+            shown.append(question.replace(System.lineSeparator(), "\n")).append('\n');
+            return Optional.ofNullable(left.poll());
+        }), args);
+        return new Run(run.exit, run.out, shown + run.err);
     }
 
     private static Run on(Session session, String... args) {

@@ -31,9 +31,9 @@ class JournalTest {
         assertEquals(List.of("1", "2"), journal.sheets().stream().map(Entry::id).toList());
         assertEquals("darkest", journal.sheets().get(0).note());
         for (String name : List.of("1", "3", "4")) {
-            assertEquals("darkest", journal.sheet(name).orElseThrow().note(), name);
+            assertEquals("darkest", journal.lastWord(name).orElseThrow().note(), name);
         }
-        assertEquals(Optional.empty(), journal.sheet("5"));
+        assertEquals(Optional.empty(), journal.lastWord("5"));
         assertEquals(List.of(), journal.damages());
     }
 
@@ -52,7 +52,7 @@ class JournalTest {
         Entry gone = new Entry("2", Instant.EPOCH, Optional.of("1"), true, one.exposed(), one.outcome(), "");
         Journal journal = Journal.of(List.of(one, gone), List.of());
         assertEquals(List.of(), journal.sheets());
-        assertEquals(Optional.empty(), journal.sheet("1"));
+        assertEquals(Optional.of(gone.named("1")), journal.lastWord("1"));
     }
 
     @Test

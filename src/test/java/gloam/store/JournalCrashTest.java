@@ -3,19 +3,28 @@ package gloam.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.film.Films;
+import gloam.film.Reciprocity;
 import gloam.journal.Entry;
 import gloam.journal.Journal;
+import gloam.journal.Sheets;
+import gloam.journal.ToneWord;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
@@ -119,6 +128,58 @@ class JournalCrashTest {
         assertEquals(List.of(), journal.damages());
         assertEquals(acknowledged, journal.sheets().size());
         assertTrue(Files.readString(file()).endsWith("}\n"));
+    }
+
+    /** A copy from elsewhere is moved to the journal's name while a command that has opened it waits for its turn. */
+    @Test
+    void anEntryAcknowledgedWhileAnotherFileTakesTheNameIsThere() throws Exception {
+        JournalFile.add(file(), entry("first"));
+        Path elsewhere = Files.copy(file(), folder.resolve("elsewhere.jsonl"));
+        JournalFile.add(elsewhere, entry("from elsewhere"));
+        Process process;
+        try (FileChannel held = FileChannel.open(file(), StandardOpenOption.WRITE)) {
+            held.lock();
+            process = new ProcessBuilder(gloam("journal", "add", "--journal", file().toString(), "--film",
+                    "instant-mono-640", "--sky-mag-arcsec2", "21.4", "--f-number", "8", "--open",
+                    "2027-01-10T20:00Z/2h", "--note", "acknowledged")).redirectErrorStream(true).start();
+            awaitOpened(process, file());
+            Files.move(elsewhere, file(), StandardCopyOption.REPLACE_EXISTING);
+        }
+        List<String> said = lines(process);
+        assertEquals(0, process.waitFor(), said.toString());
+        assertTrue(said.get(0).startsWith("Added as entry 3 of "), said.toString());
+        assertEquals(List.of("first", "from elsewhere", "acknowledged"), notes(JournalFile.read(file())));
+    }
+
+    private static void awaitOpened(Process process, Path file) throws Exception {
+        Path descriptors = Path.of("/proc", String.valueOf(process.pid()), "fd");
+        for (boolean opened = false; !opened;) {
+            assertTrue(process.isAlive(), "ended before its turn came");
+            Thread.sleep(10);
+            try (Stream<Path> all = Files.list(descriptors)) {
+                opened = all.anyMatch(descriptor -> leadsTo(descriptor, file));
+            }
+        }
+    }
+
+    private static boolean leadsTo(Path descriptor, Path file) {
+        try {
+            return Files.readSymbolicLink(descriptor).equals(file);
+        } catch (IOException closedMeanwhile) {
+            return false;
+        }
+    }
+
+    private static Entry entry(String note) {
+        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
+        return new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(), entry.outcome(), note);
+    }
+
+    private static List<String> gloam(String... args) {
+        List<String> all = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
+                System.getProperty("java.class.path"), "gloam.Main"));
+        all.addAll(List.of(args));
+        return all;
     }
 
     /** Reads what is acknowledged and kills the process a random while after its first word; the last one heard of. */

@@ -1,0 +1,60 @@
+package gloam.cli;
+
+import gloam.ephemeris.Direction;
+import gloam.journal.Entry;
+import gloam.journal.Exposed;
+import gloam.journal.Opening;
+import gloam.journal.Outcome;
+import gloam.units.Interval;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a correction begins with: the last word on a sheet without what is taken back of it.
+ *
+ * @param before  the last word on the sheet
+ * @param cleared what is taken back
+ */
+record Correction(Entry before, List<Clearable> cleared) {
+
+    /** Whether something is taken back. */
+    boolean clears(Clearable what) {
+        return cleared.contains(what);
+    }
+
+    /** Whether the sheet is out as far as the last word goes. */
+    boolean withdrawn() {
+        return before.withdrawn() && !clears(Clearable.WITHDRAW);
+    }
+
+    /** How the sheet was exposed; its light and stars are those of the last word. */
+    Exposed exposed() {
+        Exposed was = before.exposed();
+        return new Exposed(was.film(), clears(Clearable.BATCH) ? "" : was.batch(),
+                was.place().filter(place -> !clears(Clearable.SITE)), was.aim().filter(aim -> !clears(Clearable.AIM)),
+                was.lens(), was.openings(), was.measured() && !clears(Clearable.SKY), was.stars(),
+                clears(Clearable.TEMPERATURE) ? OptionalDouble.empty() : was.temperatureC());
+    }
+
+    /** Whether light computed for the last word holds for an aim and openings. */
+    boolean sameLight(Optional<Direction> aim, List<Interval> open) {
+        Exposed was = before.exposed();
+        return !was.measured() && was.aim().equals(aim)
+                && was.openings().stream().map(Opening::open).toList().equals(open);
+    }
+
+    /** How it came out. */
+    Outcome outcome() {
+        Outcome was = before.outcome();
+        return new Outcome(was.verdict().filter(verdict -> !clears(Clearable.TONE)),
+                clears(Clearable.FAINTEST) ? OptionalDouble.empty() : was.faintestMag(),
+                was.kept().filter(kept -> !clears(Clearable.KEPT)),
+                clears(Clearable.SPOILED_BY) ? List.of() : was.spoiledBy());
+    }
+
+    /** Whatever else was said of it. */
+    String note() {
+        return clears(Clearable.NOTE) ? "" : before.note();
+    }
+}
