@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * The world fails while the real program runs: it says so, leaves with the right code, and what was there is whole.
  *
- * <p>Needs Linux's bash, /dev/full and /proc; without them it fails rather than being left out.
+ * <p>Needs Linux's bash, env, /dev/full and /proc; without them it fails rather than being left out.
  */
 class FaultsTest {
 
@@ -97,12 +97,9 @@ class FaultsTest {
         int interrupted = 0;
         for (int stageMs = 200; stageMs <= 1400; stageMs += 200) {
             Path old = Files.writeString(folder.resolve("nights.json"), OLD);
-            List<String> command = java();
-            command.addAll(List.of((NIGHTS + " --out " + old).split(" ")));
-            Process process = new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+            Process process = started("env --default-signal=" + signal, old);
             Thread.sleep(stageMs);
-            new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid())).start().waitFor();
-            String err = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+            String err = ended(process, signal);
             int exit = process.waitFor();
             assertTrue(exit == 128 + (signal.equals("INT") ? 2 : 15) || exit == 0, exit + err);
             boolean told = err.equals("interrupted; files that were there are whole, as they were or as they were to be\n");
@@ -113,6 +110,32 @@ class FaultsTest {
             assertOnly(old, content);
         }
         assertTrue(interrupted > 0, "no signal came while the program was at work");
+    }
+
+    /** As a shell has it for what runs in the background: who started the program wants it to go on. */
+    @Test
+    void aSignalThatTheCallerIgnoresIsIgnored() throws Exception {
+        Path old = Files.writeString(folder.resolve("nights.json"), OLD);
+        Process process = started("env --ignore-signal=INT", old);
+        Thread.sleep(400);
+        assertEquals("", ended(process, "INT"));
+        assertEquals(0, process.waitFor());
+        String content = Files.readString(old);
+        assertTrue(content.startsWith("{") && content.endsWith("}\n"), content);
+    }
+
+    /** A year of nights being written to a file, with signals as a command sets them, whatever they are in the tests. */
+    private static Process started(String signals, Path out) throws IOException {
+        List<String> command = new ArrayList<>(List.of(signals.split(" ")));
+        command.addAll(java());
+        command.addAll(List.of((NIGHTS + " --out " + out).split(" ")));
+        return new ProcessBuilder(command).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    }
+
+    /** Sends a signal and waits for the end; what was said on standard error. */
+    private static String ended(Process process, String signal) throws Exception {
+        new ProcessBuilder("kill", "-" + signal, String.valueOf(process.pid())).start().waitFor();
+        return new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
     }
 
     /** No name, option or report depends on what the machine takes for its language, number signs and encoding. */
