@@ -32,6 +32,17 @@ public record Direction(Angle azimuth, Angle altitude) {
         return new Direction(Angle.ofDegrees(azimuthDeg), Angle.ofDegrees(altitudeDeg));
     }
 
+    /**
+     * Declination of what is seen there from a latitude, -90° to 90°: the spherical triangle of pole, zenith and
+     * star, as components along the pole and across it, exact at the poles of the sky too.
+     */
+    public Angle declination(Angle latitude) {
+        double level = altitude.cos() * azimuth.cos();
+        double toPole = latitude.sin() * altitude.sin() + latitude.cos() * level;
+        double onMeridian = latitude.cos() * altitude.sin() - latitude.sin() * level;
+        return Angle.ofRadians(Math.atan2(toPole, Math.hypot(onMeridian, altitude.cos() * azimuth.sin())));
+    }
+
     /** The angle between this direction and another, 0° to 180°, exact for small angles too. */
     public Angle to(Direction other) {
         double halfAltitude = other.altitude.minus(altitude).radians() / 2;

@@ -1,5 +1,7 @@
 package gloam.exposure;
 
+import gloam.units.Finite;
+
 /**
  * How long the shutter stays open for a tone, and how sure that is.
  *
@@ -14,10 +16,23 @@ package gloam.exposure;
  * @param contrast         stops of tone that a stop of difference in the scene makes, 1 without failure
  * @param extrapolated     whether the film's law is continued beyond what its source covers
  * @param neverFinishes    whether the tone is not reached in the time there is
- * @param toneStops        the tone made, in stops from the mid-tone: the wanted one or the nearest reached
- * @param spreadStops      standard deviation of that tone
+ * @param toneStops        the tone made, in stops from the mid-tone: the wanted one or the nearest reached; negative
+ *                         infinity where no light at all falls
+ * @param spreadStops      standard deviation of that tone, infinite there
  */
 public record Exposure(double meteredS, double correctedS, double lowS, double highS, double reciprocityStops,
                        double contrast, boolean extrapolated, boolean neverFinishes, double toneStops,
                        double spreadStops) {
+
+    /** Refuses what is not a number, and infinity where it is no answer. */
+    public Exposure {
+        Finite.check(contrast, "contrast");
+        if (toneStops != Double.NEGATIVE_INFINITY) {
+            Finite.check(toneStops, "tone in stops");
+            Finite.check(spreadStops, "spread in stops");
+        }
+        if (Double.isNaN(meteredS + correctedS + lowS + highS + reciprocityStops)) {
+            throw new IllegalArgumentException("a time of an exposure is not a number");
+        }
+    }
 }

@@ -1,7 +1,10 @@
 package gloam.exposure;
 
 import gloam.film.FilmStock;
+import gloam.gear.Frame;
 import gloam.gear.Lens;
+import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
@@ -21,6 +24,10 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     /**
      * Stars that cross the frame's centre.
      *
+     * <p>About a pole of the sky a star draws a point, however faint it shows: the limit of a trail is told there of
+     * stars as far from the pole as half-way from the frame's centre to its nearest edge, which draw the rings of such
+     * a sheet; where no frame is known, 10° from it.
+     *
      * @param imageSpeedMmS          speed of their image on the film
      * @param lossMag                light they lose in the air
      * @param leastDifferenceDensity least difference from the sky's tone by which a trail shows, in density
@@ -30,10 +37,36 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
         /** The Earth's turn against the stars (IERS Conventions 2010, table 1.2), which carries them along. */
         private static final double EARTH_TURN_RAD_S = 7.292115e-5;
 
+        private static final Angle FROM_POLE = Angle.ofDegrees(10);
+        private static final double HALF_WAY = 0.25;
+
+        /** Refuses what is not finite. */
+        public PassingStars {
+            Finite.check(imageSpeedMmS, "speed of a star's image in mm/s");
+            Finite.check(lossMag, "light lost in the air in mag");
+        }
+
         /** Stars of a declination through a lens, their trails seen by the usual difference. */
         public static PassingStars of(Lens lens, double declinationDeg, double lossMag) {
-            double speedMmS = lens.imageDistanceMm() * EARTH_TURN_RAD_S * Math.cos(Math.toRadians(declinationDeg));
+            double speedMmS = lens.imageDistanceMm() * EARTH_TURN_RAD_S
+                    * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
             return new PassingStars(speedMmS, lossMag, TrailLimit.LEAST_DIFFERENCE_DENSITY);
+        }
+
+        /** Declination of the stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
+        public static Angle told(Lens lens, Optional<Frame> frame, Angle aimed) {
+            double mostRad = Math.PI / 2 - fromPole(lens, frame).radians();
+            return Angle.ofRadians(Math.max(-mostRad, Math.min(mostRad, aimed.radians())));
+        }
+
+        /** Speed in mm/s of the slowest images of which the limit of a trail is told. */
+        public static double slowestMmS(Lens lens, Optional<Frame> frame) {
+            return lens.imageDistanceMm() * EARTH_TURN_RAD_S * fromPole(lens, frame).sin();
+        }
+
+        private static Angle fromPole(Lens lens, Optional<Frame> frame) {
+            return frame.map(sheet -> lens.projection().offAxis(HALF_WAY * Math.min(sheet.widthMm(), sheet.heightMm())
+                    / lens.imageDistanceMm())).orElse(FROM_POLE);
         }
 
         /** The same stars, their trails seen by another difference. */

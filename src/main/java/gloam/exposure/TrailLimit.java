@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.film.ToneCurve;
 import gloam.gear.Lens;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Range;
 import gloam.units.Stops;
 
@@ -52,6 +53,15 @@ public final class TrailLimit {
     public record Circumstances(FilmStock film, Lens lens, double fNumber, double exposureS,
                                 double skyProgress, double skyIlluminanceLx, double imageSpeedMmS,
                                 double lossMag) {
+
+        /** Refuses what is not finite. */
+        public Circumstances {
+            Finite.check(exposureS, "exposure in s");
+            Finite.check(skyProgress, "progress of the sky");
+            Finite.check(skyIlluminanceLx, "illuminance of the sky in lx");
+            Finite.check(imageSpeedMmS, "speed of a star's image in mm/s");
+            Finite.check(lossMag, "light lost in the air in mag");
+        }
     }
 
     /** Faintest V magnitude that leaves a visible trail; negative infinity where not even -30 does. */

@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.FittedReciprocity;
@@ -10,6 +11,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -142,10 +144,12 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         }
 
         private static double[] limitsMag(FilmGrid grid, Exposed exposed, double[] tonesStops) {
+            double speedMmS = Math.max(exposed.stars().imageSpeedMmS(),
+                    PassingStars.slowestMmS(exposed.lens(), Optional.empty()));
             return IntStream.range(0, grid.size()).parallel()
                     .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film), exposed.lens(),
                             exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]), exposed.middleLx(),
-                            exposed.stars().imageSpeedMmS(), exposed.stars().lossMag()))).toArray();
+                            speedMmS, exposed.stars().lossMag()))).toArray();
         }
     }
 }

@@ -47,16 +47,10 @@ public final class SheetLight {
     public static Exposed.Stars stars(Lens lens, Optional<Site> site, Optional<Direction> aim) {
         Angle altitude = aim.map(Direction::altitude).orElse(USUAL_ALTITUDE);
         double extinctionMag = site.map(Site::extinctionMag).orElse(Atmosphere.clearExtinctionMag(0));
-        double declinationDeg = site.isPresent() && aim.isPresent()
-                ? declinationDeg(site.get().latitude(), aim.get()) : 0;
-        PassingStars stars = PassingStars.of(lens, declinationDeg, extinctionMag * Atmosphere.airmass(altitude));
-        return new Exposed.Stars(Math.max(0, stars.imageSpeedMmS()), stars.lossMag());
-    }
-
-    /** Declination of an aim: spherical triangle of pole, zenith and star. */
-    static double declinationDeg(Angle latitude, Direction aim) {
-        double sine = latitude.sin() * aim.altitude().sin() + latitude.cos() * aim.altitude().cos() * aim.azimuth().cos();
-        return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sine))));
+        Angle declination = site.flatMap(there -> aim.map(towards -> towards.declination(there.latitude())))
+                .orElse(Angle.ZERO);
+        PassingStars stars = PassingStars.of(lens, declination.degrees(), extinctionMag * Atmosphere.airmass(altitude));
+        return new Exposed.Stars(stars.imageSpeedMmS(), stars.lossMag());
     }
 
     private static double illuminanceLx(Lens lens, SkyBrightness sky) {

@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.Night;
 import gloam.light.SkyBrightness;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
@@ -72,7 +73,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param correctedS         time the shutter is open, in s
      * @param skyToneStops       expected tone of the sky at the frame's centre
      * @param skyToneSpreadStops standard deviation of that tone
-     * @param trailLimitMag      faintest V magnitude that marks the sheet
+     * @param trailLimitMag      faintest V magnitude that leaves a trail, as {@link
+     *                           gloam.exposure.ExposureTable.PassingStars} tells it
      * @param framedStars        how many catalogue stars stand in the frame, over the terrain, half-way through
      * @param recordedStars      how many of them mark the sheet
      * @param trailLengthMm      trail length at the frame's centre
@@ -90,9 +92,15 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
                          Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,
                          List<String> misses, String reason) {
 
-        /** Copies the list. */
+        /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {
             misses = List.copyOf(misses);
+            Finite.check(meteredS, "metered time in s");
+            Finite.check(correctedS, "exposure in s");
+            Finite.check(skyToneStops, "tone in stops");
+            Finite.check(skyToneSpreadStops, "spread in stops");
+            Finite.check(trailLengthMm, "length in mm");
+            Finite.check(score, "score");
         }
     }
 

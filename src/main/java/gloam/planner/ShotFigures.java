@@ -4,14 +4,17 @@ import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureEngine;
+import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.LightCurve;
 import gloam.exposure.TrailLimit;
+import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Works out to the full what a chosen shot will be: light without sampling, its trail, its stars. */
@@ -43,10 +46,13 @@ final class ShotFigures {
         double progress = ExposureEngine.progress(kit.film(), light, open);
         Exposure exposure = ExposureEngine.exposure(kit.film(), light, open, ExposureEngine.toneStops(progress));
         Trail trail = trail(framing, open);
-        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), kit.camera().lens(), shot.fNumber(),
-                open.seconds(), progress, light.illuminanceLx(open.middle()), Math.max(slowMmS(), trail.middleSpeedMmS()),
+        Lens lens = kit.camera().lens();
+        PassingStars passing = PassingStars.of(lens, PassingStars.told(lens, Optional.of(kit.camera().frame()),
+                framing.aim().declination(sky.site().latitude())).degrees(),
                 sky.site().extinctionMag() * Atmosphere.airmass(framing.aim().altitude()));
-        LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(kit.camera().lens()));
+        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(), open.seconds(),
+                progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
+        LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(lens));
         FrameStars inFrame = FrameStars.of(sky, framing, open, stars);
         int recorded = inFrame.recorded(limit);
         Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
@@ -55,12 +61,6 @@ final class ShotFigures {
                 Math.min(wish.worth(), chosen.value()),
                 Misses.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()), "");
         return reasoned(bare);
-    }
-
-    /** Image speed of a star half-way from the celestial pole at the centre to the frame's edge: no trail limit is told of slower ones. */
-    private double slowMmS() {
-        double fromPoleRad = Math.atan(kit.camera().frame().heightMm() / 4 / kit.camera().lens().imageDistanceMm());
-        return FrameStars.equatorMmS(kit.camera().lens()) * Math.sin(fromPoleRad);
     }
 
     private OptionalDouble clearChance(Interval open) {

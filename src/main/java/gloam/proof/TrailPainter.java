@@ -20,7 +20,6 @@ final class TrailPainter {
 
     private static final double PIECE_PX = 6;
     private static final double LONGEST_PIECE_S = 300;
-    private static final double FASTEST_SKY_RAD_S = 7.3e-5;
 
     private final SheetSetup setup;
     private final List<Layer> layers;
@@ -41,7 +40,7 @@ final class TrailPainter {
         double discMm = StarSpot.discMm(setup.lens(), light.semidiameter());
         Spot spot = Spot.of(setup.lens(), setup.fNumber(), discMm, raster.pixelMm());
         for (Interval opening : setup.openings()) {
-            int pieces = pieces(track.lengthMm(opening), opening.seconds());
+            int pieces = pieces(track, opening);
             Optional<Framing.Point> from = track.at(opening.start());
             for (int piece = 1; piece <= pieces; piece++) {
                 double pieceS = opening.seconds() / pieces;
@@ -57,10 +56,12 @@ final class TrailPainter {
         }
     }
 
-    private int pieces(double lengthMm, double openS) {
-        double mostMm = FASTEST_SKY_RAD_S * openS * setup.lens().imageDistanceMm();
-        double wayMm = Double.isInfinite(lengthMm) ? mostMm : lengthMm;
-        return (int) Math.ceil(Math.max(openS / LONGEST_PIECE_S, wayMm / (PIECE_PX * raster.pixelMm())));
+    /** So many that on the frame they are about as long as wanted. */
+    private int pieces(Track track, Interval opening) {
+        double onFrameS = track.visits(opening).stream().mapToDouble(Interval::seconds).sum();
+        double speedMmS = onFrameS == 0 ? 0 : track.lengthMm(opening) / onFrameS;
+        double pieceS = Math.min(LONGEST_PIECE_S, PIECE_PX * raster.pixelMm() / speedMmS);
+        return (int) Math.ceil(opening.seconds() / pieceS);
     }
 
     private static Instant instant(Interval opening, double sinceS) {

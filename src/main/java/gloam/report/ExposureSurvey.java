@@ -1,6 +1,5 @@
 package gloam.report;
 
-import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Bracket;
 import gloam.exposure.ExposureTable;
@@ -31,7 +30,6 @@ public final class ExposureSurvey {
 
     /** Where nothing is said of the aim, stars are taken half-way up, on the equator, in clear air at sea level. */
     private static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
-    private static final double USUAL_DECLINATION_DEG = 0;
 
     private final Supplier<Ephemeris> ephemeris;
     private final ExposureQuestion question;
@@ -56,7 +54,7 @@ public final class ExposureSurvey {
         List<Row> rows = question.lens().fNumbers().stream().map(fNumber -> row(table, fNumber)).toList();
         SiteClock clock = new SiteClock(question.computed().map(known -> known.site().zone()).orElse(ZoneOffset.UTC));
         Situation situation = new SituationBuilder(ephemeris, question, clock)
-                .build(night, new SituationBuilder.Trails(declinationDeg(), stars));
+                .build(night, new SituationBuilder.Trails(declination(), aimed(), stars));
         List<ExposureRow> exposures = rows.stream()
                 .map(row -> ExposureRow.of(table, row, bracket(table, row), clock)).toList();
         Optional<SharpnessTrade> trade = Trade.of(question.lens(), rows).map(SharpnessTrade::of);
@@ -75,7 +73,7 @@ public final class ExposureSurvey {
     }
 
     private PassingStars stars() {
-        return PassingStars.of(question.lens(), declinationDeg(), lossMag())
+        return PassingStars.of(question.lens(), declination().degrees(), lossMag())
                 .seenBy(question.leastDifferenceDensity());
     }
 
@@ -101,14 +99,13 @@ public final class ExposureSurvey {
                 .orElseGet(() -> SkyOnFilm.steady(question.lens(), light.apply(known.openAt())));
     }
 
-    /** Declination of the star at the frame's centre: spherical triangle of pole, zenith and star. */
-    private double declinationDeg() {
-        return question.computed().map(known -> {
-            Direction aim = known.aim();
-            Angle latitude = known.site().latitude();
-            return Math.toDegrees(Math.asin(latitude.sin() * aim.altitude().sin()
-                    + latitude.cos() * aim.altitude().cos() * aim.azimuth().cos()));
-        }).orElse(USUAL_DECLINATION_DEG);
+    private Angle declination() {
+        return PassingStars.told(question.lens(), question.frame(), aimed());
+    }
+
+    /** Declination of the star at the frame's centre. */
+    private Angle aimed() {
+        return question.computed().map(known -> known.aim().declination(known.site().latitude())).orElse(Angle.ZERO);
     }
 
     private double lossMag() {

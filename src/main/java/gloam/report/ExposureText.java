@@ -104,7 +104,9 @@ final class ExposureText {
         return "Stops count from the film's mid-tone, plus is lighter; two times in three the "
                 + (timesWanted() ? "right time lies from \"at least\" to \"at most\"" : "tone lies within ±")
                 + ". Stars to mag: the faintest of declination "
-                + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows, by "
+                + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows"
+                + (report.situation().aimDeclinationDeg() == report.situation().starDeclinationDeg() ? ""
+                        : " (a star at the aim, next to the pole, draws little more than a point)") + ", by "
                 + Wording.plain(report.situation().leastDifferenceDensity()) + " in density, the air taking "
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }

@@ -4,6 +4,7 @@ import gloam.ephemeris.Body;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * When a body's trail runs at a wanted angle in a camera that keeps the body at a place of the frame, in the dark and
@@ -52,11 +53,12 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
      * @param offDeg      how far from it then
      * @param azimuthDeg  where the camera points to keep the body at its place then
      * @param altitudeDeg the same
-     * @param lengthMm    of the trail over the span in that camera
-     * @param sagittaMm   how far that bends from straight
+     * @param lengthMm    of what is drawn on the sheet over the span in that camera; left out where nothing is
+     * @param sagittaMm   how far that bends from straight; left out as that is
      * @param moonUp      whether the Moon is above the horizon during part of it
      */
     public record SpanRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
-                          double azimuthDeg, double altitudeDeg, double lengthMm, double sagittaMm, boolean moonUp) {
+                          double azimuthDeg, double altitudeDeg, OptionalDouble lengthMm,
+                          OptionalDouble sagittaMm, boolean moonUp) {
     }
 }

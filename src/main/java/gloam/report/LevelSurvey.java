@@ -6,12 +6,13 @@ import gloam.ephemeris.Night;
 import gloam.gear.Site;
 import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
-import gloam.trail.Track;
+import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Looks for the nights on which a body's trail runs at a wanted angle. */
@@ -56,11 +57,11 @@ public final class LevelSurvey {
     private LevelReport.SpanRow row(Wanted wanted, Night night, LevelSearch.Level level, Interval span) {
         LevelSearch.Level best = level.within(span, wanted.search, estimator, wanted.body);
         Framing framing = best.framing();
-        Track track = estimator.track(framing, wanted.body, span);
+        Optional<Trail> drawn = estimator.trail(framing, wanted.body, span, span.lasts());
         return new LevelReport.SpanRow(night.date(), clock.event(span.start()), clock.event(span.endExclusive()),
                 clock.event(best.best()), Rounding.angleDeg(best.off()), Rounding.azimuthDeg(framing.aim().azimuth()),
-                Rounding.positionDeg(framing.aim().altitude()), Rounding.mm(track.lengthMm(span)),
-                Rounding.mm(track.sagittaMm(span)),
+                Rounding.positionDeg(framing.aim().altitude()), Rounding.mm(drawn.map(Trail::lengthMm)),
+                Rounding.mm(drawn.map(Trail::sagittaMm)),
                 night.moonUp().stream().anyMatch(up -> up.intersect(span).isPresent()));
     }
 }

@@ -30,7 +30,7 @@ final class LevelText {
             table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()), Wording.minuteBefore(span.to()),
                     Wording.minute(span.bestAt()), Wording.signed(span.offDeg(), 1),
                     Wording.direction(span.azimuthDeg()), Wording.number(span.altitudeDeg(), 1),
-                    Wording.number(span.lengthMm(), 1), Wording.number(span.sagittaMm(), 2),
+                    Wording.number(span.lengthMm(), 1, "–"), Wording.number(span.sagittaMm(), 2, "–"),
                     span.moonUp() ? "up" : "down");
         }
         lines.addAll(table.lines());

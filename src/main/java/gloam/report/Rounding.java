@@ -4,6 +4,7 @@ import gloam.units.Angle;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Cuts numbers to the accuracy claimed for them, once and for every rendering. */
@@ -59,6 +60,11 @@ final class Rounding {
     /** A length on the sheet in mm, to 0.1 µm. */
     static double mm(double mm) {
         return decimals(mm, 4);
+    }
+
+    /** The same where there is one. */
+    static OptionalDouble mm(Optional<Double> mm) {
+        return mm.map(length -> OptionalDouble.of(mm(length))).orElse(OptionalDouble.empty());
     }
 
     /** Hours, to 0.001 (3.6 s). */

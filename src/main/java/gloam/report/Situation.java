@@ -34,6 +34,7 @@ import java.util.OptionalDouble;
  * @param azimuthDeg         where the camera points
  * @param altitudeDeg        where the camera points
  * @param starDeclinationDeg declination of the star whose trail limit is given
+ * @param aimDeclinationDeg  that of the star at the frame's centre, which draws but a point about a pole of the sky
  * @param extinctionMag      what the air takes from it
  * @param leastDifferenceDensity least difference from the sky's tone by which its trail shows
  */
@@ -44,7 +45,7 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
                         int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,
                         Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,
                         List<NightRow.EventRow> events, OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
-                        double starDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {
+                        double starDeclinationDeg, double aimDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {
 
     /**
      * Another reading of the same sky.

@@ -37,10 +37,11 @@ final class SituationBuilder {
     /**
      * The stars whose trails are told of.
      *
-     * @param declinationDeg their declination
-     * @param stars          how they pass
+     * @param declination their declination
+     * @param aimed       that of the star at the frame's centre
+     * @param stars       how they pass
      */
-    record Trails(double declinationDeg, PassingStars stars) {
+    record Trails(Angle declination, Angle aimed, PassingStars stars) {
     }
 
     Situation build(Optional<UsableNight> night, Trails trails) {
@@ -67,7 +68,8 @@ final class SituationBuilder {
                         .orElse(List.of()),
                 optional(known -> Rounding.azimuthDeg(known.aim().azimuth())),
                 optional(known -> Rounding.positionDeg(known.aim().altitude())),
-                Rounding.decimals(trails.declinationDeg, 2), Rounding.mag(trails.stars.lossMag()),
+                Rounding.decimals(trails.declination.degrees(), 2),
+                Rounding.decimals(trails.aimed.degrees(), 2), Rounding.mag(trails.stars.lossMag()),
                 trails.stars.leastDifferenceDensity());
     }
 

@@ -1,11 +1,14 @@
 package gloam.report;
 
 import gloam.exposure.ExposedSheet;
+import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
 import gloam.gear.FNumbers;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
+import gloam.trail.Trail;
+import gloam.units.Angle;
 import gloam.units.Interval;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -28,7 +31,7 @@ import java.util.OptionalDouble;
  * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
  * @param pole        the celestial pole above the horizon
  * @param moon        when the Moon comes into the frame
- * @param edges       what is seen at some points of the frame's lower and left edges
+ * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
  */
 public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
                           Optional<RecordsRow> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
@@ -76,13 +79,19 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     /**
      * The sheet against which trails must show.
      *
-     * @param trailLimitMag faintest magnitude that shows at the frame's centre; left out where nothing does
+     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; left out where nothing does
+     * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
+     *                           the sky that a star there draws little more than a point; else left out
      */
-    public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag) {
+    public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
+                           OptionalDouble starDeclinationDeg) {
 
-        static SheetRow of(ExposedSheet sheet, double trailLimitMag) {
+        static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
             return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
-                    Rounding.stops(sheet.skyToneStops()), Rounding.magIfKnown(trailLimitMag));
+                    Rounding.stops(sheet.skyToneStops()),
+                    Rounding.magIfKnown(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
+                    declination.map(told -> OptionalDouble.of(Rounding.decimals(told.degrees(), 2)))
+                            .orElse(OptionalDouble.empty()));
         }
     }
 
@@ -104,14 +113,27 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
         }
     }
 
-    /** What a star would draw that stands at a point half-way through. */
-    public record HereRow(String where, double xMm, double yMm, double lengthMm, double directionDeg,
-                          double sagittaMm) {
+    /**
+     * What a star would draw that stands at a point half-way through.
+     *
+     * @param lengthMm     of what is drawn on the sheet; left out where the star only touches a corner
+     * @param point        whether that is no longer than its spot is wide
+     * @param speedMmH     of its image half-way through, in mm an hour
+     * @param directionDeg of its motion then
+     * @param sagittaMm    how far what is drawn bends from straight; left out as the length is
+     */
+    public record HereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
+                          double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
 
-        static HereRow of(StarHere star) {
+        private static final double HOUR_S = 3600;
+
+        static HereRow of(StarHere star, double spotMm) {
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()), Rounding.mm(star.lengthMm()),
-                    Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.sagittaMm()));
+                    Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()),
+                    Rounding.mm(star.drawn().map(Trail::lengthMm)),
+                    star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(),
+                    Rounding.mm(HOUR_S * star.motion().speedMmS()),
+                    Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.drawn().map(Trail::sagittaMm)));
         }
     }
 

@@ -7,10 +7,14 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.exposure.ExposedSheet;
+import gloam.exposure.ExposureTable.PassingStars;
+import gloam.gear.Camera;
 import gloam.gear.Frame;
+import gloam.gear.Lens;
 import gloam.gear.Skyline;
 import gloam.proof.ExposedFrame;
 import gloam.trail.CelestialPole;
+import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
@@ -90,15 +94,23 @@ public final class TrailSurvey {
     private TrailReport report(List<TrackRow> tracks, Instant now) {
         List<StarHere> here = estimator.starsHere(question.framing(), question.openings());
         return new TrailReport(clock.asked(now), Place.of(question.site()), TrailReport.FrameRow.of(question),
-                sheet.map(exposed -> sheet(exposed, here.get(0))),
+                sheet.map(this::sheet),
                 sheet.map(exposed -> TrailReport.RecordsRow.of(tracks)), tracks,
-                here.stream().map(TrailReport.HereRow::of).toList(), pole(), moon(), edges());
+                here.stream().map(star -> TrailReport.HereRow.of(star, spotMm())).toList(), pole(), moon(), edges());
     }
 
-    private TrailReport.SheetRow sheet(ExposedFrame exposed, StarHere centre) {
-        ExposedSheet sheetThere = exposed.centre();
-        return TrailReport.SheetRow.of(sheetThere, sheetThere.trailLimitMag(centre.motion().speedMmS(),
-                exposed.lossMag(question.framing().aim())));
+    private double spotMm() {
+        Lens lens = question.framing().camera().lens();
+        return lens.spotMm(lens.fNumbers().get(0));
+    }
+
+    private TrailReport.SheetRow sheet(ExposedFrame exposed) {
+        Direction aim = question.framing().aim();
+        Camera camera = question.framing().camera();
+        Angle aimed = aim.declination(question.site().latitude());
+        Angle told = PassingStars.told(camera.lens(), Optional.of(camera.frame()), aimed);
+        PassingStars stars = PassingStars.of(camera.lens(), told.degrees(), exposed.lossMag(aim));
+        return TrailReport.SheetRow.of(exposed.centre(), stars, Optional.of(told).filter(other -> !other.equals(aimed)));
     }
 
     private Optional<TrackRow> track(Star star) {
@@ -177,13 +189,20 @@ public final class TrailSurvey {
 
     private List<TrailReport.EdgeRow> edges() {
         Frame frame = question.framing().camera().frame();
-        return Stream.of("bottom", "left").flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS).mapToObj(i -> {
-            double share = (double) i / EDGE_INTERVALS - 0.5;
+        return Stream.of("bottom", "left").flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS).boxed().flatMap(at -> {
+            double share = (double) at / EDGE_INTERVALS - 0.5;
             double xMm = edge.equals("bottom") ? share * frame.widthMm() : -frame.widthMm() / 2;
             double yMm = edge.equals("bottom") ? -frame.heightMm() / 2 : share * frame.heightMm();
-            Direction seen = question.framing().toSky(xMm, yMm);
-            return new TrailReport.EdgeRow(edge, xMm, yMm, Rounding.azimuthDeg(seen.azimuth()),
-                    Rounding.positionDeg(seen.altitude()));
+            return edge(edge, new Framing.Point(xMm, yMm)).stream();
         })).toList();
+    }
+
+    private Optional<TrailReport.EdgeRow> edge(String edge, Framing.Point point) {
+        if (!question.framing().images(point)) {
+            return Optional.empty();
+        }
+        Direction seen = question.framing().toSky(point.xMm(), point.yMm());
+        return Optional.of(new TrailReport.EdgeRow(edge, point.xMm(), point.yMm(), Rounding.azimuthDeg(seen.azimuth()),
+                Rounding.positionDeg(seen.altitude())));
     }
 }

@@ -2,7 +2,6 @@ package gloam.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -35,7 +34,8 @@ final class TrailText {
         lines.add("");
         lines.addAll(TextWidth.wrapped("mm on the sheet from the frame's centre, x to the right and y up as seen in "
                 + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
-                + "through up (90°); sagitta: how far a trail bends from straight, in mm.", WIDTH));
+                + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
+                + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).", WIDTH));
         return lines;
     }
 
@@ -66,8 +66,14 @@ final class TrailText {
     private static String sheet(TrailReport.SheetRow sheet) {
         return sheet.film() + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
-                + (sheet.trailLimitMag().isPresent() ? "faintest star to leave a trail at the centre: magnitude "
+                + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
+    }
+
+    private static String faintest(TrailReport.SheetRow sheet) {
+        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
+                : "stars at the centre, next to the pole, draw little more than points; faintest of declination "
+                        + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
     }
 
     private static String pole(TrailReport.PoleRow pole) {
@@ -113,7 +119,8 @@ final class TrailText {
             TrackRow.PointRow first = track.points().get(0);
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
             table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
-                    text(track.magnitude(), 1), track.records().map(records -> records ? "yes" : "no").orElse(""),
+                    Wording.number(track.magnitude(), 1, ""),
+                    track.records().map(records -> records ? "yes" : "no").orElse(""),
                     track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
                     Wording.minute(first.at()), Wording.minute(last.at()), Wording.number(track.lengthMm(), 2),
                     Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
@@ -127,17 +134,15 @@ final class TrailText {
         return table;
     }
 
-    private static String text(OptionalDouble value, int decimals) {
-        return value.isPresent() ? Wording.number(value.getAsDouble(), decimals) : "";
-    }
-
     private static Table here(TrailReport report) {
         Table table = new Table(2, Table.words("a star here"), Table.numbers("x mm"), Table.numbers("y mm"),
-                Table.numbers("length mm"), Table.numbers("direction"), Table.numbers("sagitta mm"));
+                Table.numbers("length mm"), Table.numbers("mm an hour"), Table.numbers("direction"),
+                Table.numbers("sagitta mm"));
         for (TrailReport.HereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
-                    Wording.number(here.yMm(), 1), Wording.number(here.lengthMm(), 2),
-                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2))
+                    Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),
+                    Wording.number(here.speedMmH(), 2),
+                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
                     .toArray(String[]::new));
         }
         return table;

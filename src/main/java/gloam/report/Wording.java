@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,6 +35,11 @@ final class Wording {
                 ? BigDecimal.valueOf(Math.abs(value)).setScale(decimals, RoundingMode.HALF_UP).toPlainString()
                 : String.valueOf(Math.abs(value));
         return value < 0 && !isZero(size) ? MINUS + size : size;
+    }
+
+    /** A number where there is one, else other words. */
+    static String number(OptionalDouble value, int decimals, String otherwise) {
+        return value.isPresent() ? number(value.getAsDouble(), decimals) : otherwise;
     }
 
     /** A number with its sign and so many decimals, zero without. */

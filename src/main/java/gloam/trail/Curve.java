@@ -2,19 +2,17 @@ package gloam.trail;
 
 import gloam.units.Angle;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleBiFunction;
 import java.util.stream.IntStream;
 
 /**
- * A piece of a path as a fine polyline on the sheet.
+ * A piece of a path that the lens sees, as a fine polyline on the sheet.
  *
  * <p>A chord of two minutes, 0.5° of the sky, falls short of its arc by 3e-6 of the length; as that error
  * goes with the square of the step, lengths with the whole and with the doubled step tell it, and it is taken
  * out (Richardson).
  *
- * @param points on the sheet, in order of time, an odd number; none where the lens does not see all of the
- *               piece
+ * @param points on the sheet, in order of time, an odd number
  * @param arc    its length on the sky
  */
 record Curve(List<Framing.Point> points, Angle arc) {
@@ -26,17 +24,13 @@ record Curve(List<Framing.Point> points, Angle arc) {
     static Curve of(FrameAxes axes, SkyPath path, double fromS, double toS) {
         int chords = Math.max(LEAST_CHORDS, 2 * (int) Math.ceil((toS - fromS) / CHORD_S / 2));
         List<SkyVector> sky = IntStream.rangeClosed(0, chords)
-                .mapToObj(i -> path.at(fromS + (toS - fromS) * i / chords)).toList();
-        List<Framing.Point> points = sky.stream().map(axes::toFrame).flatMap(Optional::stream).toList();
-        double arcRad = length(sky, SkyVector::toRad);
-        return new Curve(points.size() == sky.size() ? points : List.of(), Angle.ofRadians(arcRad));
+                .mapToObj(i -> path.at(i == chords ? toS : fromS + (toS - fromS) * i / chords)).toList();
+        List<Framing.Point> points = sky.stream().map(at -> axes.toFrame(at).orElseThrow()).toList();
+        return new Curve(points, Angle.ofRadians(length(sky, SkyVector::toRad)));
     }
 
-    /** Its length on the sheet in mm, infinite where the lens does not see all of it. */
+    /** Its length on the sheet in mm. */
     double lengthMm() {
-        if (points.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
-        }
         return length(points, Framing.Point::distanceMm);
     }
 
@@ -51,14 +45,8 @@ record Curve(List<Framing.Point> points, Angle arc) {
         return fine + (fine - coarse) / 3;
     }
 
-    /**
-     * Its greatest distance from the chord between its ends (where it closes, from the ends) in mm, or
-     * infinite.
-     */
+    /** Its greatest distance from the chord between its ends (where it closes, from the ends) in mm. */
     double sagittaMm() {
-        if (points.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
-        }
         Framing.Point start = points.get(0);
         Framing.Point end = points.get(points.size() - 1);
         double chordMm = start.distanceMm(end);

@@ -3,7 +3,9 @@ package gloam.trail;
 import gloam.gear.Camera;
 import gloam.gear.Projection;
 import gloam.units.Angle;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A framing as three axes of length 1, at right angles.
@@ -14,6 +16,10 @@ import java.util.Optional;
  * @param camera what stands on it
  */
 record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) {
+
+    private static final Angle RIM = Angle.ofRadians(Math.PI / 2);
+    /** How far behind the rim a direction is still taken to stand on it, in radians, against rounding. */
+    private static final double RIM_WITHIN_RAD = 1e-12;
 
     static FrameAxes of(Framing framing) {
         Angle azimuth = framing.aim().azimuth();
@@ -27,7 +33,11 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
                 SkyVector.of(framing.aim()), framing.camera());
     }
 
+    /** Where a direction falls; empty behind the camera, whence no lens gets light. */
     Optional<Framing.Point> toFrame(SkyVector direction) {
+        if (insideRim(direction) < 0) {
+            return Optional.empty();
+        }
         double alongX = direction.dot(right);
         double alongY = direction.dot(up);
         double offAxisSine = Math.hypot(alongX, alongY);
@@ -43,9 +53,10 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
     /** Whether a point of the sheet lies inside the lens's image circle. */
     boolean images(Framing.Point point) {
         double radius = Math.hypot(point.xMm(), point.yMm()) / scaleMm();
-        return radius < projection().radius(Angle.ofRadians(Math.PI));
+        return radius < projection().radius(RIM);
     }
 
+    /** The direction that falls on a point; beyond the image circle one behind the camera. */
     SkyVector toSky(double xMm, double yMm) {
         double radiusMm = Math.hypot(xMm, yMm);
         if (radiusMm == 0) {
@@ -57,10 +68,29 @@ record FrameAxes(SkyVector right, SkyVector up, SkyVector ahead, Camera camera) 
     }
 
     /**
-     * How far inside an edge of the frame a direction falls, negative outside.
-     *
-     * <p>Steady in the direction, behind the lens too, so that its zeros can be searched for.
+     * How far inside all edges of the frame and the rim of what the lens sees a direction falls, negative
+     * outside; steady in the direction, so that its zeros can be searched for.
      */
+    double inside(SkyVector direction) {
+        double least = scaleMm() * insideRim(direction);
+        for (Trail.Edge edge : Trail.Edge.values()) {
+            least = Math.min(least, inside(direction, edge));
+        }
+        return least;
+    }
+
+    /** The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees. */
+    Optional<Trail.Edge> crossed(SkyVector direction) {
+        return Stream.of(Trail.Edge.values())
+                .min(Comparator.comparingDouble(edge -> inside(direction, edge)))
+                .filter(edge -> inside(direction, edge) < scaleMm() * insideRim(direction));
+    }
+
+    private double insideRim(SkyVector direction) {
+        return direction.dot(ahead) + RIM_WITHIN_RAD;
+    }
+
+    /** How far inside one edge a direction falls, negative outside; steady behind the camera too. */
     double inside(SkyVector direction, Trail.Edge edge) {
         double halfMm = (edge.alongX() ? camera.frame().widthMm() : camera.frame().heightMm()) / 2;
         double along = edge.sign() * direction.dot(edge.alongX() ? right : up);

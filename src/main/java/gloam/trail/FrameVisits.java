@@ -1,9 +1,7 @@
 package gloam.trail;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Finds when a path lies inside the frame, and the edges it crosses. */
 final class FrameVisits {
@@ -23,26 +21,15 @@ final class FrameVisits {
 
     /** The visits between two moments, in order. */
     List<Visit> between(double fromS, double toS) {
-        return Spells.of(this::inside, fromS, toS, STEP_S).stream()
+        return Spells.of(atS -> axes.inside(path.at(atS)), fromS, toS, STEP_S).stream()
                 .map(spell -> new Visit(spell.fromS(), spell.toS(),
-                        spell.fromS() == fromS ? Optional.empty() : Optional.of(nearestEdge(spell.fromS())),
-                        spell.toS() == toS ? Optional.empty() : Optional.of(nearestEdge(spell.toS()))))
+                        spell.fromS() == fromS ? Optional.empty() : crossed(spell.fromS()),
+                        spell.toS() == toS ? Optional.empty() : crossed(spell.toS())))
                 .toList();
     }
 
-    private double inside(double atS) {
-        SkyVector direction = path.at(atS);
-        double least = Double.POSITIVE_INFINITY;
-        for (Trail.Edge edge : Trail.Edge.values()) {
-            least = Math.min(least, axes.inside(direction, edge));
-        }
-        return least;
-    }
-
-    private Trail.Edge nearestEdge(double atS) {
-        SkyVector direction = path.at(atS);
-        return Stream.of(Trail.Edge.values())
-                .min(Comparator.comparingDouble(edge -> axes.inside(direction, edge))).orElseThrow();
+    private Optional<Trail.Edge> crossed(double atS) {
+        return axes.crossed(path.at(atS));
     }
 
     /**
@@ -50,8 +37,10 @@ final class FrameVisits {
      *
      * @param fromS  its start
      * @param toS    its end
-     * @param enters the edge crossed at the start, empty where the search starts inside
-     * @param leaves the edge crossed at the end, empty where the search ends inside
+     * @param enters the edge crossed at the start, empty where the search starts inside and where the lens
+     *               begins to see
+     * @param leaves the edge crossed at the end, empty where the search ends inside and where the lens ceases
+     *               to see
      */
     record Visit(double fromS, double toS, Optional<Trail.Edge> enters, Optional<Trail.Edge> leaves) {
     }

@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import java.util.Optional;
 
 /**
@@ -33,7 +34,7 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
 
     /**
      * Where on the sheet a direction falls, be it on the frame or beside it; empty where the lens does not
-     * see.
+     * see: behind the camera.
      */
     public Optional<Point> toFrame(Direction direction) {
         return axes().toFrame(SkyVector.of(direction));
@@ -42,7 +43,7 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
     /**
      * The direction that falls on a point of the sheet.
      *
-     * <p>Beyond the image circle of a fisheye it is the one right behind the lens.
+     * <p>Beyond the image circle of a fisheye it is one behind the camera.
      */
     public Direction toSky(double xMm, double yMm) {
         return axes().toSky(xMm, yMm).direction();
@@ -53,11 +54,16 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
      *
      * <p>Of two such aims it is the one nearer to the horizon.
      *
-     * @return empty where no aim does it: near the zenith or nadir, for a point beside the frame's middle
-     *         line
+     * @return empty where no aim does it: beyond the image circle, and near the zenith or nadir for a point
+     *         beside the frame's middle line
      */
     public Optional<Framing> placing(Direction direction, double xMm, double yMm) {
-        return Aiming.of(this, xMm, yMm).at(direction).map(this::withAim);
+        return !images(new Point(xMm, yMm)) ? Optional.empty() : Aiming.of(this, xMm, yMm).at(direction).map(this::withAim);
+    }
+
+    /** Whether a point of the sheet lies inside the lens's image circle, where alone light falls. */
+    public boolean images(Point point) {
+        return axes().images(point);
     }
 
     /** Whether a direction falls on the frame, its edge included. */
@@ -78,6 +84,12 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
      * @param yMm up as seen in the scene, from the frame's centre
      */
     public record Point(double xMm, double yMm) {
+
+        /** Refuses what is not finite. */
+        public Point {
+            Finite.check(xMm, "x in mm");
+            Finite.check(yMm, "y in mm");
+        }
 
         /** Straight distance to another point in mm. */
         public double distanceMm(Point other) {

@@ -26,7 +26,6 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      * there.
      */
     private static final double STEP_S = 300;
-    private static final double MOTION_STEP_S = 1;
     private static final double NOWHERE_RAD = Math.PI;
 
     /** The search for level trails at the centre of a level camera. */
@@ -64,16 +63,9 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      * Angle between the trail's line and the wanted one, −π/2 to π/2; π where no aim puts the target there.
      */
     private double offRad(SkyPath path, double atS) {
-        Optional<Framing> aimed = aimed(path, atS);
-        if (aimed.isEmpty()) {
-            return NOWHERE_RAD;
-        }
-        FrameAxes axes = aimed.get().axes();
-        double fromS = Math.max(0, atS - MOTION_STEP_S);
-        double toS = Math.min(path.span().seconds(), atS + MOTION_STEP_S);
-        Motion motion = Motion.of(axes.toFrame(path.at(fromS)).orElseThrow(),
-                axes.toFrame(path.at(toS)).orElseThrow(), toS - fromS);
-        return Math.IEEEremainder(motion.direction().radians() - wanted.radians(), Math.PI);
+        return aimed(path, atS).flatMap(aimed -> Track.motion(aimed.axes(), path, atS))
+                .map(motion -> Math.IEEEremainder(motion.direction().radians() - wanted.radians(), Math.PI))
+                .orElse(NOWHERE_RAD);
     }
 
     /**

@@ -1,6 +1,7 @@
 package gloam.trail;
 
 import gloam.units.Angle;
+import gloam.units.Finite;
 
 /**
  * How an image moves over the sheet at an instant.
@@ -9,6 +10,11 @@ import gloam.units.Angle;
  * @param speedMmS  in mm/s
  */
 public record Motion(Angle direction, double speedMmS) {
+
+    /** Refuses a speed that is not finite. */
+    public Motion {
+        Finite.check(speedMmS, "speed in mm/s");
+    }
 
     static Motion of(Framing.Point from, Framing.Point to, double lastsS) {
         double alongX = to.xMm() - from.xMm();

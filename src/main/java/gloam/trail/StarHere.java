@@ -2,19 +2,18 @@ package gloam.trail;
 
 import gloam.ephemeris.Star;
 import gloam.gear.Frame;
+import java.util.Optional;
 
 /**
  * What a star draws that stands at a point of the frame at mid exposure.
  *
- * @param where     the point's name
- * @param point     the point
- * @param star      the star's place
- * @param lengthMm  length of its way during the exposure, on the frame or beside it, in mm
- * @param motion    its motion at mid exposure
- * @param sagittaMm greatest distance of its way from the chord, in mm
+ * @param where  the point's name
+ * @param point  the point
+ * @param star   the star's place
+ * @param motion its motion at mid exposure
+ * @param drawn  what it draws on the frame; empty where it only touches a corner
  */
-public record StarHere(Where where, Framing.Point point, Star star, double lengthMm, Motion motion,
-                       double sagittaMm) {
+public record StarHere(Where where, Framing.Point point, Star star, Motion motion, Optional<Trail> drawn) {
 
     /** The points for which figures are given, as seen in the scene. */
     public enum Where {

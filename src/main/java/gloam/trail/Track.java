@@ -14,7 +14,7 @@ import java.util.function.DoubleUnaryOperator;
  * The way of a target over a camera's sheet during a span: asked of the ephemeris once, cheap for any
  * exposure in it.
  *
- * <p>It runs on beside the frame; only {@link #trail(List, Duration)} cuts it at the frame's edge.
+ * <p>Places run on beside the frame as far as the lens sees; lengths and trails end at the frame's edge.
  */
 public final class Track {
 
@@ -47,32 +47,25 @@ public final class Track {
 
     /** How the image moves; empty where the lens does not see. */
     public Optional<Motion> motion(Instant at) {
-        return motion(path.since(at));
+        return motion(axes, path, path.since(at));
     }
 
-    /**
-     * Length of the way during an exposure, on the frame or beside it, in mm; infinite where the lens does
-     * not see.
-     */
+    /** Length of what is drawn on the frame during an exposure, in mm. */
     public double lengthMm(Interval exposure) {
-        return curve(path.since(exposure.start()), path.since(exposure.endExclusive())).lengthMm();
-    }
-
-    /** Greatest distance of that way from its chord in mm; infinite where the lens does not see. */
-    public double sagittaMm(Interval exposure) {
-        return curve(path.since(exposure.start()), path.since(exposure.endExclusive())).sagittaMm();
+        double fromS = path.since(exposure.start());
+        double toS = path.since(exposure.endExclusive());
+        return drawnMm(between(fromS, toS), fromS, toS);
     }
 
     /** When the image is on the frame during a span, in order. */
     public List<Interval> visits(Interval during) {
-        return new FrameVisits(axes, path)
-                .between(path.since(during.start()), path.since(during.endExclusive())).stream()
+        return between(path.since(during.start()), path.since(during.endExclusive())).stream()
                 .map(visit -> new Interval(path.instant(visit.fromS()), path.instant(visit.toS()))).toList();
     }
 
     /**
-     * How long an exposure around an instant lasts until the way has that length; empty when the track is too
-     * short.
+     * How long an exposure around an instant lasts until so much is drawn on the frame; empty when it is not in
+     * the track's span.
      *
      * @param middle   mid exposure
      * @param lengthMm wanted length, positive
@@ -80,12 +73,14 @@ public final class Track {
     public Optional<Duration> lasts(Instant middle, double lengthMm) {
         double middleS = path.since(middle);
         double mostS = Math.min(middleS, path.span().seconds() - middleS);
-        return solve(mostS, halfS -> curve(middleS - halfS, middleS + halfS).lengthMm(), lengthMm)
+        List<FrameVisits.Visit> visits = between(middleS - mostS, middleS + mostS);
+        return solve(mostS, halfS -> drawnMm(visits, middleS - halfS, middleS + halfS), lengthMm)
                 .map(halfS -> Duration.ofNanos(Math.round(2e9 * halfS)));
     }
 
     /**
-     * When to close the shutter for that length of trail; empty when the track is too short.
+     * When to close the shutter for that length of trail on the frame; empty when it does not get so long in the
+     * track's span.
      *
      * @param open     when it is opened
      * @param lengthMm wanted length, positive
@@ -93,7 +88,8 @@ public final class Track {
     public Optional<Instant> closes(Instant open, double lengthMm) {
         double openS = path.since(open);
         double mostS = path.span().seconds() - openS;
-        return solve(mostS, lastsS -> curve(openS, openS + lastsS).lengthMm(), lengthMm)
+        List<FrameVisits.Visit> visits = between(openS, path.span().seconds());
+        return solve(mostS, lastsS -> drawnMm(visits, openS, openS + lastsS), lengthMm)
                 .map(lastsS -> path.instant(openS + lastsS));
     }
 
@@ -115,7 +111,7 @@ public final class Track {
         for (Interval opening : openings) {
             double openS = path.since(opening.start());
             double closeS = path.since(opening.endExclusive());
-            for (FrameVisits.Visit visit : new FrameVisits(axes, path).between(openS, closeS)) {
+            for (FrameVisits.Visit visit : between(openS, closeS)) {
                 stretches.add(stretch(visit, openS, seconds(every)));
                 curves.add(curve(visit.fromS(), visit.toS()));
             }
@@ -125,11 +121,21 @@ public final class Track {
         }
         Interval whole = new Interval(openings.get(0).start(),
                 openings.get(openings.size() - 1).endExclusive());
-        Motion motion = motion(nearest(stretches, whole.middle())).orElseThrow();
         double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
-        return Optional.of(new Trail(target, stretches, curves.stream().mapToDouble(Curve::lengthMm).sum(),
-                Angle.ofRadians(arcRad), motion.direction(),
+        return motion(axes, path, nearest(stretches, whole.middle())).map(motion -> new Trail(target, stretches,
+                curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad), motion.direction(),
                 curves.stream().mapToDouble(Curve::sagittaMm).max().orElseThrow(), motion.speedMmS()));
+    }
+
+    private List<FrameVisits.Visit> between(double fromS, double toS) {
+        return new FrameVisits(axes, path).between(fromS, toS);
+    }
+
+    /** Length drawn during a part of the time that some visits were looked for in. */
+    private double drawnMm(List<FrameVisits.Visit> visits, double fromS, double toS) {
+        return visits.stream().filter(visit -> visit.fromS() < toS && visit.toS() > fromS)
+                .mapToDouble(visit -> curve(Math.max(visit.fromS(), fromS), Math.min(visit.toS(), toS)).lengthMm())
+                .sum();
     }
 
     private Trail.Stretch stretch(FrameVisits.Visit visit, double openS, double everyS) {
@@ -157,11 +163,17 @@ public final class Track {
                 .min((a, b) -> Double.compare(Math.abs(a - wantedS), Math.abs(b - wantedS))).orElseThrow();
     }
 
-    private Optional<Motion> motion(double sinceS) {
-        double fromS = clamped(sinceS - MOTION_STEP_S, 0, path.span().seconds());
-        double toS = clamped(sinceS + MOTION_STEP_S, 0, path.span().seconds());
-        return axes.toFrame(path.at(fromS)).flatMap(from ->
+    /** The motion over a second before and one after, or what of them the path has and the lens sees. */
+    static Optional<Motion> motion(FrameAxes axes, SkyPath path, double sinceS) {
+        double endS = path.span().seconds();
+        double fromS = seen(axes, path, clamped(sinceS - MOTION_STEP_S, 0, endS), sinceS);
+        double toS = seen(axes, path, clamped(sinceS + MOTION_STEP_S, 0, endS), sinceS);
+        return toS <= fromS ? Optional.empty() : axes.toFrame(path.at(fromS)).flatMap(from ->
                 axes.toFrame(path.at(toS)).map(to -> Motion.of(from, to, toS - fromS)));
+    }
+
+    private static double seen(FrameAxes axes, SkyPath path, double wantedS, double otherwiseS) {
+        return axes.toFrame(path.at(wantedS)).isPresent() ? wantedS : otherwiseS;
     }
 
     private Curve curve(double fromS, double toS) {
@@ -177,8 +189,7 @@ public final class Track {
         double lowMm = -wantedMm;
         double highMm = mostS > 0 ? growingMm.applyAsDouble(mostS) - wantedMm : -wantedMm;
         while (highMm > 0 && highS - lowS > LENGTH_WITHIN_S) {
-            double nextS = Double.isInfinite(highMm) ? (lowS + highS) / 2
-                    : highS - highMm * (highS - lowS) / (highMm - lowMm);
+            double nextS = highS - highMm * (highS - lowS) / (highMm - lowMm);
             double nextMm = growingMm.applyAsDouble(nextS) - wantedMm;
             if (Math.abs(nextMm) < LENGTH_WITHIN_MM) {
                 return Optional.of(nextS);

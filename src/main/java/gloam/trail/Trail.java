@@ -2,6 +2,7 @@ package gloam.trail;
 
 import gloam.ephemeris.Target;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
@@ -23,8 +24,11 @@ import java.util.stream.IntStream;
 public record Trail(Target target, List<Stretch> stretches, double lengthMm, Angle arc, Angle direction,
                     double sagittaMm, double middleSpeedMmS) {
 
-    /** Refuses a trail of nothing. */
+    /** Refuses a trail of nothing and numbers that are not finite. */
     public Trail {
+        Finite.check(lengthMm, "length in mm");
+        Finite.check(sagittaMm, "sagitta in mm");
+        Finite.check(middleSpeedMmS, "speed in mm/s");
         stretches = List.copyOf(stretches);
         if (stretches.isEmpty()) {
             throw new IllegalArgumentException("a trail has a stretch");
@@ -58,8 +62,10 @@ public record Trail(Target target, List<Stretch> stretches, double lengthMm, Ang
      *
      * @param span   when it is drawn; the end is the instant of closing or leaving
      * @param points along it, both ends included, in order of time
-     * @param enters the edge it comes in over, empty when it is in the frame at opening
-     * @param leaves the edge it goes out over, empty when it is in the frame at closing
+     * @param enters the edge it comes in over, empty when it is in the frame at opening and where it comes in
+     *               over the rim of a fisheye's image circle
+     * @param leaves the edge it goes out over, empty when it is in the frame at closing and where it goes out
+     *               over that rim
      */
     public record Stretch(Interval span, List<Point> points, Optional<Edge> enters, Optional<Edge> leaves) {
 
@@ -87,6 +93,12 @@ public record Trail(Target target, List<Stretch> stretches, double lengthMm, Ang
      * @param yMm up as seen in the scene, from the frame's centre
      */
     public record Point(Instant at, double xMm, double yMm) {
+
+        /** Refuses what is not finite. */
+        public Point {
+            Finite.check(xMm, "x in mm");
+            Finite.check(yMm, "y in mm");
+        }
 
         /** Straight distance to another point in mm. */
         public double distanceMm(Point other) {

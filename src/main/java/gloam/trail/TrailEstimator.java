@@ -24,6 +24,9 @@ public final class TrailEstimator {
 
     private static final int POINTS = 9;
 
+    /** Of the time that the shutter is open: what is on the frame for less only touches it. */
+    private static final double TOUCHING_SHARE = 0.01;
+
     private final Ephemeris ephemeris;
     private final Site site;
     private final Air air;
@@ -89,22 +92,26 @@ public final class TrailEstimator {
         return starsHere(framing, List.of(span));
     }
 
-    /** The same in several openings in order of time; the lengths are those drawn in all of them. */
+    /** The same in several openings in order of time, drawn in all of them. */
     public List<StarHere> starsHere(Framing framing, List<Interval> openings) {
         FrameAxes axes = framing.axes();
         return Stream.of(StarHere.Where.values())
                 .filter(where -> axes.images(where.on(framing.camera().frame())))
-                .map(where -> starHere(framing, where, openings)).toList();
+                .flatMap(where -> starHere(framing, where, openings).stream()).toList();
     }
 
-    private StarHere starHere(Framing framing, StarHere.Where where, List<Interval> openings) {
+    private Optional<StarHere> starHere(Framing framing, StarHere.Where where, List<Interval> openings) {
         Interval span = whole(openings);
         Framing.Point point = where.on(framing.camera().frame());
         Star star = starAt(framing, point.xMm(), point.yMm(), span);
         Track track = track(framing, star, span);
-        Motion motion = track.motion(span.middle()).orElseThrow();
-        double lengthMm = openings.stream().mapToDouble(track::lengthMm).sum();
-        return new StarHere(where, point, star, lengthMm, motion, track.sagittaMm(span));
+        Optional<Trail> drawn = track.trail(openings, span.lasts()).filter(trail -> !touches(trail, openings));
+        return track.motion(span.middle()).map(motion -> new StarHere(where, point, star, motion, drawn));
+    }
+
+    private static boolean touches(Trail trail, List<Interval> openings) {
+        return trail.stretches().stream().mapToDouble(stretch -> stretch.span().seconds()).sum()
+                < TOUCHING_SHARE * openings.stream().mapToDouble(Interval::seconds).sum();
     }
 
     private static Interval whole(List<Interval> openings) {

@@ -16,9 +16,7 @@ public record Angle(double radians) implements Comparable<Angle> {
 
     /** Refuses a value that is not finite: that is a slip in a computation, never a user's error. */
     public Angle {
-        if (!Double.isFinite(radians)) {
-            throw new IllegalArgumentException("angle is not finite: " + radians);
-        }
+        Finite.check(radians, "angle");
     }
 
     /** The angle of that many radians. */

@@ -30,14 +30,6 @@ class SheetLightTest {
     private static final Direction NORTH = Direction.ofDegrees(0, 41);
 
     @Test
-    void declinationIsThatOfTheSphericalTriangle() {
-        Angle latitude = Angle.ofDegrees(41);
-        assertEquals(90, SheetLight.declinationDeg(latitude, NORTH), 1e-5); // the pole: arc sine is flat there
-        assertEquals(41, SheetLight.declinationDeg(latitude, Direction.ZENITH), 1e-9);
-        assertEquals(0, SheetLight.declinationDeg(latitude, Direction.ofDegrees(180, 49)), 1e-9);
-    }
-
-    @Test
     void starsOnTheEquatorRunFifteenSecondsOfArcASecond() {
         Exposed.Stars stars = SheetLight.stars(LENS, Optional.of(SITE), Optional.of(Direction.ofDegrees(180, 49)));
         // 120 mm times the Earth's turn, 7.292e-5 rad/s

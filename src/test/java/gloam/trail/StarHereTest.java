@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Star;
 import gloam.gear.Projection;
 import gloam.support.Places;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What the sky draws at the corners of a frame, and its pole, where geometry gives the answers. */
@@ -45,18 +47,17 @@ class StarHereTest {
     }
 
     @Test
-    void starsInTheCornersRunAroundThePoleAsFarAsTheyStandFromIt() {
+    void starsInTheCornersRunAroundThePoleAndOnlyTouchTheFrame() {
         List<StarHere> stars = at(45).starsHere(framing(0, 45), around(3600));
         assertEquals(List.of(StarHere.Where.values()), stars.stream().map(StarHere::where).toList());
         StarHere centre = stars.get(0);
-        assertEquals(0, centre.lengthMm(), 1e-6);
+        assertEquals(0, centre.drawn().orElseThrow().lengthMm(), 1e-6);
         double radiusMm = 40 * Math.sqrt(2);
         List<Double> directionsDeg = List.of(225.0, 135.0, 315.0, 45.0); // anticlockwise round the north pole
         for (int i = 1; i < stars.size(); i++) {
             StarHere corner = stars.get(i);
-            assertEquals(3600 * TURN * radiusMm, corner.lengthMm(), 1e-6);
+            assertEquals(Optional.empty(), corner.drawn(), "the circle through the corners lies beside the frame");
             assertEquals(TURN * radiusMm, corner.motion().speedMmS(), 1e-9);
-            assertEquals(radiusMm * (1 - Math.cos(1800 * TURN)), corner.sagittaMm(), 1e-6);
             assertEquals(directionsDeg.get(i - 1), corner.motion().direction().degrees(), 1e-6);
             assertEquals(90 - Math.toDegrees(Math.atan(radiusMm / 100)), corner.star().declinationDeg(),
                     1e-6);
@@ -84,9 +85,30 @@ class StarHereTest {
     @Test
     void aClosedTrailStandsOffItsEndsByItsDiameter() {
         Interval turn = around(2 * Math.PI / TURN);
-        StarHere corner = at(90).starsHere(framing(0, 90), turn).stream()
-                .filter(here -> here.where() == StarHere.Where.TOP_RIGHT).findFirst().orElseThrow();
-        assertEquals(2 * 40 * Math.sqrt(2), corner.sagittaMm(), 0.01);
-        assertEquals(2 * Math.PI * 40 * Math.sqrt(2), corner.lengthMm(), 0.01);
+        double radiusMm = 30;
+        Star star = Star.at("", 0, 90 - Math.toDegrees(Math.atan(radiusMm / 100)));
+        Trail trail = at(90).trail(framing(0, 90), star, turn, Duration.ofHours(1)).orElseThrow();
+        assertEquals(2 * radiusMm, trail.sagittaMm(), 0.01);
+        assertEquals(2 * Math.PI * radiusMm, trail.lengthMm(), 0.01);
+    }
+
+    /** On the equator, looking up: stars run straight to the right, along x = f tan of the angle they turn. */
+    @Test
+    void whatAStarDrawsEndsAtTheFrame() {
+        List<StarHere> stars = at(0).starsHere(framing(180, 90), around(23 * 3600));
+        Trail centre = stars.get(0).drawn().orElseThrow();
+        assertEquals(80, centre.lengthMm(), 2e-5);
+        assertEquals(0, centre.sagittaMm(), 1e-6);
+        assertEquals(100 * TURN, stars.get(0).motion().speedMmS(), 1e-9);
+    }
+
+    /** The rim of a fisheye's circle is where it ceases to see: a star of the equator over its zenith runs 180° of it. */
+    @Test
+    void aFisheyesTrailEndsAtItsRim() {
+        Framing up = Framing.level(Direction.ofDegrees(180, 90), Cameras.of(10, 80, 80, Projection.EQUIDISTANT));
+        Trail trail = at(0).trail(up, Star.at("", 0, 0), around(20 * 3600), Duration.ofHours(1)).orElseThrow();
+        assertEquals(10 * Math.PI, trail.lengthMm(), 1e-5);
+        assertEquals(Math.PI / TURN, trail.stretches().get(0).span().seconds(), 0.01);
+        assertEquals(1, trail.stretches().size());
     }
 }
