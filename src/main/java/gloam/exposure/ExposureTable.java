@@ -53,7 +53,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
             return new PassingStars(speedMmS, lossMag, TrailLimit.LEAST_DIFFERENCE_DENSITY);
         }
 
-        /** The declination of those stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
+        /** Declination of the stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
         public static Angle told(Lens lens, Optional<Frame> frame, Angle aimed) {
             double mostRad = Math.PI / 2 - fromPole(lens, frame).radians();
             return Angle.ofRadians(Math.max(-mostRad, Math.min(mostRad, aimed.radians())));

@@ -87,7 +87,8 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
                            OptionalDouble starDeclinationDeg) {
 
         static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
-            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()), Rounding.stops(sheet.skyToneStops()),
+            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
+                    Rounding.stops(sheet.skyToneStops()),
                     Rounding.magIfKnown(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
                     declination.map(told -> OptionalDouble.of(Rounding.decimals(told.degrees(), 2)))
                             .orElse(OptionalDouble.empty()));
@@ -130,7 +131,8 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()),
                     Rounding.mm(star.drawn().map(Trail::lengthMm)),
-                    star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(), Rounding.mm(HOUR_S * star.motion().speedMmS()),
+                    star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(),
+                    Rounding.mm(HOUR_S * star.motion().speedMmS()),
                     Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.drawn().map(Trail::sagittaMm)));
         }
     }

@@ -110,7 +110,7 @@ public final class TrailSurvey {
         Angle aimed = aim.declination(question.site().latitude());
         Angle told = PassingStars.told(camera.lens(), Optional.of(camera.frame()), aimed);
         PassingStars stars = PassingStars.of(camera.lens(), told.degrees(), exposed.lossMag(aim));
-        return TrailReport.SheetRow.of(exposed.centre(), stars, told.equals(aimed) ? Optional.empty() : Optional.of(told));
+        return TrailReport.SheetRow.of(exposed.centre(), stars, Optional.of(told).filter(other -> !other.equals(aimed)));
     }
 
     private Optional<TrackRow> track(Star star) {
@@ -189,8 +189,8 @@ public final class TrailSurvey {
 
     private List<TrailReport.EdgeRow> edges() {
         Frame frame = question.framing().camera().frame();
-        return Stream.of("bottom", "left").flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS).boxed().flatMap(i -> {
-            double share = (double) i / EDGE_INTERVALS - 0.5;
+        return Stream.of("bottom", "left").flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS).boxed().flatMap(at -> {
+            double share = (double) at / EDGE_INTERVALS - 0.5;
             double xMm = edge.equals("bottom") ? share * frame.widthMm() : -frame.widthMm() / 2;
             double yMm = edge.equals("bottom") ? -frame.heightMm() / 2 : share * frame.heightMm();
             return edge(edge, new Framing.Point(xMm, yMm)).stream();

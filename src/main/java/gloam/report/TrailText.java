@@ -64,7 +64,8 @@ final class TrailText {
     private static String sheet(TrailReport.SheetRow sheet) {
         return sheet.film() + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
-                + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude " + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
+                + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
+                        + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
     }
 
     private static String faintest(TrailReport.SheetRow sheet) {
@@ -116,7 +117,8 @@ final class TrailText {
             TrackRow.PointRow first = track.points().get(0);
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
             table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
-                    Wording.number(track.magnitude(), 1, ""), track.records().map(records -> records ? "yes" : "no").orElse(""),
+                    Wording.number(track.magnitude(), 1, ""),
+                    track.records().map(records -> records ? "yes" : "no").orElse(""),
                     track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
                     Wording.minute(first.at()), Wording.minute(last.at()), Wording.number(track.lengthMm(), 2),
                     Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
@@ -136,7 +138,8 @@ final class TrailText {
                 Table.numbers("sagitta mm"));
         for (TrailReport.HereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
-                    Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"), Wording.number(here.speedMmH(), 2),
+                    Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),
+                    Wording.number(here.speedMmH(), 2),
                     Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
                     .toArray(String[]::new));
         }

@@ -36,7 +36,7 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
 
     /** Where a direction falls; empty behind the camera, whence no lens gets light. */
     Optional<Framing.Point> toFrame(Vector3D direction) {
-        if (insideRim(direction) < 0) {
+        if (insideRim(direction) < -RIM_WITHIN_RAD) {
             return Optional.empty();
         }
         double alongX = direction.dotProduct(right);
@@ -88,7 +88,7 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
     }
 
     private double insideRim(Vector3D direction) {
-        return direction.dotProduct(ahead) + RIM_WITHIN_RAD;
+        return direction.dotProduct(ahead);
     }
 
     /** How far inside one edge a direction falls, negative outside; steady behind the camera too. */

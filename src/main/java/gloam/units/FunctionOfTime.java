@@ -116,11 +116,14 @@ public final class FunctionOfTime {
 
     /**
      * Whether the samples around leave room for a highest (sense 1) or lowest (sense -1) point between sample i and
-     * the next.
+     * the next: the one of them that lies further that way is not outdone by the sample beyond it.
      */
     private boolean mayTurn(int i, int sense) {
-        return (i == 0 || sense * (samples[i].value - samples[i - 1].value) >= 0)
-                && (i + 2 == samples.length || sense * (samples[i + 1].value - samples[i + 2].value) >= 0);
+        boolean growing = sense * (samples[i + 1].value - samples[i].value) >= 0;
+        int further = growing ? i + 1 : i;
+        int beyond = growing ? i + 2 : i - 1;
+        return beyond < 0 || beyond >= samples.length
+                || sense * (samples[further].value - samples[beyond].value) >= 0;
     }
 
     private void addTurn(List<Extremum> found, Node from, Node to, int sense) {
