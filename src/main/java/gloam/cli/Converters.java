@@ -7,11 +7,14 @@ import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.report.OutputFormat;
+import gloam.store.FileName;
+import gloam.store.Input;
 import gloam.store.Nearest;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
+import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -48,6 +51,8 @@ final class Converters {
                 : type == Framing.Point.class ? Converters::point
                 : type == Projection.class ? Converters::projection
                 : type == Star.class ? Converters::star
+                : type == Path.class ? FileName::path
+                : type == Input.class ? Input::of
                 : type == OutputFormat.class ? OutputFormat::named : null;
         return reading == null ? Optional.empty() : Optional.of(new Reading<>(reading));
     }

@@ -4,6 +4,7 @@ import gloam.journal.Entry;
 import gloam.journal.Outcome;
 import gloam.report.JournalAddedReport;
 import gloam.report.Report;
+import gloam.store.Input;
 import gloam.store.JournalFile;
 import gloam.units.BadInput;
 import gloam.units.Range;
@@ -56,6 +57,9 @@ final class JournalAddCommand extends ReportingCommand {
                 outcome.outcome(before.map(Entry::outcome).orElse(UNKNOWN)),
                 note.value().map(String::strip).orElse(before.map(Entry::note).orElse("")));
         refuseFormats(report(session, new JournalFile.Added(entry, false)));
+        List<Input> others = inputs();
+        others.remove(journal.input());
+        FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
         return report(session, FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)));
     }
 

@@ -1,5 +1,7 @@
 package gloam.cli;
 
+import gloam.store.Input;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.ITypeConverter;
@@ -29,6 +31,13 @@ final class Option<V> {
         Option<T> option = new Option<>(name, description, Optional.empty());
         option.spec.paramLabel(label).type(type);
         return option.readAs(type);
+    }
+
+    /** An option that names what is to be read; a shell completes it as the name of a file. */
+    static Option<Input> input(String name, String label, String description) {
+        Option<Input> option = new Option<>(name, description, Optional.empty());
+        option.spec.paramLabel(label).type(Path.class);
+        return option.readAs(Input.class);
     }
 
     /** An option that may be given more than once. */

@@ -12,12 +12,12 @@ import gloam.journal.SheetLight;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.planner.Trip;
+import gloam.store.Input;
 import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -28,7 +28,7 @@ import java.util.function.Function;
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
 final class SheetOptions extends OptionGroup {
 
-    private final Option<Path> plan = option("--plan", "FILE", Path.class,
+    private final Option<Input> plan = input("--plan", "FILE",
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
 
     private final Option<Integer> sheet = option("--sheet", "N", Integer.class, "Number of the sheet in the plan.");
