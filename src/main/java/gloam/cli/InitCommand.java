@@ -16,7 +16,6 @@ import gloam.store.TripDraft;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
-import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -73,7 +72,8 @@ final class InitCommand extends Command {
                 "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
                         + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FILE").arity("0..1")
-                .type(Path.class).defaultValue("trip.yaml").getter(file).setter(file)
+                .type(Path.class).converters(Converters.of(Path.class).orElseThrow())
+                .defaultValue("trip.yaml").getter(file).setter(file)
                 .description("The trip file (default: ${DEFAULT-VALUE}).").build()));
         this.session = session;
     }
@@ -81,8 +81,8 @@ final class InitCommand extends Command {
     @Override
     public Integer call() {
         refuseToOverwrite();
-        if (!place.missing(false).isEmpty() && System.console() != null) {
-            ask(System.console());
+        if (!place.missing(false).isEmpty() && UserConsole.there()) {
+            ask();
         }
         place.refuseMissing("add ", false);
         OutputFile.write(file(), draft().text().getBytes(StandardCharsets.UTF_8), overwrite.given());
@@ -142,9 +142,9 @@ final class InitCommand extends Command {
         out.println("  gloam plan --trip " + file());
     }
 
-    private void ask(Console console) {
+    private void ask() {
         List<String> words = new ArrayList<>(line().getParseResult().originalArgs());
-        words.addAll(asked(console::readLine, place.missing(false), camera.given()));
+        words.addAll(asked(UserConsole::line, place.missing(false), camera.given()));
         line().parseArgs(words.toArray(String[]::new));
     }
 

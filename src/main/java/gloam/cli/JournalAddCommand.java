@@ -8,7 +8,6 @@ import gloam.store.Input;
 import gloam.store.JournalFile;
 import gloam.units.BadInput;
 import gloam.units.Range;
-import java.io.Console;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +44,7 @@ final class JournalAddCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         if (!sheet.given() && !corrects.given()) {
-            askedOnTerminal(System.console());
+            askedOnTerminal();
         }
         Optional<Entry> before = corrects.value().map(this::corrected);
         if (withdraw.given() && before.isEmpty()) {
@@ -73,15 +72,15 @@ final class JournalAddCommand extends ReportingCommand {
     }
 
     /** Takes the answers as if they had been given as options. */
-    private void askedOnTerminal(Console console) {
-        if (console == null) {
+    private void askedOnTerminal() {
+        if (!UserConsole.there()) {
             throw new BadInput("when the sheet was open is not said; give --open INSTANT/DURATION, or --plan FILE and "
                     + "--sheet N, or --corrects ENTRY");
         }
         List<String> options = new ArrayList<>();
         line().getParseResult().matchedOptions().forEach(option -> option.originalStringValues()
                 .forEach(value -> options.add(option.longestName() + "=" + value)));
-        options.addAll(new JournalQuestions(console::readLine).asked());
+        options.addAll(new JournalQuestions(UserConsole::line).asked());
         line().parseArgs(options.toArray(String[]::new));
     }
 }

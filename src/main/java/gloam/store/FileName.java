@@ -1,8 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
+import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
@@ -18,17 +17,20 @@ public final class FileName {
      * @throws BadInput when no file can have that name, or Java cannot write it in this locale
      */
     public static Path path(String name) {
+        if (!writable(name)) {
+            throw new BadInput("Java cannot open a file named " + Shown.quoted(name)
+                    + " in this locale. Start gloam by its launcher, or set LC_ALL=C.UTF-8.");
+        }
         try {
             return Path.of(name);
         } catch (InvalidPathException strange) {
-            throw new BadInput(writable(name) ? Shown.quoted(name) + " is no file name" : "Java cannot open a file named "
-                    + Shown.quoted(name) + " in this locale. Start gloam by its launcher, or set LC_ALL=C.UTF-8.");
+            throw new BadInput(Shown.quoted(name) + " is no file name");
         }
     }
 
-    /** Whether the encoding that Java takes for that of file names has every character. */
+    /** Whether Java writes the name in UTF-8, as everybody else; Windows knows no other. */
     private static boolean writable(String name) {
-        return Charset.forName(System.getProperty("sun.jnu.encoding")).newEncoder().canEncode(name)
-                || !StandardCharsets.UTF_8.newEncoder().canEncode(name);
+        return name.chars().allMatch(letter -> letter < 0x80) || File.separatorChar == '\\'
+                || System.getProperty("sun.jnu.encoding", "").equals("UTF-8");
     }
 }
