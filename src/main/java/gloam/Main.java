@@ -1,8 +1,10 @@
 package gloam;
 
 import gloam.cli.App;
+import gloam.cli.Arguments;
 import gloam.cli.Session;
 import gloam.cli.StandardOutput;
+import gloam.units.BadInput;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
@@ -39,7 +41,10 @@ public final class Main {
         Interruption interruption = new Interruption(err);
         Runtime.getRuntime().addShutdownHook(interruption);
         try {
-            return App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, args);
+            return App.run(Session.real(Clock.systemUTC(), System.getenv()), out, err, Arguments.typed(args));
+        } catch (BadInput unreadable) {
+            unreadable.problems().forEach(err::println);
+            return App.BAD_INPUT;
         } finally {
             interruption.done = true;
         }

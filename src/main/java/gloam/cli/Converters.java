@@ -7,6 +7,8 @@ import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.report.OutputFormat;
+import gloam.store.FileName;
+import gloam.store.Input;
 import gloam.store.Nearest;
 import gloam.trail.Framing;
 import gloam.units.Angle;
@@ -50,6 +52,8 @@ final class Converters {
                 : type == Framing.Point.class ? Converters::point
                 : type == Projection.class ? Converters::projection
                 : type == Star.class ? Converters::star
+                : type == Path.class ? FileName::path
+                : type == Input.class ? Input::of
                 : type == OutputFormat.class ? OutputFormat::named : null;
         return reading == null ? Optional.empty() : Optional.of(new Reading<>(reading));
     }

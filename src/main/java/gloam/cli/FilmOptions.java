@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.store.FilmFile;
+import gloam.store.Input;
 import gloam.units.BadInput;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +12,12 @@ import java.util.Optional;
 /** The film: a named one or the trip's, with speed and reciprocity law changed if they are given. */
 final class FilmOptions extends OptionGroup {
 
-    private final Option<String> name = option("--film", "NAME|FILE", String.class,
+    private final Option<Input> name = input("--film", "NAME|FILE",
             "A built-in film or a film's file (default: the trip's).").completedBy(new Candidates.Films());
 
     private final Option<Double> iso = option("--iso", "N", Double.class, "ISO speed (default: the film's).");
 
-    private final Option<String> reciprocity = option("--reciprocity", "LAW", String.class,
+    private final Option<Input> reciprocity = input("--reciprocity", "LAW",
             "Reciprocity law: none, power:P[,FROM_S] or table:FILE (default: the film's, else none).");
 
     /** Whether a film is named. */

@@ -4,8 +4,8 @@ import gloam.film.FilmStock;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
 import gloam.planner.Trip;
+import gloam.store.Input;
 import gloam.store.JournalFile;
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 /** Puts the film as the journal knows it in place of the published one, where a journal is given. */
 final class FittedFilm extends OptionGroup {
 
-    private final Option<Path> file = option("--journal", "FILE", Path.class,
+    private final Option<Input> file = input("--journal", "FILE",
             "Reckon with the film as fitted to the sheets of that journal.");
 
     /** A film fitted; what was done goes to the notes. */
@@ -27,7 +27,7 @@ final class FittedFilm extends OptionGroup {
     }
 
     private Optional<Journal> journal(Consumer<String> notes) {
-        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path))).map(journal -> {
+        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file()))).map(journal -> {
             journal.damages().forEach(notes);
             return journal;
         });

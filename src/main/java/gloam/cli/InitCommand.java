@@ -84,7 +84,8 @@ final class InitCommand extends Command {
                 "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
                         + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FILE").arity("0..1")
-                .type(Path.class).defaultValue("trip.yaml").getter(file).setter(file)
+                .type(Path.class).converters(Converters.of(Path.class).orElseThrow())
+                .defaultValue("trip.yaml").getter(file).setter(file)
                 .description("The trip file (default: ${DEFAULT-VALUE}).").build()));
         this.session = session;
     }

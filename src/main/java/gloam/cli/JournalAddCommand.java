@@ -5,6 +5,7 @@ import gloam.journal.Entry;
 import gloam.journal.Outcome;
 import gloam.report.JournalAddedReport;
 import gloam.report.Report;
+import gloam.store.Input;
 import gloam.store.JournalFile;
 import gloam.units.BadInput;
 import gloam.units.Range;
@@ -70,6 +71,9 @@ final class JournalAddCommand extends ReportingCommand {
         Optional<Entry> before = corrects.value().map(this::corrected);
         Entry entry = entry(session, before);
         refuseFormats(report(session, new JournalFile.Added(entry, false, before)));
+        List<Input> others = inputs();
+        others.remove(journal.input());
+        FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
         return report(session, FromOption.of("--journal", () -> before.isEmpty() ? JournalFile.add(journal.file(), entry)
                 : JournalFile.correct(journal.file(), corrects.get(), last -> entry(session, Optional.of(last)))));
     }

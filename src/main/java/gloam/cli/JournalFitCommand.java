@@ -6,8 +6,8 @@ import gloam.journal.Journal;
 import gloam.planner.Trip;
 import gloam.report.JournalFitReport;
 import gloam.report.Report;
+import gloam.store.Input;
 import gloam.store.TripFile;
-import java.nio.file.Path;
 
 /** Fits a film to the sheets exposed on it. */
 final class JournalFitCommand extends ReportingCommand {
@@ -16,7 +16,7 @@ final class JournalFitCommand extends ReportingCommand {
 
     private final FilmOptions film = group(new FilmOptions());
 
-    private final Option<Path> trip = option("--trip", "FILE", Path.class, "A trip file, for its film.");
+    private final Option<Input> trip = input("--trip", "FILE", "A trip file, for its film.");
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
             "Use only sheets of that pack or batch (default: all of the film).").byDefault("");

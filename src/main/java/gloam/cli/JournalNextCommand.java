@@ -11,10 +11,10 @@ import gloam.light.SkyBrightness;
 import gloam.planner.Trip;
 import gloam.report.JournalNextReport;
 import gloam.report.Report;
+import gloam.store.Input;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -27,7 +27,7 @@ final class JournalNextCommand extends ReportingCommand {
 
     private final CameraOptions camera = group(new CameraOptions());
 
-    private final Option<Path> trip = option("--trip", "FILE", Path.class, "A trip file, for its film and camera.");
+    private final Option<Input> trip = input("--trip", "FILE", "A trip file, for its film and camera.");
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
             "Use only sheets of that pack or batch (default: all of the film).").byDefault("");

@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.journal.Entry;
 import gloam.journal.Journal;
+import gloam.store.Input;
 import gloam.store.JournalFile;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,17 +11,22 @@ import java.util.function.Consumer;
 /** The journal that is looked at. */
 final class JournalOptions extends OptionGroup {
 
-    private final Option<Path> file = option("--journal", "FILE", Path.class, "The journal; its name ends in .jsonl.")
+    private final Option<Input> file = input("--journal", "FILE", "The journal; its name ends in .jsonl.")
             .required();
+
+    /** What was named. */
+    Input input() {
+        return file.get();
+    }
 
     /** Its file. */
     Path file() {
-        return file.get();
+        return file.get().file();
     }
 
     /** The journal itself; what in it is damaged goes to the notes. */
     Journal read(Consumer<String> notes) {
-        Journal journal = FromOption.of("--journal", () -> JournalFile.read(file.get()));
+        Journal journal = FromOption.of("--journal", () -> JournalFile.read(file.get().file()));
         journal.damages().forEach(notes);
         return journal;
     }

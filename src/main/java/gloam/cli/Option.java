@@ -1,6 +1,8 @@
 package gloam.cli;
 
+import gloam.store.Input;
 import gloam.units.BadInput;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +39,13 @@ final class Option<V> {
     static <T> Option<T> single(String name, String label, Class<T> type, String description) {
         Option<T> option = new Option<>(name, description, type, Optional.empty());
         option.spec.paramLabel(label).type(type);
+        return option.readAs();
+    }
+
+    /** An option that names what is to be read; a shell completes it as the name of a file. */
+    static Option<Input> input(String name, String label, String description) {
+        Option<Input> option = new Option<>(name, description, Input.class, Optional.empty());
+        option.spec.paramLabel(label).type(Path.class);
         return option.readAs();
     }
 

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.store.Input;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -23,6 +24,11 @@ abstract class OptionGroup {
     /** An option of the group. */
     final <T> Option<T> option(String name, String label, Class<T> type, String description) {
         return added(name, Option.single(name, label, type, description));
+    }
+
+    /** An option of the group that names what is to be read. */
+    final Option<Input> input(String name, String label, String description) {
+        return added(name, Option.input(name, label, description));
     }
 
     /** An option of the group that may be given more than once. */

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.store.Input;
 import gloam.units.BadInput;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -10,9 +11,16 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 
 /** Writes a file whole or not at all. */
 final class OutputFile {
+
+    private static final FileAttribute<?>[] NONE = {};
 
     private OutputFile() {
     }
@@ -59,18 +67,65 @@ final class OutputFile {
         }
     }
 
+    /**
+     * Makes sure that a file is not one of those that are read.
+     *
+     * @throws BadInput when it is, by whatever name
+     */
+    static void refuseOver(Path file, List<Input> inputs) {
+        if (inputs.stream().anyMatch(input -> input.reads(file))) {
+            throw refused(file, "it is read by this command");
+        }
+    }
+
     private static BadInput refused(Path file, String reason) {
         return new BadInput("file \"" + file + "\" cannot be written: " + reason + ". Choose another place");
     }
 
     private static void replace(Path file, byte[] content, CopyOption... how) throws IOException {
-        Path beside = removedOnExit(file.resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
+        boolean old = Files.exists(file);
+        Path part = removedOnExit(Files.createTempFile(file.getParent(), ".gloam", ".part", old ? NONE : usual(file)));
         try {
-            Files.write(beside, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE,
-                    StandardOpenOption.DSYNC);
-            Files.move(beside, file, how);
+            Files.write(part, content, StandardOpenOption.WRITE, StandardOpenOption.DSYNC);
+            PosixFileAttributeView view = Files.getFileAttributeView(part, PosixFileAttributeView.class);
+            if (old && view != null) {
+                keep(Files.readAttributes(file, PosixFileAttributes.class), view);
+            }
+            Files.move(part, file, how);
         } finally {
-            Files.deleteIfExists(beside);
+            Files.deleteIfExists(part);
+        }
+    }
+
+    /** The rights of a new file, less what the user's mask takes. */
+    private static FileAttribute<?>[] usual(Path file) {
+        return file.getFileSystem().supportedFileAttributeViews().contains("posix")
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-rw-rw-"))}
+                : NONE;
+    }
+
+    /** Keeps a file's rights and, where the system lets it, its group and owner. */
+    private static void keep(PosixFileAttributes old, PosixFileAttributeView view) throws IOException {
+        if (!old.group().equals(view.readAttributes().group())) {
+            wherePossible(() -> view.setGroup(old.group()));
+        }
+        if (!old.owner().equals(view.getOwner())) {
+            wherePossible(() -> view.setOwner(old.owner()));
+        }
+        view.setPermissions(old.permissions());
+    }
+
+    /** A step that the system may refuse. */
+    private interface Step {
+
+        void take() throws IOException;
+    }
+
+    private static void wherePossible(Step step) {
+        try {
+            step.take();
+        } catch (IOException refused) {
+            return;
         }
     }
 

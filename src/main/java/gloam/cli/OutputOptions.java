@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.report.OutputFormat;
 import gloam.report.Report;
+import gloam.store.Input;
 import gloam.units.BadInput;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -40,6 +41,13 @@ final class OutputOptions extends OptionGroup {
         }
         for (Path file : files.get()) {
             FromOption.run("--out", () -> OutputFile.checkPlace(file));
+        }
+    }
+
+    /** Refuses files that are read by whatever name. */
+    void refuseOver(List<Input> inputs) {
+        for (Path file : files.get()) {
+            FromOption.run("--out", () -> OutputFile.refuseOver(file, inputs));
         }
     }
 

@@ -10,8 +10,8 @@ import gloam.report.PlanReport;
 import gloam.report.Report;
 import gloam.report.SheetPictures;
 import gloam.store.FormerPlanFile;
+import gloam.store.Input;
 import gloam.units.BadInput;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,7 +29,7 @@ final class PlanCommand extends ReportingCommand {
     private final Option<List<String>> done = repeated("--done", "WISH", String.class,
             "A wish served by then, as often as it was.");
 
-    private final Option<Path> previous = option("--previous", "FILE", Path.class,
+    private final Option<Input> previous = input("--previous", "FILE",
             "The timetable before, saved as JSON: its events are moved or cancelled.");
 
     private final FittedFilm fitted = group(new FittedFilm());
@@ -55,12 +55,12 @@ final class PlanCommand extends ReportingCommand {
                 progress("sheets pictured"))) : report;
     }
 
-    private static FormerPlan former(Path file, Trip trip) {
+    private static FormerPlan former(Input file, Trip trip) {
         FormerPlan former = FormerPlanFile.read(file);
         List<String> names = trip.wishes().stream().map(Wish::name).toList();
         if (!former.identity().equals(trip.identity())
                 && former.windows().stream().noneMatch(window -> names.contains(window.wish()))) {
-            throw new BadInput(file + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
+            throw new BadInput(file.shown() + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
                     + "\". Give a plan of this one");
         }
         return former;

@@ -4,8 +4,12 @@ import gloam.gear.Site;
 import gloam.planner.Progress;
 import gloam.report.OutputFormat;
 import gloam.report.Report;
+import gloam.store.Input;
+import gloam.units.BadInput;
 import gloam.units.PlainText;
+import java.util.ArrayList;
 import java.util.List;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** A command that answers with a report. */
 abstract class ReportingCommand extends Command {
@@ -28,14 +32,34 @@ abstract class ReportingCommand extends Command {
     @Override
     public final Integer call() {
         output.check();
+        refuseTwoReaders();
         Report report = report(skyData.applied(session));
+        output.refuseOver(inputs());
         output.write(report, session.columns(), out());
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
-    /** Refuses, before anything is changed, formats that a report of this kind cannot have. */
+    /** Refuses, before anything is changed, formats that a report of this kind cannot have and files that are read. */
     final void refuseFormats(Report report) {
         output.check(report);
+        output.refuseOver(inputs());
+    }
+
+    /** What the options name to be read. */
+    final List<Input> inputs() {
+        List<Input> inputs = new ArrayList<>();
+        for (OptionSpec option : line().getCommandSpec().options()) {
+            if (option.getValue() instanceof Input input) {
+                inputs.add(input);
+            }
+        }
+        return inputs;
+    }
+
+    private void refuseTwoReaders() {
+        if (inputs().stream().filter(Input::standard).count() > 1) {
+            throw new BadInput("standard input can be read only once; name a file in all options but one");
+        }
     }
 
     /** Tells something on the side. */

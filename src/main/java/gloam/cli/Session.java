@@ -56,8 +56,7 @@ public final class Session {
     }
 
     private static Optional<Terminal> console() {
-        return Optional.ofNullable(System.console())
-                .map(console -> question -> Optional.ofNullable(console.readLine("%s", question)));
+        return UserConsole.there() ? Optional.of(UserConsole::line) : Optional.empty();
     }
 
     /** The same session on the data in the jar with the user's own in their place. */
@@ -98,12 +97,12 @@ public final class Session {
 
     /** Who is told how far a computation has come: whoever sits at the terminal, if anybody does. */
     Progress progress(String what, PrintWriter err) {
-        return System.console() == null ? Progress.NONE : new ProgressLine(what, err, clock);
+        return !UserConsole.there() ? Progress.NONE : new ProgressLine(what, err, clock);
     }
 
     /** Whether text may be coloured: on a terminal that can, unless {@code NO_COLOR} is set. */
     boolean coloured() {
-        return coloured(System.console() != null, environment);
+        return coloured(UserConsole.there(), environment);
     }
 
     static boolean coloured(boolean terminal, Map<String, String> environment) {
@@ -113,7 +112,7 @@ public final class Session {
 
     /** Columns for which text is laid out: those of a narrow terminal, else as many as in a pipe or a file. */
     int columns() {
-        return columns(System.console() != null, environment);
+        return columns(UserConsole.there(), environment);
     }
 
     static int columns(boolean terminal, Map<String, String> environment) {

@@ -12,13 +12,13 @@ import gloam.journal.Place;
 import gloam.journal.SheetLight;
 import gloam.light.SkyBrightness;
 import gloam.planner.Trip;
+import gloam.store.Input;
 import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
 import gloam.units.Range;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -30,7 +30,7 @@ final class SheetOptions extends OptionGroup {
 
     private static final Range BATCH = new Range("length of the batch's name", 0, 400, "characters");
 
-    private final Option<Path> plan = option("--plan", "FILE", Path.class,
+    private final Option<Input> plan = input("--plan", "FILE",
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
 
     private final Option<Integer> sheet = option("--sheet", "N", Integer.class, "Number of the sheet in the plan.");

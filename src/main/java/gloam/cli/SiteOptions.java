@@ -5,13 +5,13 @@ import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
 import gloam.planner.Trip;
+import gloam.store.Input;
 import gloam.store.Nearest;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,7 +25,7 @@ final class SiteOptions extends OptionGroup {
     /** A zenith far from towns on an average night at sunspot minimum, as in a trip file. */
     private static final double DARK_SKY_MAG_ARCSEC2 = 21.6;
 
-    private final Option<Path> trip = option("--trip", "FILE", Path.class, "The trip file.");
+    private final Option<Input> trip = input("--trip", "FILE", "The trip file.");
 
     private final Option<String> site = option("--site", "NAME", String.class,
             "One of the trip's sites (default: all, or the first where only one can be looked at).");

@@ -29,7 +29,7 @@ final class Csv {
      * @param reader is given the cells of a row
      */
     static <T> List<T> read(Source source, List<String> header, Function<List<Item>, T> reader) {
-        return new Csv(source, header).rows(TextFile.read(source.path()), reader);
+        return new Csv(source, header).rows(source.text(), reader);
     }
 
     private <T> List<T> rows(String text, Function<List<Item>, T> reader) {

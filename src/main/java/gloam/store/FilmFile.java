@@ -30,7 +30,12 @@ public final class FilmFile {
      * @throws BadInput with all errors of the file, or the nearest built-in name
      */
     public static FilmStock film(String nameOrFile) {
-        return builtIn(nameOrFile).orElseGet(() -> read(file(nameOrFile)));
+        return film(Input.of(nameOrFile));
+    }
+
+    /** The same from whatever an option names. */
+    public static FilmStock film(Input named) {
+        return builtIn(named.name()).orElseGet(() -> read(named));
     }
 
     /** The names of the built-in films. */
@@ -48,7 +53,12 @@ public final class FilmFile {
      * {@code metered_s,corrected_s}.
      */
     public static Reciprocity reciprocity(String text) {
-        return ReciprocityText.law(text);
+        return reciprocity(Input.of(text));
+    }
+
+    /** The same, the file counting as read for the option that the text is of. */
+    public static Reciprocity reciprocity(Input text) {
+        return ReciprocityText.law(text.name(), text);
     }
 
     /** The film at an item of a file: a built-in name, a file, or its keys. */
@@ -63,21 +73,20 @@ public final class FilmFile {
         return FilmSection.film(item);
     }
 
-    private static FilmStock read(Path file) {
+    private static FilmStock read(Input file) {
+        if (!file.piped() && !looksLikeFile(file.name()) && !there(file.name())) {
+            throw new BadInput(unknown(file.name()));
+        }
         Findings findings = new Findings();
         return findings.result(() -> Source.of(file, findings).root().value(FilmSection::film).get());
     }
 
-    private static Path file(String nameOrFile) {
+    private static boolean there(String name) {
         try {
-            Path file = Path.of(nameOrFile);
-            if (looksLikeFile(nameOrFile) || Files.exists(file)) {
-                return file;
-            }
+            return Files.exists(Path.of(name));
         } catch (InvalidPathException strange) {
-            throw new BadInput(unknown(nameOrFile));
+            return false;
         }
-        throw new BadInput(unknown(nameOrFile));
     }
 
     private static boolean looksLikeFile(String name) {
@@ -98,7 +107,7 @@ public final class FilmFile {
         Findings findings = new Findings();
         try (InputStream in = Objects.requireNonNull(FilmFile.class.getResourceAsStream(resource), resource)) {
             String text = TextFile.text(resource, in);
-            Source source = new Source(resource, List.of(), findings);
+            Source source = new Source(resource, Path.of(resource), List.of(), Input.of(resource), findings);
             return findings.result(() -> FilmSection.film(new Item(Tree.of(resource, text, findings), "", source)));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

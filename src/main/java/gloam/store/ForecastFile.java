@@ -36,7 +36,7 @@ public final class ForecastFile {
             List<String> columns = columns(source);
             return new Forecast(Csv.read(source, columns, cells -> row(cells, columns)));
         }
-        String text = TextFile.read(source.path());
+        String text = source.text();
         return Taf.read(text, near, (at, problem) -> source.findings().add(new Problem(place(source, text, at), problem)))
                 .orElseThrow(Fault::alreadyNoted);
     }
@@ -47,7 +47,7 @@ public final class ForecastFile {
     }
 
     private static List<String> columns(Source source) {
-        return TextFile.read(source.path()).lines()
+        return source.text().lines()
                 .filter(line -> !line.isBlank() && !line.stripLeading().startsWith("#")).findFirst()
                 .map(line -> Arrays.stream(line.split(",")).map(String::strip).toList())
                 .filter(ForecastFile::good).orElse(NEEDED);

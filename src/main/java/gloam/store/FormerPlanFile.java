@@ -5,7 +5,6 @@ import gloam.gear.Lens;
 import gloam.planner.FormerPlan;
 import gloam.units.Interval;
 import gloam.units.Range;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
@@ -21,7 +20,7 @@ public final class FormerPlanFile {
     }
 
     /** Reads a plan; all errors of the file come in one {@link gloam.units.BadInput}. */
-    public static FormerPlan read(Path file) {
+    public static FormerPlan read(Input file) {
         Findings findings = new Findings();
         return findings.result(() -> plan(Source.of(file, findings).root()));
     }

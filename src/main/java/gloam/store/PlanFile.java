@@ -4,7 +4,6 @@ import gloam.ephemeris.Direction;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
-import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -37,12 +36,12 @@ public final class PlanFile {
     }
 
     /** The exposure on a sheet of a plan. */
-    public static PlannedSheet sheet(Path file, int sheet) {
+    public static PlannedSheet sheet(Input file, int sheet) {
         Findings findings = new Findings();
         List<PlannedSheet> sheets = findings.result(() -> nights(Source.of(file, findings).root())).stream()
                 .flatMap(List::stream).toList();
         return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
-                .orElseThrow(() -> new BadInput(file + " has no sheet " + sheet + "; it has "
+                .orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet + "; it has "
                         + (sheets.isEmpty() ? "none" : sheets.stream().map(planned -> String.valueOf(planned.sheet))
                                 .collect(Collectors.joining(", ")))));
     }

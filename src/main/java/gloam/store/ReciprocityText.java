@@ -4,8 +4,6 @@ import gloam.film.Reciprocity;
 import gloam.film.ReciprocityTable;
 import gloam.units.BadInput;
 import gloam.units.Range;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.List;
 
 /** Reads a reciprocity law from a short text, as an option gives it, or from a CSV table. */
@@ -18,13 +16,13 @@ final class ReciprocityText {
     }
 
     /** The law a text means: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}. */
-    static Reciprocity law(String text) {
+    static Reciprocity law(String text, Input option) {
         String model = text.replaceFirst(":.*", "");
         String rest = text.substring(Math.min(text.length(), model.length() + 1));
         return switch (model) {
             case "none" -> none(text, rest);
             case "power" -> power(text, rest.split(",", -1));
-            case "table" -> table(text, rest);
+            case "table" -> table(text, rest, option);
             default -> throw unreadable(text);
         };
     }
@@ -50,20 +48,12 @@ final class ReciprocityText {
         return Item.parsed(number).map(range::check).orElseThrow(() -> unreadable(text));
     }
 
-    private static Reciprocity table(String text, String file) {
+    private static Reciprocity table(String text, String file, Input option) {
         if (file.isEmpty()) {
             throw unreadable(text);
         }
         Findings findings = new Findings();
-        return findings.result(() -> table(Source.of(path(text, file), findings)));
-    }
-
-    private static Path path(String text, String file) {
-        try {
-            return Path.of(file);
-        } catch (InvalidPathException strange) {
-            throw unreadable(text);
-        }
+        return findings.result(() -> table(Source.of(option.naming(file), findings)));
     }
 
     private static Reciprocity table(Source source) {

@@ -3,7 +3,6 @@ package gloam.store;
 import gloam.units.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,10 +11,12 @@ import java.util.List;
  * A file that is being read, and through which other files it was reached.
  *
  * @param name     as messages show it
+ * @param path     where files that it names are looked for: beside this
  * @param chain    the files from the first one to this, normalised
+ * @param input    what it is read for
  * @param findings what the reading brings to light
  */
-record Source(String name, List<Path> chain, Findings findings) {
+record Source(String name, Path path, List<Path> chain, Input input, Findings findings) {
 
     /** Most files one reading opens: more than any trip needs, less than a trap would. */
     private static final int MOST_FILES = 100;
@@ -27,13 +28,20 @@ record Source(String name, List<Path> chain, Findings findings) {
 
     /** A file named by the user. */
     static Source of(Path file, Findings findings) {
-        findings.opened(file.toString());
-        return new Source(file.toString(), List.of(file.normalize()), findings);
+        return of(Input.of(file.toString()), findings);
     }
 
-    /** The file itself. */
-    Path path() {
-        return Path.of(name);
+    /** What the user named; what is piped in stands in the current folder. */
+    static Source of(Input input, Findings findings) {
+        Path path = FileName.path(input.shown());
+        Path here = input.piped() ? path.getFileName() : path;
+        findings.opened(input.shown());
+        return new Source(input.shown(), here, List.of(here.normalize()), input, findings);
+    }
+
+    /** All that stands in it. */
+    String text() {
+        return chain.size() == 1 ? input.text() : input.text(path);
     }
 
     /** The whole file as one item. */
@@ -43,7 +51,7 @@ record Source(String name, List<Path> chain, Findings findings) {
 
     /** The whole file as one item that stands for a value elsewhere. */
     Item rootAt(String path) {
-        return new Item(Tree.of(name, TextFile.read(path()), findings), path, this);
+        return new Item(Tree.of(name, text(), findings), path, this);
     }
 
     /**
@@ -53,38 +61,34 @@ record Source(String name, List<Path> chain, Findings findings) {
      */
     Source beside(String fileName) {
         Path file = relative(fileName);
-        Path path = Path.of(name).resolveSibling(file);
-        if (leadsOut(path)) {
+        Path beside = path.resolveSibling(file);
+        if (leadsOut(beside)) {
             throw outside(fileName);
         }
-        if (chain.contains(path.normalize())) {
+        if (chain.contains(beside.normalize())) {
             throw new BadInput("the file " + Shown.quoted(fileName) + " names itself. Take the circle out.");
         }
         if (findings.filesOpened() >= MOST_FILES) {
             throw new BadInput("more than " + MOST_FILES + " files are named. Put sections into one file.");
         }
-        findings.opened(path.toString());
+        findings.opened(beside.toString());
         List<Path> longer = new ArrayList<>(chain);
-        longer.add(path.normalize());
-        return new Source(path.toString(), longer, findings);
+        longer.add(beside.normalize());
+        return new Source(beside.toString(), beside, longer, input, findings);
     }
 
     private static Path relative(String fileName) {
-        try {
-            Path file = Path.of(fileName).normalize();
-            if (!file.isAbsolute() && !file.startsWith("..")) {
-                return file;
-            }
-        } catch (InvalidPathException strange) {
-            throw new BadInput(Shown.quoted(fileName) + " is no file name");
+        Path file = FileName.path(fileName).normalize();
+        if (file.isAbsolute() || file.startsWith("..")) {
+            throw outside(fileName);
         }
-        throw outside(fileName);
+        return file;
     }
 
     /** Whether links lead a file out of the folder of the file that names it. */
     private boolean leadsOut(Path file) {
         try {
-            Path folder = path().toAbsolutePath().getParent().toRealPath();
+            Path folder = path.toAbsolutePath().getParent().toRealPath();
             return Files.exists(file) && !file.toRealPath().startsWith(folder);
         } catch (IOException unreadable) {
             return false;

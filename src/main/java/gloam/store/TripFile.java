@@ -3,7 +3,6 @@ package gloam.store;
 import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
-import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
@@ -31,6 +30,11 @@ public final class TripFile {
 
     /** Reads a trip file; all its errors come in one {@link gloam.units.BadInput}. */
     public static Reading read(Path file) {
+        return read(Input.of(file.toString()));
+    }
+
+    /** The same from whatever an option names. */
+    public static Reading read(Input file) {
         Findings findings = new Findings();
         return findings.result(() -> reading(Source.of(file, findings)));
     }

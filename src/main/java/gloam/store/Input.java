@@ -1,0 +1,116 @@
+package gloam.store;
+
+import gloam.units.BadInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * What an option names to be read: a file, or what is piped in. All reading for the option goes through here, so that it
+ * is known which files are being read.
+ */
+public final class Input {
+
+    private static final String PIPED = "-";
+    private static final String STANDARD_INPUT = "standard input";
+    private static final Pattern OPEN_FILE = Pattern.compile("/dev/stdin|(/dev|/proc/self)/fd/\\d+");
+    private static final Pattern STANDARD = Pattern.compile("-|/dev/stdin|(/dev|/proc/self)/fd/0");
+
+    private final String name;
+    private final List<Path> files;
+    private Optional<String> piped = Optional.empty();
+
+    private Input(String name, List<Path> files) {
+        this.name = name;
+        this.files = files;
+    }
+
+    /**
+     * What a name stands for: {@code -}, {@code /dev/stdin} and {@code /dev/fd/N} for what is piped in, anything else for
+     * a file of that name. Nothing is looked at yet.
+     */
+    public static Input of(String name) {
+        return new Input(name, new ArrayList<>());
+    }
+
+    /** What a part of the name stands for, read for the same option. */
+    Input naming(String part) {
+        return new Input(part, files);
+    }
+
+    /** The name as it was given. */
+    String name() {
+        return name;
+    }
+
+    /** Whether it is standard input, which can be read only once. */
+    public boolean standard() {
+        return STANDARD.matcher(name).matches();
+    }
+
+    /** Whether it is piped in, so that files beside it are looked for in the current folder. */
+    boolean piped() {
+        return name.equals(PIPED) || OPEN_FILE.matcher(name).matches();
+    }
+
+    /** How messages name it. */
+    public String shown() {
+        return standard() ? STANDARD_INPUT : name;
+    }
+
+    /**
+     * The file, which counts as read from now on.
+     *
+     * @throws BadInput when no file can have that name
+     */
+    public Path file() {
+        Path file = FileName.path(name.equals(PIPED) ? "/dev/stdin" : name);
+        files.add(file);
+        return file;
+    }
+
+    /** Its text; {@link BadInput} naming it where it cannot be read. */
+    String text() {
+        if (!piped()) {
+            return TextFile.read(file());
+        }
+        if (piped.isEmpty()) {
+            piped = Optional.of(all());
+        }
+        return piped.get();
+    }
+
+    /** All that is piped in; it stays open, so that it is known which file it comes from. */
+    private String all() {
+        Path file = file();
+        try {
+            return TextFile.text(shown(), standard() ? System.in : Files.newInputStream(file));
+        } catch (IOException unreadable) {
+            throw new BadInput("cannot read " + shown() + ": nothing is piped in. Name a file.");
+        }
+    }
+
+    /** The text of a file that it names. */
+    String text(Path beside) {
+        files.add(beside);
+        return TextFile.read(beside);
+    }
+
+    /** Whether a file, by whatever name, is one that is read. */
+    public boolean reads(Path file) {
+        for (Path known : files) {
+            try {
+                if (Files.isSameFile(known, file)) {
+                    return true;
+                }
+            } catch (IOException notBothThere) {
+                continue;
+            }
+        }
+        return false;
+    }
+}
