@@ -15,6 +15,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 
 /** Cases whose files are damaged: a sound file of each kind, mangled, and a command that reads it. */
@@ -34,7 +36,7 @@ final class FuzzFiles {
             preview: {f-number: 2, iso: 640, exposure-s: 30}
             forecast: forecast.csv
             wishes:
-              - {name: Wheel, pole: {altitude-deg: 41}, arc-deg: {least: 5, most: 90}, sky: dark, tone-stops: -2,
+              - {name: Wheel, pole: {roll-deg: 10}, arc-deg: {least: 5, most: 90}, sky: dark, tone-stops: -2,
                  records-at-least: 1, exposure-min: {shortest: 20, longest: 60}, worth: 2, repeat: 2}
               - {name: Mars, follow: {body: mars, level-within-deg: 40}, tone-at-most-stops: -1, records: mars,
                  trail-mm: {least: 1, most: 50}, f-numbers: [11], time-of-night: {from: 20:00, to: 05:00},
@@ -71,9 +73,11 @@ final class FuzzFiles {
 
     private final Map<String, byte[]> sound = new HashMap<>();
     private final RandomGenerator random;
+    private final UnaryOperator<byte[]> damage;
 
-    private FuzzFiles(RandomGenerator random) {
+    private FuzzFiles(RandomGenerator random, UnaryOperator<byte[]> damage) {
         this.random = random;
+        this.damage = damage;
     }
 
     /** The kinds of files that are read. */
@@ -81,7 +85,12 @@ final class FuzzFiles {
 
     /** A case with a damaged file of that kind. */
     static FuzzCase of(Kind kind, RandomGenerator random) {
-        return new FuzzFiles(random).damaged(kind);
+        return new FuzzFiles(random, sound -> Mutation.of(sound, random)).damaged(kind);
+    }
+
+    /** The same with the file as it was before it is damaged. */
+    static FuzzCase sound(Kind kind) {
+        return new FuzzFiles(new SplittableRandom(1), UnaryOperator.identity()).damaged(kind);
     }
 
     private FuzzCase damaged(Kind kind) {
@@ -157,7 +166,7 @@ final class FuzzFiles {
     }
 
     private FuzzCase one(String name, byte[] content, List<String> args) {
-        sound.put(name, Mutation.of(content, random));
+        sound.put(name, damage.apply(content));
         return new FuzzCase(args, sound);
     }
 

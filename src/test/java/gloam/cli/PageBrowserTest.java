@@ -24,14 +24,16 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * The page of a timetable in a real browser, offline; its pictures go to {@code target/page}.
  *
- * <p>Needs a Chromium and a Node.js on the path, or where {@code -Dgloam.chromium=FILE} and {@code -Dgloam.node=FILE} say;
+ * <p>Needs a Chromium and a Node.js on the path, or where {@code -Dgloam.chromium=FILE} and {@code
+ * -Dgloam.node=FILE} say;
  * without them it fails rather than being left out.
  */
 @Tag("installed")
 @Tag("browser")
 class PageBrowserTest {
 
-    private static final List<String> CHROMIUM = List.of("chromium", "chromium-browser", "google-chrome", "chrome");
+    private static final List<String> CHROMIUM = List.of("chromium", "chromium-browser", "google-chrome",
+            "chrome");
     private static final List<String> NODE = List.of("node", "nodejs");
     private static final Path PICTURES = Path.of("target/page");
 
@@ -47,7 +49,8 @@ class PageBrowserTest {
         assertEquals(0, run.exit(), run.err());
         Files.createDirectories(PICTURES);
         Playwright.CreateOptions driver = new Playwright.CreateOptions().setEnv(Map.of(
-                "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1", "PLAYWRIGHT_NODEJS_PATH", program("gloam.node", NODE).toString()));
+                "PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1", "PLAYWRIGHT_NODEJS_PATH", program("gloam.node",
+                NODE).toString()));
         BrowserType.LaunchOptions chromium = new BrowserType.LaunchOptions()
                 .setExecutablePath(program("gloam.chromium", CHROMIUM)).setArgs(List.of("--no-sandbox"));
         try (Playwright playwright = Playwright.create(driver); Browser browser = playwright.chromium().launch(chromium)) {
@@ -63,8 +66,10 @@ class PageBrowserTest {
         return Optional.ofNullable(System.getProperty(property)).map(Path::of).orElseGet(() -> names.stream()
                 .flatMap(name -> Stream.of(System.getenv("PATH").split(File.pathSeparator))
                         .map(folder -> Path.of(folder, name)))
-                .filter(Files::isExecutable).findFirst().orElseThrow(() -> new IllegalStateException("none of "
-                        + String.join(", ", names) + " is on the path; install one or say where it is: -D" + property + "=FILE")));
+                .filter(Files::isExecutable).findFirst().orElseThrow(() ->
+                new IllegalStateException("none of "
+                        + String.join(", ", names) + " is on the path; install one or say where it is: -D"
+                        + property + "=FILE")));
     }
 
     private void look(Browser browser, Path file, int width) {
@@ -91,8 +96,10 @@ class PageBrowserTest {
             picture(page, "day-" + width);
             page.locator(".ticks input").first().check();
             page.locator("#red").check();
-            assertEquals("rgb(0, 0, 0)", page.evaluate("getComputedStyle(document.querySelector('main')).backgroundColor"));
-            assertEquals("rgb(163, 18, 0)", page.evaluate("getComputedStyle(document.querySelector('.card h3')).color"));
+            assertEquals("rgb(0, 0, 0)",
+                    page.evaluate("getComputedStyle(document.querySelector('main')).backgroundColor"));
+            assertEquals("rgb(163, 18, 0)",
+                    page.evaluate("getComputedStyle(document.querySelector('.card h3')).color"));
             assertEquals("rgb(0, 0, 0)",
                     page.evaluate("getComputedStyle(document.querySelector('.strip .paper')).fill"));
             picture(page, "red-" + width);
@@ -105,6 +112,7 @@ class PageBrowserTest {
     }
 
     private static void picture(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(PICTURES.resolve(name + ".png")));
+        page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(PICTURES.resolve(name
+                + ".png")));
     }
 }

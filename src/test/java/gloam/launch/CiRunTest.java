@@ -19,7 +19,8 @@ class CiRunTest {
 
     private static final List<String> FOUND = List.of("bash", "dirname", "tee", "grep");
     private static final List<String> ALL = List.of("mvn -B -ntp -q -DskipTests package",
-            "java -jar target/gloam.jar plan --trip demo-data/trip.yaml", "mvn -B -ntp test -Pinstalled", "mvn -B -ntp test");
+            "java -jar target/gloam.jar plan --trip demo-data/trip.yaml", "mvn -B -ntp test -Pinstalled",
+            "mvn -B -ntp test");
 
     @TempDir
     private Path folder;
@@ -32,7 +33,8 @@ class CiRunTest {
         Files.createDirectories(folder.resolve(".ci"));
         Files.copy(Path.of(".ci/run"), folder.resolve(".ci/run"), StandardCopyOption.COPY_ATTRIBUTES);
         for (String program : FOUND) {
-            Path script = Files.writeString(bin.resolve(program), "#!/bin/bash\nexec /usr/bin/" + program + " \"$@\"\n");
+            Path script = Files.writeString(bin.resolve(program), "#!/bin/bash\nexec /usr/bin/" + program
+                    + " \"$@\"\n");
             assertTrue(script.toFile().setExecutable(true));
         }
         program("mvn", 0);
@@ -55,7 +57,8 @@ class CiRunTest {
         expected.add(2, "apt-get update -qq");
         expected.set(3, "mvn -B -ntp test -Pinstalled -Dtest.excludedGroups=browser");
         assertEquals(expected, asked());
-        assertTrue(said().endsWith("every other test has run, but not those of a page in a browser; install chromium nodejs\n"),
+        assertTrue(said().endsWith("every other test has run, but not those of a page in a browser; "
+                + "install chromium nodejs\n"),
                 said());
     }
 
@@ -68,7 +71,8 @@ class CiRunTest {
 
     private void program(String name, int exit) throws IOException {
         Path program = bin.resolve(name);
-        Files.writeString(program, "#!/bin/bash\necho " + name + " \"$@\" >> " + folder + "/asked\nexit " + exit + "\n");
+        Files.writeString(program, "#!/bin/bash\necho " + name + " \"$@\" >> " + folder + "/asked\nexit "
+                + exit + "\n");
         assertTrue(program.toFile().setExecutable(true));
     }
 

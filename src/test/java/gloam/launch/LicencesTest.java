@@ -27,7 +27,10 @@ class LicencesTest {
 
     private static final Path JAR = Path.of("target", "gloam.jar");
     private static final Pattern TOLD = Pattern.compile("META-INF/[^/]*(LICENSE|NOTICE)[^/]*");
-    /** Where a library's licence is the Apache one, whose text is there, the sentence that says so may be left out. */
+    /**
+     * Where a library's licence is the Apache one, whose text is there, the sentence that says so may be left
+     * out.
+     */
     private static final String IS_APACHE = "is licensed under the Apache (Software) License, version 2.0";
 
     @Test
@@ -43,7 +46,8 @@ class LicencesTest {
     void everyFileOfDataIsAccountedFor() throws Exception {
         String notice = packed("META-INF/NOTICE");
         try (Stream<Path> data = Files.list(Path.of("src/main/resources/gloam/ephemeris"))) {
-            assertEquals(List.of(), data.map(file -> file.getFileName().toString()).filter(name -> !notice.contains(name))
+            assertEquals(List.of(), data.map(file -> file.getFileName().toString()).filter(name ->
+                    !notice.contains(name))
                     .toList());
         }
         assertTrue(notice.contains("none is claimed in it (17 U.S.C. 403)"));
@@ -57,7 +61,8 @@ class LicencesTest {
         List<String> missing = new ArrayList<>();
         for (Path library : libraries()) {
             told(library).forEach((name, text) -> {
-                if (!text.contains(IS_APACHE) && ours.values().stream().noneMatch(all -> all.contains(text))) {
+                if (!text.contains(IS_APACHE) && ours.values().stream().noneMatch(all ->
+                        all.contains(text))) {
                     missing.add(library.getFileName() + ": " + name);
                 }
             });
@@ -72,7 +77,8 @@ class LicencesTest {
         assertTrue(ours.get("META-INF/NOTICE").startsWith(words(Files.readString(Path.of("NOTICE")))));
         assertEquals(words(Files.readString(Path.of("LICENSE"))), ours.get("META-INF/LICENSE"));
         assertFalse(ours.get("META-INF/NOTICE").contains("Apache Software Foundation"));
-        for (String from : List.of("Minpack Copyright Notice (1999) University of Chicago", "Copyright (c) 2004, Ernst Hairer",
+        for (String from : List.of("Minpack Copyright Notice (1999) University of Chicago",
+                "Copyright (c) 2004, Ernst Hairer",
                 "Makoto Matsumoto and Takuji Nishimura")) {
             assertTrue(ours.get("META-INF/LICENSE.txt").contains(from), from);
         }
@@ -85,7 +91,8 @@ class LicencesTest {
             for (String element : System.getProperty("java.class.path").split(File.pathSeparator)) {
                 if (element.endsWith(".jar")) {
                     try (JarFile library = new JarFile(element)) {
-                        if (library.stream().map(ZipEntry::getName).filter(name -> name.matches("\\w.*/\\w+\\.class"))
+                        if (library.stream().map(ZipEntry::getName).filter(name ->
+                                name.matches("\\w.*/\\w+\\.class"))
                                 .findFirst().filter(name -> gloam.getEntry(name) != null).isPresent()) {
                             libraries.add(Path.of(element));
                         }
@@ -93,14 +100,16 @@ class LicencesTest {
                 }
             }
         }
-        assertTrue(libraries.size() >= 6, () -> "Orekit, Hipparchus, Jackson, SnakeYAML, picocli: " + libraries);
+        assertTrue(libraries.size() >= 6, () -> "Orekit, Hipparchus, Jackson, SnakeYAML, picocli: "
+                + libraries);
         return libraries;
     }
 
     private static Map<String, String> told(Path jar) throws IOException {
         Map<String, String> told = new HashMap<>();
         try (JarFile file = new JarFile(jar.toFile())) {
-            for (ZipEntry entry : file.stream().filter(any -> TOLD.matcher(any.getName()).matches()).toList()) {
+            for (ZipEntry entry : file.stream().filter(any ->
+                    TOLD.matcher(any.getName()).matches()).toList()) {
                 try (InputStream in = file.getInputStream(entry)) {
                     told.put(entry.getName(), words(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
                 }
