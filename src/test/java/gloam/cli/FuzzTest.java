@@ -35,9 +35,9 @@ class FuzzTest {
         boolean ended = process.waitFor(MOST_S, TimeUnit.SECONDS);
         process.destroyForcibly();
         String told = Files.readString(said.toPath());
-        System.out.print(told);
         assertTrue(ended, () -> "hangs after\n" + told);
         assertEquals(0, process.waitFor(), told);
+        System.out.print(told);
     }
 
     private List<String> command() {
