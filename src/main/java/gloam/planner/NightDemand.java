@@ -11,7 +11,8 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -147,15 +148,23 @@ final class NightDemand {
 
     private List<Interval> byTheClock(Limits.TimeOfNight time) {
         List<Interval> spans = new ArrayList<>();
-        for (LocalDate date = night.date().minusDays(1); !date.isAfter(night.date().plusDays(1)); date = date.plusDays(1)) {
+        LocalDate last = night.span().endExclusive().atZone(night.site().zone()).toLocalDate();
+        for (LocalDate date = night.date().minusDays(1); !date.isAfter(last); date = date.plusDays(1)) {
             LocalDate ends = time.to().isAfter(time.from()) ? date : date.plusDays(1);
-            spans.add(new Interval(instant(date, time.from()), instant(ends, time.to())));
+            Instant from = instant(date.atTime(time.from()));
+            Instant to = instant(ends.atTime(time.to()));
+            if (from.isBefore(to)) {
+                Spans.add(spans, new Interval(from, to));
+            }
         }
         return spans;
     }
 
-    private Instant instant(LocalDate date, LocalTime time) {
-        return date.atTime(time).atZone(night.site().zone()).toInstant();
+    /** When the clocks show a time first; of a time that they skip, when they do. */
+    private Instant instant(LocalDateTime time) {
+        ZoneRules clocks = night.site().zone().getRules();
+        return clocks.getValidOffsets(time).isEmpty() ? clocks.getTransition(time).getInstant()
+                : time.atZone(night.site().zone()).toInstant();
     }
 
     /** Whether a span has a twilight in it that a picture may open or close in. */
