@@ -62,12 +62,14 @@ final class CameraOptions extends OptionGroup {
     Lens lens(Optional<Camera> trips) {
         Lens base = trips.map(Camera::lens).orElse(new Lens(FOCAL_LENGTH_MM, F_NUMBERS, TRANSMITTANCE,
                 Double.POSITIVE_INFINITY, SPOT_UM, 0, Projection.RECTILINEAR, Vignetting.NONE));
-        return new Lens(
-                focalLengthMm.value().map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
-                        .orElse(base.focalLengthMm()),
+        double lengthMm = focalLengthMm.value()
+                .map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
+                .orElse(base.focalLengthMm());
+        return new Lens(lengthMm,
                 fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get(),
                 transmittance(base),
-                focusM.value().map(m -> FromOption.checked("--focus", Lens.FOCUS, m)).orElse(base.focusM()),
+                focusM.value().map(m -> FromOption.checked("--focus", Lens.focus(lengthMm), m))
+                        .orElse(base.focusM()),
                 spotUm.value().map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
                 filterStops.value().map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),
