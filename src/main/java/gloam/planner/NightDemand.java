@@ -6,6 +6,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
+import gloam.light.SkyLight;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -24,7 +25,8 @@ import java.util.stream.Stream;
 
 /**
  * How far a night has the time that wishes need: their kind of sky, what they follow or must record over the terrain and in
- * the frame, their Moon and their hours. Tone, trail length and the depth of twilight are left to the timetable.
+ * the frame, their Moon and their hours, and light that shows at all. Tone, trail length and the depth of
+ * twilight are left to the timetable.
  */
 final class NightDemand {
 
@@ -52,7 +54,7 @@ final class NightDemand {
     }
 
     /** The longest time in a row that suits a wish, as a share of its shortest exposure, at most 1. */
-    double share(Wish wish, Camera camera) {
+    double share(Wish wish, Kit kit) {
         if (wish.limits().moonLitPercent().margin(moonLitPercent) < 0 || aimsIntoTerrain(wish.aim())) {
             return 0;
         }
@@ -60,12 +62,21 @@ final class NightDemand {
         for (Target target : targets(wish)) {
             spans = Interval.intersect(spans, clear.computeIfAbsent(target, this::clear));
         }
-        for (List<Interval> limit : limits(wish, camera)) {
+        for (List<Interval> limit : limits(wish, kit.camera())) {
             spans = Interval.intersect(spans, limit);
         }
         double longestS = spans.stream().filter(span -> holdsTwilight(wish.sky(), span))
                 .mapToDouble(span -> usableS(wish.aim(), span)).max().orElse(0);
-        return Math.min(1, longestS / (wish.shortest().toMillis() * 1e-3));
+        return longestS > 0 && staysBlack(wish, kit) ? 0
+                : Math.min(1, longestS / (wish.shortest().toMillis() * 1e-3));
+    }
+
+    private boolean staysBlack(Wish wish, Kit kit) {
+        boolean noTwilight = wish.sky() == Wish.SkyKind.DARK || wish.sky() == Wish.SkyKind.MOONLIT;
+        int middle = nodes() / 2;
+        return noTwilight && wish.bodies().isEmpty() && Blanks.certain(kit,
+                new SkyLight(ephemeris, night.site()).at(aim(wish.aim(), middle), at(middle)).total(),
+                wish.longest().toMillis() * 1e-3);
     }
 
     private boolean aimsIntoTerrain(Aim aim) {

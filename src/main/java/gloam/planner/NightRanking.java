@@ -123,7 +123,7 @@ public final class NightRanking {
         List<Wish> served = new ArrayList<>();
         double worth = 0;
         for (Wish wish : wishes) {
-            double share = demand.share(wish, asked.camera());
+            double share = demand.share(wish, Kit.of(asked, wish));
             worth += share * wish.worth();
             if (share == 1) {
                 served.add(wish);
