@@ -67,12 +67,14 @@ final class CameraOptions extends OptionGroup {
 
     /** A lens with whatever is given changed. */
     Lens over(Lens base, Vignetting vignetting) {
-        return new Lens(
-                focalLengthMm.value().map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
-                        .orElse(base.focalLengthMm()),
+        double lengthMm = focalLengthMm.value()
+                .map(mm -> FromOption.checked("--focal-length", Lens.FOCAL_LENGTH, mm))
+                .orElse(base.focalLengthMm());
+        return new Lens(lengthMm,
                 fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get(),
                 transmittance(base),
-                focusM.value().map(m -> FromOption.checked("--focus", Lens.FOCUS, m)).orElse(base.focusM()),
+                focusM.value().map(m -> FromOption.checked("--focus", Lens.focus(lengthMm), m))
+                        .orElse(base.focusM()),
                 spotUm.value().map(um -> FromOption.checked("--spot", Lens.SPOT, um)).orElse(base.spotUm()),
                 filterStops.value().map(stops -> FromOption.checked("--filter", Lens.FILTER, stops))
                         .orElse(base.filterStops()),

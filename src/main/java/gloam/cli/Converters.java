@@ -158,7 +158,7 @@ final class Converters {
             throw new BadInput("expected RA,DEC, RA,DEC,PMRA,PMDEC or RA,DEC,PMRA,PMDEC,PARALLAX, found \"" + text + "\"");
         }
         List<Double> numbers = parts.stream().map(Converters::number).toList();
-        boolean moves = numbers.size() == 4;
+        boolean moves = numbers.size() >= 4;
         return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0, moves ? numbers.get(3) : 0,
                 numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }

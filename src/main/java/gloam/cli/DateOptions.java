@@ -1,11 +1,12 @@
 package gloam.cli;
 
+import gloam.ephemeris.Night;
+import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.units.BadInput;
 import gloam.units.Range;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,24 +26,26 @@ final class DateOptions extends OptionGroup {
         return from.given() || to.given();
     }
 
-    /** The evenings, at least one, in order. */
-    List<LocalDate> dates(Optional<Trip> trip) {
+    /** The evenings that there are at one of some sites or more, at least one, in order. */
+    List<LocalDate> dates(Optional<Trip> trip, List<Site> sites) {
         LocalDate first = from.given() ? from.get() : trip.map(Trip::firstNight).orElseThrow(() ->
                 new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
-        return between(first, to.given() ? to.get() : trip.map(Trip::lastNight).orElse(first));
+        LocalDate last = to.given() ? to.get() : trip.map(Trip::lastNight).orElse(first);
+        refuse(first, last);
+        return Night.evenings(sites, first, last);
     }
 
-    /** The evenings from one to another. */
+    /** The dates from one to another, at least one. */
     static List<LocalDate> between(LocalDate first, LocalDate last) {
+        refuse(first, last);
+        return first.datesUntil(last.plusDays(1)).toList();
+    }
+
+    private static void refuse(LocalDate first, LocalDate last) {
         if (last.isBefore(first)) {
             throw new BadInput("the last night " + last + " is before the first, " + first + "; give a later one "
                     + "(--to)");
         }
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
-        List<LocalDate> dates = new ArrayList<>();
-        for (LocalDate date = first; !date.isAfter(last); date = date.plusDays(1)) {
-            dates.add(date);
-        }
-        return dates;
     }
 }

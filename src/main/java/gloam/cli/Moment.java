@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.units.BadInput;
 import java.time.DateTimeException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -74,9 +75,11 @@ record Moment(LocalDateTime local, Optional<ZoneId> zone) {
     }
 
     private BadInput atChange(ZoneId clocks, ZoneOffsetTransition change) {
+        boolean day = change.isGap() && change.getDuration().compareTo(Duration.ofDays(1)) >= 0;
         return new BadInput(change.isGap()
-                ? local + " does not exist in " + clocks + ": the clocks go from " + change.getDateTimeBefore().toLocalTime()
-                        + " on to " + change.getDateTimeAfter().toLocalTime() + ". Give a time before or after that"
+                ? local + " does not exist in " + clocks + ": the clocks " + (day ? "skip that day"
+                        : "go from " + change.getDateTimeBefore().toLocalTime() + " on to "
+                        + change.getDateTimeAfter().toLocalTime()) + ". Give a time before or after that"
                 : local + " comes twice in " + clocks + ": the clocks go back from "
                         + change.getDateTimeBefore().toLocalTime() + " to " + change.getDateTimeAfter().toLocalTime()
                         + ". Give " + local + change.getOffsetBefore() + " for the first time or " + local

@@ -35,7 +35,7 @@ final class NightsCommand extends ReportingCommand {
         Optional<TripFile.Reading> reading = place.reading();
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
-        List<LocalDate> dates = evenings.dates(trip);
+        List<LocalDate> dates = evenings.dates(trip, sites);
         OptionalInt run = stay.given() ? OptionalInt.of(stay.get())
                 : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
         if (run.isPresent()) {

@@ -73,8 +73,9 @@ final class PlanCommand extends ReportingCommand {
             }
             return trip;
         }
-        FromOption.checked("--spent", Trip.SHEETS_SPENT, spent.get());
-        return FromOption.of("--from-now",
-                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone()), spent.get(), done.get()));
+        Trip rest = FromOption.of("--from-now",
+                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone())));
+        Trip carried = FromOption.of("--spent", () -> rest.withSpent(spent.get()));
+        return FromOption.of("--done", () -> carried.without(done.get()));
     }
 }

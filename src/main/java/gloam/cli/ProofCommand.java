@@ -1,7 +1,6 @@
 package gloam.cli;
 
-import gloam.ephemeris.Body;
-import gloam.ephemeris.SkylinePassage;
+import gloam.ephemeris.Daylight;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -17,11 +16,8 @@ import gloam.report.Report;
 import gloam.report.TrailReport;
 import gloam.report.TrailSurvey;
 import gloam.trail.TrailEstimator;
-import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Quantity;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -63,7 +59,7 @@ final class ProofCommand extends ReportingCommand {
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
         ShotOptions.Shot asked = shot.shot(site, taken, new TrailEstimator(session.ephemeris(), site), session);
-        refuseSun(session, site, asked.openings());
+        Daylight.refuse(session.ephemeris(), site, asked.openings());
         SheetSetup setup = new SheetSetup(site, asked.framing(), stock, taken.lens().fNumbers().get(0),
                 asked.openings(), groundReflectance.value().map(share ->
                         OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
@@ -74,14 +70,5 @@ final class ProofCommand extends ReportingCommand {
                 .ofAll(session.stars().stars(), session.now());
         return ProofReport.of(Proof.of(session.ephemeris(), setup, session.stars().stars(), raster), trails,
                 session.now());
-    }
-
-    private static void refuseSun(Session session, Site site, List<Interval> openings) {
-        for (Interval opening : openings) {
-            if (!SkylinePassage.inView(session.ephemeris(), site, Body.SUN, opening).isEmpty()) {
-                throw new BadInput("the Sun is up while the shutter is open; open it after sunset and close it before "
-                        + "sunrise");
-            }
-        }
     }
 }

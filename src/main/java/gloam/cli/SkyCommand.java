@@ -64,14 +64,16 @@ final class SkyCommand extends ReportingCommand {
         Optional<Trip> trip = place.trip();
         Site site = oneOf(place.sites(trip));
         if (approachesDeg.given()) {
-            return approaches(session, site, evenings.dates(trip));
+            return approaches(session, site, evenings.dates(trip, List.of(site)));
         }
         if (above.given()) {
-            return high(session, site, evenings.dates(trip));
+            return high(session, site, evenings.dates(trip, List.of(site)));
         }
         if (night.given()) {
+            List<LocalDate> evening = FromOption.of("--night",
+                    () -> Night.evenings(List.of(site), night.get(), night.get()));
             return NightReport.of(session.ephemeris(), new NightRanking(session.ephemeris())
-                    .nights(List.of(site), List.of(night.get())).get(0), session.now());
+                    .nights(List.of(site), evening).get(0), session.now());
         }
         return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.get().in(site.zone())),
                 stars.get(), session.now());

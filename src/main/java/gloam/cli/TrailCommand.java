@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
@@ -95,6 +96,7 @@ final class TrailCommand extends ReportingCommand {
     private FrameQuestion question(Session session, Site site, Camera taken) {
         TrailEstimator estimator = new TrailEstimator(session.ephemeris(), site);
         ShotOptions.Shot asked = shot.shot(site, taken, airless.given() ? estimator.airless() : estimator, session);
+        Daylight.refuse(session.ephemeris(), site, asked.openings());
         double openMs = asked.openings().stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
         FromOption.checked("--every", POINTS, Math.ceil(openMs / every.get().toMillis()));
         return new FrameQuestion(site, asked.framing(), asked.openings(), every.get(), airless.given());

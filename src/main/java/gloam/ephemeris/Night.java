@@ -1,6 +1,7 @@
 package gloam.ephemeris;
 
 import gloam.gear.Site;
+import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -58,16 +59,59 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
 
     /** The nights from one evening to another, both included, in order. */
     public static List<Night> range(Ephemeris ephemeris, Site site, LocalDate first, LocalDate last) {
-        return first.datesUntil(last.plusDays(1)).map(date -> of(ephemeris, site, date)).toList();
+        return evenings(List.of(site), first, last).stream().map(date -> of(ephemeris, site, date)).toList();
+    }
+
+    /**
+     * The dates from one to another, both included, that have an evening at one of some sites or more.
+     *
+     * @throws BadInput when no date has
+     */
+    public static List<LocalDate> evenings(List<Site> sites, LocalDate first, LocalDate last) {
+        List<LocalDate> evenings = first.datesUntil(last.plusDays(1))
+                .filter(date -> !having(sites, date).isEmpty()).toList();
+        if (evenings.isEmpty()) {
+            throw skipped(sites.get(0), first);
+        }
+        return evenings;
+    }
+
+    /** Those of some sites that have an evening of a date: a zone moved over the date line skips a day. */
+    public static List<Site> having(List<Site> sites, LocalDate date) {
+        return sites.stream()
+                .filter(site -> noon(site, date).isBefore(noon(site, date.plusDays(1)))).toList();
+    }
+
+    /** The evening of the night that an instant lies in. */
+    public static LocalDate eveningOf(Site site, Instant at) {
+        LocalDate evening = at.atZone(site.zone()).toLocalDate();
+        while (at.isBefore(noon(site, evening)) || having(List.of(site), evening).isEmpty()) {
+            evening = evening.minusDays(1);
+        }
+        return evening;
     }
 
     /**
      * From noon of a date to noon of the next by the site's clocks: 24 hours but for nights when the clocks
      * change.
+     *
+     * @throws BadInput when those clocks skip the date
      */
     public static Interval spanOf(Site site, LocalDate date) {
-        return new Interval(date.atTime(LocalTime.NOON).atZone(site.zone()).toInstant(),
-                date.plusDays(1).atTime(LocalTime.NOON).atZone(site.zone()).toInstant());
+        if (having(List.of(site), date).isEmpty()) {
+            throw skipped(site, date);
+        }
+        return new Interval(noon(site, date), noon(site, date.plusDays(1)));
+    }
+
+    /** Noon of a date by the site's clocks, the first of two; of a skipped date that of the next. */
+    private static Instant noon(Site site, LocalDate date) {
+        return date.atTime(LocalTime.NOON).atZone(site.zone()).toInstant();
+    }
+
+    private static BadInput skipped(Site site, LocalDate date) {
+        return new BadInput(date + " does not exist in " + site.zone()
+                + ": the clocks skip that day. Give a date before or after");
     }
 
     /**

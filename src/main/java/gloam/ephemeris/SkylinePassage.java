@@ -31,19 +31,10 @@ public record SkylinePassage(Body body, Instant at, boolean over) {
 
     /** Every passage of a body in a span, in order of time. */
     public static List<SkylinePassage> of(Ephemeris ephemeris, Site site, Body body, Interval span) {
-        return overSkyline(ephemeris, site, body, span).all().stream()
-                .map(crossing -> new SkylinePassage(body, crossing.at(), crossing.rising())).toList();
-    }
-
-    /** When a body is in view over the terrain; none or the whole span where it never passes. */
-    public static List<Interval> inView(Ephemeris ephemeris, Site site, Body body, Interval span) {
-        return overSkyline(ephemeris, site, body, span).above();
-    }
-
-    private static Crossings overSkyline(Ephemeris ephemeris, Site site, Body body, Interval span) {
         Refraction air = Refraction.ofHeight(site.heightM());
         return FunctionOfTime.of(span, STEP, at -> clearanceRad(ephemeris.appearance(body, site, at), site, air))
-                .crossings(0);
+                .crossings(0).all().stream()
+                .map(crossing -> new SkylinePassage(body, crossing.at(), crossing.rising())).toList();
     }
 
     private static double clearanceRad(Appearance seen, Site site, Refraction air) {

@@ -83,9 +83,16 @@ public final class ExposureEngine {
         double share = Stops.factor(toneStops);
         double correctedS = share * law.correctedS(midToneMeteredS);
         double spreadStops = spreadStops(film, midToneMeteredS);
-        return new Exposure(share * midToneMeteredS, correctedS, correctedS * Stops.factor(-spreadStops),
-                correctedS * Stops.factor(spreadStops), Stops.between(share * midToneMeteredS, correctedS),
-                law.exponentAt(midToneMeteredS), law.extrapolated(midToneMeteredS), false, toneStops, spreadStops);
+        return new Exposure(orNever(share * midToneMeteredS), orNever(correctedS),
+                orNever(correctedS * Stops.factor(-spreadStops)),
+                orNever(correctedS * Stops.factor(spreadStops)),
+                Stops.between(share * midToneMeteredS, correctedS), law.exponentAt(midToneMeteredS),
+                law.extrapolated(midToneMeteredS), correctedS > Exposure.LONGEST_S,
+                toneStops - Math.max(0, Stops.between(Exposure.LONGEST_S, correctedS)), spreadStops);
+    }
+
+    private static double orNever(double seconds) {
+        return seconds > Exposure.LONGEST_S ? Double.POSITIVE_INFINITY : seconds;
     }
 
     /**

@@ -48,9 +48,13 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
 
         /** Stars of a declination through a lens, their trails seen by the usual difference. */
         public static PassingStars of(Lens lens, double declinationDeg, double lossMag) {
-            double speedMmS = lens.imageDistanceMm() * EARTH_TURN_RAD_S
-                    * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
-            return new PassingStars(speedMmS, lossMag, TrailLimit.LEAST_DIFFERENCE_DENSITY);
+            return new PassingStars(speedMmS(lens.imageDistanceMm(), declinationDeg), lossMag,
+                    TrailLimit.LEAST_DIFFERENCE_DENSITY);
+        }
+
+        /** Speed in mm/s on the axis of the image of a star of a declination, by the image distance in mm. */
+        public static double speedMmS(double imageDistanceMm, double declinationDeg) {
+            return imageDistanceMm * EARTH_TURN_RAD_S * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
         }
 
         /** Declination of the stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
@@ -120,8 +124,8 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     }
 
     private double openS(Exposure exposure) {
-        return exposure.neverFinishes() ? scene.subject().shutter().map(open -> open.available().seconds()).orElse(0.0)
-                : exposure.correctedS();
+        return exposure.neverFinishes() ? scene.subject().shutter().map(open -> open.available().seconds())
+                .orElse(Exposure.LONGEST_S) : exposure.correctedS();
     }
 
     /** Of the trails of the longest opening. */

@@ -35,8 +35,8 @@ final class RunningSum {
     }
 
     /**
-     * When that much has come together since an instant; that instant where it is nothing or less, empty when
-     * not by the end of the span.
+     * When that much has come together since an instant: later by 1 ns at least, that instant where it is
+     * nothing or less, empty when not by the end of the span.
      */
     Optional<Instant> reached(Instant from, double amount) {
         if (amount <= 0) {
@@ -47,7 +47,8 @@ final class RunningSum {
             return Optional.empty();
         }
         int panel = panelReaching(wanted);
-        return Optional.of(grid.at(panel + shareFor(panel, wanted - sums[panel])));
+        Instant at = grid.at(panel + shareFor(panel, wanted - sums[panel]));
+        return Optional.of(at.isAfter(from) ? at : from.plusNanos(1));
     }
 
     private double until(Instant at) {

@@ -48,12 +48,12 @@ public record Shutter(List<Interval> earlier, Interval available) {
         return Interval.total(earlier);
     }
 
-    /** The same sheet with the present opening closed after that many seconds, or not opened for 0. */
+    /** The same sheet, the present opening closed after that many s, 1 ns at least, or not opened for 0. */
     List<Interval> openings(double seconds) {
         List<Interval> openings = new ArrayList<>(earlier);
-        Duration lasts = Duration.ofNanos(Math.round(seconds * 1e9));
-        if (!lasts.isZero()) {
-            openings.add(Interval.lasting(opensAt(), lasts));
+        if (seconds > 0) {
+            long nanos = Math.max(1, Math.round(seconds * 1e9));
+            openings.add(Interval.lasting(opensAt(), Duration.ofNanos(nanos)));
         }
         return openings;
     }

@@ -68,6 +68,16 @@ public record ToneCurve(double densityMin, double densityMax, double densityMid,
         return Math.pow(overMin / underMax / oddsMid(), 1 / power());
     }
 
+    /** Least progress whose tone differs by a density from blank film: a print's black, a negative's base. */
+    public double leastShown(double differenceDensity) {
+        return progress(density(0) + Math.signum(gamma) * differenceDensity);
+    }
+
+    /** Most progress whose tone differs by a density from its end: a print's white, a negative's black. */
+    public double mostShown(double differenceDensity) {
+        return progress(density(Double.POSITIVE_INFINITY) - Math.signum(gamma) * differenceDensity);
+    }
+
     /** Power of the progress that the odds of the two ends grow with. */
     private double power() {
         double midShare = midShare();

@@ -15,7 +15,8 @@ import java.util.Locale;
  * @param fNumbers       the f-numbers it can be set to, exact (45.2548 for the marking 45), growing, one at
  *                       least
  * @param transmittance  share of light that passes the glass on axis, 0.2 to 1
- * @param focusM         distance from the lens it is focused at, in m; infinite for the stars
+ * @param focusM         distance from the lens it is focused at, in m, {@link #focus 1.1 f} or more; infinite
+ *                       for the stars
  * @param spotUm         width of a star's spot from the lens's own faults and the film, without defocus and
  *                       diffraction, in µm, 1 to 1000
  * @param filterStops    light taken by a filter, in stops, 0 to 20
@@ -33,8 +34,10 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
     public static final Range TRANSMITTANCE = new Range("transmittance", 0.2, 1, "");
     /** Allowed T-numbers. */
     public static final Range T_NUMBER = new Range("T-number", 0.7, 1200, "");
-    /** Allowed focus distances; infinity is said by leaving the focus out. */
+    /** Allowed focus distances of any lens; infinity is said by leaving the focus out. */
     public static final Range FOCUS = new Range("focus distance", 0.1, Double.POSITIVE_INFINITY, "m");
+    /** The longest image distance, in focal lengths: ten times life size; common practice, no source. */
+    public static final double MOST_EXTENSION = 11;
     /** Allowed widths of a spot. */
     public static final Range SPOT = new Range("spot", 1, 1000, "um");
     /** Allowed filter stops. */
@@ -47,17 +50,20 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
         FOCAL_LENGTH.check(focalLengthMm);
         fNumbers.forEach(F_NUMBER::check);
         TRANSMITTANCE.check(transmittance);
-        FOCUS.check(focusM);
+        focus(focalLengthMm).check(focusM);
         SPOT.check(spotUm);
         FILTER.check(filterStops);
         fNumbers = fNumbers.stream().sorted().distinct().toList();
         if (fNumbers.isEmpty()) {
             throw new BadInput("a lens needs an f-number; give at least one");
         }
-        if (focusM * 1000 <= focalLengthMm) {
-            throw new BadInput(String.format(Locale.ROOT, "focus distance %s m is out of range; give %s m and more, or infinity: "
-                    + "a lens cannot focus nearer than its focal length", focusM, focalLengthMm / 1000));
-        }
+    }
+
+    /** Allowed focus distances of a lens of that focal length, to a micrometre. */
+    public static Range focus(double focalLengthMm) {
+        double nearestMm = focalLengthMm * MOST_EXTENSION / (MOST_EXTENSION - 1);
+        double nearestM = Math.max(FOCUS.least(), Math.round(nearestMm * 1000) / 1e6);
+        return new Range(FOCUS.what(), nearestM, FOCUS.most(), FOCUS.unit());
     }
 
     /** Image distance over focal length, 1 at infinity: thin lens, s/(s−f) for a focus at s. */

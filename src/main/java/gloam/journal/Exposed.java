@@ -1,7 +1,11 @@
 package gloam.journal;
 
 import gloam.ephemeris.Direction;
+import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Lens;
+import gloam.gear.Site;
+import gloam.light.Atmosphere;
+import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
@@ -51,10 +55,12 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
      */
     public record Stars(double imageSpeedMmS, double lossMag) {
 
-        /** Allowed speeds. */
-        public static final Range SPEED = new Range("speed of a star's image", 0, 1, "mm/s");
-        /** Allowed losses. */
-        public static final Range LOSS = new Range("light lost in the air", 0, 30, "mag");
+        /** Allowed speeds: up to the equator's by the longest lens on its longest bellows, rounded up. */
+        public static final Range SPEED = new Range("speed of a star's image", 0,
+                Math.ceil(PassingStars.speedMmS(Lens.FOCAL_LENGTH.most() * Lens.MOST_EXTENSION, 0)), "mm/s");
+        /** Allowed losses: up to that at the horizon in the thickest air, rounded up. */
+        public static final Range LOSS = new Range("light lost in the air", 0,
+                Math.ceil(Site.EXTINCTION.most() * Atmosphere.airmass(Angle.ZERO)), "mag");
 
         /** Refuses numbers outside their ranges with {@link BadInput}. */
         public Stars {

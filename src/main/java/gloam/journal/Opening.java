@@ -13,8 +13,8 @@ import java.util.List;
  */
 public record Opening(Interval open, List<Double> illuminancesLx) {
 
-    /** Allowed illuminances: from far below the darkest sky through the smallest stop to a bright day. */
-    public static final Range ILLUMINANCE = new Range("illuminance", 1e-15, 1e6, "lx");
+    /** Allowed illuminances: from a dark sky through a dense filter and long bellows to a day. */
+    public static final Range ILLUMINANCE = new Range("illuminance", 1e-25, 1e6, "lx");
     /** Allowed numbers of illuminances. */
     public static final Range SAMPLES = new Range("number of illuminances", 1, 200, "");
 

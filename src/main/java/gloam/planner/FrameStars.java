@@ -24,7 +24,7 @@ final class FrameStars {
     /** Turn of the Earth against the stars in rad/s (IERS Conventions 2010, nominal mean angular velocity). */
     private static final double EARTH_TURN_RAD_S = 7.292115e-5;
     /** Nearer to the pole than this share of the equator's speed an image is taken to move no slower. */
-    private static final double LEAST_SPEED_SHARE = 0.02;
+    static final double LEAST_SPEED_SHARE = 0.02;
     /** Of the image distance: so far out every lens sees. */
     private static final double WITHIN_SIGHT = 1;
 

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import java.util.List;
@@ -13,9 +14,19 @@ import java.util.List;
  */
 record Kit(Camera camera, FilmStock film, List<Double> fNumbers) {
 
+    private static final double SECONDS = 60;
+
     /** The kit of a wish on a trip. */
     static Kit of(Trip trip, Wish wish) {
         return new Kit(trip.camera(), wish.film().orElse(trip.film()),
                 wish.fNumbers().isEmpty() ? trip.camera().lens().fNumbers() : wish.fNumbers().stream().sorted().toList());
+    }
+
+    /** What a star on the equator meets through an f-number between two minutes, without loss in air. */
+    TrailLimit.Circumstances circumstances(FramedLight light, double fNumber, int openMin, int closeMin) {
+        return new TrailLimit.Circumstances(film, camera.lens(), fNumber, (closeMin - openMin) * SECONDS,
+                light.through(fNumber).progress(openMin, closeMin),
+                light.illuminanceLx(fNumber, openMin + (closeMin - openMin) / 2),
+                FrameStars.equatorMmS(camera.lens()), 0);
     }
 }

@@ -6,12 +6,14 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
+import gloam.light.SkyLight;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalTime;
+import java.time.LocalDateTime;
+import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -23,7 +25,8 @@ import java.util.stream.Stream;
 
 /**
  * How far a night has the time that wishes need: their kind of sky, what they follow or must record over the terrain and in
- * the frame, their Moon and their hours. Tone, trail length and the depth of twilight are left to the timetable.
+ * the frame, their Moon and their hours, and light that shows at all. Tone, trail length and the depth of
+ * twilight are left to the timetable.
  */
 final class NightDemand {
 
@@ -51,7 +54,7 @@ final class NightDemand {
     }
 
     /** The longest time in a row that suits a wish, as a share of its shortest exposure, at most 1. */
-    double share(Wish wish, Camera camera) {
+    double share(Wish wish, Kit kit) {
         if (wish.limits().moonLitPercent().margin(moonLitPercent) < 0 || aimsIntoTerrain(wish.aim())) {
             return 0;
         }
@@ -59,12 +62,21 @@ final class NightDemand {
         for (Target target : targets(wish)) {
             spans = Interval.intersect(spans, clear.computeIfAbsent(target, this::clear));
         }
-        for (List<Interval> limit : limits(wish, camera)) {
+        for (List<Interval> limit : limits(wish, kit.camera())) {
             spans = Interval.intersect(spans, limit);
         }
         double longestS = spans.stream().filter(span -> holdsTwilight(wish.sky(), span))
                 .mapToDouble(span -> usableS(wish.aim(), span)).max().orElse(0);
-        return Math.min(1, longestS / (wish.shortest().toMillis() * 1e-3));
+        return longestS > 0 && staysBlack(wish, kit) ? 0
+                : Math.min(1, longestS / (wish.shortest().toMillis() * 1e-3));
+    }
+
+    private boolean staysBlack(Wish wish, Kit kit) {
+        boolean noTwilight = wish.sky() == Wish.SkyKind.DARK || wish.sky() == Wish.SkyKind.MOONLIT;
+        int middle = nodes() / 2;
+        return noTwilight && wish.bodies().isEmpty() && Blanks.certain(kit,
+                new SkyLight(ephemeris, night.site()).at(aim(wish.aim(), middle), at(middle)).total(),
+                wish.longest().toMillis() * 1e-3);
     }
 
     private boolean aimsIntoTerrain(Aim aim) {
@@ -147,15 +159,23 @@ final class NightDemand {
 
     private List<Interval> byTheClock(Limits.TimeOfNight time) {
         List<Interval> spans = new ArrayList<>();
-        for (LocalDate date = night.date().minusDays(1); !date.isAfter(night.date().plusDays(1)); date = date.plusDays(1)) {
+        LocalDate last = night.span().endExclusive().atZone(night.site().zone()).toLocalDate();
+        for (LocalDate date = night.date().minusDays(1); !date.isAfter(last); date = date.plusDays(1)) {
             LocalDate ends = time.to().isAfter(time.from()) ? date : date.plusDays(1);
-            spans.add(new Interval(instant(date, time.from()), instant(ends, time.to())));
+            Instant from = instant(date.atTime(time.from()));
+            Instant to = instant(ends.atTime(time.to()));
+            if (from.isBefore(to)) {
+                Spans.add(spans, new Interval(from, to));
+            }
         }
         return spans;
     }
 
-    private Instant instant(LocalDate date, LocalTime time) {
-        return date.atTime(time).atZone(night.site().zone()).toInstant();
+    /** When the clocks show a time first; of a time that they skip, when they do. */
+    private Instant instant(LocalDateTime time) {
+        ZoneRules clocks = night.site().zone().getRules();
+        return clocks.getValidOffsets(time).isEmpty() ? clocks.getTransition(time).getInstant()
+                : time.atZone(night.site().zone()).toInstant();
     }
 
     /** Whether a span has a twilight in it that a picture may open or close in. */

@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth; without wishes,
@@ -74,11 +73,12 @@ public final class NightRanking {
         this(ephemeris, Optional.empty(), Progress.NONE);
     }
 
-    /** Every date at every site, the best first; equals by date, then by the sites' order. */
+    /** Every date at every site that has it, the best first; equals by date, then by the sites' order. */
     public List<NightRank> nights(List<Site> sites, List<LocalDate> dates) {
-        Runnable done = progress.each(dates.size() * sites.size());
-        return IntStream.range(0, dates.size() * sites.size()).parallel().mapToObj(number -> {
-            Ranked ranked = ranked(sites.get(number % sites.size()), dates.get(number / sites.size()));
+        List<SiteEvening> evenings = SiteEvening.all(dates, sites);
+        Runnable done = progress.each(evenings.size());
+        return evenings.parallelStream().map(evening -> {
+            Ranked ranked = ranked(evening.site(), evening.date());
             done.run();
             return ranked;
         }).sorted().map(Ranked::rank).toList();
@@ -123,7 +123,7 @@ public final class NightRanking {
         List<Wish> served = new ArrayList<>();
         double worth = 0;
         for (Wish wish : wishes) {
-            double share = demand.share(wish, asked.camera());
+            double share = demand.share(wish, Kit.of(asked, wish));
             worth += share * wish.worth();
             if (share == 1) {
                 served.add(wish);

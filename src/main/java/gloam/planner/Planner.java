@@ -5,12 +5,14 @@ import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.exposure.FilmPlane;
-import gloam.gear.Site;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Sets the wishes of a trip against its nights and sites: the same trip always gives the same plan. */
@@ -67,17 +69,15 @@ public final class Planner {
     }
 
     private List<List<Evening>> evenings(Trip trip) {
-        List<LocalDate> dates = trip.dates();
-        List<Site> sites = trip.sites();
-        Runnable done = progress.each(dates.size() * sites.size());
-        List<Evening> flat = IntStream.range(0, dates.size() * sites.size()).parallel().mapToObj(number -> {
-            Evening evening = Evening.of(trip, ephemeris, stars, dates.get(number / sites.size()),
-                    sites.get(number % sites.size()));
+        List<SiteEvening> asked = SiteEvening.all(trip.dates(), trip.sites());
+        Runnable done = progress.each(asked.size());
+        Map<LocalDate, List<Evening>> byDate = asked.parallelStream().map(at -> {
+            Evening evening = Evening.of(trip, ephemeris, stars, at.date(), at.site());
             done.run();
             return evening;
-        }).toList();
-        return IntStream.range(0, dates.size())
-                .mapToObj(night -> flat.subList(night * sites.size(), (night + 1) * sites.size())).toList();
+        }).collect(Collectors.groupingBy(evening -> evening.night().date(), TreeMap::new,
+                Collectors.toList()));
+        return List.copyOf(byDate.values());
     }
 
     private static List<String> notes(Trip trip, Night night) {

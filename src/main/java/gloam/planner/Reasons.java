@@ -58,9 +58,25 @@ final class Reasons {
         if (best.isPresent()) {
             return missed(wish, best.get());
         }
+        Optional<Failed> failed = offers.stream().flatMap(offer -> offer.failed().stream()).min(Failed.ORDER);
+        if (failed.isPresent()) {
+            Shot shot = failed.get().shot();
+            return failed.get().blank().map(blank -> blank(shot, blank)).orElseGet(() -> missed(wish, shot));
+        }
         return offers.stream().map(ShotChooser.Offer::conflict)
                 .min(Comparator.comparingInt(conflict -> conflict.bounds().gapMin()))
                 .map(conflict -> excluded(wish, conflict)).orElse("no start leaves time for it");
+    }
+
+    private static String blank(Shot shot, Blanks.Blank blank) {
+        boolean dark = shot.toneStops() < blank.boundStops();
+        String nothing = String.format(Locale.ROOT, "nothing would show: no star leaves a trail and the sky "
+                + "stays %s, tone %s at f/%s in %s, while a tone shows from %s %s", dark ? "black" : "white",
+                Wording.stops(shot.toneStops()), Wording.fNumber(shot.fNumber()),
+                Wording.duration(shot.durationMin()), Wording.stops(blank.boundStops()),
+                dark ? "up" : "down");
+        return nothing + (blank.atFNumber().isEmpty() ? "; it takes another light" : "; it takes f/"
+                + Wording.fNumber(blank.atFNumber().getAsDouble()) + (dark ? " or wider" : " or narrower"));
     }
 
     private static String missed(Wish wish, Shot best) {
@@ -70,10 +86,14 @@ final class Reasons {
                     Wording.duration(best.durationMin()), Wording.tone(wish.tone()));
         }
         String what = wish.records() instanceof Wish.Records.One one ? one.body().properName()
-                : ((Wish.Records.AtLeast) wish.records()).trails() + " stars";
+                : stars(((Wish.Records.AtLeast) wish.records()).trails());
         return Double.isInfinite(best.shortfallMag()) ? "fewer than " + what + " of the catalogue stand in the frame"
                 : String.format(Locale.ROOT, "%s would not record: %.1f mag too faint for f/%s", what,
                 best.shortfallMag(), Wording.fNumber(best.fNumber()));
+    }
+
+    private static String stars(int count) {
+        return count == 1 ? "1 star" : count + " stars";
     }
 
     private static String excluded(Wish wish, ShotChooser.Conflict conflict) {

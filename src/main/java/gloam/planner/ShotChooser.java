@@ -20,7 +20,6 @@ final class ShotChooser {
 
     /** A shorter exposure offered beside the right one, for a crowded night. */
     private static final double HURRIED_STOPS = -0.75;
-    private static final int SECONDS = 60;
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
     private static final double TURN_DEG_MIN = 360 / 1436.07;
 
@@ -28,6 +27,7 @@ final class ShotChooser {
     private final Kit kit;
     private final Optional<TrailGrowth> growth;
     private final TrailAims trails;
+    private final Blanks blanks;
     private final Blend blend;
 
     /**
@@ -40,6 +40,7 @@ final class ShotChooser {
         this.kit = kit;
         this.growth = growth;
         this.trails = trails;
+        this.blanks = new Blanks(wish, kit, trails);
         this.blend = blend;
     }
 
@@ -48,8 +49,9 @@ final class ShotChooser {
      *
      * @param shots    from the shortest to the most satisfying: each longer one satisfies more
      * @param conflict where there is no shot, the durations that come nearest to being left, and the f-number
+     * @param failed   where none of the shots considered is good for anything, the nearest to being so
      */
-    record Offer(List<Shot> shots, Conflict conflict) {
+    record Offer(List<Shot> shots, Conflict conflict, Optional<Failed> failed) {
     }
 
     /** Durations left at an f-number, or the conflict of aims that leaves none. */
@@ -78,7 +80,7 @@ final class ShotChooser {
         }
     }
 
-    private record Judged(TrailLimit.Circumstances on, Shot shot) {
+    private record Judged(TrailLimit.Circumstances on, Shot shot, boolean blank) {
 
         static final Comparator<Judged> ORDER = Comparator.comparingLong((Judged judged) -> judged.shot.merit())
                 .thenComparingDouble(judged -> TrailLimit.magnitude(judged.on));
@@ -110,12 +112,20 @@ final class ShotChooser {
                 }
             }
         }
-        return new Offer(bestOf(drafts, judge), nearest);
+        List<Shot> best = bestOf(drafts, judge);
+        return new Offer(best, nearest, !best.isEmpty() ? Optional.empty()
+                : known.values().stream().map(judged -> failed(judged, light)).min(Failed.ORDER));
+    }
+
+    private Failed failed(Judged judged, FramedLight light) {
+        return new Failed(judged.shot,
+                judged.blank ? Optional.of(blanks.reason(judged.shot, light)) : Optional.empty());
     }
 
     /** Whether smaller stops need no look: no tone is aimed at, none is passed, and this stop is without fault. */
     private boolean settles(List<Draft> drafts, Function<Draft, Judged> judge) {
         return wish.tone() instanceof Wish.Tone.AtMost
+                && drafts.stream().map(judge).noneMatch(Judged::blank)
                 && drafts.stream().allMatch(draft -> judge.apply(draft).shot.merit() == draft.merit());
     }
 
@@ -218,6 +228,9 @@ final class ShotChooser {
         for (Draft draft : equallyLong) {
             if (draft.merit() > beaten && (best == null || draft.merit() >= best.shot.merit())) {
                 Judged judged = judge.apply(draft);
+                if (judged.blank) {
+                    continue;
+                }
                 best = best == null || Judged.ORDER.compare(judged, best) > 0 ? judged : best;
                 if (best.shot.merit() == draft.merit() && !(wish.tone() instanceof Wish.Tone.Free)) {
                     break;
@@ -228,18 +241,13 @@ final class ShotChooser {
     }
 
     private Judged judged(Draft draft, Opening opening, Framing framing, FramedLight light) {
-        TrailLimit.Circumstances on = circumstances(draft, opening, light);
+        TrailLimit.Circumstances on = kit.circumstances(light, draft.fNumber,
+                opening.openAt(draft.durationMin), opening.closeAt(draft.durationMin));
         double shortfallMag = trails.shortfallMag(framing, opening.middleAt(draft.durationMin), on);
-        return new Judged(on, new Shot(framing, opening.openAt(draft.durationMin), opening.closeAt(draft.durationMin),
+        Shot shot = new Shot(framing, opening.openAt(draft.durationMin), opening.closeAt(draft.durationMin),
                 draft.fNumber, ExposureEngine.toneStops(draft.progress), shortfallMag,
                 draft.toneSatisfaction * Satisfaction.ofRecords(shortfallMag),
-                Math.min(draft.safety, trails.safety(shortfallMag))));
-    }
-
-    private TrailLimit.Circumstances circumstances(Draft draft, Opening opening, FramedLight light) {
-        double illuminanceLx = light.illuminanceLx(draft.fNumber, opening.middleAt(draft.durationMin));
-        return new TrailLimit.Circumstances(kit.film(), kit.camera().lens(), draft.fNumber,
-                draft.durationMin * (double) SECONDS, draft.progress, illuminanceLx,
-                FrameStars.equatorMmS(kit.camera().lens()), 0);
+                Math.min(draft.safety, trails.safety(shortfallMag)));
+        return new Judged(on, shot, blanks.blank(shot, on));
     }
 }

@@ -5,6 +5,7 @@ import gloam.ephemeris.Body;
 import gloam.exposure.TrailLimit;
 import gloam.light.Atmosphere;
 import gloam.trail.Framing;
+import java.util.List;
 import java.util.function.DoublePredicate;
 
 /** By how much exposures miss the trails that must record for a wish on a night. For one thread at a time. */
@@ -49,6 +50,13 @@ final class TrailAims {
                     Math.min(MOST_SHORTFALL_MAG, inFrame.shortfallMag(least.trails(), limit)));
         }
         return records instanceof Wish.Records.One one ? shortfallMag(one.body(), nearest(middleMin, NightClock.NODE_MIN), on) : 0;
+    }
+
+    /** Whether a star of the catalogue or one of some bodies leaves a visible trail. */
+    boolean any(Framing framing, int middleMin, TrailLimit.Circumstances on, List<Body> bodies) {
+        LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(on.lens()));
+        return starsAt(framing, middleMin).recorded(limit) > 0 || bodies.stream()
+                .anyMatch(body -> shortfallMag(body, nearest(middleMin, NightClock.NODE_MIN), on) <= 0);
     }
 
     private FrameStars starsAt(Framing framing, int middleMin) {

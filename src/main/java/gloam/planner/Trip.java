@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Night;
 import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
@@ -45,7 +46,6 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
 
     /** Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned. */
     private static final double UNFORECAST = 0.5;
-    private static final int HALF_A_DAY = 12;
 
     /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
     public Trip {
@@ -67,21 +67,38 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     }
 
     /**
-     * What is left of the trip.
+     * What is left of the trip from an instant on.
      *
-     * @param from  when it goes on
-     * @param spent sheets gone by then, fewer than carried
-     * @param done  names of wishes served by then, each as often as it was
-     * @throws BadInput when the trip is over, no sheet is left or a wish is unknown
+     * @throws BadInput when it is over by then
      */
-    public Trip rest(Instant from, int spent, List<String> done) {
-        LocalDate night = from.atZone(sites.get(0).zone()).minusHours(HALF_A_DAY).toLocalDate();
+    public Trip rest(Instant from) {
+        LocalDate night = Night.eveningOf(sites.get(0), from);
         if (night.isAfter(lastNight)) {
             throw new BadInput("the trip's last night, " + lastNight + ", is over by then; give an earlier instant");
         }
-        if (spent >= sheets) {
+        return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film,
+                sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())));
+    }
+
+    /**
+     * The same trip with some sheets gone, where it has begun.
+     *
+     * @throws BadInput when no sheet is left
+     */
+    public Trip withSpent(int spent) {
+        if (SHEETS_SPENT.check(spent) >= sheets) {
             throw new BadInput(spent + " sheets spent leave none of the " + sheets + " carried; give a smaller number");
         }
+        return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
+                begun.map(since -> new Begun(since.at, spent, since.done, since.firstNight)));
+    }
+
+    /**
+     * The same trip without wishes served, named each as often as it was.
+     *
+     * @throws BadInput when a wish is unknown
+     */
+    public Trip without(List<String> done) {
         done.stream().filter(name -> wishes.stream().noneMatch(wish -> wish.name().equals(name))).findFirst()
                 .ifPresent(name -> {
                     throw new BadInput("no wish is named \"" + name + "\"; the trip has "
@@ -89,8 +106,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                 });
         List<Wish> left = wishes.stream().flatMap(wish ->
                 wish.after(Collections.frequency(done, wish.name())).stream()).toList();
-        return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film, sheets,
-                preview, left, forecast, Optional.of(new Begun(from, spent, done, first())));
+        return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, left, forecast,
+                begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)));
     }
 
     /** What stays the same in every timetable of the trip: made of its title and its first night. */
@@ -107,9 +124,13 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         return begun.map(Begun::spent).orElse(0);
     }
 
-    /** The evenings' dates, in order. */
+    /**
+     * The evenings' dates, in order.
+     *
+     * @throws BadInput when the clocks of every site skip them all
+     */
     public List<LocalDate> dates() {
-        return firstNight.datesUntil(lastNight.plusDays(1)).toList();
+        return Night.evenings(sites, firstNight, lastNight);
     }
 
     /** The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link #UNFORECAST}. */

@@ -69,7 +69,8 @@ final class ExposureRemarks {
         }
         OptionalDouble shortS = to.correctedS();
         return shortS.orElse(0) == 0 ? "" : " It takes " + Wording.exposure(shortS.getAsDouble())
-                + (from.correctedS().isEmpty() ? "; the other never finishes."
+                + (from.correctedS().isEmpty() ? "; the other " + (situation.latestCloseAt().isPresent()
+                        ? "never finishes." : "takes " + situation.never() + ".")
                         : ", not " + Wording.exposure(from.correctedS().getAsDouble()) + ".");
     }
 

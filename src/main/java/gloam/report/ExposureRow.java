@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * What one f-number asks for and gives.
+ * What one f-number asks for and gives; times are empty that are not reached by the end of the night, or in a
+ * year where the light stays as it is.
  *
  * @param fNumber            the f-number as marked
  * @param meteredS           time without reciprocity failure
@@ -37,8 +38,9 @@ import java.util.stream.IntStream;
  * @param bracket            times for several sheets, where they are asked for and each finishes
  * @param notes              what else to know, a sentence each
  */
-public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDouble correctedS,
-                          OptionalDouble correctedLowS, OptionalDouble correctedHighS,
+public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
+                          @Promised OptionalDouble correctedS, @Promised OptionalDouble correctedLowS,
+                          @Promised OptionalDouble correctedHighS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
                           boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
@@ -106,7 +108,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
                 ground ? stops(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
                 row.colourShift().cast(), Rounding.magIfKnown(row.trailLimitMag()),
                 Rounding.decimals(lens.tNumber(row.fNumber()), 2), Spot.of(lens, row.fNumber()),
-                bracket.map(Sheets::of), notes(row));
+                bracket.map(Sheets::of), notes(row, table.scene().sky().shutter().isPresent()));
     }
 
     private static OptionalDouble seconds(double seconds) {
@@ -128,11 +130,12 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
                 .toList();
     }
 
-    private static List<String> notes(ExposureTable.Row row) {
+    private static List<String> notes(ExposureTable.Row row, boolean lightChanges) {
         List<String> notes = new ArrayList<>();
         Exposure exposure = row.exposure();
         if (exposure.neverFinishes()) {
-            notes.add("never finishes: the night ends first; the tone is what it comes to by then");
+            notes.add((lightChanges ? "never finishes: the night ends first" : "more than a year")
+                    + "; the tone is what it comes to by then");
         } else if (exposure.correctedS() > LONGEST_NIGHT_S) {
             notes.add("longer than a night");
         } else if (exposure.correctedS() == 0) {

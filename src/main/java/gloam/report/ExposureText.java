@@ -142,8 +142,8 @@ final class ExposureText {
         return row.closeAt().map(brief ? Wording::second : Wording::minute).orElse("never");
     }
 
-    private static String time(OptionalDouble seconds) {
-        return text(seconds, "never", s -> s == 0 ? "0 s" : Wording.exposure(s));
+    private String time(OptionalDouble seconds) {
+        return text(seconds, report.situation().never(), Wording::exposure);
     }
 
     private static String metres(double metres) {

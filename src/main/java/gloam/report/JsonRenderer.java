@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** JSON: the report's records as objects, their components in order; what is empty is left out. */
+/** JSON: records as objects, their components in order; what is empty is left out, or null where promised. */
 final class JsonRenderer implements Renderer {
 
     private static final DateTimeFormatter MOMENT = new DateTimeFormatterBuilder()
@@ -59,6 +59,8 @@ final class JsonRenderer implements Renderer {
             if (value.isPresent()) {
                 json.writeFieldName(component.getName());
                 write(json, value.get());
+            } else if (component.isAnnotationPresent(Promised.class)) {
+                json.writeNullField(component.getName());
             }
         }
     }

@@ -47,6 +47,11 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
                         List<NightRow.EventRow> events, OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
                         double starDeclinationDeg, double aimDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {
 
+    /** How long a tone takes that is not reached in the time there is. */
+    String never() {
+        return latestCloseAt.isPresent() ? "never" : Wording.exposure(Double.POSITIVE_INFINITY);
+    }
+
     /**
      * Another reading of the same sky.
      *

@@ -89,7 +89,9 @@ final class TrailDrawing {
         TrailReport.FrameRow frame = report.frame();
         return report.site().name() + ", " + Wording.bearing(frame.azimuthDeg()) + ", altitude "
                 + Wording.number(frame.altitudeDeg(), 0) + "°, " + Wording.secondDate(frame.openAt()) + " "
-                + Wording.minute(frame.openAt()) + "–" + Wording.minute(frame.closeAt());
+                + Wording.minute(frame.openAt()) + "–"
+                + (frame.severalNights() ? Wording.secondDate(frame.closeAt()) + " " : "")
+                + Wording.minute(frame.closeAt());
     }
 
     private String description() {

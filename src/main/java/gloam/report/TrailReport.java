@@ -54,6 +54,14 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
                            double widthMm, double heightMm, String projection, OffsetDateTime openAt,
                            OffsetDateTime closeAt, double lastsS, List<OpeningRow> openings, boolean airless) {
 
+        private static final int HALF_A_DAY = 12;
+
+        /** Whether the last closing is in another night than the first opening: nights part at noon. */
+        boolean severalNights() {
+            return !openAt.minusHours(HALF_A_DAY).toLocalDate()
+                    .equals(closeAt.minusHours(HALF_A_DAY).toLocalDate());
+        }
+
         static FrameRow of(FrameQuestion question) {
             Framing framing = question.framing();
             Camera camera = framing.camera();

@@ -1,5 +1,6 @@
 package gloam.report;
 
+import java.time.OffsetDateTime;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,8 +47,8 @@ final class TrailText {
                 + Wording.plain(frame.heightMm()) + " mm"
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
-        lines.add(Wording.date(Wording.secondDate(frame.openAt())) + " " + times(frame)
-                + " (" + Wording.lasting(frame.lastsS()) + ")");
+        String date = Wording.date(Wording.secondDate(frame.openAt())) + " ";
+        lines.add((frame.severalNights() ? "" : date) + times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
         lines.add("at " + PlaceText.of(report.site()));
         report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
         lines.add(pole(report.pole()));
@@ -56,9 +57,19 @@ final class TrailText {
     }
 
     private static String times(TrailReport.FrameRow frame) {
-        return frame.openings().isEmpty() ? Wording.second(frame.openAt()) + " to " + Wording.second(frame.closeAt())
-                : frame.openings().stream().map(opening -> Wording.second(opening.openAt()) + " to "
-                        + Wording.second(opening.closeAt())).collect(Collectors.joining(", "));
+        return frame.openings().isEmpty() ? date(frame, frame.openAt()) + Wording.second(frame.openAt())
+                + " to " + date(frame, frame.closeAt()) + Wording.second(frame.closeAt())
+                : frame.openings().stream().map(opening -> date(frame, opening.openAt())
+                        + Wording.second(opening.openAt()) + " to " + Wording.second(opening.closeAt()))
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static String minute(TrailReport.FrameRow frame, OffsetDateTime at) {
+        return date(frame, at) + Wording.minute(at);
+    }
+
+    private static String date(TrailReport.FrameRow frame, OffsetDateTime at) {
+        return frame.severalNights() ? Wording.date(Wording.secondDate(at)) + " " : "";
     }
 
     private static String sheet(TrailReport.SheetRow sheet) {
@@ -89,10 +100,10 @@ final class TrailText {
 
     private static String moon(TrailReport report) {
         return report.moon().inFrameAt().map(at -> at.isAfter(report.frame().openAt())
-                        ? "the Moon stays out of the frame until " + Wording.minute(at)
+                        ? "the Moon stays out of the frame until " + minute(report.frame(), at)
                         : "the Moon stands in the frame when the shutter opens")
-                .orElse("the Moon stays out of the frame until " + Wording.minute(report.moon().lookedUntil())
-                        + " at least");
+                .orElse("the Moon stays out of the frame until "
+                        + minute(report.frame(), report.moon().lookedUntil()) + " at least");
     }
 
     static String recorded(TrailReport.RecordsRow records, boolean nothingInFrame) {
@@ -120,7 +131,8 @@ final class TrailText {
                     Wording.number(track.magnitude(), 1, ""),
                     track.records().map(records -> records ? "yes" : "no").orElse(""),
                     track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
-                    Wording.minute(first.at()), Wording.minute(last.at()), Wording.number(track.lengthMm(), 2),
+                    minute(report.frame(), first.at()), minute(report.frame(), last.at()),
+                    Wording.number(track.lengthMm(), 2),
                     Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
                     Wording.direction(track.directionDeg()) + "°", Wording.number(track.sagittaMm(), 2),
                     track.entersOver().orElse(""), track.leavesOver().orElse(""));

@@ -1,5 +1,6 @@
 package gloam.report;
 
+import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Event;
 import gloam.ephemeris.Night;
@@ -8,10 +9,10 @@ import gloam.gear.Site;
 import gloam.report.ExposureQuestion.ToneAfter;
 import gloam.units.BadInput;
 import gloam.units.Interval;
-import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The night in which a sheet is exposed.
@@ -27,38 +28,40 @@ record UsableNight(Shutter shutter, List<Event> events) {
      * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never comes; a
      * wanted time may run into the dawn.
      *
-     * @throws BadInput when the shutter would be open by day
+     * @throws BadInput when the shutter would be open by day, or was open in another night
      */
     static UsableNight of(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known) {
         Site site = known.site();
         Instant openAt = known.openAt();
-        LocalDate evening = openAt.minus(Duration.ofHours(12)).atZone(site.zone()).toLocalDate();
-        Night night = Night.of(ephemeris, site, evening);
-        question.earlier().forEach(opening -> sunDown(night, opening.start()));
-        Interval down = sunDown(night, openAt);
-        Instant until = question.unknown() instanceof ToneAfter after ? closing(openAt, after, down)
-                : night.darkness().stream().map(Interval::endExclusive).filter(openAt::isBefore)
-                        .reduce((first, second) -> second).orElse(down.endExclusive());
-        Shutter shutter = new Shutter(question.earlier(), new Interval(openAt, until));
+        Optional<Instant> closeAt = question.unknown() instanceof ToneAfter after
+                ? Optional.of(openAt.plus(after.lasts())) : Optional.empty();
+        List<Interval> openings = new ArrayList<>(question.earlier());
+        openings.add(new Interval(openAt, closeAt.orElse(openAt.plusMillis(1))));
+        Daylight.refuse(ephemeris, site, openings);
+        Night night = Night.of(ephemeris, site, Night.eveningOf(site, openAt));
+        refuseOtherNights(night, question.earlier());
+        Shutter shutter = new Shutter(question.earlier(),
+                new Interval(openAt, closeAt.orElseGet(() -> latest(night, openAt))));
         return new UsableNight(shutter, night.events().stream()
                 .filter(event -> shutter.span().contains(event.at()) && event.what() != Event.Kind.MOON_TRANSIT)
                 .toList());
     }
 
-    private static Instant closing(Instant openAt, ToneAfter after, Interval down) {
-        Instant closeAt = openAt.plus(after.lasts());
-        if (closeAt.isAfter(down.endExclusive())) {
-            throw new BadInput("the shutter would still be open at sunrise, "
-                    + Wording.lasting(Duration.between(openAt, down.endExclusive()).toSeconds())
-                    + " after it opens. Shorten the exposure (--lasts)");
+    private static void refuseOtherNights(Night night, List<Interval> openings) {
+        for (Interval open : openings) {
+            if (!night.span().contains(open.start())) {
+                throw new BadInput("the opening at "
+                        + open.start().atZone(night.site().zone()).toLocalDateTime()
+                        + " is in another night than the night of " + night.date()
+                        + "; give openings of one night (--open)");
+            }
         }
-        return closeAt;
     }
 
-    private static Interval sunDown(Night night, Instant openAt) {
-        return night.sunDown().stream().filter(span -> span.contains(openAt)).findFirst()
-                .orElseThrow(() -> new BadInput("the Sun is up at "
-                        + openAt.atZone(night.site().zone()).toLocalDateTime()
-                        + ", or it is another night; open the shutter after sunset and before sunrise"));
+    private static Instant latest(Night night, Instant openAt) {
+        return night.darkness().stream().map(Interval::endExclusive).filter(openAt::isBefore)
+                .reduce((first, second) -> second).orElseGet(() -> night.sunDown().stream()
+                        .map(Interval::endExclusive).filter(openAt::isBefore).findFirst()
+                        .orElse(night.span().endExclusive()));
     }
 }

@@ -1,5 +1,6 @@
 package gloam.report;
 
+import gloam.exposure.Exposure;
 import gloam.planner.NightTimes;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -24,6 +25,8 @@ final class Wording {
     private static final double LEAST_LIGHT = 1e-7;
 
     private static final double LEAST_PLAIN = 1e-4;
+
+    private static final double SHORTEST_S = 1e-3;
 
     private Wording() {
     }
@@ -122,8 +125,17 @@ final class Wording {
         return COMPASS.get((int) Math.round(azimuthDeg / 22.5) % 16);
     }
 
-    /** An exposure time in s in two digits that people can set: 45 s, 5 min 50 s, 18 min, 1 h 50 min, 14 h, 12 d. */
+    /**
+     * An exposure time in s, 0 to infinity, in two digits that people can set: 45 s, 5 min 50 s, 18 min,
+     * 1 h 50 min, 14 h, 12 d; what no shutter does or no one waits for by its bound alone.
+     */
     static String exposure(double seconds) {
+        if (seconds > Exposure.LONGEST_S) {
+            return "more than a year";
+        }
+        if (seconds < SHORTEST_S) {
+            return seconds > 0 ? "under 1 ms" : "0 s";
+        }
         if (seconds < 99.5) {
             return twoDigits(seconds).toPlainString() + " s";
         }
@@ -138,8 +150,11 @@ final class Wording {
                 : twoDigits(hours / 24).toPlainString() + " d";
     }
 
-    /** A length of time to the second, such as 1 h 50 min. */
+    /** A length of time to the second, such as 1 h 50 min; less than ten seconds to the millisecond. */
     static String lasting(double seconds) {
+        if (seconds < 10) {
+            return plain(seconds) + " s";
+        }
         long whole = Math.round(seconds);
         return Stream.of(whole / 3600 + " h", whole / 60 % 60 + " min", whole % 60 + " s")
                 .filter(part -> !part.startsWith("0 ")).collect(Collectors.joining(" "));

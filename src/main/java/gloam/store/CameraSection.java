@@ -73,12 +73,7 @@ final class CameraSection {
     }
 
     private static double focus(Item item, Value<Double> focalLengthMm) {
-        double focusM = item.number(Lens.FOCUS);
-        focalLengthMm.content().filter(focalLength -> focusM * 1000 <= focalLength).ifPresent(focalLength -> {
-            throw item.fault("focus distance " + Shown.number(focusM) + " m is not beyond the focal length "
-                    + Shown.number(focalLength) + " mm. Give metres from the lens to the subject.");
-        });
-        return focusM;
+        return item.number(focalLengthMm.content().map(Lens::focus).orElse(Lens.FOCUS));
     }
 
     private static Frame frame(Item item) {

@@ -84,12 +84,23 @@ class ProofCommandTest {
     }
 
     @Test
-    void theSunAndWhatHasNoPictureAreRefused() {
+    void theSunAndWhatHasNoPictureAreRefused() throws IOException {
         Run day = run("proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T12:00 --lasts 1h");
         assertEquals(2, day.exit());
         assertTrue(day.err().contains("the Sun is up while the shutter is open"));
-        Run intoTheSun = run("trail --trip demo-data/trip.yaml --azimuth 180 --altitude 33 --from 2027-02-08T13:00 "
-                + "--lasts 30m");
+        Path summit = Files.writeString(folder.resolve("summit.yaml"), """
+                title: Summit
+                sites: [{name: Summit, latitude-deg: 28.3, longitude-deg: -16.6, height-m: 3500, zone: UTC,
+                         sea-horizon: true}]
+                nights: {from: 2027-02-08, to: 2027-02-08}
+                camera: {name: Box, focal-length-mm: 60, frame-mm: {width: 80, height: 80}, f-numbers: [8],
+                         changeover-min: 5}
+                film: instant-mono-640
+                sheets: 1
+                wishes: []
+                """);
+        Run intoTheSun = run("trail --trip " + summit
+                + " --azimuth 254 --altitude 5 --from 2027-02-08T18:53 --lasts 5m");
         assertEquals(2, intoTheSun.exit());
         assertTrue(intoTheSun.err().contains("the Sun shines into the frame"));
         Path png = folder.resolve("nights.png");

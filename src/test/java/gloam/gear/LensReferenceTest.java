@@ -128,10 +128,10 @@ class LensReferenceTest {
     }
 
     @Test
-    void focusNearerThanTheFocalLengthIsRefused() {
-        BadInput refused = assertThrows(BadInput.class, () -> lens(150, 0.15));
-        assertEquals("focus distance 0.15 m is out of range; give 0.15 m and more, or infinity: "
-                + "a lens cannot focus nearer than its focal length", refused.getMessage());
+    void focusNearerThanTheLongestBellowsIsRefused() {
+        BadInput refused = assertThrows(BadInput.class, () -> lens(150, 0.1649));
+        assertEquals("focus distance 0.1649 m is out of range; give 0.165 m and more", refused.getMessage());
+        assertEquals(Lens.MOST_EXTENSION, lens(150, 0.165).extension(), 1e-9); // rounding of doubles
     }
 
     private static Lens lens(double focalLengthMm, double focusM) {

@@ -173,7 +173,7 @@ class LimitsTest {
         Wish twice = Trips.repeated(Trips.pointed("twice", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free()), 2, 1);
         Instant now = Trips.DARK_NIGHT.plusDays(1).atTime(1, 13).atZone(Places.MID_NORTH.zone()).toInstant();
         Trip rest = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 4, List.of(once, twice))
-                .rest(now, 2, List.of("once", "twice"));
+                .rest(now).withSpent(2).without(List.of("once", "twice"));
         Plan plan = plan(rest);
         List<Plan.Window> windows = plan.nights().stream().flatMap(night -> night.windows().stream()).toList();
         assertEquals(List.of("twice"), windows.stream().map(window -> window.wish().name()).toList());

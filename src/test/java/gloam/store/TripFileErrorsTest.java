@@ -76,10 +76,10 @@ class TripFileErrorsTest {
         width: 80 | width: 1 | 9:50 camera.frame-mm.width: frame side 1 mm is out of range; give 5 … 1000 mm
         f-numbers: [11, 16, 45] | f-numbers: [11, 0.1] | 9:83 camera.f-numbers[1]: f-number 0.1 is out of range; give 0.7 … 512
         f-numbers: [11, 16, 45] | f-numbers: [] | 9:78 camera.f-numbers: number of f-numbers 0 is out of range; give 1 … 60
-        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: 0.1 | 9:93 camera.focus-m: focus distance 0.1 m is not \
-        beyond the focal length 120 mm. Give metres from the lens to the subject.
+        f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: 0.1 | 9:93 camera.focus-m: focus distance 0.1 m is out of range; \
+        give 0.132 m and more
         f-numbers: [11, 16, 45] | f-numbers: [11], focus-m: far | 9:93 camera.focus-m: expected metres, found "far". \
-        Write a plain number, 0.1 m and more, or infinity.
+        Write a plain number, 0.132 m and more, or infinity.
         f-numbers: [11, 16, 45] | f-numbers: [11], projection: rectlinear | 9:96 camera.projection: expected \
         rectilinear, equidistant or equisolid, found "rectlinear". Did you mean rectilinear?
         f-numbers: [11, 16, 45] | f-numbers: [11], corner-stops: 5 | 9:98 camera.corner-stops: loss in the corner 5 \

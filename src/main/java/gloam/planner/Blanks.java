@@ -1,0 +1,88 @@
+package gloam.planner;
+
+import gloam.exposure.ExposureEngine;
+import gloam.exposure.FilmPlane;
+import gloam.exposure.TrailLimit;
+import gloam.film.ToneCurve;
+import gloam.gear.Lens;
+import gloam.light.SkyBrightness;
+import gloam.units.Stops;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** Knows the sheets on which nothing shows: no trail, and a sky as black or as white as the film gets. */
+final class Blanks {
+
+    /** V magnitude of the brightest star, Sirius: Hipparcos catalogue (ESA 1997), from memory. */
+    private static final double BRIGHTEST_MAG = -1.44;
+    /** By how much the sky of a night may be brighter, while it is dark or moonlit, than half-way through. */
+    private static final double BRIGHTER_STOPS = 2;
+
+    /** f/0.7, f/128 and f/512 in stops from f/1. */
+    private static final int WIDEST = -1;
+    private static final int LAST_MARKED = 14;
+    private static final int NARROWEST = 18;
+
+    private final Wish wish;
+    private final Kit kit;
+    private final TrailAims trails;
+    private final double leastProgress;
+    private final double mostProgress;
+
+    /** The blank sheets of a wish. */
+    Blanks(Wish wish, Kit kit, TrailAims trails) {
+        this.wish = wish;
+        this.kit = kit;
+        this.trails = trails;
+        ToneCurve tone = kit.film().tone();
+        this.leastProgress = tone.leastShown(TrailLimit.LEAST_DIFFERENCE_DENSITY);
+        this.mostProgress = tone.mostShown(TrailLimit.LEAST_DIFFERENCE_DENSITY);
+    }
+
+    /**
+     * Why nothing would show of a shot.
+     *
+     * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
+     * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
+     */
+    record Blank(double boundStops, OptionalDouble atFNumber) {
+    }
+
+    /**
+     * Whether a sheet stays black for certain, whatever stars are in the frame and whenever it is opened.
+     *
+     * @param halfway the sky of the aim half-way through the night
+     * @param openS   the longest exposure, in s
+     */
+    static boolean certain(Kit kit, SkyBrightness halfway, double openS) {
+        Lens lens = kit.camera().lens();
+        double fNumber = kit.fNumbers().get(0);
+        double lx = FilmPlane.illuminanceLx(lens, fNumber, halfway);
+        double most = openS * ExposureEngine.ratePerS(kit.film(), lx * Stops.factor(BRIGHTER_STOPS));
+        return most < kit.film().tone().leastShown(TrailLimit.LEAST_DIFFERENCE_DENSITY)
+                && TrailLimit.magnitude(new TrailLimit.Circumstances(kit.film(), lens, fNumber, openS, most,
+                        lx, FrameStars.equatorMmS(lens) * FrameStars.LEAST_SPEED_SHARE, 0)) < BRIGHTEST_MAG;
+    }
+
+    /** Whether nothing shows of a shot met in given circumstances. */
+    boolean blank(Shot shot, TrailLimit.Circumstances on) {
+        return (on.skyProgress() < leastProgress || on.skyProgress() > mostProgress)
+                && !trails.any(shot.framing(), shot.middleMin(), on, wish.bodies());
+    }
+
+    /** Why nothing shows of a blank shot in a light. */
+    Blank reason(Shot shot, FramedLight light) {
+        boolean dark = Stops.factor(shot.toneStops()) < leastProgress;
+        OptionalDouble shown = IntStream.rangeClosed(WIDEST, NARROWEST)
+                .map(stop -> dark ? WIDEST + NARROWEST - stop : stop).mapToDouble(Blanks::fNumber)
+                .filter(fNumber -> dark ? fNumber < shot.fNumber() : fNumber > shot.fNumber())
+                .filter(fNumber -> !blank(shot,
+                        kit.circumstances(light, fNumber, shot.openMin(), shot.closeMin()))).findFirst();
+        return new Blank(ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
+    }
+
+    private static double fNumber(int stop) {
+        double fNumber = Math.pow(2, stop / 2.0);
+        return stop > LAST_MARKED ? Math.rint(fNumber) : fNumber;
+    }
+}
