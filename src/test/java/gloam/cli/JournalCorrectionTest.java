@@ -130,6 +130,16 @@ class JournalCorrectionTest {
         assertEquals(4, lines().size());
     }
 
+    /** Every entry on a sheet speaks of the same one: what an earlier correction said may be said again. */
+    @Test
+    void theLastWordHoldsWhicheverEntryItNames() throws IOException {
+        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"}, {"3", "dark"}}) {
+            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "), String.join(" ", word));
+            assertEquals(word[1], sheet().get("tone").asText());
+        }
+        assertEquals(5, lines().size());
+    }
+
     @Test
     void aWithdrawnSheetComesBack() throws IOException {
         ok(correct("--withdraw"));
@@ -201,7 +211,8 @@ class JournalCorrectionTest {
     @Test
     void whatCouldNotBeReadAgainIsNeverWritten() throws IOException {
         List<String> before = lines();
-        assertRefused("(--focus)", add(with("--focal-length", "150", "--focus", "0.15015")));
+        assertRefused("(--focus)", add(with("--focal-length", "150", "--focus", "0.15015", "--place", "41,-2,1000", "--zone",
+                "UTC", "--azimuth", "0", "--altitude", "41"))); // at the pole, where no star's image is too fast
         assertRefused("(--batch)", add(with("--batch", "x".repeat(600))));
         String[] openings = new String[202];
         for (int i = 0; i < openings.length; i += 2) {
