@@ -18,7 +18,8 @@ import org.orekit.utils.PVCoordinates;
 
 /**
  * Places of the bodies from the solar system's barycentre, in km along the axes of the International
- * Celestial Reference System: Orekit's, sampled and interpolated. Times are seconds of terrestrial time from J2000.0.
+ * Celestial Reference System: Orekit's, sampled and interpolated. Times are seconds of terrestrial time
+ * from J2000.0.
  */
 final class SolarSystem {
 
