@@ -16,7 +16,7 @@ import org.orekit.errors.OrekitException;
 import org.orekit.frames.Frame;
 import org.orekit.time.TimeScales;
 
-/** One file of data in memory, as Orekit's loaders ask for it: they read a file anew for every few weeks of dates. */
+/** One file of data in memory: Orekit's loaders read a file anew for every few weeks of dates. */
 final class DataFile implements DataProvider {
 
     private static final String RESOURCES = "/gloam/ephemeris/";

@@ -27,8 +27,9 @@ record EarthAttitude(double ttS, Rotation fromEarth, Vector3D pole) {
         Rotation displaced =
                 new Rotation(RotationOrder.XYZ, RotationConvention.VECTOR_OPERATOR, -yPoleRad, -xPoleRad, 0);
         Rotation turned = new Rotation(Vector3D.PLUS_K, rotationAngleRad, RotationConvention.VECTOR_OPERATOR);
-        return new EarthAttitude(ttS, intermediate.compose(
-                turned.compose(displaced, RotationConvention.VECTOR_OPERATOR), RotationConvention.VECTOR_OPERATOR),
+        Rotation inIntermediate = turned.compose(displaced, RotationConvention.VECTOR_OPERATOR);
+        return new EarthAttitude(ttS,
+                intermediate.compose(inIntermediate, RotationConvention.VECTOR_OPERATOR),
                 intermediate.applyTo(Vector3D.PLUS_K));
     }
 }

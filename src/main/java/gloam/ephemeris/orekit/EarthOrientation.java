@@ -31,16 +31,16 @@ import org.orekit.utils.IERSConventions;
 /**
  * The Earth's turning and the scales of time, as Orekit has them after the IERS Conventions.
  *
- * <p>Orekit is asked a few times a week for the celestial pole and a few times a day for UT1; between lie
- * interpolants. Without measured days UT1 is UTC and the pole does not wander. Times are seconds of terrestrial time
- * from J2000.0.
+ * <p>Orekit is asked a few times a week for the celestial pole by its quick series, now and then for how far
+ * the exact ones differ, and a few times a day for UT1; between lie interpolants. Without measured days UT1
+ * is UTC and the pole does not wander. Times are seconds of terrestrial time from J2000.0.
  */
 final class EarthOrientation {
 
+    static final IERSConventions CONVENTIONS = IERSConventions.IERS_2010;
+
     /** Within 0.1″ of those of 2010 from 2000 to 2059, and fifty times as quick. */
-    static final IERSConventions QUICK = IERSConventions.IERS_1996;
-    /** Those to which the corrections in a file of measured days belong. */
-    static final IERSConventions EXACT = IERSConventions.IERS_2010;
+    private static final IERSConventions QUICK = IERSConventions.IERS_1996;
 
 
     private static final long DAY_S = 86_400;
@@ -49,6 +49,9 @@ final class EarthOrientation {
     private static final double SPAN_S = 8 * Constants.JULIAN_DAY;
     /** Leaves 0.002″: nutation's shortest terms of weight have periods of 5.6 to 14 days. */
     private static final int POINTS = 6;
+    private static final double SLOW_SPAN_S = 64 * Constants.JULIAN_DAY;
+    /** Enough for precession and for what the quick series lack: terms of half a year and longer. */
+    private static final int SLOW_POINTS = 4;
     /** Measured days follow one another; half a day more for rounding. */
     private static final double LONGEST_GAP_S = 1.5 * Constants.JULIAN_DAY;
 
@@ -56,29 +59,34 @@ final class EarthOrientation {
     private final AbsoluteDate j2000;
     private final Frame celestial;
     private final Frame intermediate;
+    private final Frame quick;
     private final Frame ecliptic;
     private final EOPHistory measured;
     private final TimeScalarFunction rotationAngle;
     private final OneAxisEllipsoid ellipsoid;
     private final Map<Long, EarthDay> days = new ConcurrentHashMap<>();
-    private final Interpolants intermediateTurns = new Interpolants(0, SPAN_S, POINTS, this::intermediateTurn);
-    private final Interpolants eclipticPoles = new Interpolants(0, SPAN_S, POINTS, this::eclipticPole);
+    private final Interpolants quickTurns = new Interpolants(0, SPAN_S, POINTS, this::quickTurn);
+    private final Interpolants corrections = new Interpolants(0, SLOW_SPAN_S, SLOW_POINTS, this::correction);
+    private final Interpolants eclipticPoles =
+            new Interpolants(0, SLOW_SPAN_S, SLOW_POINTS, this::eclipticPole);
 
-    /** The orientation by the conventions of a year, with the measured values of some days. */
-    EarthOrientation(IERSConventions conventions, Collection<EOPEntry> days) {
+    /** The orientation with the measured values of some days. */
+    EarthOrientation(Collection<EOPEntry> days) {
         LazyLoadedDataContext context = context();
-        context.getFrames().addEOPHistoryLoader(conventions, (converter, history) -> history.addAll(days));
+        context.getFrames().addEOPHistoryLoader(CONVENTIONS, (converter, history) -> history.addAll(days));
+        context.getFrames().addEOPHistoryLoader(QUICK, (converter, history) -> { });
         context.getFrames().setEOPContinuityThreshold(LONGEST_GAP_S);
         this.scales = context.getTimeScales();
         this.j2000 = scales.getJ2000Epoch();
         this.celestial = context.getFrames().getGCRF();
-        this.intermediate = context.getFrames().getCIRF(conventions, true);
-        this.ecliptic = context.getFrames().getEcliptic(conventions);
+        this.intermediate = context.getFrames().getCIRF(CONVENTIONS, true);
+        this.quick = context.getFrames().getCIRF(QUICK, true);
+        this.ecliptic = context.getFrames().getEcliptic(CONVENTIONS);
         this.measured = FramesFactory.findEOP(intermediate);
-        this.rotationAngle = conventions.getEarthOrientationAngleFunction(scales.getUT1(conventions, true),
+        this.rotationAngle = CONVENTIONS.getEarthOrientationAngleFunction(scales.getUT1(CONVENTIONS, true),
                 scales.getTAI());
         this.ellipsoid = new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
-                Constants.WGS84_EARTH_FLATTENING, context.getFrames().getITRF(conventions, true));
+                Constants.WGS84_EARTH_FLATTENING, context.getFrames().getITRF(CONVENTIONS, true));
     }
 
     /**
@@ -89,7 +97,7 @@ final class EarthOrientation {
     static EarthOrientation read(Path path, TimeScales scales) {
         UserFile file = FinalsFile.at(path);
         try {
-            return new EarthOrientation(EXACT, FinalsFile.days(file, scales));
+            return new EarthOrientation(FinalsFile.days(file, scales));
         } catch (OrekitException gap) {
             throw file.unreadable(gap);
         }
@@ -138,7 +146,7 @@ final class EarthOrientation {
     EarthAttitude attitude(Instant at) {
         EarthDay day = dayOf(at);
         double ttS = day.startTtS() + secondOfDay(at);
-        Vector3D turn = intermediateTurns.at(ttS).value(ttS);
+        Vector3D turn = quickTurns.at(ttS).value(ttS).add(corrections.at(ttS).value(ttS));
         Rotation fromIntermediate = new Rotation(Math.sqrt(1 - turn.getNormSq()), turn.getX(), turn.getY(),
                 turn.getZ(), false);
         Vector3D turning = day.turning().value(secondOfDay(at));
@@ -147,7 +155,8 @@ final class EarthOrientation {
 
     /** The true equinox of date: where the ecliptic of date rises through the true equator, a unit vector. */
     Vector3D equinox(EarthAttitude attitude) {
-        return attitude.pole().crossProduct(eclipticPoles.at(attitude.ttS()).value(attitude.ttS())).normalize();
+        Vector3D eclipticPole = eclipticPoles.at(attitude.ttS()).value(attitude.ttS());
+        return attitude.pole().crossProduct(eclipticPole).normalize();
     }
 
     private EarthDay dayOf(Instant at) {
@@ -164,18 +173,28 @@ final class EarthOrientation {
         AbsoluteDate start = new AbsoluteDate(new DateComponents(DateComponents.JAVA_EPOCH, (int) day),
                 scales.getUTC());
         double startRad = rotationAngle.value(start);
-        return new EarthDay(start.durationFrom(j2000), Interpolant.through(0, DAY_S, POINTS_A_DAY, seconds -> {
+        Interpolant turning = Interpolant.through(0, DAY_S, POINTS_A_DAY, seconds -> {
             AbsoluteDate date = start.shiftedBy(seconds);
             PoleCorrection pole = measured.getPoleCorrection(date);
             double turnedRad = MathUtils.normalizeAngle(rotationAngle.value(date) - startRad, Math.PI);
             return new Vector3D(startRad + turnedRad, pole.getXp(), pole.getYp());
-        }));
+        });
+        return new EarthDay(start.durationFrom(j2000), turning);
     }
 
-    /** The vector part of the unit quaternion from the intermediate to the celestial system. */
-    private Vector3D intermediateTurn(double ttS) {
-        Rotation turn = FramesFactory.getNonInterpolatingTransform(intermediate, celestial, date(ttS)).getRotation();
-        return new Vector3D(Math.signum(turn.getQ0()), new Vector3D(turn.getQ1(), turn.getQ2(), turn.getQ3()));
+    /** The vector part of the unit quaternion from an intermediate to the celestial system. */
+    private Vector3D turn(Frame from, double ttS) {
+        Rotation turn = FramesFactory.getNonInterpolatingTransform(from, celestial, date(ttS)).getRotation();
+        double sense = Math.signum(turn.getQ0());
+        return new Vector3D(sense * turn.getQ1(), sense * turn.getQ2(), sense * turn.getQ3());
+    }
+
+    private Vector3D quickTurn(double ttS) {
+        return turn(quick, ttS);
+    }
+
+    private Vector3D correction(double ttS) {
+        return turn(intermediate, ttS).subtract(turn(quick, ttS));
     }
 
     private Vector3D eclipticPole(double ttS) {

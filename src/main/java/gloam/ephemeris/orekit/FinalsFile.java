@@ -33,9 +33,9 @@ final class FinalsFile {
      * @throws BadInput when the file cannot be read, is no such file or holds impossible values
      */
     static List<EOPEntry> days(UserFile file, TimeScales scales) {
-        EopHistoryLoader.Parser parser = EopHistoryLoader.Parser.newFinalsColumnsParser(EarthOrientation.EXACT,
-                (name, mjd) -> new ITRFVersionConfiguration("", ITRFVersion.ITRF_2020, Integer.MIN_VALUE,
-                        Integer.MAX_VALUE), scales, true);
+        EopHistoryLoader.Parser parser = EopHistoryLoader.Parser.newFinalsColumnsParser(
+                EarthOrientation.CONVENTIONS, (name, mjd) -> new ITRFVersionConfiguration("",
+                        ITRFVersion.ITRF_2020, Integer.MIN_VALUE, Integer.MAX_VALUE), scales, true);
         try {
             List<EOPEntry> days = parser.parse(new ByteArrayInputStream(file.bytes()), "it").stream()
                     .takeWhile(day -> day.getUT1MinusUTC() != 0).toList();

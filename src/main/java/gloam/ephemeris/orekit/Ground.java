@@ -17,12 +17,14 @@ import org.orekit.frames.TopocentricFrame;
  * @param up         unit vector along the vertical
  * @param refraction that of the air over it
  */
-record Ground(Site site, Vector3D positionKm, Vector3D east, Vector3D north, Vector3D up, Refraction refraction) {
+record Ground(Site site, Vector3D positionKm, Vector3D east, Vector3D north, Vector3D up,
+              Refraction refraction) {
 
     static Ground of(Site site, OneAxisEllipsoid earth) {
-        GeodeticPoint point = new GeodeticPoint(site.latitude().radians(), site.longitude().radians(), site.heightM());
+        GeodeticPoint point =
+                new GeodeticPoint(site.latitude().radians(), site.longitude().radians(), site.heightM());
         TopocentricFrame frame = new TopocentricFrame(earth, point, site.name());
-        return new Ground(site, earth.transform(point).scalarMultiply(1e-3), frame.getEast(), frame.getNorth(),
-                frame.getZenith(), Refraction.ofHeight(site.heightM()));
+        return new Ground(site, earth.transform(point).scalarMultiply(1e-3), frame.getEast(),
+                frame.getNorth(), frame.getZenith(), Refraction.ofHeight(site.heightM()));
     }
 }

@@ -6,7 +6,7 @@ import org.hipparchus.analysis.interpolation.HermiteInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialFunction;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
-/** A vector that changes smoothly with time, over one span: the polynomials through samples at its Chebyshev points. */
+/** A vector that changes with time: polynomials through samples at the Chebyshev points of a span. */
 final class Interpolant {
 
     private final double middleS;
@@ -43,6 +43,7 @@ final class Interpolant {
     /** Its change a second. */
     Vector3D rate(double atS) {
         double x = (atS - middleS) / halfS;
-        return new Vector3D(slopes[0].value(x) / halfS, slopes[1].value(x) / halfS, slopes[2].value(x) / halfS);
+        return new Vector3D(slopes[0].value(x), slopes[1].value(x), slopes[2].value(x))
+                .scalarMultiply(1 / halfS);
     }
 }

@@ -6,8 +6,8 @@ import java.util.function.DoubleFunction;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
- * A vector that changes with time, span after span of equal length; each span is sampled when it is first asked for and
- * kept. May be asked by many threads at once.
+ * A vector that changes with time, span after span of equal length; each span is sampled when it is first
+ * asked for and kept. May be asked by many threads at once.
  */
 final class Interpolants {
 

@@ -59,7 +59,8 @@ final class JplFile implements PlanetSource {
      * @throws BadInput when it cannot be read or is no such file
      */
     static JplFile read(Path path, EarthOrientation earthOrientation) {
-        UserFile file = new UserFile("ephemeris", path, "Give a file in JPL's binary form, such as unxp2000.405.");
+        UserFile file = new UserFile("ephemeris", path,
+                "Give a file in JPL's binary form, such as unxp2000.405.");
         try {
             return new JplFile(file, earthOrientation, file.bytes());
         } catch (IOException e) {
@@ -91,7 +92,8 @@ final class JplFile implements PlanetSource {
 
     private static ByteBuffer header(byte[] content) throws IOException {
         ByteBuffer header = ByteBuffer.wrap(content);
-        if (content.length < LEAST_BYTES || !numbered(header) && !numbered(header.order(ByteOrder.LITTLE_ENDIAN))) {
+        if (content.length < LEAST_BYTES
+                || !numbered(header) && !numbered(header.order(ByteOrder.LITTLE_ENDIAN))) {
             throw new IOException("it is not in JPL's binary form");
         }
         for (int item = 0; item < ITEMS; item++) {

@@ -48,7 +48,7 @@ public final class OrekitEphemeris implements Ephemeris {
     }
 
     private static OrekitEphemeris made() {
-        EarthOrientation earthOrientation = new EarthOrientation(EarthOrientation.QUICK, List.of());
+        EarthOrientation earthOrientation = new EarthOrientation(List.of());
         PlanetSource planets = new YearlyFiles(earthOrientation);
         return new OrekitEphemeris(planets.covers(), earthOrientation, planets,
                 new SolarSystem(earthOrientation, planets));
@@ -77,9 +77,9 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static Interval common(Interval planets, EarthOrientation earthOrientation) {
         Optional<Interval> measured = earthOrientation.covers();
-        return measured.isEmpty() ? planets : measured.flatMap(planets::intersect).orElseThrow(() -> new BadInput(
-                "the Earth orientation covers " + measured.get().start() + " … " + measured.get().endExclusive()
-                        + ", outside the ephemeris. Give files of common dates."));
+        return measured.map(days -> planets.intersect(days).orElseThrow(() -> new BadInput(
+                "the Earth orientation covers " + days.start() + " … " + days.endExclusive()
+                        + ", outside the ephemeris. Give files of common dates."))).orElse(planets);
     }
 
     @Override

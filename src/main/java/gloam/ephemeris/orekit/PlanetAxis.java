@@ -6,11 +6,11 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * How a planet's globe stands among the stars, for what its brightness depends on.
  *
- * <p><b>Model.</b> Orekit's, of the IAU Working Group on Cartographic Coordinates and Rotational Elements, report of 2009
- * (Archinal et al. 2011, Celest. Mech. Dyn. Astr. 109, 101). <b>Valid.</b> 1900 to 2100. <b>Error.</b> Below 0.1°.
- * <b>Departures.</b> None for Mars, Saturn and Uranus.
+ * <p><b>Model.</b> Orekit's, of the IAU Working Group on Cartographic Coordinates and Rotational Elements,
+ * report of 2009 (Archinal et al. 2011, Celest. Mech. Dyn. Astr. 109, 101). <b>Valid.</b> 1900 to 2100.
+ * <b>Error.</b> Below 0.1°. <b>Departures.</b> None for Mars, Saturn and Uranus.
  *
- * @param toAxes turns celestial vectors into those of the globe: its prime meridian, 90° east and its north pole
+ * @param toAxes turns celestial vectors into those of the globe: prime meridian, 90° east, north pole
  */
 record PlanetAxis(Rotation toAxes) {
 

@@ -48,8 +48,8 @@ final class Sightings {
         }
         Vector3D direction = way.scalarMultiply(1 / distanceKm);
         boolean bends = body != Body.SUN && body != Body.MOON;
-        Vector3D bent = bends
-                ? from.bent(direction, way.add(from.positionKm()).subtract(from.sunKm()).normalize()) : direction;
+        Vector3D fromSun = way.add(from.positionKm()).subtract(from.sunKm());
+        Vector3D bent = bends ? from.bent(direction, fromSun.normalize()) : direction;
         return new Sighting(from.aberrated(bent), distanceKm, leftS);
     }
 

@@ -17,8 +17,9 @@ import org.orekit.utils.Constants;
 import org.orekit.utils.PVCoordinates;
 
 /**
- * Places of the bodies from the solar system's barycentre, in km along the axes of the International Celestial Reference
- * System: Orekit's, sampled and interpolated. Times are seconds of terrestrial time from J2000.0.
+ * Places of the bodies from the solar system's barycentre, in km along the axes of the International
+ * Celestial Reference System: Orekit's, sampled and interpolated. Times are seconds of terrestrial time
+ * from J2000.0.
  */
 final class SolarSystem {
 
@@ -55,8 +56,8 @@ final class SolarSystem {
     synchronized PlanetAxis axis(Body body, double ttS) {
         AbsoluteDate date = earthOrientation.date(ttS);
         CelestialBodies there = source.at(date);
-        return new PlanetAxis(barycentric(there)
-                .getStaticTransformTo(there.getBody(nameOf(body)).getBodyOrientedFrame(), date).getRotation());
+        Frame axes = there.getBody(nameOf(body)).getBodyOrientedFrame();
+        return new PlanetAxis(barycentric(there).getStaticTransformTo(axes, date).getRotation());
     }
 
     /**
@@ -75,7 +76,8 @@ final class SolarSystem {
     }
 
     private Interpolants interpolants(Sampling sampling, String name) {
-        return new Interpolants(source.originS(), sampling.spanDays * DAY_S, sampling.points, ttS -> sample(name, ttS));
+        return new Interpolants(source.originS(), sampling.spanDays * DAY_S, sampling.points,
+                ttS -> sample(name, ttS));
     }
 
     /** Orekit's loaders are made for one thread. */
@@ -96,7 +98,7 @@ final class SolarSystem {
         }
     }
 
-    /** Sun and planets each come with a barycentre's frame of their own, which spares the way to another's. */
+    /** Sun and planets each come with a frame of the barycentre; it spares the way to another body's. */
     private static Frame barycentric(CelestialBodies bodies, CelestialBody body) {
         Frame parent = body.getInertiallyOrientedFrame().getParent();
         return parent.getName().equals(Predefined.ICRF.getName()) ? parent : barycentric(bodies);
@@ -111,7 +113,7 @@ final class SolarSystem {
     }
 
     /**
-     * How a body's places are sampled: the interpolants stay a kilometre, and a metre of the Moon, from Orekit's.
+     * How a body's places are sampled: a kilometre, for the Moon a few metres, off Orekit's.
      *
      * @param spanDays a span of one interpolant, a part of the 32 days of a record
      * @param points   samples in it

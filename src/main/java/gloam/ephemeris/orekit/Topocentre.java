@@ -18,8 +18,8 @@ import org.orekit.utils.PVCoordinates;
  * @param north      the site's north
  * @param up         the vertical of its ellipsoid
  */
-record Topocentre(double ttS, Vector3D positionKm, Vector3D velocityC, Vector3D sunKm, Vector3D east, Vector3D north,
-                  Vector3D up) {
+record Topocentre(double ttS, Vector3D positionKm, Vector3D velocityC, Vector3D sunKm, Vector3D east,
+                  Vector3D north, Vector3D up) {
 
     static final double LIGHT_KM_S = Constants.SPEED_OF_LIGHT / 1000;
 
@@ -37,7 +37,8 @@ record Topocentre(double ttS, Vector3D positionKm, Vector3D velocityC, Vector3D 
         Vector3D fromCentreKm = attitude.fromEarth().applyTo(ground.positionKm());
         Vector3D velocityKmS = earth.getVelocity()
                 .add(TURN_RAD_S, attitude.pole().crossProduct(fromCentreKm));
-        return new Topocentre(attitude.ttS(), earth.getPosition().add(fromCentreKm), velocityKmS.scalarMultiply(1 / LIGHT_KM_S),
+        return new Topocentre(attitude.ttS(), earth.getPosition().add(fromCentreKm),
+                velocityKmS.scalarMultiply(1 / LIGHT_KM_S),
                 solarSystem.positionKm(Body.SUN, attitude.ttS()), attitude.fromEarth().applyTo(ground.east()),
                 attitude.fromEarth().applyTo(ground.north()), attitude.fromEarth().applyTo(ground.up()));
     }

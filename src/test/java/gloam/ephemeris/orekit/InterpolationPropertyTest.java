@@ -24,7 +24,6 @@ import org.orekit.frames.TopocentricFrame;
 import org.orekit.frames.Transform;
 import org.orekit.time.AbsoluteDate;
 import org.orekit.utils.Constants;
-import org.orekit.utils.IERSConventions;
 import org.orekit.utils.PVCoordinates;
 
 /** What is interpolated between samples of Orekit, against Orekit asked at the same instant. */
@@ -35,8 +34,7 @@ class InterpolationPropertyTest {
     /** Noon of 2000-01-01, J2000.0, back to its midnight in UTC, and to that of 2060-01-01. */
     private static final double FIRST_S = -DAY_S / 2 + 64.184;
     private static final double LAST_S = 21_914.5 * DAY_S + 69.184;
-    private static final EarthOrientation EARTH = new EarthOrientation(EarthOrientation.QUICK, List.of());
-    private static final EarthOrientation EXACT_EARTH = new EarthOrientation(EarthOrientation.EXACT, List.of());
+    private static final EarthOrientation EARTH = new EarthOrientation(List.of());
     private static final SolarSystem SOLAR_SYSTEM = new SolarSystem(EARTH, new YearlyFiles(EARTH));
     private static final Map<Integer, CelestialBodies> YEARS = new ConcurrentHashMap<>();
 
@@ -91,30 +89,19 @@ class InterpolationPropertyTest {
     @ParameterizedTest
     @MethodSource("times")
     void theEarthStandsAsOrekitTurnsIt(double ttS) {
-        assertAttitude(EARTH, EarthOrientation.QUICK, ttS);
-    }
-
-    /** By the conventions that a file of measured days is read by. */
-    @ParameterizedTest
-    @MethodSource("times")
-    void theExactEarthStandsAsOrekitTurnsIt(double ttS) {
-        assertAttitude(EXACT_EARTH, EarthOrientation.EXACT, ttS);
-    }
-
-    private static void assertAttitude(EarthOrientation earth, IERSConventions conventions, double ttS) {
         Frames frames = LiveOrekit.CONTEXT.getFrames();
         Instant at = LiveOrekit.date(ttS).toInstant(LiveOrekit.CONTEXT.getTimeScales());
         AbsoluteDate date = new AbsoluteDate(at, LiveOrekit.CONTEXT.getTimeScales().getUTC());
-        EarthAttitude attitude = earth.attitude(at);
+        EarthAttitude attitude = EARTH.attitude(at);
         assertEquals(date.durationFrom(LiveOrekit.date(0)), attitude.ttS(), 1e-6, "s of terrestrial time");
-        Transform fromDate = frames.getTOD(conventions, true).getTransformTo(frames.getGCRF(), date);
-        assertNear(fromDate.transformVector(Vector3D.PLUS_I), earth.equinox(attitude), "equinox");
+        Transform fromDate = frames.getTOD(EarthOrientation.CONVENTIONS, true).getTransformTo(frames.getGCRF(), date);
+        assertNear(fromDate.transformVector(Vector3D.PLUS_I), EARTH.equinox(attitude), "equinox");
         assertNear(fromDate.transformVector(Vector3D.PLUS_K), attitude.pole(), "pole");
         Site site = Places.CLOCK_CHANGE;
         TopocentricFrame place = new TopocentricFrame(new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
-                Constants.WGS84_EARTH_FLATTENING, frames.getITRF(conventions, true)),
+                Constants.WGS84_EARTH_FLATTENING, frames.getITRF(EarthOrientation.CONVENTIONS, true)),
                 new GeodeticPoint(site.latitude().radians(), site.longitude().radians(), site.heightM()), "place");
-        Topocentre topocentre = Topocentre.of(Ground.of(site, earth.ellipsoid()), attitude, SOLAR_SYSTEM);
+        Topocentre topocentre = Topocentre.of(Ground.of(site, EARTH.ellipsoid()), attitude, SOLAR_SYSTEM);
         Transform fromPlace = place.getTransformTo(frames.getGCRF(), date);
         assertNear(fromPlace.transformVector(Vector3D.PLUS_I), topocentre.east(), "east, that is sidereal time");
         assertNear(fromPlace.transformVector(Vector3D.PLUS_K), topocentre.up(), "zenith");

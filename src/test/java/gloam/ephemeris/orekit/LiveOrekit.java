@@ -8,7 +8,6 @@ import org.orekit.data.DataProvidersManager;
 import org.orekit.data.LazyLoadedDataContext;
 import org.orekit.frames.Frame;
 import org.orekit.time.AbsoluteDate;
-import org.orekit.utils.IERSConventions;
 import org.orekit.utils.PVCoordinates;
 
 /** Orekit itself, asked at every instant, finding the files of the jar by its own means. */
@@ -22,9 +21,7 @@ final class LiveOrekit {
     private static LazyLoadedDataContext context() {
         LazyLoadedDataContext context = new LazyLoadedDataContext();
         context.getDataProvidersManager().addProvider(new ClasspathCrawler("gloam/ephemeris/tai-utc.dat"));
-        for (IERSConventions conventions : IERSConventions.values()) {
-            context.getFrames().addEOPHistoryLoader(conventions, (converter, history) -> { });
-        }
+        context.getFrames().addEOPHistoryLoader(EarthOrientation.CONVENTIONS, (converter, history) -> { });
         return context;
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class LookReferenceTest {
 
-    private static final EarthOrientation EARTH = new EarthOrientation(EarthOrientation.QUICK, List.of());
+    private static final EarthOrientation EARTH = new EarthOrientation(List.of());
     private static final SolarSystem SOLAR_SYSTEM = new SolarSystem(EARTH, new YearlyFiles(EARTH));
     private static final SkyPosition ANYWHERE =
             new SkyPosition(Angle.ZERO, Angle.ZERO, Angle.ZERO, Angle.ZERO, Angle.ZERO, 1);
