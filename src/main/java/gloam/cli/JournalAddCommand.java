@@ -30,8 +30,7 @@ final class JournalAddCommand extends ReportingCommand {
     private final Option<Boolean> withdraw = flag("--withdraw", "Take the corrected sheet out altogether.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Take back what the corrected entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, "
-            + "site, sky (measured) or withdraw.")
+            "Take back: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final SheetOptions sheet = group(new SheetOptions());

@@ -228,11 +228,8 @@ final class ShotChooser {
         for (Draft draft : equallyLong) {
             if (draft.merit() > beaten && (best == null || draft.merit() >= best.shot.merit())) {
                 Judged judged = judge.apply(draft);
-                if (judged.blank) {
-                    continue;
-                }
-                best = best == null || Judged.ORDER.compare(judged, best) > 0 ? judged : best;
-                if (best.shot.merit() == draft.merit() && !(wish.tone() instanceof Wish.Tone.Free)) {
+                best = !judged.blank && (best == null || Judged.ORDER.compare(judged, best) > 0) ? judged : best;
+                if (best != null && best.shot.merit() == draft.merit() && !(wish.tone() instanceof Wish.Tone.Free)) {
                     break;
                 }
             }

@@ -40,8 +40,14 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      */
     public List<Level> find(TrailEstimator estimator, Target target, Interval span) {
         SkyPath path = estimator.path(target, span);
-        return toSpare(path, span).crossings(0).above().stream()
+        return aimable(path, span).stream().flatMap(part -> toSpare(path, part).crossings(0).above().stream())
                 .map(level -> level(path, path.since(toSpare(path, level).highest()), level)).toList();
+    }
+
+    /** When some aim puts the target at the wanted place. */
+    private List<Interval> aimable(SkyPath path, Interval span) {
+        return FunctionOfTime.ofSeconds(span, STEP_S, sinceS -> aimed(path, sinceS).isPresent() ? 1 : -1)
+                .crossings(0).above();
     }
 
     /** By how much, in radians, the trail runs nearer to the wanted angle than it has to. */

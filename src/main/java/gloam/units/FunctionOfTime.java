@@ -30,6 +30,7 @@ public final class FunctionOfTime {
     /** A turning point is found to this, as far as the function's own rounding lets it be seen. */
     private static final double TURN_WITHIN_S = 1e-3;
     private static final double ROUNDING = 1e-14;
+    private static final double NANOS = 1e9;
     private static final int SOLVER_ORDER = 5;
     private static final int MOST_EVALUATIONS = 1000;
     private static final int LEAST_STEPS = 2;
@@ -111,7 +112,9 @@ public final class FunctionOfTime {
                 new BracketingNthOrderBrentSolver(ROUNDING, CROSSING_WITHIN_S, 0, SOLVER_ORDER);
         double rootS = solver.solve(MOST_EVALUATIONS, atS -> function.applyAsDouble(atS) - level, from.atS, to.atS,
                 AllowedSolution.ABOVE_SIDE);
-        return new Crossings.Crossing(after(span, rootS), to.value >= level);
+        boolean rising = to.value >= level;
+        double nanos = rising ? Math.ceil(rootS * NANOS) : Math.floor(rootS * NANOS);
+        return new Crossings.Crossing(span.start().plusNanos((long) nanos), rising);
     }
 
     /**
@@ -143,7 +146,7 @@ public final class FunctionOfTime {
     }
 
     private static Instant after(Interval span, double seconds) {
-        return span.start().plusNanos(Math.round(seconds * 1e9));
+        return span.start().plusNanos(Math.round(seconds * NANOS));
     }
 
     private record Node(double atS, double value) {

@@ -121,8 +121,9 @@ class ArchitectureTest {
     }
 
     @Test
-    void onlyMainTouchesStandardStreams() {
-        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main").should(ACCESS_STANDARD_STREAMS)
+    void onlyMainAndTheConsoleTouchStandardStreams() {
+        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main")
+                .and().doNotHaveFullyQualifiedName("gloam.cli.UserConsole").should(ACCESS_STANDARD_STREAMS)
                 .check(CLASSES);
     }
 

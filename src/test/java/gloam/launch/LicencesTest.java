@@ -38,7 +38,7 @@ class LicencesTest {
         assertEquals(Files.readString(Path.of("LICENSE")), packed("META-INF/LICENSE"));
         assertTrue(packed("META-INF/LICENSE").stripLeading().startsWith("Apache License"));
         String notice = packed("META-INF/NOTICE");
-        assertEquals(Files.readString(Path.of("NOTICE")), notice);
+        assertEquals(Files.readString(Path.of("src/main/resources/META-INF/NOTICE")), notice);
         assertTrue(notice.startsWith("Gloam\nCopyright 2026 The Gloam authors\n"), notice);
     }
 
@@ -46,9 +46,9 @@ class LicencesTest {
     void everyFileOfDataIsAccountedFor() throws Exception {
         String notice = packed("META-INF/NOTICE");
         try (Stream<Path> data = Files.list(Path.of("src/main/resources/gloam/ephemeris"))) {
-            assertEquals(List.of(), data.map(file -> file.getFileName().toString()).filter(name ->
-                    !notice.contains(name))
-                    .toList());
+            assertEquals(List.of(), data.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.matches("unxp20[0-5]\\d\\.405") && !notice.contains(name)).toList());
+            assertTrue(notice.contains("unxp2000.405 to unxp2059.405"), notice);
         }
         assertTrue(notice.contains("none is claimed in it (17 U.S.C. 403)"));
     }
@@ -74,7 +74,8 @@ class LicencesTest {
     @Tag("installed")
     void theJarClaimsNoCopyrightOfOthers() throws IOException {
         Map<String, String> ours = told(JAR);
-        assertTrue(ours.get("META-INF/NOTICE").startsWith(words(Files.readString(Path.of("NOTICE")))));
+        assertTrue(ours.get("META-INF/NOTICE").startsWith(
+                words(Files.readString(Path.of("src/main/resources/META-INF/NOTICE")))));
         assertEquals(words(Files.readString(Path.of("LICENSE"))), ours.get("META-INF/LICENSE"));
         assertFalse(ours.get("META-INF/NOTICE").contains("Apache Software Foundation"));
         for (String from : List.of("Minpack Copyright Notice (1999) University of Chicago",
