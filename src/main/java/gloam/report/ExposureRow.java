@@ -70,11 +70,11 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
 
         static Spot of(Lens lens, double fNumber) {
             return new Spot(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)), um(lens.diffractionMm(fNumber)),
-                    lens.spotUm(), Rounding.decimals(lens.hyperfocalM(fNumber, lens.spotUm() / 1000), 2));
+                    lens.spotUm(), lens.hyperfocalM(fNumber, lens.spotUm() / 1000));
         }
 
         private static double um(double mm) {
-            return Rounding.decimals(mm * 1000, 1);
+            return mm * 1000;
         }
     }
 
@@ -88,9 +88,9 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
     public record Sheets(List<Double> exposuresS, double togetherS, double chanceOfOneHit) {
 
         static Sheets of(Bracket bracket) {
-            return new Sheets(bracket.exposuresS().stream().map(Rounding::seconds).toList(),
-                    Rounding.seconds(bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum()),
-                    Rounding.decimals(bracket.chanceOfOneHit(), 2));
+            return new Sheets(bracket.exposuresS(),
+                    bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum(),
+                    bracket.chanceOfOneHit());
         }
     }
 
@@ -98,23 +98,15 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
         Exposure exposure = row.exposure();
         Lens lens = table.lens();
         boolean ground = table.scene().ground().isPresent();
-        return new ExposureRow(FNumbers.marking(row.fNumber()), seconds(exposure.meteredS()),
-                seconds(exposure.correctedS()), seconds(exposure.lowS()), seconds(exposure.highS()),
-                closeAt(table, exposure, clock), stops(exposure.reciprocityStops()),
-                Rounding.decimals(exposure.contrast(), 2), exposure.extrapolated(), exposure.neverFinishes(),
-                Rounding.stops(row.skyToneStops()), Rounding.stops(exposure.spreadStops()),
-                ground ? stops(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
-                row.colourShift().cast(), Rounding.magIfKnown(row.trailLimitMag()),
-                Rounding.decimals(lens.tNumber(row.fNumber()), 2), Spot.of(lens, row.fNumber()),
+        return new ExposureRow(FNumbers.marking(row.fNumber()), Finite.of(exposure.meteredS()),
+                Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
+                closeAt(table, exposure, clock), Finite.of(exposure.reciprocityStops()),
+                exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
+                row.skyToneStops(), exposure.spreadStops(),
+                ground ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
+                row.colourShift().cast(), Finite.of(row.trailLimitMag()),
+                lens.tNumber(row.fNumber()), Spot.of(lens, row.fNumber()),
                 bracket.map(Sheets::of), notes(row));
-    }
-
-    private static OptionalDouble seconds(double seconds) {
-        return Double.isFinite(seconds) ? OptionalDouble.of(Rounding.seconds(seconds)) : OptionalDouble.empty();
-    }
-
-    private static OptionalDouble stops(double stops) {
-        return Double.isFinite(stops) ? OptionalDouble.of(Rounding.stops(stops)) : OptionalDouble.empty();
     }
 
     private static Optional<OffsetDateTime> closeAt(ExposureTable table, Exposure exposure, SiteClock clock) {
@@ -124,7 +116,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS, OptionalDoubl
 
     private static List<Layer> layers(FilmStock film, ExposureTable.Row row) {
         return !film.colour() ? List.of() : IntStream.range(0, row.layerToneStops().size())
-                .mapToObj(i -> new Layer(film.layers().get(i).name(), Rounding.stops(row.layerToneStops().get(i))))
+                .mapToObj(i -> new Layer(film.layers().get(i).name(), row.layerToneStops().get(i)))
                 .toList();
     }
 

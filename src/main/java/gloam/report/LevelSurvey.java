@@ -58,9 +58,9 @@ public final class LevelSurvey {
         Framing framing = best.framing();
         Track track = estimator.track(framing, wanted.body, span);
         return new LevelReport.SpanRow(night.date(), clock.event(span.start()), clock.event(span.endExclusive()),
-                clock.event(best.best()), Rounding.angleDeg(best.off()), Rounding.azimuthDeg(framing.aim().azimuth()),
-                Rounding.positionDeg(framing.aim().altitude()), Rounding.mm(track.lengthMm(span)),
-                Rounding.mm(track.sagittaMm(span)),
+                clock.event(best.best()), best.off().degrees(), framing.aim().azimuth().degrees(),
+                framing.aim().altitude().degrees(), track.lengthMm(span),
+                track.sagittaMm(span),
                 night.moonUp().stream().anyMatch(up -> up.intersect(span).isPresent()));
     }
 }

@@ -17,7 +17,7 @@ final class MoonText {
                 + Wording.number(100 * moon.illuminatedFraction(), 0) + " % lit"
                 + (moon.ageDays().isEmpty() ? "" : ", " + Wording.number(moon.ageDays().getAsDouble(), 1) + " d old")
                 + ", " + Wording.number(60 * moon.angularDiameterDeg(), 1) + "\u2032 across, "
-                + Wording.number(moon.distanceKm(), 0) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag",
+                + Wording.kilometres(moon.distanceKm()) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag",
                 100));
         if (!moon.quarters().isEmpty()) {
             lines.addAll(TextWidth.wrapped("Next quarters: " + moon.quarters().stream()

@@ -1,5 +1,6 @@
 package gloam.report;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.film.FilmStock;
@@ -27,7 +28,8 @@ import java.util.stream.Stream;
  * @param pictures    how the sheets will look, where that was asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String title, String camera, List<NightRow> nights, int sheets,
-                         int sheetsUsed, List<String> cautions, Optional<SheetPictures> pictures) implements Report {
+                         int sheetsUsed, List<String> cautions,
+                         @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** The report of a plan. */
     public static PlanReport of(Plan plan, Instant now) {
@@ -40,11 +42,6 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
     /** The same with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
         return new PlanReport(generatedAt, title, camera, nights, sheets, sheetsUsed, cautions, Optional.of(drawn));
-    }
-
-    @Override
-    public Record figures() {
-        return new PlanReport(generatedAt, title, camera, nights, sheets, sheetsUsed, cautions, Optional.empty());
     }
 
     @Override
@@ -90,8 +87,8 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
     public record SkyRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2) {
 
         static SkyRow of(Plan.SkySample sky, SiteClock clock) {
-            return new SkyRow(clock.event(sky.at()), Rounding.positionDeg(sky.sunAltitude()),
-                    Rounding.positionDeg(sky.moonAltitude()), Rounding.mag(sky.zenith().magArcsec2()));
+            return new SkyRow(clock.event(sky.at()), sky.sunAltitude().degrees(),
+                    sky.moonAltitude().degrees(), sky.zenith().magArcsec2());
         }
     }
 
@@ -111,13 +108,13 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
             Direction aim = window.aim();
             return new WindowRow(window.sheet(), window.wish().name(), window.wish().film().orElse(tripFilm).name(),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
-                    Rounding.azimuthDeg(aim.azimuth()), Rounding.positionDeg(aim.altitude()),
-                    Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()),
-                    Rounding.seconds(window.meteredS()), Rounding.seconds(window.correctedS()),
-                    Rounding.stops(window.skyToneStops()), Rounding.stops(window.skyToneSpreadStops()),
-                    Rounding.magIfKnown(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
-                    Rounding.mm(window.trailLengthMm()), Rounding.angleDeg(window.trailDirection()),
-                    MoonRow.of(window.moon()), window.clearChance(), Rounding.decimals(window.score(), 3),
+                    aim.azimuth().degrees(), aim.altitude().degrees(),
+                    window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
+                    window.meteredS(), window.correctedS(),
+                    window.skyToneStops(), window.skyToneSpreadStops(),
+                    Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
+                    window.trailLengthMm(), window.trailDirection().degrees(),
+                    MoonRow.of(window.moon()), window.clearChance(), window.score(),
                     window.misses(), window.reason());
         }
     }
@@ -127,9 +124,9 @@ public record PlanReport(OffsetDateTime generatedAt, String title, String camera
                           double fromAimDeg) {
 
         static MoonRow of(Plan.MoonView moon) {
-            return new MoonRow(Rounding.azimuthDeg(moon.position().azimuth()),
-                    Rounding.positionDeg(moon.position().apparentAltitude()),
-                    Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.fromAim()));
+            return new MoonRow(moon.position().azimuth().positive().degrees(),
+                    moon.position().apparentAltitude().degrees(),
+                    moon.illuminatedFraction(), moon.fromAim().degrees());
         }
     }
 

@@ -56,12 +56,12 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             Camera camera = framing.camera();
             SiteClock clock = new SiteClock(question.site().zone());
             double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
-            return new FrameRow(Rounding.azimuthDeg(framing.aim().azimuth()),
-                    Rounding.positionDeg(framing.aim().altitude()), Rounding.positionDeg(framing.roll()),
+            return new FrameRow(framing.aim().azimuth().degrees(),
+                    framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
                     camera.lens().projection().name().toLowerCase(Locale.ROOT),
                     clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
-                    Rounding.decimals(lastsS, 3), question.openings().stream()
+                    lastsS, question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
                             .map(opening -> new OpeningRow(clock.asked(opening.start()),
                                     clock.asked(opening.endExclusive()))).toList(),
@@ -82,7 +82,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static SheetRow of(ExposedSheet sheet, double trailLimitMag) {
             return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
-                    Rounding.stops(sheet.skyToneStops()), Rounding.magIfKnown(trailLimitMag));
+                    sheet.skyToneStops(), Finite.of(trailLimitMag));
         }
     }
 
@@ -110,8 +110,8 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static HereRow of(StarHere star) {
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()), Rounding.mm(star.lengthMm()),
-                    Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.sagittaMm()));
+                    star.point().xMm(), star.point().yMm(), star.lengthMm(),
+                    star.motion().direction().positive().degrees(), star.sagittaMm());
         }
     }
 
@@ -126,11 +126,11 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static PoleRow of(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
             Optional<Framing.Point> place = pole.place();
-            return new PoleRow(pole.north() ? "north" : "south", Rounding.azimuthDeg(pole.direction().azimuth()),
-                    Rounding.positionDeg(pole.direction().altitude()), pole.inFrame(),
-                    place.map(point -> OptionalDouble.of(Rounding.mm(point.xMm()))).orElse(OptionalDouble.empty()),
-                    place.map(point -> OptionalDouble.of(Rounding.mm(point.yMm()))).orElse(OptionalDouble.empty()),
-                    Rounding.decimals(turnDeg, 2), longestArcMm);
+            return new PoleRow(pole.north() ? "north" : "south", pole.direction().azimuth().degrees(),
+                    pole.direction().altitude().degrees(), pole.inFrame(),
+                    place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
+                    place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
+                    turnDeg, longestArcMm);
         }
     }
 

@@ -160,7 +160,7 @@ public final class TrailSurvey {
         CelestialPole pole = estimator.pole(question.framing());
         double openS = question.openings().stream().mapToDouble(Interval::seconds).sum();
         return TrailReport.PoleRow.of(pole, SKY_TURN_DEG_H * openS / 3600, pole.inFrame()
-                ? OptionalDouble.of(Rounding.mm(estimator.longestTrailMm(question.framing(), question.openings())))
+                ? OptionalDouble.of(estimator.longestTrailMm(question.framing(), question.openings()))
                 : OptionalDouble.empty());
     }
 
@@ -182,8 +182,8 @@ public final class TrailSurvey {
             double xMm = edge.equals("bottom") ? share * frame.widthMm() : -frame.widthMm() / 2;
             double yMm = edge.equals("bottom") ? -frame.heightMm() / 2 : share * frame.heightMm();
             Direction seen = question.framing().toSky(xMm, yMm);
-            return new TrailReport.EdgeRow(edge, xMm, yMm, Rounding.azimuthDeg(seen.azimuth()),
-                    Rounding.positionDeg(seen.altitude()));
+            return new TrailReport.EdgeRow(edge, xMm, yMm, seen.azimuth().degrees(),
+                    seen.altitude().degrees());
         })).toList();
     }
 }

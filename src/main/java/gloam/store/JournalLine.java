@@ -1,7 +1,5 @@
 package gloam.store;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
 import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.journal.Entry;
@@ -11,12 +9,13 @@ import gloam.journal.Outcome;
 import gloam.journal.Place;
 import gloam.journal.Spoiler;
 import gloam.journal.Verdict;
-import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.json.JsonFactory;
 
 /** Writes an entry of the journal as one line of JSON, keys with their units, what is not known left out. */
 final class JournalLine {
@@ -35,24 +34,22 @@ final class JournalLine {
     /** The line, without a line end. */
     static String of(Entry entry) {
         StringWriter line = new StringWriter();
-        try (JsonGenerator json = FACTORY.createGenerator(line)) {
+        try (JsonGenerator json = FACTORY.createGenerator(ObjectWriteContext.empty(), line)) {
             new JournalLine(json).write(entry);
-        } catch (IOException cannotHappen) {
-            throw new UncheckedIOException(cannotHappen);
         }
         return line.toString();
     }
 
-    private void write(Entry entry) throws IOException {
+    private void write(Entry entry) {
         json.writeStartObject();
-        json.writeNumberField("gloam-journal", VERSION);
-        json.writeStringField("id", entry.id());
-        json.writeStringField("written", entry.writtenAt().toString());
+        json.writeNumberProperty("gloam-journal", VERSION);
+        json.writeStringProperty("id", entry.id());
+        json.writeStringProperty("written", entry.writtenAt().toString());
         if (entry.corrects().isPresent()) {
-            json.writeStringField("corrects", entry.corrects().get());
+            json.writeStringProperty("corrects", entry.corrects().get());
         }
         if (entry.withdrawn()) {
-            json.writeBooleanField("withdrawn", true);
+            json.writeBooleanProperty("withdrawn", true);
         }
         write(entry.exposed());
         write(entry.outcome());
@@ -60,8 +57,8 @@ final class JournalLine {
         json.writeEndObject();
     }
 
-    private void write(Exposed exposed) throws IOException {
-        json.writeStringField("film", exposed.film());
+    private void write(Exposed exposed) {
+        json.writeStringProperty("film", exposed.film());
         text("batch", exposed.batch());
         if (exposed.place().isPresent()) {
             write(exposed.place().get());
@@ -71,12 +68,12 @@ final class JournalLine {
             number("altitude-deg", exposed.aim().get().altitude().degrees(), 3);
         }
         write(exposed.lens());
-        json.writeArrayFieldStart("openings");
+        json.writeArrayPropertyStart("openings");
         for (Opening opening : exposed.openings()) {
             write(opening);
         }
         json.writeEndArray();
-        json.writeStringField("light", exposed.measured() ? "measured" : "computed");
+        json.writeStringProperty("light", exposed.measured() ? "measured" : "computed");
         number("star-image-speed-mm-s", exposed.stars().imageSpeedMmS(), 6);
         number("star-loss-mag", exposed.stars().lossMag(), 3);
         if (exposed.temperatureC().isPresent()) {
@@ -84,16 +81,16 @@ final class JournalLine {
         }
     }
 
-    private void write(Place place) throws IOException {
-        json.writeObjectFieldStart("site");
-        json.writeStringField("name", place.name());
+    private void write(Place place) {
+        json.writeObjectPropertyStart("site");
+        json.writeStringProperty("name", place.name());
         number("latitude-deg", place.latitude().degrees(), 4);
-        json.writeStringField("zone", place.zone().getId());
+        json.writeStringProperty("zone", place.zone().getId());
         json.writeEndObject();
     }
 
-    private void write(Lens lens) throws IOException {
-        json.writeObjectFieldStart("lens");
+    private void write(Lens lens) {
+        json.writeObjectPropertyStart("lens");
         number("focal-length-mm", lens.focalLengthMm(), 3);
         number("f-number", FNumbers.marking(lens.fNumbers().get(0)), 4);
         number("transmittance", lens.transmittance(), 4);
@@ -102,15 +99,15 @@ final class JournalLine {
         }
         number("spot-um", lens.spotUm(), 2);
         number("filter-stops", lens.filterStops(), 3);
-        json.writeStringField("projection", Item.label(lens.projection()));
+        json.writeStringProperty("projection", Item.label(lens.projection()));
         json.writeEndObject();
     }
 
-    private void write(Opening opening) throws IOException {
+    private void write(Opening opening) {
         json.writeStartObject();
-        json.writeStringField("open", opening.open().start().toString());
-        json.writeStringField("close", opening.open().endExclusive().toString());
-        json.writeArrayFieldStart("film-lx");
+        json.writeStringProperty("open", opening.open().start().toString());
+        json.writeStringProperty("close", opening.open().endExclusive().toString());
+        json.writeArrayPropertyStart("film-lx");
         for (double lx : opening.illuminancesLx()) {
             json.writeNumber(String.format(Locale.ROOT, "%.3e", lx));
         }
@@ -118,7 +115,7 @@ final class JournalLine {
         json.writeEndObject();
     }
 
-    private void write(Outcome outcome) throws IOException {
+    private void write(Outcome outcome) {
         if (outcome.verdict().isPresent()) {
             write(outcome.verdict().get());
         }
@@ -126,10 +123,10 @@ final class JournalLine {
             number("faintest-mag", outcome.faintestMag().getAsDouble(), 2);
         }
         if (outcome.kept().isPresent()) {
-            json.writeBooleanField("kept", outcome.kept().get());
+            json.writeBooleanProperty("kept", outcome.kept().get());
         }
         if (!outcome.spoiledBy().isEmpty()) {
-            json.writeArrayFieldStart("spoiled-by");
+            json.writeArrayPropertyStart("spoiled-by");
             for (Spoiler spoiler : outcome.spoiledBy()) {
                 json.writeString(Item.label(spoiler));
             }
@@ -137,25 +134,25 @@ final class JournalLine {
         }
     }
 
-    private void write(Verdict verdict) throws IOException {
+    private void write(Verdict verdict) {
         if (verdict instanceof Verdict.InStops measured) {
             number("tone-stops", measured.stops(), 2);
             number("tone-spread-stops", measured.spreadStops(), 2);
         } else {
-            json.writeStringField("tone", Item.label(((Verdict.InWords) verdict).word()));
+            json.writeStringProperty("tone", Item.label(((Verdict.InWords) verdict).word()));
         }
     }
 
-    private void text(String key, String text) throws IOException {
+    private void text(String key, String text) {
         if (!text.isEmpty()) {
-            json.writeStringField(key, text);
+            json.writeStringProperty(key, text);
         }
     }
 
-    private void number(String key, double value, int decimals) throws IOException {
+    private void number(String key, double value, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
-        json.writeFieldName(key);
+        json.writeName(key);
         json.writeNumber(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
     }
 }

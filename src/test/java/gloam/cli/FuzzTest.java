@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.fail;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.sun.management.ThreadMXBean;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -30,6 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import picocli.CommandLine;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.ObjectMapper;
 
 /**
  * Whatever the options and the files are, a run ends soon in a result or in lines that the user can act on.
@@ -178,7 +179,7 @@ class FuzzTest {
         private static boolean isJson(byte[] content) {
             try {
                 return new ObjectMapper().readTree(content).isObject();
-            } catch (IOException broken) {
+            } catch (JacksonException broken) {
                 return false;
             }
         }
