@@ -31,7 +31,7 @@ final class Tree {
 
     private static final int MOST_DEPTH = 24;
     /** What the parsers themselves stop at, whatever asks them. */
-    private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
+    static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(2 * MOST_DEPTH).maxNumberLength(1000).maxStringLength(TextFile.MOST_BYTES)
             .maxNameLength(TextFile.MOST_BYTES).maxDocumentLength(TextFile.MOST_BYTES).build();
     private static final TokenStreamFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS).build();
@@ -57,11 +57,11 @@ final class Tree {
      */
     record Text(String file, int firstLine, String content) {
 
-        private Where at(TokenStreamLocation place) {
+        Where at(TokenStreamLocation place) {
             return at(place.getLineNr(), place.getColumnNr());
         }
 
-        private Where at(int line, int column) {
+        Where at(int line, int column) {
             return new Where(file, line + firstLine - 1, column, "");
         }
     }
