@@ -22,8 +22,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Why a text could not be bound to a record, in Gloam's words and at its place.
  *
- * <p>Jackson tells of an unknown key and of a record that refuses only once it has read past them, but with the path of
- * keys; the place is looked up by that path.
+ * <p>Jackson tells no place of a record's unknown key, and of a record that refuses the place where it ends, but of both
+ * the path of keys; the place is looked up by that path.
  *
  * @param text   the text
  * @param wrong  what Jackson made of it
