@@ -48,8 +48,11 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
         }
         int steps = wrong.getPath().size();
         Optional<Spot> spot = spot(pointer(steps));
-        return spot.map(there -> problem(there, why(there))).orElseGet(() -> problem(spot(pointer(steps - 1)).orElseThrow(),
-                "is missing. Add the key " + wrong.getPath().get(steps - 1).getPropertyName() + "."));
+        if (spot.isEmpty() && steps > 0) {
+            return problem(spot(pointer(steps - 1)).orElse(start()),
+                    "is missing. Add the key " + wrong.getPath().get(steps - 1).getPropertyName() + ".");
+        }
+        return problem(spot.orElse(start()), why(spot.orElse(start())));
     }
 
     private String why(Spot spot) {
@@ -110,8 +113,14 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
                     return Optional.of(new Spot(text.at(parser.currentTokenLocation()), found(parser)));
                 }
             }
+        } catch (JacksonException brokenBeyond) {
             return Optional.empty();
         }
+        return Optional.empty();
+    }
+
+    private Spot start() {
+        return new Spot(text.at(1, 1), "nothing");
     }
 
     private static String found(JsonParser parser) {

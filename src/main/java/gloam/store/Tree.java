@@ -58,7 +58,7 @@ final class Tree {
     record Text(String file, int firstLine, String content) {
 
         Where at(TokenStreamLocation place) {
-            return at(place.getLineNr(), place.getColumnNr());
+            return place == null ? at(1, 1) : at(place.getLineNr(), place.getColumnNr());
         }
 
         Where at(int line, int column) {
@@ -177,8 +177,7 @@ final class Tree {
             Mark mark = marked.getProblemMark().get();
             return syntaxProblem(text.at(mark.getLine() + 1, mark.getColumn() + 1), marked.getProblem());
         }
-        TokenStreamLocation at = broken.getLocation();
-        return syntaxProblem(at == null ? text.at(1, 1) : text.at(at), broken.getOriginalMessage());
+        return syntaxProblem(text.at(broken.getLocation()), broken.getOriginalMessage());
     }
 
     private static String syntaxProblem(Where where, String message) {

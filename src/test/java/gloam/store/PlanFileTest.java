@@ -73,6 +73,15 @@ class PlanFileTest {
     }
 
     @Test
+    void monstersAreToldInALine() {
+        assertEquals(List.of("plan.json:1:1: not JSON: Number value length (2000) exceeds the maximum allowed (1000, from "
+                + "`StreamReadConstraints.getMaxNumberLength()`)"),
+                Refusals.of(folder, () -> sheet("{\"nights\": [" + "9".repeat(2000) + "]}", 3)));
+        assertEquals(List.of("plan.json:1:1 nights: is missing. Add the key nights."),
+                Refusals.of(folder, () -> sheet("{} and more", 3)));
+    }
+
+    @Test
     void nothingMayFollow() {
         assertEquals(List.of("plan.json:7:1: a second value begins here. Keep one."),
                 Refusals.of(folder, () -> sheet(PLAN + "{}", 3)));
