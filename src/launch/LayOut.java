@@ -32,9 +32,11 @@ class LayOut {
             "nights --lat 41.05 --lon -2.15 --height 1080 --zone Europe/Madrid --from 2027-02-05 --to 2027-03-05",
             "nights --place 41.05,-2.15,1080 --zone Europe/Madrid --from 2027-02-05 --to 2027-02-07 --stay 2",
             "sky " + TRIP + "--night 2027-02-10",
+            "sky " + TRIP + "--at 2027-02-08T22:30 --format json",
             "expose " + TRIP + "--sky-mag-arcsec2 21.4",
             "trail " + TRIP + SHEET,
             "proof " + TRIP + SHEET + "--out OUT/proof.png --out OUT/proof.svg",
+            "journal list " + JOURNAL + "--format json",
             "journal next " + JOURNAL + "--film instant-mono-640 --sky-mag-arcsec2 21.4");
 
     private final Path jar;

@@ -48,9 +48,9 @@ public record ApproachesReport(OffsetDateTime generatedAt, Place place, List<App
         static ApproachRow of(Ephemeris ephemeris, Site site, Approach approach) {
             SkyPosition one = ephemeris.position(approach.one(), site, approach.at());
             return new ApproachRow(new SiteClock(site.zone()).event(approach.at()), name(approach.one()),
-                    name(approach.other()), Rounding.positionDeg(approach.separation()),
-                    Rounding.azimuthDeg(one.azimuth()), Rounding.positionDeg(one.apparentAltitude()),
-                    Rounding.positionDeg(ephemeris.position(Body.SUN, site, approach.at()).apparentAltitude()));
+                    name(approach.other()), approach.separation().degrees(),
+                    one.azimuth().positive().degrees(), one.apparentAltitude().degrees(),
+                    ephemeris.position(Body.SUN, site, approach.at()).apparentAltitude().degrees());
         }
 
         private static String name(Target target) {

@@ -5,6 +5,7 @@ import gloam.gear.Camera;
 import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.planner.Trip;
+import gloam.units.Finite;
 import gloam.units.Stops;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -39,7 +40,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(trip.film()),
                 trip.sheets(),
                 trip.preview().stream().map(frame -> new PreviewRow(FNumbers.marking(frame.fNumber()), frame.iso(),
-                        Rounding.seconds(frame.exposure().toNanos() * 1e-9))).toList(),
+                        frame.exposure().toNanos() * 1e-9)).toList(),
                 trip.wishes().stream().map(WishRow::of).toList(), List.copyOf(defaultsUsed));
     }
 
@@ -59,8 +60,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
             Lens lens = camera.lens();
             return new CameraRow(camera.name(), lens.focalLengthMm(), camera.frame().widthMm(),
                     camera.frame().heightMm(), lens.fNumbers().stream().map(FNumbers::marking).toList(),
-                    Double.isInfinite(lens.focusM()) ? OptionalDouble.empty() : OptionalDouble.of(lens.focusM()),
-                    Rounding.fraction(lens.transmittance()), lens.spotUm(), lens.filterStops(),
+                    Finite.of(lens.focusM()),
+                    lens.transmittance(), lens.spotUm(), lens.filterStops(),
                     lens.vignetting().cornerStops(), camera.changeover().toSeconds() / 60.0);
         }
     }
@@ -80,7 +81,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
         }
 
         private static double failureStops(FilmStock film, double meteredS) {
-            return Rounding.stops(Stops.between(meteredS, film.reciprocity().correctedS(meteredS)));
+            return Stops.between(meteredS, film.reciprocity().correctedS(meteredS));
         }
     }
 

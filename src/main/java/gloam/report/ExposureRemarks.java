@@ -110,7 +110,8 @@ final class ExposureRemarks {
     }
 
     private static String skyColour(Situation.Colour colour) {
-        String kelvin = Wording.plain(colour.temperatureK()) + " K, B−V " + Wording.number(colour.bv(), 2);
+        String kelvin = Wording.plain(100 * Math.rint(colour.temperatureK() / 100)) + " K, B−V "
+                + Wording.number(colour.bv(), 2);
         return colour.bv() < BLUE_BV
                 ? "This sky comes out blue on daylight film (" + kelvin + "), bluer than the eye sees it."
                 : "This sky is no bluer than daylight (" + kelvin + "): dull brown to green on daylight film, and the "

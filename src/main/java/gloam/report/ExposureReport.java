@@ -37,8 +37,8 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
 
         static SharpnessTrade of(Trade trade) {
             return new SharpnessTrade(FNumbers.marking(trade.sharpest().fNumber()),
-                    FNumbers.marking(trade.mostRecording().fNumber()), Rounding.mag(trade.gainedMag()),
-                    Rounding.decimals(trade.sharpestMm() * 1000, 1), Rounding.decimals(trade.blurredMm() * 1000, 1));
+                    FNumbers.marking(trade.mostRecording().fNumber()), trade.gainedMag(),
+                    trade.sharpestMm() * 1000, trade.blurredMm() * 1000);
         }
     }
 }

@@ -1,11 +1,13 @@
 package gloam.report;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
 import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
 import gloam.gear.Lens;
+import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,9 +40,9 @@ import java.util.stream.IntStream;
  * @param bracket            times for several sheets, where they are asked for and each finishes
  * @param notes              what else to know, a sentence each
  */
-public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
-                          @Promised OptionalDouble correctedS, @Promised OptionalDouble correctedLowS,
-                          @Promised OptionalDouble correctedHighS,
+public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
+                          @JsonInclude OptionalDouble correctedS, @JsonInclude OptionalDouble correctedLowS,
+                          @JsonInclude OptionalDouble correctedHighS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
                           boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
@@ -72,11 +74,11 @@ public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
 
         static Spot of(Lens lens, double fNumber) {
             return new Spot(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)), um(lens.diffractionMm(fNumber)),
-                    lens.spotUm(), Rounding.decimals(lens.hyperfocalM(fNumber, lens.spotUm() / 1000), 2));
+                    lens.spotUm(), lens.hyperfocalM(fNumber, lens.spotUm() / 1000));
         }
 
         private static double um(double mm) {
-            return Rounding.decimals(mm * 1000, 1);
+            return mm * 1000;
         }
     }
 
@@ -90,9 +92,9 @@ public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
     public record Sheets(List<Double> exposuresS, double togetherS, double chanceOfOneHit) {
 
         static Sheets of(Bracket bracket) {
-            return new Sheets(bracket.exposuresS().stream().map(Rounding::seconds).toList(),
-                    Rounding.seconds(bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum()),
-                    Rounding.decimals(bracket.chanceOfOneHit(), 2));
+            return new Sheets(bracket.exposuresS(),
+                    bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum(),
+                    bracket.chanceOfOneHit());
         }
     }
 
@@ -100,23 +102,15 @@ public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
         Exposure exposure = row.exposure();
         Lens lens = table.lens();
         boolean ground = table.scene().ground().isPresent();
-        return new ExposureRow(FNumbers.marking(row.fNumber()), seconds(exposure.meteredS()),
-                seconds(exposure.correctedS()), seconds(exposure.lowS()), seconds(exposure.highS()),
-                closeAt(table, exposure, clock), stops(exposure.reciprocityStops()),
-                Rounding.decimals(exposure.contrast(), 2), exposure.extrapolated(), exposure.neverFinishes(),
-                Rounding.stops(row.skyToneStops()), Rounding.stops(exposure.spreadStops()),
-                ground ? stops(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
-                row.colourShift().cast(), Rounding.magIfKnown(row.trailLimitMag()),
-                Rounding.decimals(lens.tNumber(row.fNumber()), 2), Spot.of(lens, row.fNumber()),
+        return new ExposureRow(FNumbers.marking(row.fNumber()), Finite.of(exposure.meteredS()),
+                Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
+                closeAt(table, exposure, clock), Finite.of(exposure.reciprocityStops()),
+                exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
+                row.skyToneStops(), exposure.spreadStops(),
+                ground ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
+                row.colourShift().cast(), Finite.of(row.trailLimitMag()),
+                lens.tNumber(row.fNumber()), Spot.of(lens, row.fNumber()),
                 bracket.map(Sheets::of), notes(row, table.scene().sky().shutter().isPresent()));
-    }
-
-    private static OptionalDouble seconds(double seconds) {
-        return Double.isFinite(seconds) ? OptionalDouble.of(Rounding.seconds(seconds)) : OptionalDouble.empty();
-    }
-
-    private static OptionalDouble stops(double stops) {
-        return Double.isFinite(stops) ? OptionalDouble.of(Rounding.stops(stops)) : OptionalDouble.empty();
     }
 
     private static Optional<OffsetDateTime> closeAt(ExposureTable table, Exposure exposure, SiteClock clock) {
@@ -126,7 +120,7 @@ public record ExposureRow(double fNumber, @Promised OptionalDouble meteredS,
 
     private static List<Layer> layers(FilmStock film, ExposureTable.Row row) {
         return !film.colour() ? List.of() : IntStream.range(0, row.layerToneStops().size())
-                .mapToObj(i -> new Layer(film.layers().get(i).name(), Rounding.stops(row.layerToneStops().get(i))))
+                .mapToObj(i -> new Layer(film.layers().get(i).name(), row.layerToneStops().get(i)))
                 .toList();
     }
 

@@ -61,7 +61,7 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
         }
 
         private static double hours(List<Interval> spans) {
-            return Rounding.hours(Interval.total(spans).toMillis() / 3.6e6);
+            return Interval.total(spans).toMillis() / 3.6e6;
         }
     }
 
@@ -80,8 +80,8 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
         static SpanRow of(HighStand stand, Night night, SkyPosition highest) {
             SiteClock clock = new SiteClock(night.site().zone());
             return new SpanRow(clock.event(stand.span().start()), clock.event(stand.span().endExclusive()),
-                    clock.event(stand.highestAt()), Rounding.positionDeg(highest.apparentAltitude()),
-                    Rounding.azimuthDeg(highest.azimuth()));
+                    clock.event(stand.highestAt()), highest.apparentAltitude().degrees(),
+                    highest.azimuth().positive().degrees());
         }
     }
 }

@@ -44,14 +44,14 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
 
         static BodyRow of(Appearance body) {
             SkyPosition position = body.position();
-            return new BodyRow(body.body().label(), Rounding.azimuthDeg(position.azimuth()),
-                    Rounding.positionDeg(position.airlessAltitude()),
-                    Rounding.positionDeg(position.apparentAltitude()),
-                    Rounding.azimuthDeg(position.rightAscension()), Rounding.positionDeg(position.declination()),
-                    Rounding.distanceKm(position.distanceKm()), Rounding.mag(body.magnitude()),
-                    Rounding.decimals(body.illuminatedFraction(), 5),
-                    Rounding.decimals(body.phaseAngle().degrees(), 4),
-                    Rounding.decimals(2 * body.semidiameter().degrees(), 6));
+            return new BodyRow(body.body().label(), position.azimuth().positive().degrees(),
+                    position.airlessAltitude().degrees(),
+                    position.apparentAltitude().degrees(),
+                    position.rightAscension().positive().degrees(), position.declination().degrees(),
+                    position.distanceKm(), body.magnitude(),
+                    body.illuminatedFraction(),
+                    body.phaseAngle().degrees(),
+                    2 * body.semidiameter().degrees());
         }
     }
 
@@ -60,10 +60,10 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
                           double rightAscensionDeg, double declinationDeg) {
 
         static StarRow of(String name, SkyPosition position) {
-            return new StarRow(name, Rounding.azimuthDeg(position.azimuth()),
-                    Rounding.positionDeg(position.airlessAltitude()),
-                    Rounding.positionDeg(position.apparentAltitude()),
-                    Rounding.azimuthDeg(position.rightAscension()), Rounding.positionDeg(position.declination()));
+            return new StarRow(name, position.azimuth().positive().degrees(),
+                    position.airlessAltitude().degrees(),
+                    position.apparentAltitude().degrees(),
+                    position.rightAscension().positive().degrees(), position.declination().degrees());
         }
     }
 
@@ -73,9 +73,9 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
 
         static Light of(Ephemeris ephemeris, Site site, Instant at) {
             SkyLight.Sample zenith = new SkyLight(ephemeris, site).at(Direction.ZENITH, at);
-            return new Light(Rounding.mag(zenith.total().magArcsec2()), Rounding.light(zenith.dark().cdM2()),
-                    Rounding.light(zenith.moon().cdM2()), Rounding.light(zenith.twilight().cdM2()),
-                    Rounding.light(new GroundLight(ephemeris, site).lux(at)));
+            return new Light(zenith.total().magArcsec2(), zenith.dark().cdM2(),
+                    zenith.moon().cdM2(), zenith.twilight().cdM2(),
+                    new GroundLight(ephemeris, site).lux(at));
         }
     }
 }

@@ -36,7 +36,7 @@ final class InstantText {
             table.row(Wording.title(body.name()), Wording.number(body.azimuthDeg(), 3),
                     Wording.number(body.apparentAltitudeDeg(), 3),
                     Wording.number(body.airlessAltitudeDeg(), 3), Wording.number(body.rightAscensionDeg(), 3),
-                    Wording.number(body.declinationDeg(), 3), Wording.number(body.distanceKm(), 0),
+                    Wording.number(body.declinationDeg(), 3), Wording.kilometres(body.distanceKm()),
                     Wording.number(body.magnitude(), 1), Wording.number(100 * body.illuminatedFraction(), 0),
                     Wording.number(body.phaseAngleDeg(), 1));
         }

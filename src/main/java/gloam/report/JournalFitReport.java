@@ -6,6 +6,7 @@ import gloam.journal.FilmFit;
 import gloam.journal.Situation;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
+import gloam.units.Finite;
 import gloam.units.Stops;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -47,11 +48,11 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         return new JournalFitReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(),
                 Optional.of(batch).filter(name -> !name.isEmpty()), EstimateRow.of(fit.posterior().speedOffsetStops()),
                 EstimateRow.of(fit.posterior().exponent()), EstimateRow.of(fit.prior().speedOffsetStops()),
-                EstimateRow.of(fit.prior().exponent()), Rounding.decimals(fit.posterior().correlation(), 3),
+                EstimateRow.of(fit.prior().exponent()), fit.posterior().correlation(),
                 fit.used().size(),
                 fit.leftOut().stream().map(sheet -> new LeftOutRow(sheet.id(), sheet.reason())).toList(),
                 fit.strayNotes().stream().map(note -> new ContradictedRow(note.id(), note.what(),
-                        Rounding.fraction(note.chance()))).toList(),
+                        note.chance())).toList(),
                 Situation.typical(fit).stream().map(SituationRow::of).toList(),
                 fit.used().stream().map(UsedRow::of).toList(),
                 CurvePoint.of(fit, CURVE_FROM_S, longestS(fit)).stream().map(CurveRow::of).toList());
@@ -70,7 +71,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     public record EstimateRow(double mean, double sd) {
 
         static EstimateRow of(Estimate estimate) {
-            return new EstimateRow(Rounding.stops(estimate.mean()), Rounding.stops(estimate.sd()));
+            return new EstimateRow(estimate.mean(), estimate.sd());
         }
     }
 
@@ -87,10 +88,10 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                                double mostS, double changeStops, double spreadBeforeStops, double spreadStops) {
 
         static SituationRow of(Situation light) {
-            return new SituationRow(light.name(), light.meteredS(), Rounding.seconds(light.publishedS()),
-                    Rounding.seconds(light.fittedS()), Rounding.seconds(light.leastS()), Rounding.seconds(light.mostS()),
-                    Rounding.stops(Stops.between(light.publishedS(), light.fittedS())),
-                    Rounding.stops(light.spreadBeforeStops()), Rounding.stops(light.spreadStops()));
+            return new SituationRow(light.name(), light.meteredS(), light.publishedS(),
+                    light.fittedS(), light.leastS(), light.mostS(),
+                    Stops.between(light.publishedS(), light.fittedS()),
+                    light.spreadBeforeStops(), light.spreadStops());
         }
     }
 
@@ -110,7 +111,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
 
         static UsedRow of(FilmFit.UsedSheet sheet) {
             Optional<Verdict> verdict = sheet.entry().outcome().verdict();
-            return new UsedRow(sheet.entry().id(), Rounding.seconds(sheet.meteredS()), sheet.entry().exposed().openS(),
+            return new UsedRow(sheet.entry().id(), sheet.meteredS(), sheet.entry().exposed().openS(),
                     SheetRow.of(sheet.entry()).verdict(), bound(verdict, -1), bound(verdict, 1),
                     EstimateRow.of(sheet.toneStops()));
         }
@@ -120,11 +121,10 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                 return OptionalDouble.empty();
             }
             if (verdict.get() instanceof Verdict.InStops measured) {
-                return OptionalDouble.of(Rounding.stops(measured.stops() + side * measured.spreadStops()));
+                return OptionalDouble.of(measured.stops() + side * measured.spreadStops());
             }
             ToneWord word = ((Verdict.InWords) verdict.get()).word();
-            double stops = side < 0 ? word.aboveStops() : word.upToStops();
-            return Double.isInfinite(stops) ? OptionalDouble.empty() : OptionalDouble.of(stops);
+            return Finite.of(side < 0 ? word.aboveStops() : word.upToStops());
         }
     }
 
@@ -132,8 +132,8 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     public record CurveRow(double meteredS, double publishedS, double fittedS, double leastS, double mostS) {
 
         static CurveRow of(CurvePoint point) {
-            return new CurveRow(Rounding.seconds(point.meteredS()), Rounding.seconds(point.publishedS()),
-                    Rounding.seconds(point.fittedS()), Rounding.seconds(point.leastS()), Rounding.seconds(point.mostS()));
+            return new CurveRow(point.meteredS(), point.publishedS(),
+                    point.fittedS(), point.leastS(), point.mostS());
         }
     }
 }

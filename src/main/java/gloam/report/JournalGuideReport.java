@@ -2,6 +2,7 @@ package gloam.report;
 
 import gloam.film.ToneCurve;
 import gloam.journal.ToneWord;
+import gloam.units.Finite;
 import gloam.units.Stops;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -40,12 +41,8 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
 
         static WordRow of(ToneWord word) {
             double reflectance = Math.pow(10, -ToneCurve.PRINT.density(Stops.factor(word.typicalStops())));
-            return new WordRow(SheetRow.label(word), finite(word.aboveStops()), finite(word.upToStops()),
-                    Rounding.decimals(reflectance, 3), patch(reflectance), word.guide());
-        }
-
-        private static OptionalDouble finite(double stops) {
-            return Double.isInfinite(stops) ? OptionalDouble.empty() : OptionalDouble.of(stops);
+            return new WordRow(SheetRow.label(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
+                    reflectance, patch(reflectance), word.guide());
         }
 
         /** The grey of IEC 61966-2-1 (sRGB) of that luminance, paper white being 1. */

@@ -33,8 +33,8 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
     public static JournalNextReport of(FilmFit fit, NextSheet.Advice advice, double toneStops, int sheetsLeft, Instant now) {
         NextSheet.Choice chosen = advice.learnFirst() ? advice.telling() : advice.likeliest();
         return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(), fit.used().size(),
-                toneStops, sheetsLeft, FNumbers.marking(chosen.fNumber()), Rounding.seconds(chosen.exposureS()),
-                reason(advice, sheetsLeft), Rounding.stops(advice.spreadStops()), ChoiceRow.of(advice.likeliest()),
+                toneStops, sheetsLeft, FNumbers.marking(chosen.fNumber()), chosen.exposureS(),
+                reason(advice, sheetsLeft), advice.spreadStops(), ChoiceRow.of(advice.likeliest()),
                 ChoiceRow.of(advice.telling()), advice.brackets().stream().map(BracketRow::of).toList());
     }
 
@@ -66,9 +66,9 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
                             double rightByTheSecondChance) {
 
         static ChoiceRow of(NextSheet.Choice choice) {
-            return new ChoiceRow(FNumbers.marking(choice.fNumber()), Rounding.seconds(choice.exposureS()),
-                    Rounding.fraction(choice.rightChance()), Rounding.stops(choice.spreadAfterStops()),
-                    Rounding.fraction(choice.rightByTheSecond()));
+            return new ChoiceRow(FNumbers.marking(choice.fNumber()), choice.exposureS(),
+                    choice.rightChance(), choice.spreadAfterStops(),
+                    choice.rightByTheSecond());
         }
     }
 
@@ -76,8 +76,8 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
     public record BracketRow(int sheets, List<Double> exposuresS, double rightChance) {
 
         static BracketRow of(NextSheet.BracketOfTimes bracket) {
-            return new BracketRow(bracket.exposuresS().size(), bracket.exposuresS().stream().map(Rounding::seconds).toList(),
-                    Rounding.fraction(bracket.rightChance()));
+            return new BracketRow(bracket.exposuresS().size(), bracket.exposuresS(),
+                    bracket.rightChance());
         }
     }
 }

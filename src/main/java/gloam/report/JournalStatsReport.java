@@ -48,7 +48,7 @@ public record JournalStatsReport(OffsetDateTime generatedAt, Group all, List<Gro
 
         static Group of(Tally tally) {
             return new Group(tally.group(), tally.sheets(), tally.kept(), tally.undecided(),
-                    Rounding.fraction(tally.keptShare()), tally.spoilers().stream()
+                    tally.keptShare(), tally.spoilers().stream()
                             .map(spoiled -> new SpoiledRow(spoiled.by(), spoiled.sheets())).toList());
         }
     }

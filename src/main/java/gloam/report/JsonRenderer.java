@@ -1,124 +1,86 @@
 package gloam.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.io.IOException;
-import java.io.StringWriter;
-import java.lang.reflect.RecordComponent;
-import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.temporal.ChronoField;
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.regex.Pattern;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.SerializableString;
+import tools.jackson.core.io.CharacterEscapes;
+import tools.jackson.core.io.SerializedString;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.ObjectWriter;
+import tools.jackson.databind.SerializationContext;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.ser.std.StdSerializer;
 
-/** JSON: records as objects, their components in order; what is empty is left out, or null where promised. */
+/** JSON: records as objects, their components in order; what is empty is left out unless its component is always included. */
 final class JsonRenderer implements Renderer {
 
-    private static final DateTimeFormatter MOMENT = new DateTimeFormatterBuilder()
-            .appendPattern("uuuu-MM-dd'T'HH:mm:ss").appendFraction(ChronoField.NANO_OF_SECOND, 1, 3, true)
-            .appendPattern("XXX").toFormatter(Locale.ROOT);
+    private static final ObjectWriter WRITER = writer();
 
-    private static final int MOST_DECIMALS = 8;
-
-    /** Controls, line separators and what turns the direction of text. */
-    private static final Pattern STEERING = Pattern.compile("[\\x7f-\\x9f\\u2028-\\u202e\\u2066-\\u2069]");
-
-    private static final JsonFactory FACTORY = new JsonFactory();
+    /** What a file holds: the name of the contract, then the report's components. */
+    private record Document(String schema, @JsonUnwrapped Report report) {
+    }
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator json = FACTORY.createGenerator(text)) {
-            DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-            json.setPrettyPrinter(new DefaultPrettyPrinter()
-                    .withObjectIndenter(indenter).withArrayIndenter(indenter));
-            json.writeStartObject();
-            json.writeStringField("schema", Report.SCHEMA);
-            writeComponents(json, report.figures());
-            json.writeEndObject();
+        out.append(WRITER.writeValueAsString(new Document(Report.SCHEMA, report))).append('\n');
+    }
+
+    private static ObjectWriter writer() {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        return JsonMapper.builder(JsonFactory.builder().characterEscapes(new SteeringEscapes()).build())
+                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .disable(SerializationFeature.WRAP_EXCEPTIONS)
+                .changeDefaultPropertyInclusion(all -> all.withValueInclusion(JsonInclude.Include.NON_ABSENT))
+                .addModule(new SimpleModule().addSerializer(new Moment()).setSerializerModifier(new CutNumbers()))
+                .build().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+    }
+
+    /** A moment with its tenth of a second, or as many places as it needs, and its offset from UTC. */
+    private static final class Moment extends StdSerializer<OffsetDateTime> {
+
+        private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder()
+                .appendPattern("uuuu-MM-dd'T'HH:mm:ss").appendFraction(ChronoField.NANO_OF_SECOND, 1, 3, true)
+                .appendPattern("XXX").toFormatter(Locale.ROOT);
+
+        Moment() {
+            super(OffsetDateTime.class);
         }
-        out.append(escaped(text.toString())).append('\n');
-    }
 
-    /** Characters that would steer a terminal, which can stand only within strings, written as escapes. */
-    private static String escaped(String json) {
-        return STEERING.matcher(json).replaceAll(found -> String.format(Locale.ROOT, "\\\\u%04x", (int) found.group().charAt(0)));
-    }
-
-    private static void writeComponents(JsonGenerator json, Record parent) throws IOException {
-        for (RecordComponent component : parent.getClass().getRecordComponents()) {
-            Optional<?> value = present(valueOf(component, parent));
-            if (value.isPresent()) {
-                json.writeFieldName(component.getName());
-                write(json, value.get());
-            } else if (component.isAnnotationPresent(Promised.class)) {
-                json.writeNullField(component.getName());
-            }
-        }
-    }
-
-    private static void write(JsonGenerator json, Object value) throws IOException {
-        if (value instanceof Record child) {
-            json.writeStartObject();
-            writeComponents(json, child);
-            json.writeEndObject();
-        } else if (value instanceof List<?> list) {
-            json.writeStartArray();
-            for (Object element : list) {
-                write(json, element);
-            }
-            json.writeEndArray();
-        } else if (value instanceof Double number) {
-            writeNumber(json, number);
-        } else if (value instanceof Integer number) {
-            json.writeNumber(number);
-        } else if (value instanceof Boolean flag) {
-            json.writeBoolean(flag);
-        } else if (value instanceof OffsetDateTime moment) {
-            json.writeString(MOMENT.format(moment));
-        } else if (value instanceof String || value instanceof LocalDate) {
-            json.writeString(value.toString());
-        } else {
-            throw new IllegalStateException("no JSON form for " + value.getClass());
+        @Override
+        public void serialize(OffsetDateTime at, JsonGenerator json, SerializationContext context) {
+            json.writeString(FORM.format(at));
         }
     }
 
-    private static void writeNumber(JsonGenerator json, double number) throws IOException {
-        if (!Double.isFinite(number)) {
-            throw new IllegalStateException("not a finite number in a report: " + number);
-        }
-        json.writeNumber(plain(BigDecimal.valueOf(number).stripTrailingZeros()));
-    }
+    /** Writes as escapes what would steer a terminal: controls, line separators and what turns the direction of text. */
+    private static final class SteeringEscapes extends CharacterEscapes {
 
-    /** Without an exponent as far as that reads well. */
-    private static String plain(BigDecimal number) {
-        return number.scale() <= MOST_DECIMALS ? number.toPlainString() : number.toString();
-    }
+        private static final long serialVersionUID = 1;
+        private static final int DELETE = 0x7f;
 
-    /** The value inside, or nothing where there is none. */
-    private static Optional<?> present(Object value) {
-        if (value instanceof Optional<?> optional) {
-            return optional;
+        @Override
+        public int[] getEscapeCodesForAscii() {
+            int[] codes = standardAsciiEscapesForJSON();
+            codes[DELETE] = ESCAPE_STANDARD;
+            return codes;
         }
-        if (value instanceof OptionalDouble optional) {
-            return optional.isPresent() ? Optional.of(optional.getAsDouble()) : Optional.empty();
-        }
-        return Optional.of(value);
-    }
 
-    private static Object valueOf(RecordComponent component, Record parent) {
-        try {
-            return component.getAccessor().invoke(parent);
-        } catch (ReflectiveOperationException cannotHappen) {
-            throw new IllegalStateException(cannotHappen);
+        @Override
+        public SerializableString getEscapeSequence(int c) {
+            boolean steers = c > DELETE && c <= 0x9f || c >= 0x2028 && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
+            return steers ? new SerializedString(String.format(Locale.ROOT, "\\u%04x", c)) : null;
         }
     }
 }

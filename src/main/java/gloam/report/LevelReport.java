@@ -35,11 +35,11 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
                            double rollDeg, double focalLengthMm, double xMm, double yMm) {
 
         static Question of(Body body, LocalDate from, LocalDate to, LevelSurvey.Wanted wanted) {
-            return new Question(body.label(), from, to, Rounding.positionDeg(wanted.search().wanted()),
-                    Rounding.positionDeg(wanted.search().tolerance()),
-                    Rounding.positionDeg(wanted.search().framing().roll()),
+            return new Question(body.label(), from, to, wanted.search().wanted().degrees(),
+                    wanted.search().tolerance().degrees(),
+                    wanted.search().framing().roll().degrees(),
                     wanted.search().framing().camera().lens().focalLengthMm(),
-                    Rounding.mm(wanted.search().place().xMm()), Rounding.mm(wanted.search().place().yMm()));
+                    wanted.search().place().xMm(), wanted.search().place().yMm());
         }
     }
 

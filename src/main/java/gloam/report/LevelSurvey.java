@@ -8,6 +8,7 @@ import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -59,9 +60,9 @@ public final class LevelSurvey {
         Framing framing = best.framing();
         Optional<Trail> drawn = estimator.trail(framing, wanted.body, span, span.lasts());
         return new LevelReport.SpanRow(night.date(), clock.event(span.start()), clock.event(span.endExclusive()),
-                clock.event(best.best()), Rounding.angleDeg(best.off()), Rounding.azimuthDeg(framing.aim().azimuth()),
-                Rounding.positionDeg(framing.aim().altitude()), Rounding.mm(drawn.map(Trail::lengthMm)),
-                Rounding.mm(drawn.map(Trail::sagittaMm)),
+                clock.event(best.best()), best.off().degrees(), framing.aim().azimuth().degrees(),
+                framing.aim().altitude().degrees(), Finite.of(drawn.map(Trail::lengthMm)),
+                Finite.of(drawn.map(Trail::sagittaMm)),
                 night.moonUp().stream().anyMatch(up -> up.intersect(span).isPresent()));
     }
 }

@@ -34,16 +34,16 @@ public record MoonRow(OffsetDateTime at, String phase, double illuminatedFractio
         SiteClock clock = new SiteClock(site.zone());
         Appearance moon = ephemeris.appearance(Body.MOON, site, at);
         return new MoonRow(clock.asked(at), MoonPhase.at(ephemeris, at).name().label(),
-                Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.phaseAngle()),
+                moon.illuminatedFraction(), moon.phaseAngle().degrees(),
                 MoonPhase.age(ephemeris, at).map(MoonRow::days).orElse(OptionalDouble.empty()),
-                Rounding.decimals(2 * moon.semidiameter().degrees(), 5),
-                Rounding.distanceKm(moon.position().distanceKm()), Rounding.mag(moon.magnitude()),
+                2 * moon.semidiameter().degrees(),
+                moon.position().distanceKm(), moon.magnitude(),
                 MoonPhase.next(ephemeris, at).stream()
                         .map(quarter -> new QuarterRow(clock.event(quarter.at()), quarter.name().label())).toList());
     }
 
     private static OptionalDouble days(Duration age) {
-        return OptionalDouble.of(Rounding.decimals(age.toMillis() / 1000.0 / SECONDS_A_DAY, 4));
+        return OptionalDouble.of(age.toMillis() / 1000.0 / SECONDS_A_DAY);
     }
 
     /** A quarter and when it comes. */

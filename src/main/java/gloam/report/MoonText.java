@@ -15,7 +15,7 @@ final class MoonText {
                 + Wording.number(100 * moon.illuminatedFraction(), 0) + " % lit"
                 + (moon.ageDays().isEmpty() ? "" : ", " + Wording.number(moon.ageDays().getAsDouble(), 1) + " d old")
                 + ", " + Wording.number(60 * moon.angularDiameterDeg(), 1) + "\u2032 across, "
-                + Wording.number(moon.distanceKm(), 0) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag");
+                + Wording.kilometres(moon.distanceKm()) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag");
         if (!moon.quarters().isEmpty()) {
             lines.add("Next quarters: " + moon.quarters().stream()
                     .map(quarter -> quarter.what() + " " + quarter.at().toLocalDate() + " "

@@ -79,10 +79,10 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
 
         static HourRow of(Ephemeris ephemeris, Site site, Instant at) {
             return new HourRow(new SiteClock(site.zone()).asked(at),
-                    Rounding.positionDeg(ephemeris.position(Body.SUN, site, at).apparentAltitude()),
-                    Rounding.positionDeg(ephemeris.position(Body.MOON, site, at).apparentAltitude()),
-                    Rounding.mag(new SkyLight(ephemeris, site).at(Direction.ZENITH, at).total().magArcsec2()),
-                    Rounding.light(new GroundLight(ephemeris, site).lux(at)),
+                    ephemeris.position(Body.SUN, site, at).apparentAltitude().degrees(),
+                    ephemeris.position(Body.MOON, site, at).apparentAltitude().degrees(),
+                    new SkyLight(ephemeris, site).at(Direction.ZENITH, at).total().magArcsec2(),
+                    new GroundLight(ephemeris, site).lux(at),
                     PLANETS.stream().map(body -> PlaceRow.of(body, ephemeris, site, at)).toList());
         }
     }
@@ -92,8 +92,8 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
 
         static PlaceRow of(Body body, Ephemeris ephemeris, Site site, Instant at) {
             Direction seen = ephemeris.position(body, site, at).apparentDirection();
-            return new PlaceRow(body.label(), Rounding.azimuthDeg(seen.azimuth()),
-                    Rounding.positionDeg(seen.altitude()));
+            return new PlaceRow(body.label(), seen.azimuth().degrees(),
+                    seen.altitude().degrees());
         }
     }
 
@@ -101,8 +101,8 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
     public record PlanetRow(String name, double magnitude, double illuminatedFraction) {
 
         static PlanetRow of(Appearance planet) {
-            return new PlanetRow(planet.body().label(), Rounding.mag(planet.magnitude()),
-                    Rounding.fraction(planet.illuminatedFraction()));
+            return new PlanetRow(planet.body().label(), planet.magnitude(),
+                    planet.illuminatedFraction());
         }
     }
 }

@@ -54,8 +54,8 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
             served.add(wish.name());
         }
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
-                Rounding.hours(rank.darkHours()), Rounding.hours(rank.moonlessDarkHours()), Moon.of(rank.moon()),
-                Rounding.decimals(rank.score(), 3),
+                rank.darkHours(), rank.moonlessDarkHours(), Moon.of(rank.moon()),
+                rank.score(),
                 served, rank.reason());
     }
 
@@ -71,7 +71,7 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
     public record Moon(double illuminatedFraction, double phaseAngleDeg) {
 
         static Moon of(Appearance moon) {
-            return new Moon(Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.phaseAngle()));
+            return new Moon(moon.illuminatedFraction(), moon.phaseAngle().degrees());
         }
     }
 }

@@ -44,7 +44,7 @@ public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, Li
         static StayRow of(Stay stay) {
             Night first = stay.nights().get(0).night();
             Night last = stay.nights().get(stay.nights().size() - 1).night();
-            return new StayRow(first.site().name(), first.date(), last.date(), Rounding.decimals(stay.score(), 3));
+            return new StayRow(first.site().name(), first.date(), last.date(), stay.score());
         }
     }
 

@@ -17,8 +17,8 @@ public record Place(String name, double latitudeDeg, double longitudeDeg, double
                     double darkSkyMagArcsec2, double extinctionMag) {
 
     static Place of(Site site) {
-        return new Place(site.name(), Rounding.decimals(site.latitude().degrees(), 7),
-                Rounding.decimals(site.longitude().degrees(), 7), site.heightM(), site.zone().getId(),
-                site.darkSkyMagArcsec2(), Rounding.decimals(site.extinctionMag(), 3));
+        return new Place(site.name(), site.latitude().degrees(),
+                site.longitude().degrees(), site.heightM(), site.zone().getId(),
+                site.darkSkyMagArcsec2(), site.extinctionMag());
     }
 }

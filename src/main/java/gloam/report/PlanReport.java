@@ -1,5 +1,6 @@
 package gloam.report;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.film.FilmStock;
@@ -8,6 +9,7 @@ import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.NightTimes;
 import gloam.planner.Plan;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -35,7 +37,7 @@ import java.util.stream.Stream;
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
                          List<NightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
-                         Optional<SheetPictures> pictures) implements Report {
+                         @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** The report of a plan, which may take the place of an earlier one. */
     public static PlanReport of(Plan plan, Optional<FormerPlan> former, Instant now) {
@@ -51,17 +53,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
     /** The same with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
-        return with(Optional.of(drawn));
-    }
-
-    @Override
-    public Record figures() {
-        return with(Optional.empty());
-    }
-
-    private PlanReport with(Optional<SheetPictures> drawn) {
         return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
-                cautions, drawn);
+                cautions, Optional.of(drawn));
     }
 
     @Override
@@ -94,8 +87,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             SiteClock clock = new SiteClock(site.zone());
             List<WindowRow> windows = new ArrayList<>();
             plan.windows().forEach(window -> windows.add(rows.next(window, site.name(), clock)));
-            return new NightRow(night.date(), site.name(), Rounding.positionDeg(site.latitude()),
-                    Rounding.positionDeg(site.longitude()), site.zone().getId(),
+            return new NightRow(night.date(), site.name(), site.latitude().degrees(),
+                    site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
                     List.copyOf(windows),
@@ -118,8 +111,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     public record SkyRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2) {
 
         static SkyRow of(Plan.SkySample sky, SiteClock clock) {
-            return new SkyRow(clock.event(sky.at()), Rounding.positionDeg(sky.sunAltitude()),
-                    Rounding.positionDeg(sky.moonAltitude()), Rounding.mag(sky.zenith().magArcsec2()));
+            return new SkyRow(clock.event(sky.at()), sky.sunAltitude().degrees(),
+                    sky.moonAltitude().degrees(), sky.zenith().magArcsec2());
         }
     }
 
@@ -148,13 +141,13 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
                     window.wish().film().orElse(tripFilm).name(), clock.event(prepareAt),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
-                    Rounding.azimuthDeg(aim.azimuth()), Rounding.positionDeg(aim.altitude()),
-                    Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()),
-                    Rounding.seconds(window.meteredS()), Rounding.seconds(window.correctedS()),
-                    Rounding.stops(window.skyToneStops()), Rounding.stops(window.skyToneSpreadStops()),
-                    Rounding.magIfKnown(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
-                    Rounding.mm(window.trailLengthMm()), Rounding.angleDeg(window.trailDirection()),
-                    MoonRow.of(window.moon()), window.clearChance(), Rounding.decimals(window.score(), 3),
+                    aim.azimuth().degrees(), aim.altitude().degrees(),
+                    window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
+                    window.meteredS(), window.correctedS(),
+                    window.skyToneStops(), window.skyToneSpreadStops(),
+                    Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
+                    window.trailLengthMm(), window.trailDirection().degrees(),
+                    MoonRow.of(window.moon()), window.clearChance(), window.score(),
                     window.misses(), window.reason());
         }
     }
@@ -174,9 +167,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                           double fromAimDeg) {
 
         static MoonRow of(Plan.MoonView moon) {
-            return new MoonRow(Rounding.azimuthDeg(moon.position().azimuth()),
-                    Rounding.positionDeg(moon.position().apparentAltitude()),
-                    Rounding.fraction(moon.illuminatedFraction()), Rounding.angleDeg(moon.fromAim()));
+            return new MoonRow(moon.position().azimuth().positive().degrees(),
+                    moon.position().apparentAltitude().degrees(),
+                    moon.illuminatedFraction(), moon.fromAim().degrees());
         }
     }
 

@@ -1,5 +1,7 @@
 package gloam.report;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
@@ -20,7 +22,7 @@ import java.util.stream.Stream;
  * @param figures what of it is words and numbers
  * @param picture the sheet as it looks when developed
  */
-public record ProofReport(Figures figures, Picture picture) implements Report {
+public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture picture) implements Report {
 
     /** What the picture says of itself. */
     public static final String STATEMENT = "Computed picture, not a photograph";
@@ -68,9 +70,9 @@ public record ProofReport(Figures figures, Picture picture) implements Report {
             Framing.Point point = where.on(raster.frame());
             int column = inside(raster.column(point.xMm()), raster.widthPx());
             int row = inside(raster.row(point.yMm()), raster.heightPx());
-            return new ToneRow(where.name().toLowerCase(Locale.ROOT).replace('_', '-'), Rounding.mm(point.xMm()),
-                    Rounding.mm(point.yMm()), IntStream.range(0, proof.layers()).mapToObj(layer -> Rounding.stops(
-                            Math.max(DARKEST_STOPS, Stops.between(1, proof.progress(layer, column, row))))).toList());
+            return new ToneRow(where.name().toLowerCase(Locale.ROOT).replace('_', '-'), point.xMm(),
+                    point.yMm(), IntStream.range(0, proof.layers()).mapToObj(layer ->
+                            Math.max(DARKEST_STOPS, Stops.between(1, proof.progress(layer, column, row)))).toList());
         }
 
         private static int inside(double pixel, int count) {

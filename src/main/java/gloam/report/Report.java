@@ -5,8 +5,8 @@ import java.time.OffsetDateTime;
 /**
  * What a command answers: a tree of records with nothing left to compute.
  *
- * <p>The names of the components are the names of the JSON fields. Numbers are cut to the accuracy claimed and times
- * stand in the site's zone, so that no two renderings can disagree.
+ * <p>The names of the components are the names of the JSON fields, those of numbers ending in a unit that
+ * {@link Accuracy} knows. Times are cut to the accuracy claimed and stand in the site's zone.
  */
 public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport, InstantReport,
         JournalReport, LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
@@ -16,11 +16,6 @@ public sealed interface Report permits ApproachesReport, CheckReport, ExposureRe
 
     /** When the report was made. */
     OffsetDateTime generatedAt();
-
-    /** What of it is words and numbers: all but pictures. */
-    default Record figures() {
-        return (Record) this;
-    }
 
     /** Whether nothing of what was asked for was found. */
     default boolean empty() {

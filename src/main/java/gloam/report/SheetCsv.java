@@ -2,7 +2,6 @@ package gloam.report;
 
 import gloam.units.PlainText;
 import java.lang.reflect.RecordComponent;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,20 +27,20 @@ final class SheetCsv {
     static List<String> lines(List<SheetRow> sheets) {
         List<String> lines = new ArrayList<>();
         lines.add(Arrays.stream(FIELDS).map(RecordComponent::getName).collect(Collectors.joining(",")));
-        sheets.forEach(sheet -> lines.add(Arrays.stream(FIELDS).map(field -> cell(value(field, sheet)))
+        sheets.forEach(sheet -> lines.add(Arrays.stream(FIELDS).map(field -> cell(field.getName(), value(field, sheet)))
                 .collect(Collectors.joining(","))));
         return lines;
     }
 
-    private static String cell(Object value) {
+    private static String cell(String name, Object value) {
         if (value instanceof Optional<?> optional) {
-            return optional.map(SheetCsv::cell).orElse("");
+            return optional.map(there -> cell(name, there)).orElse("");
         }
         if (value instanceof OptionalDouble optional) {
-            return optional.isPresent() ? cell(optional.getAsDouble()) : "";
+            return optional.isPresent() ? cell(name, optional.getAsDouble()) : "";
         }
         if (value instanceof Double number) {
-            return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+            return Accuracy.of(name).of(number).stripTrailingZeros().toPlainString();
         }
         if (value instanceof List<?> list) {
             return text(list.stream().map(String::valueOf).collect(Collectors.joining(" ")));

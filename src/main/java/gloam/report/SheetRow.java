@@ -43,9 +43,9 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 clock.asked(openings.get(0).open().start()),
                 clock.asked(openings.get(openings.size() - 1).open().endExclusive()), openings.size(), exposed.openS(),
                 FNumbers.marking(exposed.fNumber()),
-                optional(exposed.aim().map(aim -> Rounding.azimuthDeg(aim.azimuth()))),
-                optional(exposed.aim().map(aim -> Rounding.positionDeg(aim.altitude()))),
-                Rounding.light(exposed.middleLx()), exposed.measured() ? "measured" : "computed",
+                optional(exposed.aim().map(aim -> aim.azimuth().degrees())),
+                optional(exposed.aim().map(aim -> aim.altitude().degrees())),
+                exposed.middleLx(), exposed.measured() ? "measured" : "computed",
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
                 outcome.spoiledBy().stream().map(SheetRow::label).toList(), entry.note());

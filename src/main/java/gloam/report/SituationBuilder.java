@@ -12,6 +12,7 @@ import gloam.light.SkyColour;
 import gloam.report.ExposureQuestion.TimeFor;
 import gloam.report.ExposureQuestion.ToneAfter;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Stops;
 import java.util.List;
 import java.util.Optional;
@@ -49,12 +50,12 @@ final class SituationBuilder {
         Lens lens = question.lens();
         FilmStock film = question.film();
         Optional<KnownSky.Computed> computed = question.computed();
-        return new Situation(SkyReader.source(question.sky()), Rounding.mag(sky.magArcsec2()),
-                Rounding.light(sky.cdM2()), otherSkies(sky), computed.map(this::colour),
+        return new Situation(SkyReader.source(question.sky()), sky.magArcsec2(),
+                sky.cdM2(), otherSkies(sky), computed.map(this::colour),
                 computed.flatMap(this::ground), film.name(), film.iso(),
                 law(film), lens.focalLengthMm(),
-                Double.isFinite(lens.focusM()) ? OptionalDouble.of(lens.focusM()) : OptionalDouble.empty(),
-                Rounding.fraction(lens.transmittance()), cornerStops(lens.fNumbers().get(0)),
+                Finite.of(lens.focusM()),
+                lens.transmittance(), cornerStops(lens.fNumbers().get(0)),
                 cornerStops(lens.fNumbers().get(lens.fNumbers().size() - 1)),
                 question.unknown() instanceof TimeFor time ? OptionalDouble.of(time.toneStops())
                         : OptionalDouble.empty(),
@@ -66,25 +67,23 @@ final class SituationBuilder {
                 night.map(usable -> clock.asked(usable.shutter().available().endExclusive())),
                 night.map(usable -> usable.events().stream().map(event -> NightRow.EventRow.of(event, clock)).toList())
                         .orElse(List.of()),
-                optional(known -> Rounding.azimuthDeg(known.aim().azimuth())),
-                optional(known -> Rounding.positionDeg(known.aim().altitude())),
-                Rounding.decimals(trails.declination.degrees(), 2),
-                Rounding.decimals(trails.aimed.degrees(), 2), Rounding.mag(trails.stars.lossMag()),
+                optional(known -> known.aim().azimuth().degrees()),
+                optional(known -> known.aim().altitude().degrees()),
+                trails.declination.degrees(), trails.aimed.degrees(), trails.stars.lossMag(),
                 trails.stars.leastDifferenceDensity());
     }
 
     private List<Situation.OtherSky> otherSkies(SkyBrightness used) {
         return question.skies().stream().skip(1).map(sky -> {
             SkyBrightness other = reader.brightness(sky);
-            return new Situation.OtherSky(SkyReader.source(sky), Rounding.mag(other.magArcsec2()),
-                    Rounding.stops(Stops.between(used.cdM2(), other.cdM2())));
+            return new Situation.OtherSky(SkyReader.source(sky), other.magArcsec2(),
+                    Stops.between(used.cdM2(), other.cdM2()));
         }).toList();
     }
 
     private Situation.Colour colour(KnownSky.Computed known) {
         double bv = reader.parts(known).colourBv();
-        return new Situation.Colour(Rounding.decimals(bv, 2),
-                100 * Rounding.decimals(SkyColour.temperatureK(bv) / 100, 0));
+        return new Situation.Colour(bv, SkyColour.temperatureK(bv));
     }
 
     private Optional<Situation.Ground> ground(KnownSky.Computed known) {
@@ -93,8 +92,8 @@ final class SituationBuilder {
         }
         double reflectance = question.groundReflectance().getAsDouble();
         GroundLight light = new GroundLight(ephemeris.get(), known.site());
-        return Optional.of(new Situation.Ground(reflectance, Rounding.light(light.lux(known.openAt())),
-                Rounding.light(light.landscape(reflectance, known.openAt()).cdM2())));
+        return Optional.of(new Situation.Ground(reflectance, light.lux(known.openAt()),
+                light.landscape(reflectance, known.openAt()).cdM2()));
     }
 
     private OptionalDouble cornerStops(double fNumber) {
@@ -105,7 +104,7 @@ final class SituationBuilder {
         double cornerMm = question.frame().orElseThrow().halfDiagonalMm();
         Angle corner = lens.projection().offAxis(cornerMm / lens.imageDistanceMm());
         double share = lens.relativeIllumination(corner, fNumber);
-        return share > 0 ? OptionalDouble.of(Rounding.stops(Stops.between(1, share))) : OptionalDouble.empty();
+        return share > 0 ? OptionalDouble.of(Stops.between(1, share)) : OptionalDouble.empty();
     }
 
     private List<Situation.Opening> earlier() {

@@ -1,6 +1,7 @@
 package gloam.report;
 
 import gloam.trail.Trail;
+import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -42,18 +43,18 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
     }
 
     static TrackRow of(Name of, Optional<Mark> mark, Trail trail, double longSideMm, SiteClock clock) {
-        return new TrackRow(of.name, of.kind, Rounding.magIfKnown(of.magnitude), mark.map(Mark::records),
-                mark.map(how -> OptionalDouble.of(Rounding.stops(how.stopsOverSky())))
+        return new TrackRow(of.name, of.kind, Finite.of(of.magnitude), mark.map(Mark::records),
+                mark.map(how -> OptionalDouble.of(how.stopsOverSky()))
                         .orElse(OptionalDouble.empty()),
                 trail.points().stream().map(point -> new PointRow(clock.asked(point.at()),
-                        Rounding.mm(point.xMm()), Rounding.mm(point.yMm()))).toList(),
-                Rounding.mm(trail.lengthMm()), Rounding.angleDeg(trail.arc()),
-                Rounding.fraction(trail.lengthMm() / longSideMm), Rounding.directionDeg(trail.direction()),
-                Rounding.mm(trail.sagittaMm()), edge(trail.stretches().stream().map(Trail.Stretch::enters)
+                        point.xMm(), point.yMm())).toList(),
+                trail.lengthMm(), trail.arc().degrees(),
+                trail.lengthMm() / longSideMm, trail.direction().positive().degrees(),
+                trail.sagittaMm(), edge(trail.stretches().stream().map(Trail.Stretch::enters)
                         .flatMap(Optional::stream).findFirst()),
                 edge(trail.stretches().stream().map(Trail.Stretch::leaves).flatMap(Optional::stream)
                         .reduce((first, last) -> last)),
-                trail.leavesFrame(), trail.gapsMm().stream().map(Rounding::mm).toList());
+                trail.leavesFrame(), trail.gapsMm());
     }
 
     private static Optional<String> edge(Optional<Trail.Edge> edge) {

@@ -9,6 +9,7 @@ import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -67,12 +68,12 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             Camera camera = framing.camera();
             SiteClock clock = new SiteClock(question.site().zone());
             double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
-            return new FrameRow(Rounding.azimuthDeg(framing.aim().azimuth()),
-                    Rounding.positionDeg(framing.aim().altitude()), Rounding.positionDeg(framing.roll()),
+            return new FrameRow(framing.aim().azimuth().degrees(),
+                    framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
                     camera.lens().projection().name().toLowerCase(Locale.ROOT),
                     clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
-                    Rounding.decimals(lastsS, 3), question.openings().stream()
+                    lastsS, question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
                             .map(opening -> new OpeningRow(clock.asked(opening.start()),
                                     clock.asked(opening.endExclusive()))).toList(),
@@ -96,10 +97,8 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
             return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
-                    Rounding.stops(sheet.skyToneStops()),
-                    Rounding.magIfKnown(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
-                    declination.map(told -> OptionalDouble.of(Rounding.decimals(told.degrees(), 2)))
-                            .orElse(OptionalDouble.empty()));
+                    sheet.skyToneStops(), Finite.of(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
+                    Finite.of(declination.map(Angle::degrees)));
         }
     }
 
@@ -137,11 +136,10 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static HereRow of(StarHere star, double spotMm) {
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    Rounding.mm(star.point().xMm()), Rounding.mm(star.point().yMm()),
-                    Rounding.mm(star.drawn().map(Trail::lengthMm)),
+                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
                     star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(),
-                    Rounding.mm(HOUR_S * star.motion().speedMmS()),
-                    Rounding.directionDeg(star.motion().direction()), Rounding.mm(star.drawn().map(Trail::sagittaMm)));
+                    HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
+                    Finite.of(star.drawn().map(Trail::sagittaMm)));
         }
     }
 
@@ -156,11 +154,11 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static PoleRow of(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
             Optional<Framing.Point> place = pole.place();
-            return new PoleRow(pole.north() ? "north" : "south", Rounding.azimuthDeg(pole.direction().azimuth()),
-                    Rounding.positionDeg(pole.direction().altitude()), pole.inFrame(),
-                    place.map(point -> OptionalDouble.of(Rounding.mm(point.xMm()))).orElse(OptionalDouble.empty()),
-                    place.map(point -> OptionalDouble.of(Rounding.mm(point.yMm()))).orElse(OptionalDouble.empty()),
-                    Rounding.decimals(turnDeg, 2), longestArcMm);
+            return new PoleRow(pole.north() ? "north" : "south", pole.direction().azimuth().degrees(),
+                    pole.direction().altitude().degrees(), pole.inFrame(),
+                    place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
+                    place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
+                    turnDeg, longestArcMm);
         }
     }
 

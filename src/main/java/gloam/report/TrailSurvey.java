@@ -172,7 +172,7 @@ public final class TrailSurvey {
         CelestialPole pole = estimator.pole(question.framing());
         double openS = question.openings().stream().mapToDouble(Interval::seconds).sum();
         return TrailReport.PoleRow.of(pole, SKY_TURN_DEG_H * openS / 3600, pole.inFrame()
-                ? OptionalDouble.of(Rounding.mm(estimator.longestTrailMm(question.framing(), question.openings())))
+                ? OptionalDouble.of(estimator.longestTrailMm(question.framing(), question.openings()))
                 : OptionalDouble.empty());
     }
 
@@ -202,7 +202,7 @@ public final class TrailSurvey {
             return Optional.empty();
         }
         Direction seen = question.framing().toSky(point.xMm(), point.yMm());
-        return Optional.of(new TrailReport.EdgeRow(edge, point.xMm(), point.yMm(), Rounding.azimuthDeg(seen.azimuth()),
-                Rounding.positionDeg(seen.altitude())));
+        return Optional.of(new TrailReport.EdgeRow(edge, point.xMm(), point.yMm(), seen.azimuth().degrees(),
+                seen.altitude().degrees()));
     }
 }

@@ -70,8 +70,12 @@ final class WindowRows {
         return new FormerPlan.Details(window.sheet(), site, window.wish().film().orElse(trip.film()).name(),
                 clock.event(prepareAt).toInstant(), new Interval(clock.event(window.open().start()).toInstant(),
                         clock.event(window.open().endExclusive()).toInstant()),
-                Rounding.azimuthDeg(window.aim().azimuth()), Rounding.positionDeg(window.aim().altitude()),
-                Rounding.positionDeg(window.wish().aim().roll()), FNumbers.marking(window.fNumber()));
+                cut("azimuthDeg", window.aim().azimuth().degrees()), cut("altitudeDeg", window.aim().altitude().degrees()),
+                cut("rollDeg", window.wish().aim().roll().degrees()), cut("fNumber", FNumbers.marking(window.fNumber())));
+    }
+
+    private static double cut(String name, double number) {
+        return Double.parseDouble(Accuracy.of(name).text(number));
     }
 
     /** As long before as setting up takes, or the changeover where that is longer, but not before the camera is free. */

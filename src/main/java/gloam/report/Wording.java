@@ -54,6 +54,11 @@ final class Wording {
         return number.matches("0(\\.0*)?");
     }
 
+    /** A distance in km in nine digits, none of them a fraction. */
+    static String kilometres(double km) {
+        return number(BigDecimal.valueOf(km).round(new MathContext(9, RoundingMode.HALF_EVEN)).doubleValue(), 0);
+    }
+
     /** An f-number such as f/11. */
     static String fNumber(double fNumber) {
         return "f/" + plain(fNumber);

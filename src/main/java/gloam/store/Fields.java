@@ -127,11 +127,6 @@ final class Fields {
                         "unknown key. " + Nearest.hint(entry.key(), meant.<Set<String>>map(Set::of).orElse(known)));
             }
         }
-        othersMayBe();
-    }
-
-    /** Notes keys that were asked for in vain and are required; others than those asked for are left alone. */
-    void othersMayBe() {
         missing.forEach(key -> note(where(key), missing(key)));
     }
 

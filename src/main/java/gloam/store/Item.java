@@ -213,7 +213,8 @@ record Item(Node node, String path, Source source) {
         return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static String oneOf(List<String> words) {
+    /** Words to choose from, in words. */
+    static String oneOf(List<String> words) {
         int last = words.size() - 1;
         return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }

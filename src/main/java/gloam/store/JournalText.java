@@ -69,8 +69,6 @@ record JournalText(List<Entry> entries, List<String> damages) {
         if (line.isBlank()) {
             return Optional.empty();
         }
-        Findings findings = new Findings();
-        return Optional.of(findings.result(() -> new Item(Tree.of(new Tree.Text(file.toString(), number, line), findings),
-                "", Source.of(file, findings)).value(JournalSection::entry).get()));
+        return Optional.of(JournalLine.read(new Tree.Text(file.toString(), number, line)));
     }
 }

@@ -1,22 +1,25 @@
 package gloam.store;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
-import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import gloam.units.BadInput;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.schema.CoreSchema;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.TokenStreamFactory;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.dataformat.yaml.YAMLFactory;
+import tools.jackson.dataformat.yaml.YAMLParser;
 
 /**
  * Turns the text of a YAML or JSON file into {@link Node}s, every key and value with its line and column.
@@ -28,11 +31,12 @@ final class Tree {
 
     private static final int MOST_DEPTH = 24;
     /** What the parsers themselves stop at, whatever asks them. */
-    private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
+    static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(2 * MOST_DEPTH).maxNumberLength(1000).maxStringLength(TextFile.MOST_BYTES)
             .maxNameLength(TextFile.MOST_BYTES).maxDocumentLength(TextFile.MOST_BYTES).build();
-    private static final JsonFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS).build();
-    private static final JsonFactory YAML = YAMLFactory.builder().streamReadConstraints(LIMITS).build();
+    private static final TokenStreamFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS).build();
+    private static final TokenStreamFactory YAML = YAMLFactory.builder().streamReadConstraints(LIMITS)
+            .loadSettings(LoadSettings.builder().setSchema(new CoreSchema()).setAllowDuplicateKeys(true).build()).build();
 
     private final Text text;
     private final Findings findings;
@@ -53,11 +57,11 @@ final class Tree {
      */
     record Text(String file, int firstLine, String content) {
 
-        private Where at(JsonLocation place) {
-            return at(place.getLineNr(), place.getColumnNr());
+        Where at(TokenStreamLocation place) {
+            return place == null ? at(1, 1) : at(place.getLineNr(), place.getColumnNr());
         }
 
-        private Where at(int line, int column) {
+        Where at(int line, int column) {
             return new Where(file, line + firstLine - 1, column, "");
         }
     }
@@ -73,12 +77,10 @@ final class Tree {
 
     /** The tree of a text, as that of a whole file. */
     static Node of(Text text, Findings findings) {
-        try (JsonParser parser = (json(text.file) ? JSON : YAML).createParser(text.content)) {
+        try (JsonParser parser = (json(text.file) ? JSON : YAML).createParser(ObjectReadContext.empty(), text.content)) {
             return new Tree(text, findings, parser).document();
-        } catch (JsonProcessingException broken) {
+        } catch (JacksonException broken) {
             throw new BadInput(syntaxProblem(text, broken));
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
         }
     }
 
@@ -87,7 +89,7 @@ final class Tree {
         return name.endsWith(".json") || name.endsWith(".jsonl");
     }
 
-    private Node document() throws IOException {
+    private Node document() {
         if (parser.nextToken() == null) {
             throw new BadInput(text.file + ":" + text.firstLine + ":1: the file is empty");
         }
@@ -98,7 +100,7 @@ final class Tree {
         return root;
     }
 
-    private Node node(int depth) throws IOException {
+    private Node node(int depth) {
         Where at = here();
         if (tricky(depth)) {
             parser.skipChildren();
@@ -107,11 +109,11 @@ final class Tree {
         return switch (parser.currentToken()) {
             case START_OBJECT -> new Node.Section(entries(depth), at.line(), at.column());
             case START_ARRAY -> new Node.Row(items(depth), at.line(), at.column());
-            default -> new Node.Scalar(parser.getText(), kind(), at.line(), at.column());
+            default -> new Node.Scalar(parser.getString(), kind(), at.line(), at.column());
         };
     }
 
-    private List<Node.Entry> entries(int depth) throws IOException {
+    private List<Node.Entry> entries(int depth) {
         List<Node.Entry> entries = new ArrayList<>();
         Map<String, Integer> lines = new HashMap<>();
         while (parser.nextToken() != JsonToken.END_OBJECT) {
@@ -130,7 +132,7 @@ final class Tree {
         return entries;
     }
 
-    private List<Node> items(int depth) throws IOException {
+    private List<Node> items(int depth) {
         List<Node> items = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             items.add(node(depth + 1));
@@ -139,12 +141,12 @@ final class Tree {
     }
 
     /** Whether a node is one that is not read, which is then noted. */
-    private boolean tricky(int depth) throws IOException {
+    private boolean tricky(int depth) {
         if (depth > MOST_DEPTH) {
             throw Fault.at(here(), "nested deeper than " + MOST_DEPTH + " levels. Is it the right file?");
         }
         if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
-            note("the alias *" + Shown.plain(parser.getText()) + " is not followed. Write the value out.");
+            note("the alias *" + Shown.plain(parser.getString()) + " is not followed. Write the value out.");
         } else if (parser.getTypeId() != null) {
             note("YAML tags are not read. Leave the tag out.");
         } else {
@@ -153,12 +155,12 @@ final class Tree {
         return true;
     }
 
-    private Node.Kind kind() throws IOException {
+    private Node.Kind kind() {
         return switch (parser.currentToken()) {
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Node.Kind.NUMBER;
             case VALUE_TRUE, VALUE_FALSE -> Node.Kind.TRUTH;
             case VALUE_NULL -> Node.Kind.NOTHING;
-            default -> parser.getText().isEmpty() ? Node.Kind.NOTHING : Node.Kind.TEXT;
+            default -> parser.getString().isEmpty() ? Node.Kind.NOTHING : Node.Kind.TEXT;
         };
     }
 
@@ -170,13 +172,12 @@ final class Tree {
         return text.at(parser.currentTokenLocation());
     }
 
-    private static String syntaxProblem(Text text, JsonProcessingException broken) {
-        if (broken.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-            return syntaxProblem(text.at(marked.getProblemMark().getLine() + 1, marked.getProblemMark().getColumn() + 1),
-                    marked.getProblem());
+    private static String syntaxProblem(Text text, JacksonException broken) {
+        if (broken.getCause() instanceof MarkedYamlEngineException marked && marked.getProblemMark().isPresent()) {
+            Mark mark = marked.getProblemMark().get();
+            return syntaxProblem(text.at(mark.getLine() + 1, mark.getColumn() + 1), marked.getProblem());
         }
-        JsonLocation at = broken.getLocation();
-        return syntaxProblem(at == null ? text.at(1, 1) : text.at(at), broken.getOriginalMessage());
+        return syntaxProblem(text.at(broken.getLocation()), broken.getOriginalMessage());
     }
 
     private static String syntaxProblem(Where where, String message) {

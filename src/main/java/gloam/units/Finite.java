@@ -1,5 +1,8 @@
 package gloam.units;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
  * The check that keeps infinity and NaN out of results: asked by the records that results are made of.
  *
@@ -21,5 +24,15 @@ public final class Finite {
             throw new IllegalArgumentException(what + " is not finite: " + value);
         }
         return value;
+    }
+
+    /** The number where it is one; nothing where it is infinite or none. */
+    public static OptionalDouble of(double number) {
+        return Double.isFinite(number) ? OptionalDouble.of(number) : OptionalDouble.empty();
+    }
+
+    /** The same of a number that may be missing. */
+    public static OptionalDouble of(Optional<Double> number) {
+        return number.map(Finite::of).orElseGet(OptionalDouble::empty);
     }
 }

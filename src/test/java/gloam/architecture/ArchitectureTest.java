@@ -105,7 +105,7 @@ class ArchitectureTest {
 
     @Test
     void jacksonStaysWithFilesAndReports() {
-        onlyIn(List.of("com.fasterxml.jackson..", "tools.jackson..", "org.yaml.snakeyaml.."),
+        onlyIn(List.of("com.fasterxml.jackson..", "tools.jackson..", "org.snakeyaml.."),
                 "gloam.store", "gloam.report");
     }
 

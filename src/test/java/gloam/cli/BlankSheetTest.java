@@ -3,8 +3,6 @@ package gloam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** A sheet on which nothing would show is never planned. */
 class BlankSheetTest {
@@ -27,7 +27,7 @@ class BlankSheetTest {
         Path trip = trip("negative-classic-100", "[200, 250]", wish + ", sky: dark, tone-at-most-stops: -1");
         JsonNode night = json("plan", trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
-        String reason = night.at("/refused/0/reason").asText();
+        String reason = night.at("/refused/0/reason").asString();
         assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays black"), reason);
         assertTrue(reason.contains("it takes f/" + widerFNumber + " or wider"), reason);
         assertEquals(0, json("nights", trip).at("/nights/0/score").asDouble());
@@ -57,7 +57,7 @@ class BlankSheetTest {
                 + "time-of-night: {from: \"21:25\", to: \"22:00\"}");
         JsonNode night = json("plan", trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
-        String reason = night.at("/refused/0/reason").asText();
+        String reason = night.at("/refused/0/reason").asString();
         assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays white"), reason);
         assertTrue(reason.matches(".*it takes f/\\d+ or narrower.*"), reason);
     }

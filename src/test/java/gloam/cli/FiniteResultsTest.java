@@ -4,10 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import gloam.support.Samples;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,12 +21,17 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** At the edges of what a camera, a place and a night may be, every number of every output is a number. */
 class FiniteResultsTest {
 
     private static final Pattern NO_NUMBER = Pattern.compile("Infinity|NaN|(?<!\" : )\\bnull\\b|∞");
-    private static final ObjectMapper STRICT = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final JsonMapper STRICT = JsonMapper.builder()
+            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
 
     /** Sides of a frame around which no trail drawn on it can be longer than a few rounds. */
     private static final double MOST_SIDES = 20;
@@ -73,7 +74,7 @@ class FiniteResultsTest {
 
     @ParameterizedTest
     @MethodSource("cameras")
-    void trailsAreFinite(List<String> camera) throws JsonProcessingException {
+    void trailsAreFinite(List<String> camera) throws JacksonException {
         List<String> trails = with(camera, "trail", "--star", "83.6,-5.4", "--star", "10.7,88.9", "--open",
                 "2027-12-20T18:00Z/5h", "--open", "2027-12-21T00:00Z/8h");
         json(trails).ifPresent(trail -> trail.at("/starsHere").forEach(here -> assertOnSheet(here, trail)));
@@ -96,14 +97,14 @@ class FiniteResultsTest {
 
     @ParameterizedTest
     @MethodSource("cameras")
-    void exposuresAreFinite(List<String> camera) throws JsonProcessingException {
+    void exposuresAreFinite(List<String> camera) throws JacksonException {
         json(with(camera, "expose", "--at", "2027-03-20T23:00Z"));
         json(with(camera, "expose", "--from", "2027-03-20T22:00Z", "--lasts", "2h"));
         checked(with(camera, "expose", "--at", "2027-03-20T23:00Z"));
     }
 
     @Test
-    void proofsAreFinite() throws JsonProcessingException {
+    void proofsAreFinite() throws JacksonException {
         for (Named<List<String>> camera : cameras().limit(4).toList()) {
             List<String> proof = with(camera.getPayload(), "proof", "--from", "2027-03-20T22:00Z", "--lasts", "1h", "--size", "16");
             json(proof);
@@ -114,7 +115,7 @@ class FiniteResultsTest {
 
     @ParameterizedTest
     @MethodSource("cameras")
-    void levelTrailsAreFinite(List<String> camera) throws JsonProcessingException {
+    void levelTrailsAreFinite(List<String> camera) throws JacksonException {
         List<String> level = new ArrayList<>(camera.subList(0, 4));
         level.addAll(camera.subList(8, 12));
         level.add(camera.get(camera.size() - 1));
@@ -122,7 +123,7 @@ class FiniteResultsTest {
     }
 
     @Test
-    void aTrailThatRunsBehindTheCameraEndsAtTheSheet() throws JsonProcessingException {
+    void aTrailThatRunsBehindTheCameraEndsAtTheSheet() throws JacksonException {
         JsonNode trail = json(List.of("trail", "--azimuth", "180", "--altitude", "49", "--place", "41,-2,1000", "--zone", "UTC",
                 "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T17:30Z", "--lasts", "13h", "--airless", "--star", "83.6,-5.4"))
                 .orElseThrow();
@@ -135,7 +136,7 @@ class FiniteResultsTest {
     }
 
     @Test
-    void whatOnlyTouchesACornerDrawsNothing() throws JsonProcessingException {
+    void whatOnlyTouchesACornerDrawsNothing() throws JacksonException {
         JsonNode trail = json(List.of("trail", "--azimuth", "0", "--altitude", "41", "--place", "41,-2,1000", "--zone", "UTC",
                 "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T20:00Z", "--lasts", "3h", "--airless", "--star", "10.7,88.9"))
                 .orElseThrow();
@@ -157,7 +158,7 @@ class FiniteResultsTest {
                 .replace("tone-at-most-stops: 5", "tone-at-most-stops: -1"));
         JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow().at("/nights/0/windows/0");
         List<String> sheet = List.of("--trip", trip.toString(), "--azimuth", "0", "--altitude", "41", "--f-number",
-                window.at("/fNumber").asText(), "--from", window.at("/openAt").asText(), "--lasts",
+                window.at("/fNumber").asString(), "--from", window.at("/openAt").asString(), "--lasts",
                 (int) window.at("/correctedS").doubleValue() + "s");
         double plannedMag = window.at("/trailLimitMag").doubleValue();
         assertTrue(plannedMag > 4, () -> "a limit there is: " + plannedMag);
@@ -172,7 +173,7 @@ class FiniteResultsTest {
     /** Each latitude of two decimals near one at which the triangle's sine comes out above 1. */
     @ParameterizedTest
     @ValueSource(doubles = {42.1, 40.0, 15.0, 60.0, 75.0, 20.5})
-    void anAimAtThePoleHasADeclination(double latitudeDeg) throws JsonProcessingException {
+    void anAimAtThePoleHasADeclination(double latitudeDeg) throws JacksonException {
         for (int hundredths = 0; hundredths < 12; hundredths++) {
             String latitude = text(latitudeDeg + hundredths / 100.0);
             JsonNode expose = json(List.of("expose", "--place", latitude + ",-2.15,1080", "--zone", "UTC", "--at",
@@ -214,7 +215,7 @@ class FiniteResultsTest {
 
     /** A star's own limit of a fisheye is the half-space before it: nothing of the land behind draws on the sheet. */
     @Test
-    void aFisheyeSeesNoMoonBehindIt() throws JsonProcessingException {
+    void aFisheyeSeesNoMoonBehindIt() throws JacksonException {
         JsonNode trail = json(List.of("trail", "--place", "-85,154,0", "--zone", "UTC", "--focal-length", "100", "--frame",
                 "11x14in", "--projection", "equisolid", "--azimuth", "0", "--altitude", "0", "--from", "2027-03-29T07:45Z",
                 "--lasts", "1h", "--iso", "100")).orElseThrow();
@@ -245,7 +246,7 @@ class FiniteResultsTest {
     }
 
     /** What a run says as JSON; empty where it refuses. */
-    private static Optional<JsonNode> json(List<String> args) throws JsonProcessingException {
+    private static Optional<JsonNode> json(List<String> args) throws JacksonException {
         List<String> all = new ArrayList<>(args);
         all.addAll(List.of("--format", "json"));
         String out = checked(all);

@@ -1,8 +1,5 @@
 package gloam.cli;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,6 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.random.RandomGenerator;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** One question put in two ways, which must have one answer. */
 final class FuzzPairs {

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +13,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 class JournalCommandTest {
 
@@ -31,9 +31,9 @@ class JournalCommandTest {
         assertTrue(ok(add(List.of(), "--corrects", "1", "--tone", "dark", "--kept", "--faintest", "4.5")).contains(
                 "Added as entry 2 of " + file() + ", in place of entry 1."));
         JsonNode sheet = json("list").at("/sheets/0");
-        assertEquals("1", sheet.get("id").asText());
-        assertEquals("dark", sheet.get("tone").asText());
-        assertEquals("P7", sheet.get("batch").asText());
+        assertEquals("1", sheet.get("id").asString());
+        assertEquals("dark", sheet.get("tone").asString());
+        assertEquals("P7", sheet.get("batch").asString());
         assertTrue(sheet.get("kept").asBoolean());
         assertEquals(7200, sheet.get("openS").asDouble());
         assertTrue(ok(Run.of("journal", "export", "--journal", file())).contains(",\"'=cmd|x\""));
@@ -55,12 +55,12 @@ class JournalCommandTest {
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
         JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/0/windows/1");
         ok(add(List.of("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet",
-                window.get("sheet").asText()), "--tone", "very-dark"));
+                window.get("sheet").asString()), "--tone", "very-dark"));
         JsonNode sheet = json("list").at("/sheets/0");
         for (String field : List.of("film", "openAt", "closeAt", "fNumber", "azimuthDeg", "altitudeDeg")) {
             assertEquals(window.get(field), sheet.get(field), field);
         }
-        assertEquals("computed", sheet.get("light").asText());
+        assertEquals("computed", sheet.get("light").asString());
     }
 
     @Test
@@ -91,7 +91,7 @@ class JournalCommandTest {
     void theFitKeepsItsContract() throws IOException {
         JsonNode fit = new ObjectMapper().readTree(ok(Run.of("journal", "fit", "--journal", DEMO, "--film",
                 "instant-mono-640", "--format", "json")));
-        assertEquals("instant-mono-640", fit.get("film").asText());
+        assertEquals("instant-mono-640", fit.get("film").asString());
         for (String number : List.of("speedOffsetStops", "exponent")) {
             assertTrue(fit.get(number).get("mean").isNumber() && fit.get(number).get("sd").asDouble() > 0, number);
         }
@@ -103,7 +103,7 @@ class JournalCommandTest {
                 2 * fit.get("speedOffsetStops").get("sd").asDouble());
         assertEquals(1.27, fit.get("exponent").get("mean").asDouble(), 2 * fit.get("exponent").get("sd").asDouble());
         // and its entry 9 got a wrong tone
-        assertEquals("9", fit.at("/contradicted/0/id").asText());
+        assertEquals("9", fit.at("/contradicted/0/id").asString());
     }
 
     @Test

@@ -3,8 +3,6 @@ package gloam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** Nights where the clocks skip or repeat times, or a whole day. */
 class SkippedTimeTest {
@@ -28,7 +28,7 @@ class SkippedTimeTest {
     @Test
     void aDayThatTheClocksSkipHasNoNight() throws IOException {
         List<String> dates = nights(run(APIA, "nights", "--from", "2011-12-28", "--to", "2012-01-01")).stream()
-                .map(night -> night.get("night").asText()).sorted().toList();
+                .map(night -> night.get("night").asString()).sorted().toList();
         assertEquals(List.of("2011-12-28", "2011-12-29", "2011-12-31", "2012-01-01"), dates);
         for (List<String> asked : List.of(List.of("nights", "--from", "2011-12-30"),
                 List.of("sky", "--night", "2011-12-30"), List.of("sky", "--at", "2011-12-30T21:00"))) {
@@ -51,9 +51,9 @@ class SkippedTimeTest {
         List<String> where = List.of("--place", place, "--zone", zone);
         for (JsonNode night : nights(run(where, "nights", "--from", from, "--to", to))) {
             List<Instant> its = StreamSupport.stream(night.get("events").spliterator(), false)
-                    .filter(event -> event.get("what").asText().equals("sunset"))
-                    .map(event -> OffsetDateTime.parse(event.get("at").asText()).toInstant()).toList();
-            assertEquals(1, its.size(), night.get("night").asText());
+                    .filter(event -> event.get("what").asString().equals("sunset"))
+                    .map(event -> OffsetDateTime.parse(event.get("at").asString()).toInstant()).toList();
+            assertEquals(1, its.size(), night.get("night").asString());
             sunsets.addAll(its);
         }
         sunsets.sort(null);
@@ -68,7 +68,7 @@ class SkippedTimeTest {
         Path trip = trip(folder, "latitude-deg: -13.8, longitude-deg: -171.8, height-m: 10, zone: Pacific/Apia",
                 "from: 2011-12-29, to: 2011-12-31", "time-of-night: {from: \"20:30\", to: \"02:30\"}");
         List<String> dates = nights(run(List.of("--trip", trip.toString()), "plan")).stream()
-                .map(night -> night.get("night").asText()).toList();
+                .map(night -> night.get("night").asString()).toList();
         assertEquals(List.of("2011-12-29", "2011-12-31"), dates);
         for (JsonNode night : nights(run(List.of("--trip", trip.toString()), "nights"))) {
             assertEquals(1, night.get("score").asDouble(), night.toString());
@@ -87,7 +87,7 @@ class SkippedTimeTest {
         Path trip = trip(folder, "latitude-deg: 41, longitude-deg: -2, height-m: 700, zone: Europe/Madrid",
                 "from: 2027-03-27, to: 2027-03-28", "time-of-night: {from: \"02:20\", to: \"03:00\"}");
         for (JsonNode night : nights(run(List.of("--trip", trip.toString()), "nights"))) {
-            boolean change = LocalDate.parse(night.get("night").asText()).equals(LocalDate.of(2027, 3, 27));
+            boolean change = LocalDate.parse(night.get("night").asString()).equals(LocalDate.of(2027, 3, 27));
             assertEquals(change ? 0 : 1, night.get("score").asDouble(), night.toString());
         }
     }

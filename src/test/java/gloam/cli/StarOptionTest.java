@@ -2,8 +2,6 @@ package gloam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import gloam.support.ReferenceTable;
 import gloam.support.ReferenceTable.Row;
 import java.util.List;
@@ -11,6 +9,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** A star given by numbers stands where SOFA has it. */
 class StarOptionTest {

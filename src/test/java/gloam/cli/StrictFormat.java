@@ -1,9 +1,5 @@
 package gloam.cli;
 
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -23,6 +19,10 @@ import net.fortuna.ical4j.data.CalendarBuilder;
 import org.jsoup.parser.Parser;
 import org.xml.sax.InputSource;
 import org.xml.sax.helpers.DefaultHandler;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Reads what was written as strictly as its format allows; what is wrong is an {@link AssertionError}. */
 final class StrictFormat {
@@ -80,8 +80,8 @@ final class StrictFormat {
             require(!name.matches(".*[a-z]S") || Math.abs(node.doubleValue()) <= MOST_S,
                     name + " " + node + " is more than a year");
         }
-        if (node.isTextual()) {
-            require(!List.of("NaN", "Infinity", "-Infinity", "null").contains(node.textValue()), name + " is "
+        if (node.isString()) {
+            require(!List.of("NaN", "Infinity", "-Infinity", "null").contains(node.stringValue()), name + " is "
                     + node);
         }
         for (Map.Entry<String, JsonNode> field : node.properties()) {

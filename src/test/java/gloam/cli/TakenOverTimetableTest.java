@@ -11,8 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +23,8 @@ import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** A timetable that takes the place of an earlier one: who its windows are, and what calendars are told (RFC 5545, 3.8.7.4). */
 class TakenOverTimetableTest {
@@ -41,14 +41,14 @@ class TakenOverTimetableTest {
     @Test
     void aRepeatKeepsItsNumberWhenTheFirstIsDone() throws Exception {
         List<JsonNode> before = windows(json("demo-data/trip.yaml")).stream()
-                .filter(window -> window.get("wish").asText().equals("Pond under the Moon")).toList();
+                .filter(window -> window.get("wish").asString().equals("Pond under the Moon")).toList();
         assertEquals(2, before.size());
-        String later = before.get(0).get("closeAt").asText().substring(0, 10) + "T23:00";
+        String later = before.get(0).get("closeAt").asString().substring(0, 10) + "T23:00";
         List<JsonNode> after = windows(json("demo-data/trip.yaml", "--from-now", later, "--spent", "1", "--done",
                 "Pond under the Moon")).stream()
-                .filter(window -> window.get("wish").asText().equals("Pond under the Moon")).toList();
+                .filter(window -> window.get("wish").asString().equals("Pond under the Moon")).toList();
         assertEquals(1, after.size());
-        assertEquals(before.get(1).get("identity").asText(), after.get(0).get("identity").asText());
+        assertEquals(before.get(1).get("identity").asString(), after.get(0).get("identity").asString());
     }
 
     /** Another site, kit or night leaves identities alone; another trip, be it of the same title, has its own. */
@@ -82,7 +82,7 @@ class TakenOverTimetableTest {
             JsonNode was = before.get(identity);
             JsonNode is = after.get(identity);
             if (is == null) {
-                assertEquals("Venus into the dawn", was.get("wish").asText());
+                assertEquals("Venus into the dawn", was.get("wish").asString());
             } else if (List.of("sheet", "prepareAt", "openAt", "closeAt", "fNumber", "azimuthDeg", "altitudeDeg").stream()
                     .allMatch(field -> is.get(field).equals(was.get(field)))) {
                 assertEquals(was.get("sequence"), is.get("sequence"));
@@ -97,9 +97,9 @@ class TakenOverTimetableTest {
         List<VEvent> cancelled = read(ics).<VEvent>getComponents(Component.VEVENT).stream()
                 .filter(event -> event.getProperty(Property.STATUS).isPresent()).toList();
         JsonNode venus = before.values().stream()
-                .filter(window -> window.get("wish").asText().equals("Venus into the dawn")).findFirst().orElseThrow();
+                .filter(window -> window.get("wish").asString().equals("Venus into the dawn")).findFirst().orElseThrow();
         assertEquals(2, cancelled.size());
-        assertEquals(venus.get("identity").asText(), value(cancelled.get(0), Property.UID));
+        assertEquals(venus.get("identity").asString(), value(cancelled.get(0), Property.UID));
         for (VEvent event : cancelled) {
             assertEquals("CANCELLED", value(event, Property.STATUS));
             assertTrue(Integer.parseInt(value(event, Property.SEQUENCE)) > venus.get("sequence").asInt());
@@ -115,7 +115,7 @@ class TakenOverTimetableTest {
         JsonNode cancelled = new ObjectMapper().readTree(second.toFile()).get("cancelled");
         assertEquals(1, cancelled.size());
         Path third = saved(folder.resolve("third.json"), "demo-data/trip.yaml", "--previous", second.toString());
-        JsonNode again = byIdentity(Files.readString(third)).get(venus.get("identity").asText());
+        JsonNode again = byIdentity(Files.readString(third)).get(venus.get("identity").asString());
         assertTrue(again.get("sequence").asInt() > cancelled.get(0).get("sequence").asInt());
         assertEquals(byIdentity(Files.readString(first)).keySet(), byIdentity(Files.readString(third)).keySet());
         Path unchanged = saved(folder.resolve("fourth.json"), "demo-data/trip.yaml", "--previous", third.toString());
@@ -128,8 +128,8 @@ class TakenOverTimetableTest {
         Path first = saved(folder.resolve("first.json"), "demo-data/trip.yaml");
         List<JsonNode> before = windows(Files.readString(first));
         String noon = "2027-02-14T12:00";
-        List<String> wishes = before.stream().filter(window -> window.get("openAt").asText().compareTo(noon) < 0)
-                .map(window -> window.get("wish").asText()).toList();
+        List<String> wishes = before.stream().filter(window -> window.get("openAt").asString().compareTo(noon) < 0)
+                .map(window -> window.get("wish").asString()).toList();
         List<String> more = new ArrayList<>(List.of("--previous", first.toString(), "--from-now", noon, "--spent",
                 String.valueOf(wishes.size())));
         wishes.forEach(wish -> more.addAll(List.of("--done", wish)));
@@ -156,11 +156,11 @@ class TakenOverTimetableTest {
     }
 
     private static List<String> identities(String json) throws IOException {
-        return windows(json).stream().map(window -> window.get("identity").asText()).toList();
+        return windows(json).stream().map(window -> window.get("identity").asString()).toList();
     }
 
     private static Map<String, JsonNode> byIdentity(String json) throws IOException {
-        return windows(json).stream().collect(Collectors.toMap(window -> window.get("identity").asText(), window -> window));
+        return windows(json).stream().collect(Collectors.toMap(window -> window.get("identity").asString(), window -> window));
     }
 
     private static List<String> uids(String ics) throws Exception {

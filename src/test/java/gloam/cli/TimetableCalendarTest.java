@@ -11,7 +11,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
 
 /** Timetables as iCalendar, read back and judged by ical4j. */
 class TimetableCalendarTest {
@@ -62,7 +62,7 @@ class TimetableCalendarTest {
             Instant open = at(window, "openAt");
             Instant close = at(window, "closeAt");
             VEvent exposure = only(events, "Sheet " + window.get("sheet") + ": ");
-            assertEquals(window.get("identity").asText(), value(exposure, Property.UID));
+            assertEquals(window.get("identity").asString(), value(exposure, Property.UID));
             assertEquals(List.of(open, close), List.of(start(exposure), end(exposure)));
             assertEquals(List.of(at(window, "prepareAt"), open, close), alarms(exposure));
             VEvent closing = only(events, "Close sheet " + window.get("sheet") + ", ");

@@ -3,8 +3,6 @@ package gloam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -18,6 +16,8 @@ import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.Component;
 import net.fortuna.ical4j.model.Property;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
 
 /** Timetables as programs read them: JSON and iCalendar. */
 final class Timetables {
@@ -61,7 +61,7 @@ final class Timetables {
     }
 
     static Instant at(JsonNode window, String field) {
-        return OffsetDateTime.parse(window.get(field).asText()).toInstant();
+        return OffsetDateTime.parse(window.get(field).asString()).toInstant();
     }
 
     /** The demo's trip with some of its text changed, each piece to the one after it. */

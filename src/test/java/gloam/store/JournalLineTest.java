@@ -1,0 +1,106 @@
+package gloam.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gloam.film.Films;
+import gloam.film.Reciprocity;
+import gloam.journal.Entry;
+import gloam.journal.Outcome;
+import gloam.journal.Sheets;
+import gloam.journal.Spoiler;
+import gloam.journal.ToneWord;
+import gloam.journal.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class JournalLineTest {
+
+    private static final String LINE = """
+            {"gloam-journal":1,"id":"7","written":"2027-02-09T01:00:00Z","film":"Slow pan",\
+            "site":{"name":"Moor","latitude-deg":54.5,"zone":"Europe/London"},"azimuth-deg":180,"altitude-deg":41.5,\
+            "lens":{"focal-length-mm":120,"f-number":11,"transmittance":0.9,"spot-um":40,"filter-stops":0,\
+            "projection":"rectilinear"},"openings":[{"open":"2027-02-08T20:00:00Z","close":"2027-02-08T21:00:00Z",\
+            "film-lx":[2.474e-04,1.000e+00]}],"light":"computed","star-image-speed-mm-s":0.006,"star-loss-mag":0.3,\
+            "tone":"very-dark","kept":true,"spoiled-by":["dew","cloud"]}""";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aLineOfTheJournalIsWrittenAsItWasRead() throws IOException {
+        assertEquals(LINE, JournalLine.of(read(LINE)));
+        for (String line : Files.readAllLines(Path.of("demo-data/journal.jsonl"))) {
+            assertEquals(line, JournalLine.of(read(line)));
+        }
+    }
+
+    static Stream<Outcome> outcomes() {
+        OptionalDouble none = OptionalDouble.empty();
+        return Stream.of(new Outcome(Optional.empty(), none, Optional.empty(), List.of()),
+                new Outcome(Optional.of(new Verdict.InWords(ToneWord.VERY_DARK)), OptionalDouble.of(4.25),
+                        Optional.of(false), List.of(Spoiler.DEW)),
+                new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.5)), none, Optional.of(true), List.of()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("outcomes")
+    void anEntryIsReadAsItWasWritten(Outcome outcome) {
+        Entry sheet = Sheets.steady("4", Films.print(640, Reciprocity.none()), 300, 600, outcome);
+        for (Entry entry : List.of(sheet, new Entry("5", Instant.parse("2027-02-09T01:00:00.125Z"), Optional.of("4"), true,
+                sheet.exposed(), outcome, "dew, then \"frost\""))) {
+            assertEquals(JournalLine.of(entry), JournalLine.of(read(JournalLine.of(entry))));
+            assertEquals(outcome, read(JournalLine.of(entry)).outcome());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "gloam-journal":1      | "gloam-journal":2      | 1: gloam-journal 2 is out of range; give 1 … 1
+            "id":"7"               | "id":7                 | 25 id: expected text, found "7"
+            "id":"7",              |                        | 1 id: is missing. Add the key id.
+            "film":"Slow pan"      | "film":" "             | 69 film: expected text, found " "
+            "film":"Slow pan"      | "flim":"Slow pan"      | 1 film: is missing. Add the key film.
+            "kept":true            | "kopt":true            | 502 kopt: unknown key. Did you mean kept?
+            "kept":true            | "kept":"true"          | 509 kept: expected true or false, found "true"
+            "very-dark"            | "very-drak"            | 490 tone: expected black, very-dark, dark, middle, light or \
+            white, found "very-drak". Did you mean very-dark?
+            "very-dark"            | 2                      | 490 tone: expected black, very-dark, dark, middle, light or \
+            white, found "2"
+            Europe/London          | Europe/Lundon          | 129 site.zone: expected a time zone such as Europe/Madrid, \
+            found "Europe/Lundon"
+            2027-02-09T01:00:00Z   | 2027-02-09             | 39 written: expected an instant such as 2027-02-08T20:35:00Z, \
+            found "2027-02-09"
+            "latitude-deg":54.5    | "latitude-deg":154.5   | 1: latitude 154.5 deg is out of range; give -90 … 90 deg
+            "f-number":11          | "f-number":0.1         | 191 lens: f-number 0.1 is out of range; give 0.7 … 512
+            "tone":                | "tone-stops":-1,"tone": | 1: tone-stops stands beside tone; keep one of the two
+            "2027-02-08T21:00:00Z" | "2027-02-08T19:00:00Z" | 318 openings[0]: closes at 2027-02-08T19:00:00Z, not after it \
+            opens. Put the two in order.
+            [2.474e-04,1.000e+00]  | [2.474e-04,null]       | 401 openings[0].film-lx[1]: expected a number, found nothing. \
+            Write a value.
+            """)
+    void whatIsWrongIsToldAtItsPlace(String right, String wrong, String problem) {
+        String text = LINE.replace(right, wrong == null ? "" : wrong);
+        assertEquals(List.of("journal.jsonl:3:" + problem), Refusals.of(folder, () -> read(text)));
+    }
+
+    @Test
+    void aTextMayNotBeEndless() {
+        assertEquals(List.of("journal.jsonl:3:69 film: text of 501 characters; at most 500 are read. Shorten it."),
+                Refusals.of(folder, () -> read(LINE.replace("Slow pan", "x".repeat(501)))));
+    }
+
+    private static Entry read(String line) {
+        return JournalLine.read(new Tree.Text("journal.jsonl", 3, line));
+    }
+}
