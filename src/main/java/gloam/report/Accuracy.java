@@ -16,7 +16,7 @@ final class Accuracy {
         decimals(7, "LatitudeDeg", "LongitudeDeg");
         decimals(6, "DiameterDeg");
         decimals(5, "Deg", "IlluminatedFraction");
-        decimals(4, "PhaseAngleDeg", "Mm", "Fraction", "Chance", "Share", "Transmittance", "FNumber", "FNumbers", "Days");
+        decimals(4, "PhaseAngleDeg", "Mm", "MmH", "Fraction", "Chance", "Share", "Transmittance", "FNumber", "FNumbers", "Days");
         decimals(3, "LengthDeg", "FromAimDeg", "OffDeg", "Stops", "StopsOverSky", "CornerStopsStopped", "ExtinctionMag",
                 "LastsS", "OpenS", "Min", "Hours", "Reflectance", "Iso", "Density", "Score", "Worth", "Correlation",
                 "Mean", "Sd");
