@@ -36,7 +36,7 @@ final class SheetOptions extends OptionGroup {
     private final Option<Integer> sheet = option("--sheet", "N", Integer.class, "Number of the sheet in the plan.");
 
     private final Option<List<TimedOpening>> opened = repeated("--open", "OPENING", TimedOpening.class,
-            "When it was open, such as 2027-02-08T21:00/40m (default: the plan's). Repeatable.");
+            "Opening, e.g. 2027-02-08T21:00/40m (default: the plan's). Repeatable.");
 
     private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
             "Where it pointed, from north through east (default: the plan's).");
