@@ -43,7 +43,7 @@ final class JournalAddCommand extends ReportingCommand {
         super(session, "add",
                 "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
                 + "nothing is said.",
-                "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark --kept");
+                "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark");
     }
 
     @Override

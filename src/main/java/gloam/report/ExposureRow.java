@@ -86,14 +86,15 @@ public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
      * Times for several sheets.
      *
      * @param exposuresS     shortest first
-     * @param togetherS      their sum
+     * @param togetherS      their sum; left out where it is more than a year
      * @param chanceOfOneHit chance that one comes within half a stop of the tone
      */
-    public record Sheets(List<Double> exposuresS, double togetherS, double chanceOfOneHit) {
+    public record Sheets(List<Double> exposuresS, OptionalDouble togetherS, double chanceOfOneHit) {
 
         static Sheets of(Bracket bracket) {
+            double togetherS = bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum();
             return new Sheets(bracket.exposuresS(),
-                    bracket.exposuresS().stream().mapToDouble(Double::doubleValue).sum(),
+                    togetherS > Exposure.LONGEST_S ? OptionalDouble.empty() : OptionalDouble.of(togetherS),
                     bracket.chanceOfOneHit());
         }
     }

@@ -123,7 +123,7 @@ final class ExposureText {
                     .map(bracket -> Wording.exposure(bracket.exposuresS().get(sheet))).orElse("-")));
         }
         columns.add(new Cells("together", row -> row.bracket()
-                .map(bracket -> Wording.exposure(bracket.togetherS())).orElse("-")));
+                .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY))).orElse("-")));
         columns.add(new Cells("one is right", row -> row.bracket()
                 .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
         return new Lines().add("").add(sheets + " sheets, a stop of tone apart").add(table(columns));

@@ -1,7 +1,10 @@
 package gloam.report;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -47,8 +50,7 @@ final class TrailText {
                 + Wording.plain(frame.heightMm()) + " mm"
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
-        String date = Wording.date(Wording.secondDate(frame.openAt())) + " ";
-        lines.add((frame.severalNights() ? "" : date) + times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
+        lines.add(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
         lines.add("at " + PlaceText.of(report.site()));
         report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
         lines.add(pole(report.pole()));
@@ -56,12 +58,20 @@ final class TrailText {
         return lines;
     }
 
+    /** When the shutter is open, each date told once. */
     private static String times(TrailReport.FrameRow frame) {
-        return frame.openings().isEmpty() ? date(frame, frame.openAt()) + Wording.second(frame.openAt())
-                + " to " + date(frame, frame.closeAt()) + Wording.second(frame.closeAt())
-                : frame.openings().stream().map(opening -> date(frame, opening.openAt())
-                        + Wording.second(opening.openAt()) + " to " + Wording.second(opening.closeAt()))
-                        .collect(Collectors.joining(", "));
+        List<TrailReport.OpeningRow> openings = frame.openings().isEmpty()
+                ? List.of(new TrailReport.OpeningRow(frame.openAt(), frame.closeAt())) : frame.openings();
+        StringJoiner times = new StringJoiner(", ");
+        LocalDate told = LocalDate.MIN;
+        for (TrailReport.OpeningRow opening : openings) {
+            LocalDate opened = Wording.secondDate(opening.openAt());
+            LocalDate closed = Wording.secondDate(opening.closeAt());
+            times.add((opened.equals(told) ? "" : Wording.date(opened) + " ") + Wording.second(opening.openAt()) + " to "
+                    + (closed.equals(opened) ? "" : Wording.date(closed) + " ") + Wording.second(opening.closeAt()));
+            told = closed;
+        }
+        return times.toString();
     }
 
     private static String minute(TrailReport.FrameRow frame, OffsetDateTime at) {

@@ -49,14 +49,14 @@ class DaylightTest {
     }
 
     @Test
-    void openingsOfTwoNightsAreDated() {
+    void openingsOfTwoDatesAreDated() {
         String two = run("trail --frame 80x80 " + CAMERA + "--azimuth 0 --altitude 41 "
                 + "--open 2027-02-08T21:00/1h --open 2027-02-09T21:00/1h").out();
         assertTrue(two.contains("Mon 2027-02-08 21:00:00 to 22:00:00, Tue 2027-02-09 21:00:00 to 22:00:00 (2 h)"),
                 two);
         String one = run("trail --frame 80x80 " + CAMERA + "--azimuth 0 --altitude 41 "
                 + "--open 2027-02-08T23:30/10m --open 2027-02-09T01:00/10m").out();
-        assertTrue(one.contains("\nMon 2027-02-08 23:30:00 to 23:40:00, 01:00:00 to 01:10:00 (20 min)"), one);
+        assertTrue(one.contains("\nMon 2027-02-08 23:30:00 to 23:40:00, Tue 2027-02-09 01:00:00 to 01:10:00 (20 min)"), one);
     }
 
     @Test

@@ -29,7 +29,7 @@ import picocli.CommandLine;
  */
 final class FuzzRun {
 
-    private static final int CASES = 20_000;
+    private static final int CASES = 10_000;
     private static final long FIRST_SEED = 20270208;
     /** So many of a kind are enough to see what is wrong. */
     private static final int MOST_FAILURES = 100;
