@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -24,7 +25,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TimeZone;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The layers of Gloam and the walls between them, as DEVELOPERS.md draws them. */
 class ArchitectureTest {
@@ -112,6 +116,17 @@ class ArchitectureTest {
     @Test
     void picocliStaysWithTheCommands() {
         onlyIn(List.of("picocli.."), "gloam.cli");
+    }
+
+    /** A library that nothing runs on would be dead weight; so many packages at least compute or read with each. */
+    @ParameterizedTest
+    @CsvSource({"org.orekit., 1", "org.hipparchus.analysis., 3", "org.hipparchus.geometry., 4",
+        "org.hipparchus.distribution., 2", "tools.jackson.databind., 2", "picocli., 1"})
+    void everyLibraryIsUsed(String library, int leastPackages) {
+        Set<String> users = CLASSES.stream().filter(type -> type.getDirectDependenciesFromSelf().stream()
+                .anyMatch(use -> use.getTargetClass().getName().startsWith(library)))
+                .map(JavaClass::getPackageName).collect(Collectors.toSet());
+        assertTrue(users.size() >= leastPackages, () -> library + " is used by " + users);
     }
 
     private static void onlyIn(List<String> library, String... homes) {
