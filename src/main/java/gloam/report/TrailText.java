@@ -11,6 +11,9 @@ import java.util.stream.Stream;
 /** Text of what runs across a framing. */
 final class TrailText {
 
+    /** Beyond so many of the frame's longer sides from its centre a place says nothing to anybody. */
+    private static final double FAR_SIDES = 5;
+
     private static final int MOST_TRACKS = 20;
 
     private TrailText() {
@@ -53,7 +56,7 @@ final class TrailText {
         lines.add(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
         lines.add("at " + PlaceText.of(report.site()));
         report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
-        lines.add(pole(report.pole()));
+        lines.add(pole(report.pole(), report.frame()));
         lines.add(moon(report));
         return lines;
     }
@@ -95,11 +98,15 @@ final class TrailText {
                         + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
     }
 
-    private static String pole(TrailReport.PoleRow pole) {
+    private static String pole(TrailReport.PoleRow pole, TrailReport.FrameRow frame) {
         String name = "the " + pole.name() + " pole of the sky, altitude " + Wording.number(pole.altitudeDeg(), 1)
                 + "°, ";
         if (pole.xMm().isEmpty()) {
             return name + "is behind the camera";
+        }
+        if (Math.hypot(pole.xMm().getAsDouble(), pole.yMm().orElseThrow())
+                > FAR_SIDES * Math.max(frame.widthMm(), frame.heightMm())) {
+            return name + "is far outside the frame";
         }
         return name + (pole.inFrame() ? "stands in the frame at x " : "falls beside the frame at x ")
                 + Wording.number(pole.xMm().getAsDouble(), 1) + " mm, y "
