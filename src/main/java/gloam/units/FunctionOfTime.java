@@ -38,6 +38,8 @@ public final class FunctionOfTime {
     private final Interval span;
     private final DoubleUnaryOperator function;
     private final Node[] samples;
+    private final BracketingNthOrderBrentSolver solver =
+            new BracketingNthOrderBrentSolver(ROUNDING, CROSSING_WITHIN_S, 0, SOLVER_ORDER);
 
     private FunctionOfTime(Interval span, DoubleUnaryOperator function, Node... samples) {
         this.span = span;
@@ -108,8 +110,6 @@ public final class FunctionOfTime {
     }
 
     private Crossings.Crossing crossing(Node from, Node to, double level) {
-        BracketingNthOrderBrentSolver solver =
-                new BracketingNthOrderBrentSolver(ROUNDING, CROSSING_WITHIN_S, 0, SOLVER_ORDER);
         double rootS = solver.solve(MOST_EVALUATIONS, atS -> function.applyAsDouble(atS) - level, from.atS, to.atS,
                 AllowedSolution.ABOVE_SIDE);
         boolean rising = to.value >= level;
