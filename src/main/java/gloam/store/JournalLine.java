@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.gear.Site;
 import gloam.gear.Vignetting;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
@@ -57,6 +58,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         Exposed.OPENINGS.check(openings.size());
         spoiledBy.ifPresent(all -> SPOILERS.check(all.size()));
         azimuthDeg.ifPresent(azimuth -> Direction.AZIMUTH.check(azimuth.doubleValue()));
+        altitudeDeg.ifPresent(altitude -> Direction.ALTITUDE.check(altitude.doubleValue()));
         if (tone.isPresent() && toneStops.isPresent()) {
             throw new BadInput("tone-stops stands beside tone; keep one of the two");
         }
@@ -115,6 +117,11 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
     /** A place. */
     @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
     record SiteKeys(String name, BigDecimal latitudeDeg, ZoneId zone) {
+
+        /** Refuses a latitude outside its range with {@link BadInput}. */
+        SiteKeys {
+            Site.LATITUDE.check(latitudeDeg.doubleValue());
+        }
 
         private static SiteKeys of(Place place) {
             return new SiteKeys(place.name(), cut(place.latitude().degrees(), 4), place.zone());

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
@@ -47,6 +49,18 @@ class JournalCommandTest {
         ok(add(SHEET));
         assertTrue(ok(add(SHEET)).startsWith("Nothing added: entry 1 of "));
         assertEquals(1, Files.readAllLines(Path.of(file())).size());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"altitude-deg\":41", "latitude-deg\":41.05", "azimuth-deg\":0", "focal-length-mm\":120",
+        "f-number\":5.6", "star-loss-mag\":0.487", "temperature-c\":9"})
+    void aLineWithANumberBeyondAllBoundsIsToldAndPassedOver(String figure) throws IOException {
+        String line = Files.readAllLines(Path.of(DEMO)).get(0);
+        assertTrue(line.contains(figure), figure);
+        Files.writeString(Path.of(file()), line.replace(figure, figure.replaceFirst(":.*", ":1e999")) + "\n");
+        Run run = Run.of("journal", "stats", "--journal", file());
+        assertEquals(0, run.exit(), run.err());
+        assertTrue(run.err().contains(file() + ":1:"), run.err());
     }
 
     @Test

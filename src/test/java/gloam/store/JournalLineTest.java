@@ -81,7 +81,7 @@ class JournalLineTest {
             found "Europe/Lundon"
             2027-02-09T01:00:00Z   | 2027-02-09             | 39 written: expected an instant such as 2027-02-08T20:35:00Z, \
             found "2027-02-09"
-            "latitude-deg":54.5    | "latitude-deg":154.5   | 1: latitude 154.5 deg is out of range; give -90 … 90 deg
+            "latitude-deg":54.5    | "latitude-deg":154.5   | 87 site: latitude 154.5 deg is out of range; give -90 … 90 deg
             "f-number":11          | "f-number":0.1         | 191 lens: f-number 0.1 is out of range; give 0.7 … 512
             "tone":                | "tone-stops":-1,"tone": | 1: tone-stops stands beside tone; keep one of the two
             "2027-02-08T21:00:00Z" | "2027-02-08T19:00:00Z" | 318 openings[0]: closes at 2027-02-08T19:00:00Z, not after it \
