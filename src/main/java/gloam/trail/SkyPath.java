@@ -1,5 +1,6 @@
 package gloam.trail;
 
+import gloam.units.Interpolant;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.function.Function;
@@ -8,30 +9,28 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * The way of a target over the sky during a span, sampled once and then cheap to follow.
  *
- * <p>The direction without air is interpolated by polynomials through Chebyshev–Lobatto points, a piece for
- * each hour at most, in barycentric form (Berrut &amp; Trefethen 2004, SIAM Review 46, 501): the sky turns by
- * 15° in an hour, so the remainder of the eighth degree is below 1e-9 rad. Refraction, which bends sharply at
- * the horizon, is added after.
+ * <p>The direction without air is interpolated, a piece for each hour at most: the sky turns by 15° in an hour, so
+ * the remainder of the eighth degree is below 1e-9 rad. Refraction, which bends sharply at the horizon, is added after.
  */
 final class SkyPath {
 
-    private static final double PIECE_S = 3600;
-    private static final int DEGREE = 8;
+    private static final double MOST_PIECE_S = 3600;
+    private static final int POINTS = 9;
 
     private final Interval span;
     private final Air air;
-    private final int pieces;
-    private final Vector3D[] samples;
+    private final double pieceS;
+    private final Interpolant[] pieces;
 
     /** The way during a span of a target whose direction without air is given for each instant. */
     SkyPath(Function<Instant, Vector3D> airless, Air air, Interval span) {
         this.span = span;
         this.air = air;
-        this.pieces = (int) Math.ceil(span.seconds() / PIECE_S);
-        this.samples = new Vector3D[pieces * DEGREE + 1];
-        for (int i = 0; i < samples.length; i++) {
-            double sinceS = (i / DEGREE + node(i % DEGREE)) * span.seconds() / pieces;
-            samples[i] = airless.apply(instant(sinceS));
+        this.pieces = new Interpolant[(int) Math.ceil(span.seconds() / MOST_PIECE_S)];
+        this.pieceS = span.seconds() / pieces.length;
+        for (int i = 0; i < pieces.length; i++) {
+            pieces[i] = Interpolant.through(i * pieceS, (i + 1) * pieceS, POINTS,
+                    sinceS -> airless.apply(instant(sinceS)));
         }
     }
 
@@ -48,21 +47,8 @@ final class SkyPath {
     }
 
     private Vector3D airless(double sinceS) {
-        double inPieces = sinceS / span.seconds() * pieces;
-        int piece = Math.max(0, Math.min(pieces - 1, (int) inPieces));
-        double share = inPieces - piece;
-        Vector3D sum = new Vector3D(0, 0, 0);
-        double weights = 0;
-        for (int i = 0; i <= DEGREE; i++) {
-            double offset = share - node(i);
-            if (offset == 0) {
-                return samples[piece * DEGREE + i];
-            }
-            double weight = (i % 2 == 0 ? 1 : -1) * (i == 0 || i == DEGREE ? 0.5 : 1) / offset;
-            sum = sum.add(samples[piece * DEGREE + i].scalarMultiply(weight));
-            weights += weight;
-        }
-        return sum.scalarMultiply(1 / weights).normalize();
+        int piece = (int) (sinceS / pieceS);
+        return pieces[Math.max(0, Math.min(pieces.length - 1, piece))].value(sinceS).normalize();
     }
 
     /** The instant that many seconds after the start of the span. */
@@ -74,10 +60,5 @@ final class SkyPath {
     double since(Instant at) {
         Instant start = span.start();
         return at.getEpochSecond() - start.getEpochSecond() + (at.getNano() - start.getNano()) * 1e-9;
-    }
-
-    /** The node's place in its piece, 0 to 1. */
-    private static double node(int i) {
-        return (1 - Math.cos(Math.PI * i / DEGREE)) / 2;
     }
 }

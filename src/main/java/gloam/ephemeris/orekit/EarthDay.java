@@ -1,5 +1,7 @@
 package gloam.ephemeris.orekit;
 
+import gloam.units.Interpolant;
+
 /**
  * One day of UTC.
  *

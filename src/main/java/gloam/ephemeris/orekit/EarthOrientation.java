@@ -1,5 +1,6 @@
 package gloam.ephemeris.orekit;
 
+import gloam.units.Interpolant;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.nio.file.Path;

@@ -1,5 +1,6 @@
 package gloam.ephemeris.orekit;
 
+import gloam.units.Interpolant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;

@@ -1,5 +1,6 @@
 package gloam.ephemeris.orekit;
 
+import gloam.units.Interpolant;
 import gloam.ephemeris.Body;
 import java.time.Instant;
 import java.util.EnumMap;
