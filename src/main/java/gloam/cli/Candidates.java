@@ -4,7 +4,7 @@ import gloam.ephemeris.Body;
 import gloam.gear.Projection;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
-import gloam.report.OutputFormat;
+import gloam.view.OutputFormat;
 import gloam.store.FilmFile;
 import java.util.Arrays;
 import java.util.Iterator;

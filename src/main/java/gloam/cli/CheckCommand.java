@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.CheckReport;
-import gloam.report.Report;
+import gloam.view.CheckReport;
+import gloam.view.Report;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 

@@ -6,7 +6,7 @@ import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
-import gloam.report.OutputFormat;
+import gloam.view.OutputFormat;
 import gloam.store.FileName;
 import gloam.store.Input;
 import gloam.store.Nearest;

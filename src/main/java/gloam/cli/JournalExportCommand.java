@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.JournalExportReport;
-import gloam.report.Report;
+import gloam.view.JournalExportReport;
+import gloam.view.Report;
 
 /** Gives the sheets to other programs. */
 final class JournalExportCommand extends ReportingCommand {

@@ -4,8 +4,8 @@ import gloam.film.FilmStock;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
 import gloam.planner.Trip;
-import gloam.report.JournalFitReport;
-import gloam.report.Report;
+import gloam.view.JournalFitReport;
+import gloam.view.Report;
 import gloam.store.Input;
 import gloam.store.TripFile;
 

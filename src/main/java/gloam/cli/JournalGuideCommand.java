@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.JournalGuideReport;
-import gloam.report.Report;
+import gloam.view.JournalGuideReport;
+import gloam.view.Report;
 
 /** Shows the words for the tone of the sky. */
 final class JournalGuideCommand extends ReportingCommand {

@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.JournalListReport;
-import gloam.report.Report;
+import gloam.view.JournalListReport;
+import gloam.view.Report;
 
 /** Shows the sheets of the journal. */
 final class JournalListCommand extends ReportingCommand {

@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.JournalStatsReport;
-import gloam.report.Report;
+import gloam.view.JournalStatsReport;
+import gloam.view.Report;
 
 /** Counts keepers and what spoils sheets, by pack, film and season. */
 final class JournalStatsCommand extends ReportingCommand {

@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.report.OutputFormat;
-import gloam.report.Report;
+import gloam.view.OutputFormat;
+import gloam.view.Report;
 import gloam.store.Input;
 import gloam.units.BadInput;
 import java.io.ByteArrayOutputStream;

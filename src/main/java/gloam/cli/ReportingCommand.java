@@ -2,8 +2,8 @@ package gloam.cli;
 
 import gloam.gear.Site;
 import gloam.planner.Progress;
-import gloam.report.OutputFormat;
-import gloam.report.Report;
+import gloam.view.OutputFormat;
+import gloam.view.Report;
 import gloam.store.Input;
 import gloam.units.BadInput;
 import gloam.units.PlainText;

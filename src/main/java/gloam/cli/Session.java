@@ -4,7 +4,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.planner.Progress;
-import gloam.report.OutputFormat;
+import gloam.view.OutputFormat;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.Instant;

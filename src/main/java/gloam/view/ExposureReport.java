@@ -1,0 +1,44 @@
+package gloam.view;
+
+import gloam.exposure.Trade;
+import gloam.gear.FNumbers;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Aperture and time for one situation, all f-numbers side by side.
+ *
+ * @param generatedAt when the report was made
+ * @param situation   what was asked
+ * @param exposures   a row for each f-number, widest first
+ * @param trade       sharpness against stars, where they ask for different f-numbers
+ * @param remarks     what to make of it, a sentence or two each
+ */
+public record ExposureReport(OffsetDateTime generatedAt, Situation situation, List<ExposureRow> exposures,
+                             Optional<SharpnessTrade> trade, List<String> remarks) implements Report {
+
+    @Override
+    public boolean empty() {
+        return exposures.stream().allMatch(ExposureRow::neverFinishes);
+    }
+
+    /**
+     * What opening the lens from where stars are sharpest to where most of them record gains and costs.
+     *
+     * @param sharpestFNumber  where a star's spot is narrowest
+     * @param recordingFNumber where the trail limit is faintest
+     * @param gainedMag        by how much fainter it is there
+     * @param sharpestUm       width of the spot at the one
+     * @param recordingUm      width of the spot at the other
+     */
+    public record SharpnessTrade(double sharpestFNumber, double recordingFNumber, double gainedMag,
+                                 double sharpestUm, double recordingUm) {
+
+        static SharpnessTrade of(Trade trade) {
+            return new SharpnessTrade(FNumbers.marking(trade.sharpest().fNumber()),
+                    FNumbers.marking(trade.mostRecording().fNumber()), trade.gainedMag(),
+                    trade.sharpestMm() * 1000, trade.blurredMm() * 1000);
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package gloam.view;
+
+import gloam.journal.Entry;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was put into the journal; it is on disk when this is told.
+ *
+ * @param generatedAt when the report was made
+ * @param journal     the journal's file
+ * @param id          the entry's name
+ * @param already     whether the journal said so before and nothing was added
+ * @param corrects    the entry whose place it takes
+ * @param withdrawn   whether the sheet was taken out
+ * @param changes     what a correction changed
+ * @param sheet       the sheet
+ */
+public record JournalAddedReport(OffsetDateTime generatedAt, String journal, String id, boolean already,
+                                 Optional<String> corrects, boolean withdrawn, List<EntryChange> changes,
+                                 SheetRow sheet) implements JournalReport {
+
+    /** Whether a sheet that was there was spoken of. */
+    boolean corrected() {
+        return corrects.isPresent();
+    }
+
+    /** The report of an entry added, in a correction with the last word before it. */
+    public static JournalAddedReport of(String journal, Entry entry, boolean already, Optional<Entry> before,
+                                        Instant now) {
+        return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).asked(now), journal, entry.id(), already,
+                entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
+                before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
+    }
+}

@@ -1,0 +1,188 @@
+package gloam.view;
+
+import gloam.view.JournalFitReport.CurveRow;
+import gloam.view.JournalFitReport.UsedRow;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * A fitted film drawn as corrected over metered time, both in the logarithm: its curve with the band that holds nineteen
+ * in twenty, the published curve broken, no failure dotted, and every sheet as a bar.
+ *
+ * <p>A sheet's bar spans the times that would have made the mid-tone by what was said of it; an arrowhead ends it where
+ * the word is open. A sheet that the others contradict is broken and has a question mark.
+ */
+final class JournalCurveDrawing {
+
+    private static final double WIDTH = 180;
+    private static final double HEIGHT = 140;
+    private static final double LEFT = 20;
+    private static final double RIGHT = 6;
+    private static final double TOP = 22;
+    private static final double BOTTOM = 33;
+    private static final double OPEN_END_STOPS = 2;
+    private static final List<Tick> TICKS = List.of(new Tick(10, "10 s"), new Tick(60, "1 min"), new Tick(600, "10 min"),
+            new Tick(3600, "1 h"), new Tick(36_000, "10 h"), new Tick(360_000, "100 h"));
+
+    private final JournalFitReport report;
+    private final double leastS;
+    private final double mostMeteredS;
+    private final double mostS;
+    private final SvgText svg = new SvgText();
+
+    private record Tick(double seconds, String name) {
+    }
+
+    private JournalCurveDrawing(JournalFitReport report) {
+        this.report = report;
+        CurveRow last = report.curve().get(report.curve().size() - 1);
+        this.leastS = report.curve().get(0).meteredS();
+        this.mostMeteredS = last.meteredS();
+        this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
+                .reduce(last.mostS(), Math::max);
+    }
+
+    /** The drawing of a fit. */
+    static String of(JournalFitReport report) {
+        return new JournalCurveDrawing(report).drawn();
+    }
+
+    private String drawn() {
+        svg.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" aria-labelledby=\"title desc\" "
+                + "viewBox=\"0 0 " + SvgText.number(WIDTH) + " " + SvgText.number(HEIGHT)
+                + "\" font-family=\"serif\" font-size=\"3\" fill=\"#1d1b18\">");
+        svg.words("title", "id=\"title\"", "Film " + report.film() + ", fitted to " + report.used() + " sheets");
+        svg.words("desc", "id=\"desc\"", "Corrected over metered time. " + estimates() + " "
+                + report.situations().stream().map(light -> light.name() + ": " + Wording.exposure(light.fittedS())
+                        + " where " + Wording.exposure(light.publishedS()) + " is published")
+                        .collect(Collectors.joining("; ")) + ".");
+        svg.empty("rect", "width=\"100%\" height=\"100%\" fill=\"#f7f5ef\"");
+        svg.label(LEFT, 8, "font-size=\"4.6\"", "Film " + report.film() + ", fitted to " + report.used() + " sheets");
+        svg.label(LEFT, 14, "", estimates());
+        axes();
+        curves();
+        List<UsedRow> judged = report.sheets().stream().filter(sheet -> !sheet.tone().isEmpty())
+                .sorted(Comparator.comparingDouble(UsedRow::meteredS)).toList();
+        IntStream.range(0, judged.size()).forEach(i -> sheet(judged.get(i), i % 2 == 0));
+        legend();
+        svg.raw("</svg>");
+        return svg.toString();
+    }
+
+    private String estimates() {
+        return "Slower than rated by " + Wording.signed(report.speedOffsetStops().mean(), 2) + " ± "
+                + Wording.number(report.speedOffsetStops().sd(), 2) + " stops; reciprocity exponent "
+                + Wording.number(report.exponent().mean(), 2) + " ± " + Wording.number(report.exponent().sd(), 2) + ".";
+    }
+
+    private void axes() {
+        for (Tick tick : TICKS) {
+            if (tick.seconds <= mostMeteredS) {
+                line(tick.seconds, leastS, tick.seconds, mostS, "stroke=\"#cfc9bb\" stroke-width=\"0.2\"");
+                svg.label(x(tick.seconds), HEIGHT - BOTTOM + 5, "text-anchor=\"middle\"", tick.name);
+            }
+            if (tick.seconds > mostS) {
+                continue;
+            }
+            line(leastS, tick.seconds, mostMeteredS, tick.seconds, "stroke=\"#cfc9bb\" stroke-width=\"0.2\"");
+            svg.label(LEFT - 1.5, y(tick.seconds) + 1.2, "text-anchor=\"end\"", tick.name);
+        }
+        svg.label((LEFT + WIDTH - RIGHT) / 2, HEIGHT - BOTTOM + 10, "text-anchor=\"middle\"",
+                "metered time of the mid-tone: the dimmer the light, the longer");
+        svg.label(LEFT, TOP - 2, "", "time to give");
+    }
+
+    private void curves() {
+        List<CurveRow> curve = report.curve();
+        String upper = points(curve, CurveRow::mostS);
+        String lower = Stream.iterate(curve.size() - 1, i -> i >= 0, i -> i - 1)
+                .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS())).collect(Collectors.joining(" "));
+        svg.empty("polygon", "points=\"" + upper + " " + lower
+                + "\" fill=\"#b9c4cf\" fill-opacity=\"0.7\" stroke=\"#8796a5\" stroke-width=\"0.15\"");
+        polyline(points(curve, CurveRow::meteredS), "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
+        polyline(points(curve, CurveRow::publishedS), "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"");
+        polyline(points(curve, CurveRow::fittedS), "stroke-width=\"0.7\"");
+    }
+
+    private void sheet(UsedRow sheet, boolean nameAbove) {
+        boolean contradicted = report.contradicted().stream().anyMatch(note -> note.id().equals(sheet.id()));
+        double least = fastestS(sheet);
+        double most = slowestS(sheet);
+        String stroke = "stroke=\"#7a2e1d\" stroke-width=\"0.5\"" + (contradicted ? " stroke-dasharray=\"0.8 0.8\"" : "");
+        line(sheet.meteredS(), least, sheet.meteredS(), most, stroke);
+        end(sheet.meteredS(), least, sheet.toneUpToStops().isEmpty() ? 1 : 0);
+        end(sheet.meteredS(), most, sheet.toneAboveStops().isEmpty() ? -1 : 0);
+        svg.label(x(sheet.meteredS()), nameAbove ? y(most) - 1 : y(least) + 3.2,
+                "font-size=\"2.8\" fill=\"#7a2e1d\" text-anchor=\"middle\"", sheet.id() + (contradicted ? "?" : ""));
+    }
+
+    private static double fastestS(UsedRow sheet) {
+        return sheet.openS() * Math.pow(2, -sheet.toneUpToStops().orElse(openEnd(sheet, 1)));
+    }
+
+    private static double slowestS(UsedRow sheet) {
+        return sheet.openS() * Math.pow(2, -sheet.toneAboveStops().orElse(openEnd(sheet, -1)));
+    }
+
+    private static double openEnd(UsedRow sheet, int side) {
+        return (side > 0 ? sheet.toneAboveStops() : sheet.toneUpToStops()).orElse(0) + side * OPEN_END_STOPS;
+    }
+
+    /** A bar's end: a stroke across, or an arrowhead up (-1) or down (1). */
+    private void end(double meteredS, double timeS, int arrow) {
+        double x = x(meteredS);
+        double y = y(timeS);
+        svg.empty("path", "d=\"M " + SvgText.number(x - 0.8) + " " + SvgText.number(y - arrow * 1.4) + " L "
+                + SvgText.number(x) + " " + SvgText.number(y) + " L " + SvgText.number(x + 0.8) + " "
+                + SvgText.number(y - arrow * 1.4) + "\" fill=\"none\" stroke=\"#7a2e1d\" stroke-width=\"0.5\"");
+    }
+
+    private void legend() {
+        List<String> styles = List.of("stroke-width=\"0.7\"", "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"",
+                "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
+        List<String> names = List.of("fitted; grey holds nineteen in twenty", "published", "no failure");
+        double[] starts = {LEFT, LEFT + 72, LEFT + 102};
+        double y = HEIGHT - BOTTOM + 17;
+        for (int i = 0; i < starts.length; i++) {
+            svg.empty("path", "d=\"M " + SvgText.number(starts[i]) + " " + SvgText.number(y - 1)
+                    + " h 9\" stroke=\"#1d1b18\" " + styles.get(i));
+            svg.label(starts[i] + 10.5, y, "", names.get(i));
+        }
+        svg.label(LEFT, y + 6, "",
+                "Bars, with the entry's number: the times that would have made the mid-tone, by the tone the sheet got;");
+        svg.label(LEFT, y + 11, "",
+                "an arrowhead where that tone is open to one side, broken and with ? where the other sheets contradict.");
+    }
+
+    private void polyline(String points, String attributes) {
+        svg.empty("polyline", "points=\"" + points + "\" fill=\"none\" stroke=\"#1d1b18\" " + attributes);
+    }
+
+    private void line(double x1S, double y1S, double x2S, double y2S, String attributes) {
+        svg.empty("path", "d=\"M " + point(x1S, y1S).replace(',', ' ') + " L " + point(x2S, y2S).replace(',', ' ') + "\" "
+                + attributes);
+    }
+
+    private String points(List<CurveRow> curve, ToDoubleFunction<CurveRow> timeS) {
+        return curve.stream().map(row -> point(row.meteredS(), timeS.applyAsDouble(row))).collect(Collectors.joining(" "));
+    }
+
+    private String point(double meteredS, double timeS) {
+        return SvgText.number(x(meteredS)) + "," + SvgText.number(y(timeS));
+    }
+
+    private double x(double meteredS) {
+        double share = Math.log(Math.max(leastS, Math.min(mostMeteredS, meteredS)) / leastS)
+                / Math.log(mostMeteredS / leastS);
+        return LEFT + share * (WIDTH - LEFT - RIGHT);
+    }
+
+    private double y(double timeS) {
+        double share = Math.log(Math.max(leastS, Math.min(mostS, timeS)) / leastS) / Math.log(mostS / leastS);
+        return HEIGHT - BOTTOM - share * (HEIGHT - BOTTOM - TOP);
+    }
+}

@@ -1,0 +1,26 @@
+package gloam.view;
+
+import gloam.journal.Entry;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/**
+ * The sheets of the journal, each as it was last said to be.
+ *
+ * @param generatedAt when the report was made
+ * @param sheets      the sheets in the order in which they were first written
+ */
+public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheets) implements JournalReport {
+
+    /** The report of sheets. */
+    public static JournalListReport of(List<Entry> sheets, Instant now) {
+        return new JournalListReport(new SiteClock(ZoneOffset.UTC).asked(now), sheets.stream().map(SheetRow::of).toList());
+    }
+
+    @Override
+    public boolean empty() {
+        return sheets.isEmpty();
+    }
+}

@@ -1,0 +1,83 @@
+package gloam.view;
+
+import gloam.gear.FNumbers;
+import gloam.journal.FilmFit;
+import gloam.journal.NextSheet;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/**
+ * The exposure to try next.
+ *
+ * @param generatedAt       when the report was made
+ * @param film              the film's name
+ * @param used              how many sheets of the journal the advice rests on
+ * @param toneStops         the tone wanted, from the mid-tone
+ * @param sheetsLeft        sheets that may still be spent
+ * @param fNumber           the f-number advised
+ * @param exposureS         the time advised
+ * @param reason            why
+ * @param spreadStops       doubt about the wanted tone that the film alone leaves now
+ * @param mostLikelyRight   the exposure most likely right, to half a stop
+ * @param mostTelling       the one that leaves least doubt
+ * @param brackets          for 2, 3 and 4 sheets exposed without looking in between
+ */
+public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
+                                double fNumber, double exposureS, String reason, double spreadStops,
+                                ChoiceRow mostLikelyRight, ChoiceRow mostTelling, List<BracketRow> brackets)
+        implements JournalReport {
+
+    /** The report of an advice. */
+    public static JournalNextReport of(FilmFit fit, NextSheet.Advice advice, double toneStops, int sheetsLeft, Instant now) {
+        NextSheet.Choice chosen = advice.learnFirst() ? advice.telling() : advice.likeliest();
+        return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(), fit.used().size(),
+                toneStops, sheetsLeft, FNumbers.marking(chosen.fNumber()), chosen.exposureS(),
+                reason(advice, sheetsLeft), advice.spreadStops(), ChoiceRow.of(advice.likeliest()),
+                ChoiceRow.of(advice.telling()), advice.brackets().stream().map(BracketRow::of).toList());
+    }
+
+    private static String reason(NextSheet.Advice advice, int sheetsLeft) {
+        String right = percent(advice.likeliest().rightByTheSecond());
+        String telling = percent(advice.telling().rightByTheSecond());
+        if (sheetsLeft == 1) {
+            return "with one sheet left it is the one most likely right, " + percent(advice.likeliest().rightChance());
+        }
+        return advice.learnFirst()
+                ? "it tells most of the film: judged before the next, it makes one of two sheets right in " + telling
+                        + ", where the likeliest first makes " + right
+                : "it is the one most likely right, " + percent(advice.likeliest().rightChance()) + ", and judged before the "
+                        + "next it makes one of two sheets right in " + right + "; the most telling first makes " + telling;
+    }
+
+    private static String percent(double chance) {
+        return Math.round(100 * chance) + " %";
+    }
+
+    /**
+     * An exposure.
+     *
+     * @param rightChance      chance that it comes out within half a stop of the wanted tone
+     * @param spreadAfterStops doubt left once it has been judged
+     * @param rightByTheSecondChance chance that it or a second one, exposed after it was judged, is right
+     */
+    public record ChoiceRow(double fNumber, double exposureS, double rightChance, double spreadAfterStops,
+                            double rightByTheSecondChance) {
+
+        static ChoiceRow of(NextSheet.Choice choice) {
+            return new ChoiceRow(FNumbers.marking(choice.fNumber()), choice.exposureS(),
+                    choice.rightChance(), choice.spreadAfterStops(),
+                    choice.rightByTheSecond());
+        }
+    }
+
+    /** Sheets a stop apart at the f-number most likely right, and the chance that one of them is right. */
+    public record BracketRow(int sheets, List<Double> exposuresS, double rightChance) {
+
+        static BracketRow of(NextSheet.BracketOfTimes bracket) {
+            return new BracketRow(bracket.exposuresS().size(), bracket.exposuresS(),
+                    bracket.rightChance());
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package gloam.view;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Text of what the journal's commands answer. */
+final class JournalText {
+
+    private static final String NO_SHEET = "The journal has no sheet of that kind.";
+
+    private JournalText() {
+    }
+
+    static Lines lines(JournalReport report) {
+        if (report instanceof JournalAddedReport added) {
+            return added(added);
+        }
+        if (report instanceof JournalListReport list) {
+            return list.empty() ? new Lines().add(NO_SHEET) : new Lines().add(sheets(list.sheets()));
+        }
+        if (report instanceof JournalStatsReport stats) {
+            return stats(stats);
+        }
+        if (report instanceof JournalGuideReport guide) {
+            return guide(guide);
+        }
+        return report instanceof JournalFitReport fit ? JournalFitText.lines(fit)
+                : JournalNextText.lines((JournalNextReport) report);
+    }
+
+    private static Lines added(JournalAddedReport report) {
+        String entry = "entry " + report.id() + " of " + report.journal();
+        Lines lines = new Lines();
+        lines.add(report.already() ? "Nothing added: " + entry + " says so already."
+                        + (report.corrected() ? "" : " A note tells two alike apart.")
+                : "Added as " + entry + report.corrects().map(id -> ", in place of entry " + id).orElse("")
+                        + (report.withdrawn() ? "; the sheet is taken out." : "."));
+        report.changes().forEach(change -> lines.add("  " + change.text()));
+        if (!report.withdrawn()) {
+            lines.add(sheets(List.of(report.sheet())));
+        }
+        return lines;
+    }
+
+    private static Table sheets(List<SheetRow> rows) {
+        Table table = new Table(2, Table.numbers("entry"), Table.words("opened"), Table.numbers("open"),
+                Table.numbers("f/"), Table.words("film"), Table.words("site"), Table.words("sky tone"),
+                Table.numbers("to mag"), Table.words("kept"));
+        for (SheetRow row : rows) {
+            table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
+                    Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
+                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""), row.verdict(),
+                    row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
+                    row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+            if (!row.spoiledBy().isEmpty()) {
+                table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
+            }
+            if (!row.note().isEmpty()) {
+                table.note(row.note());
+            }
+        }
+        return table;
+    }
+
+    private static Lines stats(JournalStatsReport report) {
+        if (report.empty()) {
+            return new Lines().add(NO_SHEET);
+        }
+        Table table = new Table(2, Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
+                Table.numbers("kept %"), Table.numbers("undecided"), Table.words("spoiled by"));
+        row(table, report.all());
+        report.packs().forEach(group -> row(table, group));
+        report.films().forEach(group -> row(table, group));
+        report.seasons().forEach(group -> row(table, group));
+        return new Lines().add(table);
+    }
+
+    private static void row(Table table, JournalStatsReport.Group group) {
+        boolean decided = group.sheets() > group.undecided();
+        table.row(group.name(), String.valueOf(group.sheets()), String.valueOf(group.kept()),
+                decided ? Wording.number(100 * group.keptFraction(), 0) : "-", String.valueOf(group.undecided()),
+                group.spoiledBy().stream().map(spoiled -> spoiled.by() + " " + spoiled.sheets())
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static Lines guide(JournalGuideReport report) {
+        Table table = new Table(2, Table.words("word"), Table.numbers("stops"), Table.numbers("reflects %"),
+                Table.words("how to tell"));
+        report.words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
+                word.guide()));
+        Lines lines = new Lines().add("The tone of the sky on the finished picture, from its mid-tone").add("");
+        lines.add(table);
+        lines.add("");
+        lines.add("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
+                + "print. A blank sheet is \"black\", and tells too. Ask for svg to get a grey patch for each word.");
+        return lines;
+    }
+
+    /** Between what stops a word lies. */
+    static String stops(JournalGuideReport.WordRow word) {
+        if (word.aboveStops().isEmpty()) {
+            return "below " + stops(word.upToStops());
+        }
+        return word.upToStops().isEmpty() ? "above " + stops(word.aboveStops())
+                : stops(word.aboveStops()) + " … " + stops(word.upToStops());
+    }
+
+    private static String stops(OptionalDouble bound) {
+        return Wording.signed(bound.getAsDouble(), 1);
+    }
+}

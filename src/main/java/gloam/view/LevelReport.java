@@ -1,0 +1,64 @@
+package gloam.view;
+
+import gloam.ephemeris.Body;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * When a body's trail runs at a wanted angle in a camera that keeps the body at a place of the frame, in the dark and
+ * above the skyline.
+ *
+ * @param generatedAt when the report was made
+ * @param site        where
+ * @param question    what was asked
+ * @param spans       when, in order
+ */
+public record LevelReport(OffsetDateTime generatedAt, Place site, Question question, List<SpanRow> spans)
+        implements Report {
+
+    @Override
+    public boolean empty() {
+        return spans.isEmpty();
+    }
+
+    /**
+     * What was asked.
+     *
+     * @param wantedDeg the trail's angle from the frame's horizontal, upwards to the right, either way along it
+     * @param withinDeg how far from it the trail may run
+     * @param xMm       where on the frame the body is kept
+     * @param yMm       the same
+     */
+    public record Question(String body, LocalDate from, LocalDate to, double wantedDeg, double withinDeg,
+                           double rollDeg, double focalLengthMm, double xMm, double yMm) {
+
+        static Question of(Body body, LocalDate from, LocalDate to, LevelSurvey.Wanted wanted) {
+            return new Question(body.label(), from, to, wanted.search().wanted().degrees(),
+                    wanted.search().tolerance().degrees(),
+                    wanted.search().framing().roll().degrees(),
+                    wanted.search().framing().camera().lens().focalLengthMm(),
+                    wanted.search().place().xMm(), wanted.search().place().yMm());
+        }
+    }
+
+    /**
+     * A span during which the trail runs so.
+     *
+     * @param night       date of the evening
+     * @param from        its start
+     * @param to          its end
+     * @param bestAt      when the trail runs nearest to the wanted angle
+     * @param offDeg      how far from it then
+     * @param azimuthDeg  where the camera points to keep the body at its place then
+     * @param altitudeDeg the same
+     * @param lengthMm    of what is drawn on the sheet over the span in that camera; left out where nothing is
+     * @param sagittaMm   how far that bends from straight; left out as that is
+     * @param moonUp      whether the Moon is above the horizon during part of it
+     */
+    public record SpanRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
+                          double azimuthDeg, double altitudeDeg, OptionalDouble lengthMm,
+                          OptionalDouble sagittaMm, boolean moonUp) {
+    }
+}

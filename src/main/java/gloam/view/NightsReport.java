@@ -1,0 +1,55 @@
+package gloam.view;
+
+import gloam.ephemeris.Night;
+import gloam.planner.NightRank;
+import gloam.planner.Stay;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+
+/**
+ * Which nights suit, best first.
+ *
+ * @param generatedAt when the report was made
+ * @param nights      the nights in order of rank
+ * @param stays       runs of consecutive nights at one site in order of rank, where asked for
+ */
+public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, List<StayRow> stays)
+        implements Report {
+
+    /**
+     * The report of a ranking.
+     *
+     * @param nights best first, at least one
+     * @param stays  best first, empty where none were asked for
+     */
+    public static NightsReport of(List<NightRank> nights, List<Stay> stays, Instant now) {
+        ZoneId zone = nights.get(0).night().site().zone();
+        return new NightsReport(new SiteClock(zone).asked(now), nights.parallelStream().map(NightRow::of).toList(),
+                stays.stream().map(StayRow::of).toList());
+    }
+
+    /**
+     * A run of consecutive nights at one site.
+     *
+     * @param site  where
+     * @param from  date of the first evening
+     * @param to    date of the last evening
+     * @param score mean of the nights' scores
+     */
+    public record StayRow(String site, LocalDate from, LocalDate to, double score) {
+
+        static StayRow of(Stay stay) {
+            Night first = stay.nights().get(0).night();
+            Night last = stay.nights().get(stay.nights().size() - 1).night();
+            return new StayRow(first.site().name(), first.date(), last.date(), stay.score());
+        }
+    }
+
+    @Override
+    public boolean empty() {
+        return nights.stream().allMatch(night -> night.darkHours() == 0);
+    }
+}

@@ -1,0 +1,24 @@
+package gloam.view;
+
+import gloam.gear.Site;
+
+/**
+ * A site as reports give it.
+ *
+ * @param name              its name
+ * @param latitudeDeg       north positive
+ * @param longitudeDeg      east positive
+ * @param heightM           over the ellipsoid
+ * @param zone              the time zone of every time in the report
+ * @param darkSkyMagArcsec2 moonless zenith
+ * @param extinctionMag     at the zenith
+ */
+public record Place(String name, double latitudeDeg, double longitudeDeg, double heightM, String zone,
+                    double darkSkyMagArcsec2, double extinctionMag) {
+
+    static Place of(Site site) {
+        return new Place(site.name(), site.latitude().degrees(),
+                site.longitude().degrees(), site.heightM(), site.zone().getId(),
+                site.darkSkyMagArcsec2(), site.extinctionMag());
+    }
+}

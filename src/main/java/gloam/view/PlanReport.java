@@ -1,0 +1,179 @@
+package gloam.view;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Night;
+import gloam.film.FilmStock;
+import gloam.gear.FNumbers;
+import gloam.gear.Site;
+import gloam.planner.FormerPlan;
+import gloam.planner.NightTimes;
+import gloam.planner.Plan;
+import gloam.units.Finite;
+import gloam.units.Interval;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * The timetable of a trip.
+ *
+ * @param generatedAt when the report was made
+ * @param identity    the trip's, kept through all its timetables
+ * @param title       the trip's title
+ * @param camera      the camera carried
+ * @param nights      the nights in order
+ * @param sheets      sheets carried
+ * @param sheetsUsed  sheets the timetable exposes
+ * @param cancelled   windows that an earlier timetable announced and this one takes back
+ * @param cautions    what to mind in the field
+ * @param pictures    how the sheets will look, where that was asked for
+ */
+public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
+                         List<NightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
+                         @JsonIgnore Optional<SheetPictures> pictures) implements Report {
+
+    /** The report of a plan, which may take the place of an earlier one. */
+    public static PlanReport of(Plan plan, Optional<FormerPlan> former, Instant now) {
+        SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
+        WindowRows rows = new WindowRows(plan.trip(), former, now);
+        List<NightRow> nights = new ArrayList<>();
+        plan.nights().forEach(night -> nights.add(NightRow.of(night, rows)));
+        return new PlanReport(clock.asked(now), rows.identity().toString(), plan.trip().title(),
+                plan.trip().camera().name(), List.copyOf(nights), plan.trip().sheets(), plan.sheetsUsed(),
+                rows.cancelled(clock), Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(),
+                Optional.empty());
+    }
+
+    /** The same with pictures of its sheets. */
+    public PlanReport with(SheetPictures drawn) {
+        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
+                cautions, Optional.of(drawn));
+    }
+
+    @Override
+    public boolean empty() {
+        return sheetsUsed == 0;
+    }
+
+    /**
+     * One night.
+     *
+     * @param night    date of the evening
+     * @param site     where
+     * @param latitudeDeg  latitude of the site, north positive
+     * @param longitudeDeg longitude of the site, east positive
+     * @param zone     the zone of its times
+     * @param darkness spans with the Sun below -18°
+     * @param moonUp   spans with the Moon above the horizon while the Sun is below
+     * @param windows  exposures in order
+     * @param refused  wishes not served
+     * @param notes    clocks that change, and what the weather brings
+     * @param course   the sky from before sunset to after sunrise
+     */
+    public record NightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
+                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows, List<RefusalRow> refused,
+                           List<String> notes, List<SkyRow> course) {
+
+        static NightRow of(Plan.NightPlan plan, WindowRows rows) {
+            Night night = plan.night();
+            Site site = night.site();
+            SiteClock clock = new SiteClock(site.zone());
+            List<WindowRow> windows = new ArrayList<>();
+            plan.windows().forEach(window -> windows.add(rows.next(window, site.name(), clock)));
+            return new NightRow(night.date(), site.name(), site.latitude().degrees(),
+                    site.longitude().degrees(), site.zone().getId(),
+                    spans(night.darkness(), clock),
+                    spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
+                    List.copyOf(windows),
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
+                            .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+        }
+
+        /** The times of the night in words. */
+        NightTimes times() {
+            return new NightTimes(night, ZoneId.of(zone));
+        }
+
+        private static List<Span> spans(List<Interval> intervals, SiteClock clock) {
+            return intervals.stream()
+                    .map(span -> new Span(clock.event(span.start()), clock.event(span.endExclusive()))).toList();
+        }
+    }
+
+    /** The sky at an instant; the names and units of {@link Plan.SkySample}. */
+    public record SkyRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2) {
+
+        static SkyRow of(Plan.SkySample sky, SiteClock clock) {
+            return new SkyRow(clock.event(sky.at()), sky.sunAltitude().degrees(),
+                    sky.moonAltitude().degrees(), sky.zenith().magArcsec2());
+        }
+    }
+
+    /** A span of time. */
+    public record Span(OffsetDateTime from, OffsetDateTime to) {
+    }
+
+    /**
+     * One exposure on one sheet; the names and units of {@link Plan.Window}.
+     *
+     * @param identity the same in every timetable of the trip
+     * @param sequence greater after each change of what is announced
+     * @param prepareAt  when to begin to set up, never while the sheet before is open
+     */
+    public record WindowRow(int sheet, String identity, int sequence, String wish, String film, OffsetDateTime prepareAt,
+                            OffsetDateTime openAt, OffsetDateTime closeAt,
+                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
+                            double correctedS, double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
+                            int framedStars, int recordedStars, double trailLengthMm, double trailDirectionDeg,
+                            MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
+                            String reason) {
+
+        static WindowRow of(Plan.Window window, FilmStock tripFilm, FormerPlan.Event event, Instant prepareAt,
+                            SiteClock clock) {
+            Direction aim = window.aim();
+            return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
+                    window.wish().film().orElse(tripFilm).name(), clock.event(prepareAt),
+                    clock.event(window.open().start()), clock.event(window.open().endExclusive()),
+                    aim.azimuth().degrees(), aim.altitude().degrees(),
+                    window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
+                    window.meteredS(), window.correctedS(),
+                    window.skyToneStops(), window.skyToneSpreadStops(),
+                    Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
+                    window.trailLengthMm(), window.trailDirection().degrees(),
+                    MoonRow.of(window.moon()), window.clearChance(), window.score(),
+                    window.misses(), window.reason());
+        }
+    }
+
+    /** A window taken back; the names of {@link WindowRow}. */
+    public record CancelledRow(String identity, int sequence, String wish, String site, OffsetDateTime openAt,
+                               OffsetDateTime closeAt) {
+
+        static CancelledRow of(FormerPlan.Cancelled window, SiteClock clock) {
+            return new CancelledRow(window.event().identity().toString(), window.event().sequence(), window.wish(),
+                    window.site(), clock.event(window.open().start()), clock.event(window.open().endExclusive()));
+        }
+    }
+
+    /** The Moon half-way through an exposure. */
+    public record MoonRow(double azimuthDeg, double apparentAltitudeDeg, double illuminatedFraction,
+                          double fromAimDeg) {
+
+        static MoonRow of(Plan.MoonView moon) {
+            return new MoonRow(moon.position().azimuth().positive().degrees(),
+                    moon.position().apparentAltitude().degrees(),
+                    moon.illuminatedFraction(), moon.fromAim().degrees());
+        }
+    }
+
+    /** A wish not served on a night. */
+    public record RefusalRow(String wish, String reason) {
+    }
+}

@@ -1,0 +1,75 @@
+package gloam.view;
+
+import gloam.gear.FNumbers;
+import gloam.journal.Entry;
+import gloam.journal.Exposed;
+import gloam.journal.Opening;
+import gloam.journal.Outcome;
+import gloam.journal.Place;
+import gloam.journal.Verdict;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A sheet of the journal; the meanings of {@link Entry}.
+ *
+ * @param openAt    when the shutter opened first, by the clocks at the site, in UTC where that was not noted
+ * @param closeAt   when it closed last
+ * @param openings  how often it was open
+ * @param openS     how long it was open in all
+ * @param filmLx    illuminance on the film half-way through the longest opening
+ * @param light     whether that was computed or measured
+ * @param tone      the tone in a word
+ * @param toneStops the tone measured, from the mid-tone
+ */
+public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
+                       OffsetDateTime closeAt, int openings, double openS, double fNumber, OptionalDouble azimuthDeg,
+                       OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
+                       Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag, Optional<Boolean> kept,
+                       List<String> spoiledBy, String note) {
+
+    static SheetRow of(Entry entry) {
+        Exposed exposed = entry.exposed();
+        Outcome outcome = entry.outcome();
+        ZoneId zone = exposed.place().map(Place::zone).orElse(ZoneOffset.UTC);
+        SiteClock clock = new SiteClock(zone);
+        List<Opening> openings = exposed.openings();
+        return new SheetRow(entry.id(), exposed.film(), exposed.batch(), exposed.place().map(Place::name),
+                clock.asked(openings.get(0).open().start()),
+                clock.asked(openings.get(openings.size() - 1).open().endExclusive()), openings.size(), exposed.openS(),
+                FNumbers.marking(exposed.fNumber()),
+                optional(exposed.aim().map(aim -> aim.azimuth().degrees())),
+                optional(exposed.aim().map(aim -> aim.altitude().degrees())),
+                exposed.middleLx(), exposed.measured() ? "measured" : "computed",
+                exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
+                optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
+                outcome.spoiledBy().stream().map(SheetRow::label).toList(), entry.note());
+    }
+
+    static String label(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The verdict in a word or stops; nothing where there is none. */
+    String verdict() {
+        return tone.map(word -> word.replace('-', ' ')).orElse(toneStops.isPresent()
+                ? Wording.signed(toneStops.getAsDouble(), 1) + " stops" : "");
+    }
+
+    private static Optional<String> word(Verdict verdict) {
+        return verdict instanceof Verdict.InWords words ? Optional.of(label(words.word())) : Optional.empty();
+    }
+
+    private static Optional<Double> stops(Verdict verdict) {
+        return verdict instanceof Verdict.InStops measured ? Optional.of(measured.stops()) : Optional.empty();
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+}

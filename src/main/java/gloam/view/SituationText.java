@@ -1,0 +1,68 @@
+package gloam.view;
+
+import java.util.stream.Collectors;
+
+/** Text of what an exposure is asked for. */
+final class SituationText {
+
+    private static final int INDENT = 8;
+
+    private SituationText() {
+    }
+
+    static Lines lines(Situation situation) {
+        Lines lines = new Lines();
+        add(lines, "Sky", situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2) + " mag/arcsec²");
+        situation.otherSkies().forEach(other -> add(lines, "But", other.source() + ": "
+                + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², " + stops(other.brighterStops())));
+        situation.site().ifPresent(place -> add(lines, "Site", PlaceText.of(place)));
+        situation.openAt().ifPresent(at -> add(lines, "Open", opening(situation)));
+        situation.earlier().forEach(opening -> add(lines, "Before", "open " + Wording.second(opening.openAt()) + " to "
+                + Wording.second(opening.closeAt()) + " on the same sheet"));
+        if (!situation.events().isEmpty()) {
+            add(lines, "Then", situation.events().stream()
+                    .map(event -> event.what().replace('-', ' ') + " " + Wording.minute(event.at()))
+                    .collect(Collectors.joining(", ")));
+        }
+        situation.ground().ifPresent(ground -> add(lines, "Ground", "throws back " + Wording.plain(ground.reflectance())
+                + " of " + Wording.light(ground.lux()) + " lx"));
+        add(lines, "Film", situation.film() + ", ISO " + Wording.plain(situation.iso()) + "; "
+                + situation.reciprocity());
+        add(lines, "Lens", Wording.plain(situation.focalLengthMm()) + " mm, focused at "
+                + (situation.focusM().isPresent() ? Wording.plain(situation.focusM().getAsDouble()) + " m" : "infinity")
+                + ", passes " + Wording.plain(situation.transmittance()) + " of the light");
+        add(lines, "Want", wanted(situation));
+        return lines;
+    }
+
+    private static void add(Lines lines, String title, String text) {
+        lines.add(TextWidth.left(title, INDENT), text);
+    }
+
+    private static String stops(double brighter) {
+        String amount = Wording.number(Math.abs(brighter), 1);
+        return amount.equals("0.0") ? "the same" : amount + " stops " + (brighter > 0 ? "brighter" : "darker");
+    }
+
+    private static String opening(Situation situation) {
+        return situation.openAt().map(at -> Wording.date(Wording.secondDate(at)) + " " + Wording.second(at) + " ("
+                + Wording.offset(at) + "), azimuth " + Wording.plain(situation.azimuthDeg().orElseThrow())
+                + "°, altitude " + Wording.plain(situation.altitudeDeg().orElseThrow()) + "°").orElseThrow()
+                + situation.latestCloseAt().filter(at -> situation.lastsS().isEmpty())
+                        .map(at -> "; close by " + Wording.minuteBefore(at)).orElse("");
+    }
+
+    private static String wanted(Situation situation) {
+        String what = situation.ground().isPresent() ? "the ground" : "the sky";
+        if (situation.lastsS().isPresent()) {
+            double seconds = situation.lastsS().getAsDouble();
+            return "the tone of " + what + " after " + Wording.lasting(seconds) + situation.openAt()
+                    .filter(at -> situation.latestCloseAt().isPresent())
+                    .map(at -> ", closing at " + Wording.second(at.plusNanos(Math.round(seconds * 1e9)))).orElse("");
+        }
+        double stops = situation.toneStops().orElseThrow();
+        return stops == 0 ? what + " in the film's mid-tone" : what + " "
+                + Wording.number(Math.abs(stops), 1) + " stops " + (stops > 0 ? "lighter" : "darker")
+                + " than the film's mid-tone";
+    }
+}

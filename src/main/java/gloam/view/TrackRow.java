@@ -1,0 +1,63 @@
+package gloam.view;
+
+import gloam.trail.Trail;
+import gloam.units.Finite;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One trail.
+ *
+ * @param kind         star, planet, moon or sun
+ * @param magnitude    V; left out where it is not known
+ * @param records      whether it shows on the sheet; left out when no film was given or the magnitude is unknown
+ * @param stopsOverSky how far it stands over the sky around it, in stops; left out as {@code records} is
+ * @param points       along it, both ends included
+ * @param lengthMm     on the sheet
+ * @param lengthDeg    on the sky
+ * @param frameShare   its length over the frame's longer side
+ * @param directionDeg of the motion at mid exposure
+ * @param entersOver   the edge it comes in over while the shutter is open: left, right, top or bottom
+ * @param leavesOver   the edge it goes out over
+ * @param leavesFrame  whether it goes out over an edge while the shutter is open
+ * @param gapsMm       lengths left undrawn between one opening and the next
+ */
+public record TrackRow(String name, String kind, OptionalDouble magnitude, Optional<Boolean> records,
+                       OptionalDouble stopsOverSky, List<PointRow> points, double lengthMm, double lengthDeg,
+                       double frameShare, double directionDeg, double sagittaMm, Optional<String> entersOver,
+                       Optional<String> leavesOver, boolean leavesFrame, List<Double> gapsMm) {
+
+    /** Where an image stands at a moment. */
+    public record PointRow(OffsetDateTime at, double xMm, double yMm) {
+    }
+
+    /** What draws the trail. */
+    record Name(String name, String kind, double magnitude) {
+    }
+
+    /** How it marks the sheet. */
+    record Mark(boolean records, double stopsOverSky) {
+    }
+
+    static TrackRow of(Name of, Optional<Mark> mark, Trail trail, double longSideMm, SiteClock clock) {
+        return new TrackRow(of.name, of.kind, Finite.of(of.magnitude), mark.map(Mark::records),
+                mark.map(how -> OptionalDouble.of(how.stopsOverSky()))
+                        .orElse(OptionalDouble.empty()),
+                trail.points().stream().map(point -> new PointRow(clock.asked(point.at()),
+                        point.xMm(), point.yMm())).toList(),
+                trail.lengthMm(), trail.arc().degrees(),
+                trail.lengthMm() / longSideMm, trail.direction().positive().degrees(),
+                trail.sagittaMm(), edge(trail.stretches().stream().map(Trail.Stretch::enters)
+                        .flatMap(Optional::stream).findFirst()),
+                edge(trail.stretches().stream().map(Trail.Stretch::leaves).flatMap(Optional::stream)
+                        .reduce((first, last) -> last)),
+                trail.leavesFrame(), trail.gapsMm());
+    }
+
+    private static Optional<String> edge(Optional<Trail.Edge> edge) {
+        return edge.map(side -> side.name().toLowerCase(Locale.ROOT));
+    }
+}

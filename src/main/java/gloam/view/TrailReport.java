@@ -1,0 +1,177 @@
+package gloam.view;
+
+import gloam.exposure.ExposedSheet;
+import gloam.exposure.ExposureTable.PassingStars;
+import gloam.gear.Camera;
+import gloam.gear.FNumbers;
+import gloam.trail.CelestialPole;
+import gloam.trail.Framing;
+import gloam.trail.StarHere;
+import gloam.trail.Trail;
+import gloam.units.Angle;
+import gloam.units.Finite;
+import gloam.units.Interval;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What runs across one framing while the shutter is open.
+ *
+ * <p>On the sheet x runs to the right and y up as seen in the scene, from the frame's centre; directions are from +x
+ * towards +y.
+ *
+ * @param generatedAt when the report was made
+ * @param site        where
+ * @param frame       the framing and the exposure
+ * @param sheet       what the sheet is taken to be; left out when no film was given
+ * @param records     what marks the sheet; left out when no film was given
+ * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
+ * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
+ * @param pole        the celestial pole above the horizon
+ * @param moon        when the Moon comes into the frame
+ * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
+ */
+public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
+                          Optional<RecordsRow> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
+                          MoonRow moon, List<EdgeRow> edges) implements Report {
+
+    @Override
+    public boolean empty() {
+        return tracks.isEmpty();
+    }
+
+    /**
+     * The framing and the exposure.
+     *
+     * @param openAt   the first opening
+     * @param closeAt  the last closing
+     * @param lastsS   how long the shutter is open in all
+     * @param openings each opening, where there are several
+     */
+    public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
+                           double widthMm, double heightMm, String projection, OffsetDateTime openAt,
+                           OffsetDateTime closeAt, double lastsS, List<OpeningRow> openings, boolean airless) {
+
+        private static final int HALF_A_DAY = 12;
+
+        /** Whether the last closing is in another night than the first opening: nights part at noon. */
+        boolean severalNights() {
+            return !openAt.minusHours(HALF_A_DAY).toLocalDate()
+                    .equals(closeAt.minusHours(HALF_A_DAY).toLocalDate());
+        }
+
+        static FrameRow of(FrameQuestion question) {
+            Framing framing = question.framing();
+            Camera camera = framing.camera();
+            SiteClock clock = new SiteClock(question.site().zone());
+            double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
+            return new FrameRow(framing.aim().azimuth().degrees(),
+                    framing.aim().altitude().degrees(), framing.roll().degrees(),
+                    camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
+                    camera.lens().projection().name().toLowerCase(Locale.ROOT),
+                    clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
+                    lastsS, question.openings().stream()
+                            .filter(opening -> question.openings().size() > 1)
+                            .map(opening -> new OpeningRow(clock.asked(opening.start()),
+                                    clock.asked(opening.endExclusive()))).toList(),
+                    question.airless());
+        }
+    }
+
+    /** One opening of several. */
+    public record OpeningRow(OffsetDateTime openAt, OffsetDateTime closeAt) {
+    }
+
+    /**
+     * The sheet against which trails must show.
+     *
+     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; left out where nothing does
+     * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
+     *                           the sky that a star there draws little more than a point; else left out
+     */
+    public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
+                           OptionalDouble starDeclinationDeg) {
+
+        static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
+            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
+                    sheet.skyToneStops(), Finite.of(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
+                    Finite.of(declination.map(Angle::degrees)));
+        }
+    }
+
+    /**
+     * What marks the sheet.
+     *
+     * @param stars         how many stars of the catalogue
+     * @param bodies        Moon and planets
+     * @param brightestStar the brightest of the stars by name
+     */
+    public record RecordsRow(int stars, List<String> bodies, Optional<String> brightestStar) {
+
+        static RecordsRow of(List<TrackRow> tracks) {
+            List<TrackRow> recorded = tracks.stream().filter(track -> track.records().orElse(false)).toList();
+            List<String> stars = recorded.stream().filter(track -> track.kind().equals("star"))
+                    .map(TrackRow::name).toList();
+            return new RecordsRow(stars.size(), recorded.stream().filter(track -> !track.kind().equals("star"))
+                    .map(TrackRow::name).toList(), stars.stream().findFirst());
+        }
+    }
+
+    /**
+     * What a star would draw that stands at a point half-way through.
+     *
+     * @param lengthMm     of what is drawn on the sheet; left out where the star only touches a corner
+     * @param point        whether that is no longer than its spot is wide
+     * @param speedMmH     of its image half-way through, in mm an hour
+     * @param directionDeg of its motion then
+     * @param sagittaMm    how far what is drawn bends from straight; left out as the length is
+     */
+    public record HereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
+                          double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
+
+        private static final double HOUR_S = 3600;
+
+        static HereRow of(StarHere star, double spotMm) {
+            return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
+                    star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(),
+                    HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
+                    Finite.of(star.drawn().map(Trail::sagittaMm)));
+        }
+    }
+
+    /**
+     * The celestial pole and where it falls, be it beside the frame; left out where the lens does not see.
+     *
+     * @param turnDeg      how far the sky turns about it in all openings
+     * @param longestArcMm the longest trail that fits round it; left out where it is not in the frame
+     */
+    public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
+                          OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
+
+        static PoleRow of(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
+            Optional<Framing.Point> place = pole.place();
+            return new PoleRow(pole.north() ? "north" : "south", pole.direction().azimuth().degrees(),
+                    pole.direction().altitude().degrees(), pole.inFrame(),
+                    place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
+                    place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
+                    turnDeg, longestArcMm);
+        }
+    }
+
+    /**
+     * The Moon and the frame, from opening the shutter on.
+     *
+     * @param inFrameAt when its centre first stands in the frame and above the skyline; left out when not before
+     *                  {@code lookedUntil}
+     */
+    public record MoonRow(Optional<OffsetDateTime> inFrameAt, OffsetDateTime lookedUntil) {
+    }
+
+    /** What is seen at a point of the frame's edge. */
+    public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
+    }
+}

@@ -1,0 +1,177 @@
+package gloam.view;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.StringJoiner;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Text of what runs across a framing. */
+final class TrailText {
+
+    /** Beyond so many of the frame's longer sides from its centre a place says nothing to anybody. */
+    private static final double FAR_SIDES = 5;
+
+    private static final int MOST_TRACKS = 20;
+
+    private TrailText() {
+    }
+
+    static Lines lines(TrailReport report) {
+        Lines lines = heading(report);
+        lines.add("");
+        report.records().ifPresent(records -> {
+            lines.add(recorded(records, report.tracks().isEmpty()));
+            lines.add("");
+        });
+        if (!report.tracks().isEmpty()) {
+            lines.add(tracks(report));
+            if (report.tracks().size() > MOST_TRACKS) {
+                lines.add("  … and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
+            }
+            lines.add("");
+        } else if (report.records().isEmpty()) {
+            lines.add("  nothing asked for comes into the frame").add("");
+        }
+        lines.add(here(report));
+        lines.add("");
+        lines.add("mm on the sheet from the frame's centre, x to the right and y up as seen in "
+                + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
+                + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
+                + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).");
+        return lines;
+    }
+
+    private static Lines heading(TrailReport report) {
+        TrailReport.FrameRow frame = report.frame();
+        Lines lines = new Lines();
+        lines.add("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
+                + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
+                + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
+                + Wording.plain(frame.heightMm()) + " mm"
+                + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
+                + (frame.airless() ? "; without refraction" : ""));
+        lines.add(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
+        lines.add("at " + PlaceText.of(report.site()));
+        report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
+        lines.add(pole(report.pole(), report.frame()));
+        lines.add(moon(report));
+        return lines;
+    }
+
+    /** When the shutter is open, each date told once. */
+    private static String times(TrailReport.FrameRow frame) {
+        List<TrailReport.OpeningRow> openings = frame.openings().isEmpty()
+                ? List.of(new TrailReport.OpeningRow(frame.openAt(), frame.closeAt())) : frame.openings();
+        StringJoiner times = new StringJoiner(", ");
+        LocalDate told = LocalDate.MIN;
+        for (TrailReport.OpeningRow opening : openings) {
+            LocalDate opened = Wording.secondDate(opening.openAt());
+            LocalDate closed = Wording.secondDate(opening.closeAt());
+            times.add((opened.equals(told) ? "" : Wording.date(opened) + " ") + Wording.second(opening.openAt()) + " to "
+                    + (closed.equals(opened) ? "" : Wording.date(closed) + " ") + Wording.second(opening.closeAt()));
+            told = closed;
+        }
+        return times.toString();
+    }
+
+    private static String minute(TrailReport.FrameRow frame, OffsetDateTime at) {
+        return date(frame, at) + Wording.minute(at);
+    }
+
+    private static String date(TrailReport.FrameRow frame, OffsetDateTime at) {
+        return frame.severalNights() ? Wording.date(Wording.secondDate(at)) + " " : "";
+    }
+
+    private static String sheet(TrailReport.SheetRow sheet) {
+        return sheet.film() + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
+                + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
+                + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
+                        + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
+    }
+
+    private static String faintest(TrailReport.SheetRow sheet) {
+        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
+                : "stars at the centre, next to the pole, draw little more than points; faintest of declination "
+                        + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
+    }
+
+    private static String pole(TrailReport.PoleRow pole, TrailReport.FrameRow frame) {
+        String name = "the " + pole.name() + " pole of the sky, altitude " + Wording.number(pole.altitudeDeg(), 1)
+                + "°, ";
+        if (pole.xMm().isEmpty()) {
+            return name + "is behind the camera";
+        }
+        if (Math.hypot(pole.xMm().getAsDouble(), pole.yMm().orElseThrow())
+                > FAR_SIDES * Math.max(frame.widthMm(), frame.heightMm())) {
+            return name + "is far outside the frame";
+        }
+        return name + (pole.inFrame() ? "stands in the frame at x " : "falls beside the frame at x ")
+                + Wording.number(pole.xMm().getAsDouble(), 1) + " mm, y "
+                + Wording.number(pole.yMm().orElseThrow(), 1) + " mm" + (pole.longestArcMm().isEmpty() ? ""
+                        : "; trails turn by " + Wording.number(pole.turnDeg(), 1) + "° round it, the longest over "
+                                + Wording.number(pole.longestArcMm().getAsDouble(), 1) + " mm");
+    }
+
+    private static String moon(TrailReport report) {
+        return report.moon().inFrameAt().map(at -> at.isAfter(report.frame().openAt())
+                        ? "the Moon stays out of the frame until " + minute(report.frame(), at)
+                        : "the Moon stands in the frame when the shutter opens")
+                .orElse("the Moon stays out of the frame until "
+                        + minute(report.frame(), report.moon().lookedUntil()) + " at least");
+    }
+
+    static String recorded(TrailReport.RecordsRow records, boolean nothingInFrame) {
+        String bodies = records.bodies().stream().map(Wording::title).collect(Collectors.joining(" and "));
+        if (records.stars() == 0) {
+            return records.bodies().isEmpty()
+                    ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame") + " marks this sheet."
+                    : "Only " + bodies + " will show: no star in the frame marks this sheet.";
+        }
+        String stars = records.stars() == 1 ? "1 star marks this sheet: " : records.stars()
+                + " stars of the catalogue mark this sheet, the brightest ";
+        return stars + records.brightestStar().orElseThrow()
+                + (records.bodies().isEmpty() ? "" : "; so will " + bodies) + ".";
+    }
+
+    private static Table tracks(TrailReport report) {
+        Table table = new Table(2, Table.words("trail of"), Table.numbers("mag"), Table.words("shows"),
+                Table.numbers("stops"), Table.words("from"), Table.words("to"), Table.numbers("mm"),
+                Table.numbers("°"), Table.numbers("share"), Table.numbers("runs"), Table.numbers("sagitta"),
+                Table.words("enters"), Table.words("leaves"));
+        for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
+            TrackRow.PointRow first = track.points().get(0);
+            TrackRow.PointRow last = track.points().get(track.points().size() - 1);
+            table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
+                    Wording.number(track.magnitude(), 1, ""),
+                    track.records().map(records -> records ? "yes" : "no").orElse(""),
+                    track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
+                    minute(report.frame(), first.at()), minute(report.frame(), last.at()),
+                    Wording.number(track.lengthMm(), 2),
+                    Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
+                    Wording.direction(track.directionDeg()) + "°", Wording.number(track.sagittaMm(), 2),
+                    track.entersOver().orElse(""), track.leavesOver().orElse(""));
+            if (!track.gapsMm().isEmpty() && !report.frame().openings().isEmpty()) {
+                table.note("gaps of " + track.gapsMm().stream().map(mm -> Wording.number(mm, 2))
+                        .collect(Collectors.joining(", ")) + " mm");
+            }
+        }
+        return table;
+    }
+
+    private static Table here(TrailReport report) {
+        Table table = new Table(2, Table.words("a star here"), Table.numbers("x mm"), Table.numbers("y mm"),
+                Table.numbers("length mm"), Table.numbers("mm an hour"), Table.numbers("direction"),
+                Table.numbers("sagitta mm"));
+        for (TrailReport.HereRow here : report.starsHere()) {
+            table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
+                    Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),
+                    Wording.number(here.speedMmH(), 2),
+                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
+                    .toArray(String[]::new));
+        }
+        return table;
+    }
+}

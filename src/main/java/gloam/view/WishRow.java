@@ -1,0 +1,82 @@
+package gloam.view;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.film.FilmStock;
+import gloam.gear.FNumbers;
+import gloam.planner.Aim;
+import gloam.planner.Wish;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A wish as it was understood.
+ *
+ * @param name           its name
+ * @param aim            where the camera points, in words
+ * @param sky            the kind of sky wanted
+ * @param tone           the tone of the sky wanted, in words
+ * @param records        what must leave a trail, in words
+ * @param trailLeastMm   the least trail length
+ * @param trailMostMm    the greatest trail length
+ * @param shortestMin    the least exposure
+ * @param longestMin     the greatest exposure
+ * @param fNumbers       f-numbers to choose from; empty for all of the lens
+ * @param worth          what it is worth
+ * @param repeat         how many sheets of it at most
+ * @param film           its film where it is not the trip's
+ * @param limits         what narrows it further, in words; empty for nothing
+ */
+public record WishRow(String name, String aim, String sky, String tone, String records, OptionalDouble trailLeastMm,
+                      OptionalDouble trailMostMm, double shortestMin, double longestMin, List<Double> fNumbers,
+                      double worth, int repeat, Optional<String> film, Optional<String> limits) {
+
+    static WishRow of(Wish wish) {
+        return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
+                words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
+                wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
+                wish.fNumbers().stream().map(FNumbers::marking).toList(), wish.worth(), wish.repeat(),
+                wish.film().map(FilmStock::name), LimitWords.of(wish.limits()));
+    }
+
+    static String words(Enum<?> choice) {
+        return choice.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String words(Aim aim) {
+        String roll = ", roll " + Wording.plain(aim.roll().degrees()) + "°";
+        if (aim instanceof Aim.Follow follow) {
+            return "follow " + name(follow.target()) + follow.levelWithin()
+                    .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°").orElse("")
+                    + roll;
+        }
+        if (aim instanceof Aim.Pole) {
+            return "the celestial pole" + roll;
+        }
+        Aim.Point point = (Aim.Point) aim;
+        return "azimuth " + Wording.plain(point.direction().azimuth().degrees()) + "°, altitude "
+                + Wording.plain(point.direction().altitude().degrees()) + "°" + roll;
+    }
+
+    private static String name(Target target) {
+        return target instanceof Body body ? body.label() : ((Star) target).name();
+    }
+
+    private static String words(Wish.Tone tone) {
+        if (tone instanceof Wish.Tone.Near near) {
+            return Wording.signed(near.stops(), 1) + " stops";
+        }
+        return tone instanceof Wish.Tone.AtMost most
+                ? "at most " + Wording.signed(most.stops(), 1) + " stops" : "any";
+    }
+
+    private static String words(Wish.Records records) {
+        if (records instanceof Wish.Records.AtLeast least) {
+            return "at least " + least.trails() + " stars";
+        }
+        return records instanceof Wish.Records.One one ? one.body().label() : "nothing in particular";
+    }
+}

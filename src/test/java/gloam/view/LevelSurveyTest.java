@@ -1,0 +1,86 @@
+package gloam.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Night;
+import gloam.gear.Camera;
+import gloam.gear.Frame;
+import gloam.gear.Lens;
+import gloam.gear.Projection;
+import gloam.gear.Site;
+import gloam.gear.Skyline;
+import gloam.gear.Vignetting;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.trail.Framing;
+import gloam.trail.LevelSearch;
+import gloam.trail.TrailEstimator;
+import gloam.units.Angle;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LevelSurveyTest {
+
+    private static final Ephemeris EPHEMERIS = new AnalyticEphemeris();
+    private static final int TRIED_EVERY_S = 10;
+    private static final LocalDate FIRST = LocalDate.of(2027, 2, 8);
+
+    @ParameterizedTest
+    @CsvSource({"44.2, MARS, 4, 0", "44.2, MOON, 8, 60", "-31.4, JUPITER, 10, 0", "60, SATURN, 25, 12"})
+    void spansAreThoseOfTryingEveryMoment(double latitudeDeg, Body body, double withinDeg, double skylineDeg) {
+        Site base = Places.at(latitudeDeg, 10, 100);
+        Site site = new Site("site", base.latitude(), base.longitude(), 100, base.zone(), 21.6, 0.2,
+                new Skyline(List.of(new Skyline.Point(0, skylineDeg))));
+        Camera camera = new Camera("camera", new Lens(100, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
+        LevelReport report = new LevelSurvey(EPHEMERIS, site).between(new LevelSurvey.Wanted(body,
+                LevelSearch.centred(camera, Angle.ofDegrees(withinDeg))), FIRST, FIRST.plusDays(8), Instant.EPOCH);
+        List<Instant> found = report.spans().stream()
+                .flatMap(span -> List.of(span.from().toInstant(), span.to().toInstant()).stream()).toList();
+        List<Instant> tried = tried(site, body, withinDeg, camera);
+        assertTrue(!tried.isEmpty(), "the case has something to find");
+        assertEquals(tried.size(), found.size(), () -> tried + " " + found);
+        for (int i = 0; i < tried.size(); i++) {
+            // the step of trying; events are printed to 0.1 s
+            assertEquals(0, Duration.between(tried.get(i), found.get(i)).toMillis() / 1000.0, TRIED_EVERY_S + 0.2);
+        }
+    }
+
+    /** Starts and ends, one after the other. */
+    private static List<Instant> tried(Site site, Body body, double withinDeg, Camera camera) {
+        TrailEstimator estimator = new TrailEstimator(EPHEMERIS, site);
+        List<Instant> changes = new ArrayList<>();
+        Instant end = Night.spanOf(site, FIRST.plusDays(8)).endExclusive();
+        boolean before = false;
+        for (Instant at = Night.spanOf(site, FIRST).start(); at.isBefore(end); at = at.plusSeconds(TRIED_EVERY_S)) {
+            boolean now = EPHEMERIS.position(Body.SUN, site, at).airlessAltitude().degrees() < -18
+                    && clear(estimator.direction(body, at), site) && level(estimator, body, at, withinDeg, camera);
+            if (now != before) {
+                changes.add(at);
+            }
+            before = now;
+        }
+        return changes;
+    }
+
+    private static boolean clear(Direction seen, Site site) {
+        return seen.altitude().compareTo(site.skyline().altitudeAt(seen.azimuth())) >= 0;
+    }
+
+    private static boolean level(TrailEstimator estimator, Body body, Instant at, double withinDeg, Camera camera) {
+        Framing framing = Framing.level(estimator.direction(body, at), camera);
+        Framing.Point from = framing.toFrame(estimator.direction(body, at.minusSeconds(5))).orElseThrow();
+        Framing.Point to = framing.toFrame(estimator.direction(body, at.plusSeconds(5))).orElseThrow();
+        double slopeDeg = Math.toDegrees(Math.atan2(to.yMm() - from.yMm(), to.xMm() - from.xMm()));
+        return Math.abs(Math.IEEEremainder(slopeDeg, 180)) <= withinDeg;
+    }
+}
