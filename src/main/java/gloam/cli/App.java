@@ -41,7 +41,8 @@ public final class App {
     /** Those of them that look at all stars. */
     private static final List<String> OF_THE_STARS = List.of("trail", "proof", "plan");
     private static final List<String> COMMANDS =
-            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "help", "completion");
+            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema", "help",
+                    "completion");
 
     private App() {
     }
@@ -94,6 +95,7 @@ public final class App {
             case "plan" -> new PlanCommand(session).commandLine();
             case "journal" -> JournalCommand.with(session);
             case "check" -> new CheckCommand(session).commandLine();
+            case "schema" -> new SchemaCommand().commandLine();
             case "help" -> new HelpCommand(session).commandLine();
             case "completion" -> new CompletionCommand(session).commandLine();
             default -> throw new IllegalArgumentException("no command is named " + name);

@@ -43,11 +43,6 @@ final class CutNumbers extends ValueSerializerModifier {
         }
 
         @Override
-        public boolean isEmpty(SerializationContext context, Object value) {
-            return value instanceof OptionalDouble number && number.isEmpty();
-        }
-
-        @Override
         public void serialize(Object value, JsonGenerator json, SerializationContext context) {
             if (value instanceof OptionalDouble number && number.isEmpty()) {
                 json.writeNull();

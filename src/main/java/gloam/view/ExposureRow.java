@@ -1,6 +1,5 @@
 package gloam.view;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
@@ -40,9 +39,9 @@ import java.util.stream.IntStream;
  * @param bracket            times for several sheets, where they are asked for and each finishes
  * @param notes              what else to know, a sentence each
  */
-public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
-                          @JsonInclude OptionalDouble correctedS, @JsonInclude OptionalDouble correctedLowS,
-                          @JsonInclude OptionalDouble correctedHighS,
+public record ExposureRow(double fNumber, OptionalDouble meteredS,
+                          OptionalDouble correctedS, OptionalDouble correctedLowS,
+                          OptionalDouble correctedHighS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
                           boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
@@ -86,7 +85,7 @@ public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
      * Times for several sheets.
      *
      * @param exposuresS     shortest first
-     * @param togetherS      their sum; left out where it is more than a year
+     * @param togetherS      their sum; null where it is more than a year
      * @param chanceOfOneHit chance that one comes within half a stop of the tone
      */
     public record Sheets(List<Double> exposuresS, OptionalDouble togetherS, double chanceOfOneHit) {

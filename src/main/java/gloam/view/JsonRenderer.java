@@ -1,6 +1,5 @@
 package gloam.view;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.io.IOException;
 import java.time.OffsetDateTime;
@@ -23,7 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
 import tools.jackson.databind.ser.std.StdSerializer;
 
-/** JSON: records as objects, their components in order; what is empty is left out unless its component is always included. */
+/** JSON: records as objects, their components in order; what has no value is null. */
 final class JsonRenderer implements Renderer {
 
     private static final ObjectWriter WRITER = writer();
@@ -42,7 +41,6 @@ final class JsonRenderer implements Renderer {
         return JsonMapper.builder(JsonFactory.builder().characterEscapes(new SteeringEscapes()).build())
                 .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
                 .disable(SerializationFeature.WRAP_EXCEPTIONS)
-                .changeDefaultPropertyInclusion(all -> all.withValueInclusion(JsonInclude.Include.NON_ABSENT))
                 .addModule(new SimpleModule().addSerializer(new Moment()).setSerializerModifier(new CutNumbers()))
                 .build().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
     }

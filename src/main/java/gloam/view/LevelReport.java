@@ -53,8 +53,8 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
      * @param offDeg      how far from it then
      * @param azimuthDeg  where the camera points to keep the body at its place then
      * @param altitudeDeg the same
-     * @param lengthMm    of what is drawn on the sheet over the span in that camera; left out where nothing is
-     * @param sagittaMm   how far that bends from straight; left out as that is
+     * @param lengthMm    of what is drawn on the sheet over the span in that camera; null where nothing is
+     * @param sagittaMm   how far that bends from straight; null as that is
      * @param moonUp      whether the Moon is above the horizon during part of it
      */
     public record SpanRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,

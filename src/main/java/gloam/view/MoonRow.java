@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * @param phase               the phase's name, such as {@code waxing crescent}
  * @param illuminatedFraction lit share of the disc
  * @param phaseAngleDeg       angle Sun–Moon–site, 0 when full
- * @param ageDays             days since new moon; left out where the ephemeris does not reach back to it
+ * @param ageDays             days since new moon; null where the ephemeris does not reach back to it
  * @param angularDiameterDeg  of the disc from the site
  * @param distanceKm          from the site
  * @param magnitude           V outside the atmosphere

@@ -12,7 +12,7 @@ public sealed interface Report permits ApproachesReport, CheckReport, ExposureRe
         JournalReport, LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
 
     /** Name of the contract that the JSON fields keep. */
-    String SCHEMA = "gloam/1";
+    String SCHEMA = "gloam/2";
 
     /** When the report was made. */
     OffsetDateTime generatedAt();

@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
  * One trail.
  *
  * @param kind         star, planet, moon or sun
- * @param magnitude    V; left out where it is not known
- * @param records      whether it shows on the sheet; left out when no film was given or the magnitude is unknown
- * @param stopsOverSky how far it stands over the sky around it, in stops; left out as {@code records} is
+ * @param magnitude    V; null where it is not known
+ * @param records      whether it shows on the sheet; null when no film was given or the magnitude is unknown
+ * @param stopsOverSky how far it stands over the sky around it, in stops; null as {@code records} is
  * @param points       along it, both ends included
  * @param lengthMm     on the sheet
  * @param lengthDeg    on the sky

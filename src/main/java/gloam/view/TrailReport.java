@@ -26,8 +26,8 @@ import java.util.OptionalDouble;
  * @param generatedAt when the report was made
  * @param site        where
  * @param frame       the framing and the exposure
- * @param sheet       what the sheet is taken to be; left out when no film was given
- * @param records     what marks the sheet; left out when no film was given
+ * @param sheet       what the sheet is taken to be; null when no film was given
+ * @param records     what marks the sheet; null when no film was given
  * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
  * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
  * @param pole        the celestial pole above the horizon
@@ -88,9 +88,9 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     /**
      * The sheet against which trails must show.
      *
-     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; left out where nothing does
+     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; null where nothing does
      * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
-     *                           the sky that a star there draws little more than a point; else left out
+     *                           the sky that a star there draws little more than a point; else null
      */
     public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
                            OptionalDouble starDeclinationDeg) {
@@ -123,11 +123,11 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     /**
      * What a star would draw that stands at a point half-way through.
      *
-     * @param lengthMm     of what is drawn on the sheet; left out where the star only touches a corner
+     * @param lengthMm     of what is drawn on the sheet; null where the star only touches a corner
      * @param point        whether that is no longer than its spot is wide
      * @param speedMmH     of its image half-way through, in mm an hour
      * @param directionDeg of its motion then
-     * @param sagittaMm    how far what is drawn bends from straight; left out as the length is
+     * @param sagittaMm    how far what is drawn bends from straight; null as the length is
      */
     public record HereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
                           double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
@@ -144,10 +144,10 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     }
 
     /**
-     * The celestial pole and where it falls, be it beside the frame; left out where the lens does not see.
+     * The celestial pole and where it falls, be it beside the frame; null where the lens does not see.
      *
      * @param turnDeg      how far the sky turns about it in all openings
-     * @param longestArcMm the longest trail that fits round it; left out where it is not in the frame
+     * @param longestArcMm the longest trail that fits round it; null where it is not in the frame
      */
     public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
                           OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
@@ -165,7 +165,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     /**
      * The Moon and the frame, from opening the shutter on.
      *
-     * @param inFrameAt when its centre first stands in the frame and above the skyline; left out when not before
+     * @param inFrameAt when its centre first stands in the frame and above the skyline; null when not before
      *                  {@code lookedUntil}
      */
     public record MoonRow(Optional<OffsetDateTime> inFrameAt, OffsetDateTime lookedUntil) {

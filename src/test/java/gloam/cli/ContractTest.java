@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
-/** The fields that the JSON of each command promises to others (schema {@code gloam/1}). */
+/** The fields that the JSON of each command promises to others (schema {@code gloam/2}). */
 class ContractTest {
 
     private static final String PLACE = "--lat 41.05 --lon -2.15 --height 1080 --zone Europe/Madrid ";
@@ -88,7 +88,7 @@ class ContractTest {
         Run run = Run.of(args);
         assertEquals(0, run.exit(), run.err());
         JsonNode json = new ObjectMapper().readTree(run.out());
-        assertEquals("gloam/1", json.get("schema").asString());
+        assertEquals("gloam/2", json.get("schema").asString());
         assertEquals("2027-01-15T10:00:00Z",
                 OffsetDateTime.parse(json.get("generatedAt").asString()).toInstant().toString());
         return json;

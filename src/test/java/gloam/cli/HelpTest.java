@@ -29,7 +29,7 @@ class HelpTest {
     @Test
     void allCommandsAreThere() {
         assertEquals(List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check",
-                "help", "completion"), commands().toList());
+                "schema", "help", "completion"), commands().toList());
     }
 
     @ParameterizedTest

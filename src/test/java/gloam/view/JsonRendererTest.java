@@ -21,9 +21,9 @@ class JsonRendererTest {
     @Test
     void componentsBecomeFieldsInOrderAfterTheSchema() throws IOException {
         JsonNode json = json(report("measured", 21.5));
-        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "remarks"),
+        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "trade", "remarks"),
                 json.properties().stream().map(field -> field.getKey()).toList());
-        assertEquals("gloam/1", json.get("schema").asString());
+        assertEquals("gloam/2", json.get("schema").asString());
     }
 
     @Test
@@ -32,11 +32,11 @@ class JsonRendererTest {
     }
 
     @Test
-    void whatIsEmptyIsLeftOut() throws IOException {
+    void whatIsAbsentIsNull() throws IOException {
         JsonNode situation = json(report("measured", 21.5)).get("situation");
-        assertFalse(situation.has("lastsS"));
-        assertFalse(situation.has("site"));
-        assertTrue(situation.has("toneStops"));
+        assertTrue(situation.get("lastsS").isNull());
+        assertTrue(situation.get("site").isNull());
+        assertFalse(situation.get("toneStops").isNull());
     }
 
     @Test

@@ -1,0 +1,129 @@
+package gloam.view;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The JSON Schema (draft 2020-12) of all reports, made from their records.
+ *
+ * <p>Every property is required, and none may be added; where there is no value it is null. A number says its unit and to
+ * how many places it is cut.
+ */
+final class ReportSchema {
+
+    private static final Set<Class<?>> WHOLE = Set.of(int.class, long.class, Integer.class, OptionalInt.class);
+    private static final Set<Class<?>> NUMBER = Set.of(double.class, Double.class, OptionalDouble.class);
+    private static final Set<Class<?>> TRUTH = Set.of(boolean.class, Boolean.class);
+    private static final Set<Class<?>> ABSENT_AT_TIMES = Set.of(Optional.class, OptionalDouble.class, OptionalInt.class);
+
+    private final ObjectNode schema = JsonNodeFactory.instance.objectNode();
+    private final ObjectNode definitions = JsonNodeFactory.instance.objectNode();
+
+    private ReportSchema() {
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("title", "What gloam writes with --format json");
+        schema.put("type", "object").putObject("properties").putObject("schema").put("const", Report.SCHEMA);
+        schema.putArray("required").add("schema");
+        permitted(Report.class, schema.putArray("anyOf"));
+        schema.put("unevaluatedProperties", false);
+        schema.set("$defs", definitions);
+    }
+
+    /** The schema as text, indented. */
+    static String text() {
+        return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(new ReportSchema().schema) + "\n";
+    }
+
+    private void permitted(Class<?> type, ArrayNode reports) {
+        if (type.isSealed()) {
+            for (Class<?> kind : type.getPermittedSubclasses()) {
+                permitted(kind, reports);
+            }
+        } else {
+            reports.addObject().put("$ref", "#/$defs/" + define(type));
+        }
+    }
+
+    private ObjectNode objectOf(Class<?> record) {
+        ObjectNode object = JsonNodeFactory.instance.objectNode().put("type", "object");
+        ObjectNode properties = object.putObject("properties");
+        ArrayNode required = object.putArray("required");
+        components(record, properties, required);
+        return object;
+    }
+
+    private void components(Class<?> record, ObjectNode properties, ArrayNode required) {
+        for (RecordComponent component : record.getRecordComponents()) {
+            if (component.getAccessor().isAnnotationPresent(JsonUnwrapped.class)) {
+                components(component.getType(), properties, required);
+            } else if (!component.getAccessor().isAnnotationPresent(JsonIgnore.class)) {
+                properties.set(component.getName(), of(component.getName(), component.getGenericType()));
+                required.add(component.getName());
+            }
+        }
+    }
+
+    private ObjectNode of(String name, Type type) {
+        Class<?> raw = (Class<?>) (type instanceof ParameterizedType of ? of.getRawType() : type);
+        ObjectNode value = raw == Optional.class ? of(name, argument(type)) : JsonNodeFactory.instance.objectNode();
+        if (raw == List.class) {
+            value.put("type", "array").set("items", of(name, argument(type)));
+        } else if (WHOLE.contains(raw)) {
+            value.put("type", "integer");
+        } else if (NUMBER.contains(raw)) {
+            value.put("type", "number").put("description", Accuracy.of(name).words());
+        } else if (TRUTH.contains(raw)) {
+            value.put("type", "boolean");
+        } else if (raw == OffsetDateTime.class) {
+            value.put("type", "string").put("format", "date-time");
+        } else if (raw == LocalDate.class) {
+            value.put("type", "string").put("format", "date");
+        } else if (raw == String.class) {
+            value.put("type", "string");
+        } else if (raw.isRecord()) {
+            value.put("$ref", "#/$defs/" + define(raw)).put("unevaluatedProperties", false);
+        } else if (raw != Optional.class) {
+            throw new AssertionError(name + " has no JSON form: " + raw);
+        }
+        return ABSENT_AT_TIMES.contains(raw) ? orNull(value) : value;
+    }
+
+    private static ObjectNode orNull(ObjectNode value) {
+        if (value.has("$ref")) {
+            ObjectNode either = JsonNodeFactory.instance.objectNode();
+            either.putArray("anyOf").add(value).addObject().put("type", "null");
+            return either;
+        }
+        String type = value.get("type").stringValue();
+        value.putArray("type").add(type).add("null");
+        return value;
+    }
+
+    /** The definition's name: that of the record, behind those of the ones around it. */
+    private String define(Class<?> record) {
+        String name = record.getName().substring(record.getPackageName().length() + 1).replace('$', '.');
+        if (!definitions.has(name)) {
+            definitions.putObject(name);
+            definitions.set(name, objectOf(record));
+        }
+        return name;
+    }
+
+    private static Type argument(Type type) {
+        return ((ParameterizedType) type).getActualTypeArguments()[0];
+    }
+}
