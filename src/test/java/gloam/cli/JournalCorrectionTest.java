@@ -168,7 +168,7 @@ class JournalCorrectionTest {
         ok(correct("--place", "41,-2,1000", "--zone", "UTC"));
         ok(correct("--clear", "site,aim,batch,temperature"));
         for (String field : List.of("site", "azimuthDeg", "altitudeDeg", "temperatureC")) {
-            assertFalse(sheet().has(field), field);
+            assertTrue(sheet().get(field).isNull(), field);
         }
         assertEquals("", sheet().get("batch").asString());
         ok(correct("--clear", "sky", "--place", "41,-2,1000", "--zone", "UTC", "--azimuth", "180", "--altitude", "45"));
@@ -202,9 +202,9 @@ class JournalCorrectionTest {
     void whatChangedIsInTheJsonToo() throws IOException {
         JsonNode changes = new ObjectMapper().readTree(ok(correct("--f-number", "8", "--kept", "--clear", "batch",
                 "--format", "json"))).get("changes");
-        assertEquals("[{\"what\":\"batch\",\"before\":\"A\"},{\"what\":\"f-number\",\"before\":\"f/11\",\"now\":\"f/8\"},",
+        assertEquals("[{\"what\":\"batch\",\"before\":\"A\",\"now\":null},{\"what\":\"f-number\",\"before\":\"f/11\",\"now\":\"f/8\"},",
                 changes.toString().substring(0, changes.toString().indexOf("{\"what\":\"light on")));
-        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"now\":\"yes\"}]"), changes.toString());
+        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"before\":null,\"now\":\"yes\"}]"), changes.toString());
     }
 
     /** Kept to the millimetre, a focus of 150.15 mm would be one at the focal length, and the line could not be read. */
