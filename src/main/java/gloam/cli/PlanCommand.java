@@ -8,7 +8,7 @@ import gloam.planner.Wish;
 import gloam.view.OutputFormat;
 import gloam.view.PlanReport;
 import gloam.view.Report;
-import gloam.view.SheetPictures;
+import gloam.answer.SheetPictures;
 import gloam.store.FormerPlanFile;
 import gloam.store.Input;
 import gloam.units.BadInput;

@@ -10,7 +10,7 @@ import gloam.proof.ExposedFrame;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
 import gloam.proof.SheetSetup;
-import gloam.view.FrameQuestion;
+import gloam.answer.FrameQuestion;
 import gloam.view.ProofReport;
 import gloam.view.Report;
 import gloam.view.TrailReport;

@@ -9,7 +9,7 @@ import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.proof.ExposedFrame;
 import gloam.proof.SheetSetup;
-import gloam.view.FrameQuestion;
+import gloam.answer.FrameQuestion;
 import gloam.view.LevelSurvey;
 import gloam.view.Report;
 import gloam.view.TrailSurvey;

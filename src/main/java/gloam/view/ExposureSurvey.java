@@ -1,5 +1,8 @@
 package gloam.view;
 
+import gloam.answer.UsableNight;
+import gloam.answer.KnownSky;
+import gloam.answer.ExposureQuestion;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Bracket;
 import gloam.exposure.ExposureTable;
@@ -14,8 +17,8 @@ import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.view.ExposureReport.SharpnessTrade;
-import gloam.view.ExposureQuestion.TimeFor;
-import gloam.view.ExposureQuestion.ToneAfter;
+import gloam.answer.ExposureQuestion.TimeFor;
+import gloam.answer.ExposureQuestion.ToneAfter;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import java.time.Instant;

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.SheetPictures;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;

@@ -1,5 +1,8 @@
 package gloam.view;
 
+import gloam.answer.UsableNight;
+import gloam.answer.KnownSky;
+import gloam.answer.ExposureQuestion;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.film.FilmStock;
@@ -9,8 +12,8 @@ import gloam.gear.Lens;
 import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyColour;
-import gloam.view.ExposureQuestion.TimeFor;
-import gloam.view.ExposureQuestion.ToneAfter;
+import gloam.answer.ExposureQuestion.TimeFor;
+import gloam.answer.ExposureQuestion.ToneAfter;
 import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Stops;

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.KnownSky;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.FilmPlane;
 import gloam.gear.FNumbers;

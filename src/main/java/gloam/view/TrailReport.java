@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.FrameQuestion;
 import gloam.exposure.ExposedSheet;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;

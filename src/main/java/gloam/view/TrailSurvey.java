@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.FrameQuestion;
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;

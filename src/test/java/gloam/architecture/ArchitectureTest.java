@@ -56,9 +56,11 @@ class ArchitectureTest {
         MAY_USE.put("field", List.of("units"));
         MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
+        MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "proof",
+                "planner", "journal"));
         MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "proof", "planner", "journal"));
+                "proof", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
         MAY_USE.put("cli", everything);
     }

@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.exposure.Bracket;
 import gloam.exposure.TrailLimit;
@@ -73,12 +73,12 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
     }
 
     /** The sky exposed for. */
-    KnownSky sky() {
+    public KnownSky sky() {
         return skies.get(0);
     }
 
     /** The computed one of the skies, which knows place, aim and time, whether it is exposed for or not. */
-    Optional<KnownSky.Computed> computed() {
+    public Optional<KnownSky.Computed> computed() {
         return skies.stream().filter(KnownSky.Computed.class::isInstance)
                 .map(KnownSky.Computed.class::cast).findFirst();
     }

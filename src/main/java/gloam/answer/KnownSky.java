@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;

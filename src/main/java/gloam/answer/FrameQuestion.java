@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.gear.Site;
@@ -29,7 +29,8 @@ public record FrameQuestion(Site site, Framing framing, List<Interval> openings,
         return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
     }
 
-    TrailEstimator estimator(Ephemeris ephemeris) {
+    /** How targets run at the site, with or without refraction as asked. */
+    public TrailEstimator estimator(Ephemeris ephemeris) {
         TrailEstimator estimator = new TrailEstimator(ephemeris, site);
         return airless ? estimator.airless() : estimator;
     }
