@@ -25,8 +25,8 @@ public record UsableNight(Shutter shutter, List<Event> events) {
     /**
      * The night of a question under a sky that changes.
      *
-     * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never comes; a
-     * wanted time may run into the dawn.
+     * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never
+     * comes; a wanted time may run into the dawn.
      *
      * @throws BadInput when the shutter would be open by day, or was open in another night
      */
@@ -43,7 +43,8 @@ public record UsableNight(Shutter shutter, List<Event> events) {
         Shutter shutter = new Shutter(question.earlier(),
                 new Interval(openAt, closeAt.orElseGet(() -> latest(night, openAt))));
         return new UsableNight(shutter, night.events().stream()
-                .filter(event -> shutter.span().contains(event.at()) && event.what() != Event.Kind.MOON_TRANSIT)
+                .filter(event -> shutter.span().contains(event.at())
+                && event.what() != Event.Kind.MOON_TRANSIT)
                 .toList());
     }
 
