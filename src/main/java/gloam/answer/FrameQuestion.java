@@ -5,6 +5,7 @@ import gloam.gear.Site;
 import gloam.trail.Framing;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
+import gloam.units.Range;
 import java.time.Duration;
 import java.util.List;
 
@@ -17,16 +18,26 @@ import java.util.List;
  * @param every    spacing of the points along a trail
  * @param airless  whether refraction is left out
  */
-public record FrameQuestion(Site site, Framing framing, List<Interval> openings, Duration every, boolean airless) {
+public record FrameQuestion(Site site, Framing framing, List<Interval> openings, Duration every,
+        boolean airless) {
 
-    /** Copies the list. */
+    private static final Range POINTS = new Range("number of points along a trail", 1, 10_000, "");
+
+    /** Copies the list; refuses too many points with {@link gloam.units.BadInput}. */
     public FrameQuestion {
         openings = List.copyOf(openings);
+        double openMs = openings.stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
+        POINTS.check(Math.ceil(openMs / every.toMillis()));
     }
 
     /** From the first opening to the last closing. */
     public Interval whole() {
         return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+    }
+
+    /** How long the shutter is open in all, in s. */
+    public double openS() {
+        return openings.stream().mapToDouble(Interval::seconds).sum();
     }
 
     /** How targets run at the site, with or without refraction as asked. */
