@@ -23,6 +23,11 @@ public sealed interface KnownSky {
      * @param preview a frame of the same sky that looked right
      */
     record Metered(Preview preview) implements KnownSky {
+
+        /** How long that frame was exposed, in s. */
+        public double exposureS() {
+            return preview.exposure().toNanos() * 1e-9;
+        }
     }
 
     /**
