@@ -1,9 +1,10 @@
 package gloam.cli;
 
-import gloam.view.CheckReport;
-import gloam.view.Report;
+import gloam.answer.TripCheck;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
+import gloam.view.CheckReport;
+import gloam.view.Report;
 
 /** Says how a trip file was understood. */
 final class CheckCommand extends ReportingCommand {
@@ -20,6 +21,6 @@ final class CheckCommand extends ReportingCommand {
     Report report(Session session) {
         TripFile.Reading reading = place.reading().orElseThrow(() ->
                 new BadInput("there is nothing to check; give --trip FILE"));
-        return CheckReport.of(reading.trip(), reading.defaultsUsed(), session.now());
+        return CheckReport.of(TripCheck.of(reading.trip(), reading.defaultsUsed()), session.now());
     }
 }

@@ -1,13 +1,10 @@
 package gloam.cli;
 
-import gloam.ephemeris.Direction;
+import gloam.answer.SheetLit;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
-import gloam.journal.Opening;
 import gloam.journal.Outcome;
-import gloam.units.Interval;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -37,11 +34,9 @@ record Correction(Entry before, List<Clearable> cleared) {
                 clears(Clearable.TEMPERATURE) ? OptionalDouble.empty() : was.temperatureC());
     }
 
-    /** Whether light computed for the last word holds for an aim and openings. */
-    boolean sameLight(Optional<Direction> aim, List<Interval> open) {
-        Exposed was = before.exposed();
-        return !was.measured() && was.aim().equals(aim)
-                && was.openings().stream().map(Opening::open).toList().equals(open);
+    /** The same as the light of a sheet asks for it. */
+    SheetLit.LastWord lastWord() {
+        return new SheetLit.LastWord(before.exposed(), exposed(), clears(Clearable.SITE) || clears(Clearable.AIM));
     }
 
     /** How it came out. */

@@ -1,16 +1,17 @@
 package gloam.cli;
 
+import gloam.answer.ExposureQuestion;
+import gloam.answer.Exposures;
+import gloam.answer.KnownSky;
 import gloam.exposure.TrailLimit;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
-import gloam.view.ExposureQuestion;
-import gloam.view.ExposureSurvey;
-import gloam.view.KnownSky;
-import gloam.view.Report;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
+import gloam.view.ExposureReport;
+import gloam.view.Report;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +67,7 @@ final class ExposeCommand extends ReportingCommand {
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
                 leastDifference.value().map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
                         density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
-        return new ExposureSurvey(session::ephemeris, question).report(session.now());
+        return ExposureReport.of(Exposures.of(session::ephemeris, question), session.now());
     }
 
     private List<Interval> earlier(KnownSky known) {

@@ -1,7 +1,7 @@
 package gloam.cli;
 
+import gloam.answer.KnownFilm;
 import gloam.film.FilmStock;
-import gloam.journal.FilmFit;
 import gloam.journal.Journal;
 import gloam.planner.Trip;
 import gloam.store.Input;
@@ -34,13 +34,12 @@ final class FittedFilm extends OptionGroup {
     }
 
     private static FilmStock fitted(Journal journal, FilmStock published, Consumer<String> notes) {
-        FilmFit fit = FilmFit.of(published, journal.of(published.name(), ""));
-        notes.accept(fit.used().isEmpty()
+        KnownFilm known = KnownFilm.of(published, journal);
+        notes.accept(known.used() == 0
                 ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
                 : String.format(Locale.ROOT, "%s: slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
-                        fit.film().name(), fit.posterior().speedOffsetStops().mean(),
-                        fit.posterior().speedOffsetStops().sd(), fit.posterior().exponent().mean(),
-                        fit.posterior().exponent().sd()));
-        return fit.film();
+                        known.film().name(), known.speedOffsetStops().mean(), known.speedOffsetStops().sd(),
+                        known.exponent().mean(), known.exponent().sd()));
+        return known.film();
     }
 }

@@ -1,7 +1,7 @@
 package gloam.cli;
 
+import gloam.answer.NewMoonNights;
 import gloam.cli.Questions.Question;
-import gloam.ephemeris.MoonPhase;
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
 import gloam.gear.FNumbers;
@@ -14,14 +14,12 @@ import gloam.store.FilmFile;
 import gloam.store.Nearest;
 import gloam.store.TripDraft;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Quantity;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -41,7 +39,6 @@ final class InitCommand extends Command {
             Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
     private static final String FILM = "instant-mono-640";
     private static final int DAYS_AROUND_NEW_MOON = 3;
-    private static final Duration MONTH = Duration.ofDays(30);
 
     private static final Map<String, Question> PLACE = Stream.of(
             new Question("--place", "Place as latitude, longitude, height, such as 41.05, -2.15, 1080: "),
@@ -134,18 +131,8 @@ final class InitCommand extends Command {
             throw new BadInput("the first night is not said; give --from DATE");
         }
         return from.value().map(first -> DateOptions.between(first, to.value().orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
-                .orElseGet(() -> aroundNewMoon(zone));
-    }
-
-    /** A week of nights with the next new Moon in its middle, none of them past. */
-    private List<LocalDate> aroundNewMoon(ZoneId zone) {
-        Instant now = session.now();
-        LocalDate today = now.atZone(zone).toLocalDate();
-        LocalDate dark = MoonPhase.quarters(session.ephemeris(), Interval.lasting(now, MONTH)).stream()
-                .filter(quarter -> quarter.name() == MoonPhase.Name.NEW_MOON).findFirst()
-                .map(quarter -> quarter.at().atZone(zone).toLocalDate()).orElse(today);
-        LocalDate first = dark.minusDays(DAYS_AROUND_NEW_MOON);
-        return (first.isBefore(today) ? today : first).datesUntil(dark.plusDays(DAYS_AROUND_NEW_MOON + 1)).toList();
+                .orElseGet(() -> NewMoonNights.after(session.ephemeris(), session.now(), zone, DAYS_AROUND_NEW_MOON)
+                        .evenings());
     }
 
     private static String builtIn(String name) {

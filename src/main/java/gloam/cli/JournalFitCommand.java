@@ -1,13 +1,12 @@
 package gloam.cli;
 
+import gloam.answer.Fit;
 import gloam.film.FilmStock;
-import gloam.journal.FilmFit;
-import gloam.journal.Journal;
 import gloam.planner.Trip;
-import gloam.view.JournalFitReport;
-import gloam.view.Report;
 import gloam.store.Input;
 import gloam.store.TripFile;
+import gloam.view.JournalFitReport;
+import gloam.view.Report;
 
 /** Fits a film to the sheets exposed on it. */
 final class JournalFitCommand extends ReportingCommand {
@@ -30,7 +29,6 @@ final class JournalFitCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         FilmStock published = film.required(trip.value().map(TripFile::read).map(TripFile.Reading::trip).map(Trip::film));
-        Journal read = journal.read(this::note);
-        return JournalFitReport.of(FilmFit.of(published, read.of(published.name(), batch.get())), batch.get(), session.now());
+        return JournalFitReport.of(Fit.of(published, journal.read(this::note), batch.get()), session.now());
     }
 }

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.ToneGuide;
 import gloam.view.JournalGuideReport;
 import gloam.view.Report;
 
@@ -14,6 +15,6 @@ final class JournalGuideCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        return JournalGuideReport.of(session.now());
+        return JournalGuideReport.of(ToneGuide.all(), session.now());
     }
 }

@@ -1,20 +1,18 @@
 package gloam.cli;
 
-import gloam.exposure.FilmPlane;
+import gloam.answer.NextExposure;
 import gloam.film.FilmStock;
-import gloam.gear.Camera;
 import gloam.gear.Lens;
-import gloam.journal.FilmFit;
+import gloam.journal.Journal;
 import gloam.journal.NextSheet;
 import gloam.journal.Verdict;
 import gloam.light.SkyBrightness;
 import gloam.planner.Trip;
-import gloam.view.JournalNextReport;
-import gloam.view.Report;
 import gloam.store.Input;
 import gloam.store.TripFile;
-import gloam.units.BadInput;
 import gloam.units.Quantity;
+import gloam.view.JournalNextReport;
+import gloam.view.Report;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -60,19 +58,12 @@ final class JournalNextCommand extends ReportingCommand {
         Optional<Trip> read = trip.value().map(TripFile::read).map(TripFile.Reading::trip);
         FilmStock published = film.required(read.map(Trip::film));
         double tone = FromOption.checked("--tone", Verdict.TONE, toneStops.get());
-        FilmFit fit = FilmFit.of(published, journal.read(this::note).of(published.name(), batch.get()));
-        return JournalNextReport.of(fit, new NextSheet(fit.posterior(), wanted(published, read.map(Trip::camera), tone))
-                .advice(sheets.get()), tone, sheets.get(), session.now());
-    }
-
-    private NextSheet.Wanted wanted(FilmStock published, Optional<Camera> trips, double tone) {
-        if (longest.get().compareTo(shortest.get()) < 0) {
-            throw new BadInput("the longest exposure is below the shortest; give a longer one (--longest)");
-        }
-        Lens lens = camera.lens(trips);
+        Journal known = journal.read(this::note);
+        Lens lens = camera.lens(read.map(Trip::camera));
         SkyBrightness sky = SkyBrightness.ofMagArcsec2(
                 FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
-        return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, 1, sky), lens.fNumbers(),
-                shortest.get().toMillis() / 1000.0, longest.get().toMillis() / 1000.0, tone);
+        NextExposure.Wanted wanted = FromOption.of("--longest", () -> new NextExposure.Wanted(lens, sky,
+                shortest.get(), longest.get(), tone, sheets.get()));
+        return JournalNextReport.of(NextExposure.of(published, known, batch.get(), wanted), session.now());
     }
 }

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.Keepers;
 import gloam.view.JournalStatsReport;
 import gloam.view.Report;
 
@@ -18,6 +19,6 @@ final class JournalStatsCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        return JournalStatsReport.of(choice.of(journal.read(this::note)), session.now());
+        return JournalStatsReport.of(Keepers.of(choice.of(journal.read(this::note))), session.now());
     }
 }

@@ -5,7 +5,7 @@ import gloam.gear.Site;
 import gloam.light.SkyBrightness;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
-import gloam.view.KnownSky;
+import gloam.answer.KnownSky;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import java.time.Duration;

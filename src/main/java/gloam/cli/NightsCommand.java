@@ -1,13 +1,11 @@
 package gloam.cli;
 
+import gloam.answer.Ranking;
 import gloam.gear.Site;
-import gloam.planner.NightRank;
-import gloam.planner.NightRanking;
 import gloam.planner.Trip;
 import gloam.view.NightsReport;
 import gloam.view.Report;
 import gloam.store.TripFile;
-import gloam.units.Range;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,10 +36,7 @@ final class NightsCommand extends ReportingCommand {
         List<LocalDate> dates = evenings.dates(trip, sites);
         OptionalInt run = stay.given() ? OptionalInt.of(stay.get())
                 : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
-        if (run.isPresent()) {
-            FromOption.checked("--stay", new Range("stay", 1, dates.size(), "nights"), run.getAsInt());
-        }
-        List<NightRank> nights = new NightRanking(session.ephemeris(), trip, progress("nights")).nights(sites, dates);
-        return NightsReport.of(nights, run.isPresent() ? NightRanking.stays(nights, run.getAsInt()) : List.of(), session.now());
+        Ranking.Wanted wanted = FromOption.of("--stay", () -> new Ranking.Wanted(sites, dates, trip, run));
+        return NightsReport.of(Ranking.of(session.ephemeris(), wanted, progress("nights")), session.now());
     }
 }

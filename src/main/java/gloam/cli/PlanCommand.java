@@ -1,17 +1,16 @@
 package gloam.cli;
 
+import gloam.answer.SheetPictures;
+import gloam.answer.Timetable;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
-import gloam.planner.Planner;
 import gloam.planner.Trip;
-import gloam.planner.Wish;
-import gloam.view.OutputFormat;
-import gloam.view.PlanReport;
-import gloam.view.Report;
-import gloam.view.SheetPictures;
 import gloam.store.FormerPlanFile;
 import gloam.store.Input;
 import gloam.units.BadInput;
+import gloam.view.OutputFormat;
+import gloam.view.PlanReport;
+import gloam.view.Report;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,23 +42,18 @@ final class PlanCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         Trip trip = place.trip().orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
-        if (trip.wishes().isEmpty()) {
-            throw new BadInput("the trip has no wishes; add a section wishes to the trip file");
-        }
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
-        Plan plan = new Planner(session.ephemeris(), session.stars()).watchedBy(progress("nights looked at"))
-                .plan(fitted.trip(rest(trip), this::note));
-        PlanReport report = PlanReport.of(plan, former, session.now());
-        return wants(OutputFormat.HTML) ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(), plan,
-                progress("sheets pictured"))) : report;
+        Timetable timetable = Timetable.of(session.ephemeris(), session.stars(), fitted.trip(rest(trip), this::note),
+                former, session.now(), progress("nights looked at"));
+        PlanReport report = PlanReport.of(timetable, session.now());
+        return wants(OutputFormat.HTML) ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(),
+                timetable.plan(), progress("sheets pictured"))) : report;
     }
 
     private static FormerPlan former(Input file, Trip trip) {
         FormerPlan former = FormerPlanFile.read(file);
-        List<String> names = trip.wishes().stream().map(Wish::name).toList();
-        if (!former.identity().equals(trip.identity())
-                && former.windows().stream().noneMatch(window -> names.contains(window.wish()))) {
+        if (!former.suits(trip)) {
             throw new BadInput(file.shown() + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
                     + "\". Give a plan of this one");
         }

@@ -1,30 +1,21 @@
 package gloam.cli;
 
-import gloam.ephemeris.Daylight;
+import gloam.answer.SheetProof;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
-import gloam.proof.ExposedFrame;
-import gloam.proof.Proof;
 import gloam.proof.Raster;
 import gloam.proof.SheetSetup;
-import gloam.view.FrameQuestion;
+import gloam.units.Quantity;
 import gloam.view.ProofReport;
 import gloam.view.Report;
-import gloam.view.TrailReport;
-import gloam.view.TrailSurvey;
-import gloam.trail.TrailEstimator;
-import gloam.units.Quantity;
-import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes the picture of a sheet before it is spent. */
 final class ProofCommand extends ReportingCommand {
-
-    private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
 
     private final SiteOptions place = group(new SiteOptions());
 
@@ -58,17 +49,12 @@ final class ProofCommand extends ReportingCommand {
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
-        ShotOptions.Shot asked = shot.shot(site, taken, new TrailEstimator(session.ephemeris(), site), session);
-        Daylight.refuse(session.ephemeris(), site, asked.openings());
+        ShotOptions.Shot asked = shot.shot(site, taken, false, session);
         SheetSetup setup = new SheetSetup(site, asked.framing(), stock, taken.lens().fNumbers().get(0),
                 asked.openings(), groundReflectance.value().map(share ->
                         OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()));
-        FrameQuestion question = new FrameQuestion(site, asked.framing(), asked.openings(), POINTS_EVERY, false);
-        TrailReport trails = new TrailSurvey(session.ephemeris(), question,
-                Optional.of(new ExposedFrame(session.ephemeris(), setup)))
-                .ofAll(session.stars().stars(), session.now());
-        return ProofReport.of(Proof.of(session.ephemeris(), setup, session.stars().stars(), raster), trails,
+        return ProofReport.of(SheetProof.of(session.ephemeris(), setup, session.stars().stars(), raster),
                 session.now());
     }
 }

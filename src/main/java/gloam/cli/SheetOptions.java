@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.SheetLit;
 import gloam.ephemeris.Direction;
 import gloam.film.FilmStock;
 import gloam.gear.Lens;
@@ -73,12 +74,13 @@ final class SheetOptions extends OptionGroup {
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
         Lens lens = lens(trip, planned, known);
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
-        SheetLit lit = new SheetLit(session, site, where, aim, lens, open);
+        SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open);
+        Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         batch.value().ifPresent(name -> FromOption.checked("--batch", BATCH, name.length()));
         String pack = batch.value().map(String::strip).or(() -> known.map(Exposed::batch)).orElse("");
-        return new Exposed(film(trip, planned, known), pack, where, aim, lens, lit.openings(measured(), correction),
+        return new Exposed(film(trip, planned, known), pack, where, aim, lens, lit.openings(measured(), last),
                 measured().isPresent() || known.filter(Exposed::measured).isPresent(),
-                lit.stars(correction), temperatureC.value().map(celsius -> OptionalDouble.of(
+                lit.stars(last), temperatureC.value().map(celsius -> OptionalDouble.of(
                         FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius)))
                 .or(() -> known.map(Exposed::temperatureC)).orElse(OptionalDouble.empty()));
     }

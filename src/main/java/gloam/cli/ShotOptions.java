@@ -1,12 +1,11 @@
 package gloam.cli;
 
+import gloam.answer.Pointing;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.trail.Framing;
-import gloam.trail.LengthSearch;
-import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
@@ -24,7 +23,6 @@ import java.util.stream.IntStream;
 final class ShotOptions extends OptionGroup {
 
     private static final Range ROLL = new Range("roll", -360, 360, "deg");
-    private static final Range LENGTH = new Range("trail length", 0.01, 1000, "mm");
     private static final Duration LONGEST = Duration.ofDays(10);
 
     private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
@@ -63,40 +61,36 @@ final class ShotOptions extends OptionGroup {
     record Shot(Framing framing, List<Interval> openings) {
     }
 
-    /** What the options say of a camera at a site; an aim stands at its place as the estimator sees it. */
-    Shot shot(Site site, Camera camera, TrailEstimator estimator, Session session) {
-        Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
-        List<Interval> openings = lengthMm.given() ? List.of(forLength(site, camera, estimator, aimed))
-                : openings(site);
-        return new Shot(framing(camera, estimator, aimed, whole(openings).middle()), openings);
+    /** What the options say of a camera at a site; an aim stands at its place as it is seen with or without air. */
+    Shot shot(Site site, Camera camera, boolean airless, Session session) {
+        List<Interval> said = lengthMm.given() ? List.of() : openings(site);
+        Pointing pointing = new Pointing(camera, roll(), aimed(session));
+        Pointing.Standpoint from = new Pointing.Standpoint(session.ephemeris(), site, airless);
+        List<Interval> openings = lengthMm.given() ? List.of(forLength(pointing, from)) : said;
+        return new Shot(FromOption.of("--at-frame", () -> pointing.framing(from, whole(openings).middle())), openings);
     }
 
-    private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {
-        if (aimed.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
-                || aimed.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
-            throw new BadInput("where the camera points is " + (aimed.isPresent() ? "said twice" : "not said")
+    private Pointing.Aimed aimed(Session session) {
+        Optional<Target> target = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
+        if (target.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
+                || target.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
+            throw new BadInput("where the camera points is " + (target.isPresent() ? "said twice" : "not said")
                     + "; give --azimuth DEG and --altitude DEG, or --aim TARGET");
         }
-        if (aimed.isEmpty()) {
-            return new Framing(Direction.ofDegrees(
-                    FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.get()),
-                    FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get())), roll(), camera);
-        }
-        return new Framing(Direction.ofDegrees(0, 0), roll(), camera)
-                .placing(estimator.direction(aimed.get(), middle), place().xMm(), place().yMm())
-                .orElseThrow(() -> new BadInput("no aim puts it there: it stands too near the zenith for that place "
-                        + "of the frame. Choose another (--at-frame)"));
+        return target.<Pointing.Aimed>map(one -> new Pointing.Keeping(one, place()))
+                .orElseGet(() -> new Pointing.Towards(Direction.ofDegrees(
+                        FromOption.checked("--azimuth", Direction.AZIMUTH, azimuthDeg.get()),
+                        FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()))));
     }
 
-    private Interval forLength(Site site, Camera camera, TrailEstimator estimator, Optional<Target> aimed) {
+    private Interval forLength(Pointing pointing, Pointing.Standpoint from) {
         if (lasts.given() || !openings.get().isEmpty()) {
             throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
         }
-        double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.get());
-        return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
-            Framing framing = framing(camera, estimator, aimed, open.middle());
-            return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
-        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
+        double wantedMm = FromOption.checked("--length", Pointing.LENGTH, lengthMm.get());
+        Instant opens = opens(from.site());
+        return FromOption.of("--at-frame", () -> pointing.untilLength(from, opens, wantedMm)).orElseThrow(() ->
+                new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
     }
 
     private Instant opens(Site site) {

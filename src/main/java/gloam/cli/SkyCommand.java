@@ -1,11 +1,13 @@
 package gloam.cli;
 
-import gloam.ephemeris.Approach;
+import gloam.answer.NightCourse;
+import gloam.answer.InstantSky;
+import gloam.answer.HighStands;
+import gloam.answer.Approaches;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.gear.Site;
-import gloam.planner.NightRanking;
 import gloam.planner.Trip;
 import gloam.view.ApproachesReport;
 import gloam.view.HighReport;
@@ -14,9 +16,7 @@ import gloam.view.NightReport;
 import gloam.view.Report;
 import gloam.units.Angle;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Quantity;
-import gloam.units.Range;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -24,8 +24,6 @@ import java.util.stream.Stream;
 
 /** Tells what the sky does in one night or over many, or where everything is at one instant. */
 final class SkyCommand extends ReportingCommand {
-
-    private static final Range SEPARATION = new Range("separation", 0, 180, "deg");
 
     private final SiteOptions place = group(new SiteOptions());
 
@@ -72,11 +70,10 @@ final class SkyCommand extends ReportingCommand {
         if (night.given()) {
             List<LocalDate> evening = FromOption.of("--night",
                     () -> Night.evenings(List.of(site), night.get(), night.get()));
-            return NightReport.of(session.ephemeris(), new NightRanking(session.ephemeris())
-                    .nights(List.of(site), evening).get(0), session.now());
+            return NightReport.of(NightCourse.of(session.ephemeris(), site, evening.get(0)), session.now());
         }
-        return InstantReport.of(session.ephemeris(), site, FromOption.of("--at", () -> at.get().in(site.zone())),
-                stars.get(), session.now());
+        return InstantReport.of(InstantSky.of(session.ephemeris(), site,
+                FromOption.of("--at", () -> at.get().in(site.zone())), stars.get()), session.now());
     }
 
     private void refuseMixture() {
@@ -95,17 +92,17 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private Report approaches(Session session, Site site, List<LocalDate> dates) {
-        Angle widest = Angle.ofDegrees(FromOption.checked("--approaches", SEPARATION, approachesDeg.get()));
-        Interval span = new Interval(Night.coveredSpan(session.ephemeris(), site, dates.get(0)).start(),
-                Night.coveredSpan(session.ephemeris(), site, dates.get(dates.size() - 1)).endExclusive());
-        return ApproachesReport.of(session.ephemeris(), site,
-                Approach.among(session.ephemeris(), site, widest, span), session.now());
+        Angle widest = Angle.ofDegrees(
+                FromOption.checked("--approaches", Approaches.SEPARATION, approachesDeg.get()));
+        return ApproachesReport.of(Approaches.of(session.ephemeris(), site, widest, dates.get(0),
+                dates.get(dates.size() - 1)), session.now());
     }
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
         Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()));
         SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.get(), session.stars()));
-        List<Night> nights = Night.range(session.ephemeris(), site, dates.get(0), dates.get(dates.size() - 1));
-        return HighReport.of(session.ephemeris(), nights, wanted.name(), wanted.target(), least, session.now());
+        return HighReport.of(HighStands.of(session.ephemeris(), site,
+                new HighStands.Wanted(wanted.name(), wanted.target(), least), dates.get(0),
+                dates.get(dates.size() - 1)), session.now());
     }
 }

@@ -1,29 +1,26 @@
 package gloam.cli;
 
+import gloam.answer.FrameQuestion;
+import gloam.answer.LevelSpans;
+import gloam.answer.Trails;
 import gloam.ephemeris.Body;
-import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.planner.Trip;
-import gloam.proof.ExposedFrame;
 import gloam.proof.SheetSetup;
-import gloam.view.FrameQuestion;
-import gloam.view.LevelSurvey;
-import gloam.view.Report;
-import gloam.view.TrailSurvey;
 import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
-import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Quantity;
 import gloam.units.Range;
+import gloam.view.LevelReport;
+import gloam.view.Report;
+import gloam.view.TrailReport;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,10 +28,8 @@ import java.util.OptionalDouble;
 /** Tells what runs across one framing, or when a body's trail runs level. */
 final class TrailCommand extends ReportingCommand {
 
-    private static final Range POINTS = new Range("number of points along a trail", 1, 10_000, "");
     private static final Range WITHIN = new Range("tolerance", 0.01, 90, "deg");
     private static final Range SLOPE = new Range("slope", -90, 90, "deg");
-    private static final Range NIGHTS = new Range("number of nights", 1, 800, "");
 
     private final SiteOptions place = group(new SiteOptions());
 
@@ -85,36 +80,30 @@ final class TrailCommand extends ReportingCommand {
         }
         FrameQuestion question = question(session, site, taken);
         double fNumber = taken.lens().fNumbers().get(0);
-        Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
-                .map(stock -> new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
-                        question.openings(), OptionalDouble.empty())));
-        TrailSurvey survey = new TrailSurvey(session.ephemeris(), question, sheet);
-        return stars.get().isEmpty() ? survey.ofAll(session.stars().stars(), session.now())
-                : survey.of(stars.get(), session.now());
+        Optional<SheetSetup> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
+                .map(stock -> new SheetSetup(site, question.framing(), stock, fNumber, question.openings(),
+                        OptionalDouble.empty()));
+        return TrailReport.of(stars.get().isEmpty()
+                ? Trails.ofAll(session.ephemeris(), question, sheet, session.stars().stars())
+                : Trails.of(session.ephemeris(), question, sheet, stars.get()), session.now());
     }
 
     private FrameQuestion question(Session session, Site site, Camera taken) {
-        TrailEstimator estimator = new TrailEstimator(session.ephemeris(), site);
-        ShotOptions.Shot asked = shot.shot(site, taken, airless.given() ? estimator.airless() : estimator, session);
-        Daylight.refuse(session.ephemeris(), site, asked.openings());
-        double openMs = asked.openings().stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
-        FromOption.checked("--every", POINTS, Math.ceil(openMs / every.get().toMillis()));
-        return new FrameQuestion(site, asked.framing(), asked.openings(), every.get(), airless.given());
+        ShotOptions.Shot asked = shot.shot(site, taken, airless.given(), session);
+        return FromOption.of("--every", () -> new FrameQuestion(site, asked.framing(), asked.openings(), every.get(),
+                airless.given()));
     }
 
     private Report levels(Session session, Site site, Camera taken) {
         Body body = FromOption.of("--level", () -> Targets.body(level.get()));
-        if (body == Body.SUN) {
-            throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet (--level)");
-        }
+        FromOption.run("--level", () -> LevelSpans.refuseSun(body));
         LocalDate first = FromOption.of("--from", () -> Converters.date(shot.from().orElseThrow(() ->
                 new BadInput("--level looks in the nights of --from DATE to --to DATE"))));
         LocalDate last = to.value().orElse(first);
-        FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
         LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken), shot.place(),
                 Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope.get())),
                 Angle.ofDegrees(FromOption.checked("--within", WITHIN, within.get())));
-        return new LevelSurvey(session.ephemeris(), site)
-                .between(new LevelSurvey.Wanted(body, search), first, last, session.now());
+        LevelSpans.Wanted wanted = FromOption.of("--to", () -> new LevelSpans.Wanted(body, search, first, last));
+        return LevelReport.of(LevelSpans.of(session.ephemeris(), site, wanted), session.now());
     }
 }

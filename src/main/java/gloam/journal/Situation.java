@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.units.Stops;
 import java.util.List;
 
 /**
@@ -20,6 +21,11 @@ public record Situation(String name, double meteredS, double publishedS, double 
     /** Lights that night work meets at a middling f-number; common practice, no source. */
     private static final List<Light> TYPICAL = List.of(new Light("late dusk", 30), new Light("moonlight", 240),
             new Light("dark sky", 900));
+
+    /** By how many stops the fitted film needs more light than the published one. */
+    public double changeStops() {
+        return Stops.between(publishedS, fittedS);
+    }
 
     /** Three typical situations. */
     public static List<Situation> typical(FilmFit fit) {

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.units.Interval;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,12 @@ public record FormerPlan(UUID identity, List<Window> windows, List<Cancelled> ca
     public FormerPlan {
         windows = List.copyOf(windows);
         cancelled = List.copyOf(cancelled);
+    }
+
+    /** Whether it is of a trip, or serves one of its wishes at least. */
+    public boolean suits(Trip trip) {
+        return identity.equals(trip.identity()) || windows.stream().anyMatch(window ->
+                trip.wishes().stream().anyMatch(wish -> wish.name().equals(window.wish)));
     }
 
     /** The sequence number under which a calendar knows a window; empty where it does not. */
@@ -62,6 +69,27 @@ public record FormerPlan(UUID identity, List<Window> windows, List<Cancelled> ca
      */
     public record Details(int sheet, String site, String film, Instant prepareAt, Interval open,
                           double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber) {
+
+        /** A saved timetable tells times to a tenth of a second and angles to the fifth decimal. */
+        private static final Duration SAME_TIME = Duration.ofMillis(100);
+        private static final double SAME_NUMBER = 1e-5;
+
+        /** Whether a calendar shows the same of another one, as finely as timetables are saved. */
+        public boolean shows(Details other) {
+            return sheet == other.sheet && site.equals(other.site) && film.equals(other.film)
+                    && same(prepareAt, other.prepareAt) && same(open.start(), other.open.start())
+                    && same(open.endExclusive(), other.open.endExclusive()) && same(azimuthDeg, other.azimuthDeg)
+                    && same(altitudeDeg, other.altitudeDeg) && same(rollDeg, other.rollDeg)
+                    && same(fNumber, other.fNumber);
+        }
+
+        private static boolean same(Instant one, Instant other) {
+            return Duration.between(one, other).abs().compareTo(SAME_TIME) < 0;
+        }
+
+        private static boolean same(double one, double other) {
+            return Math.abs(one - other) < SAME_NUMBER;
+        }
     }
 
     /**

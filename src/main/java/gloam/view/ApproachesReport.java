@@ -1,11 +1,9 @@
 package gloam.view;
 
+import gloam.answer.Approaches;
 import gloam.ephemeris.Approach;
 import gloam.ephemeris.Body;
-import gloam.ephemeris.Ephemeris;
-import gloam.ephemeris.SkyPosition;
 import gloam.ephemeris.Target;
-import gloam.gear.Site;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -21,9 +19,10 @@ public record ApproachesReport(OffsetDateTime generatedAt, Place place, List<App
         implements Report {
 
     /** The report of approaches. */
-    public static ApproachesReport of(Ephemeris ephemeris, Site site, List<Approach> approaches, Instant now) {
-        return new ApproachesReport(new SiteClock(site.zone()).asked(now), Place.of(site),
-                approaches.stream().map(approach -> ApproachRow.of(ephemeris, site, approach)).toList());
+    public static ApproachesReport of(Approaches found, Instant now) {
+        SiteClock clock = new SiteClock(found.site().zone());
+        return new ApproachesReport(clock.asked(now), Place.of(found.site()),
+                found.meetings().stream().map(meeting -> ApproachRow.of(meeting, clock)).toList());
     }
 
     @Override
@@ -45,12 +44,11 @@ public record ApproachesReport(OffsetDateTime generatedAt, Place place, List<App
     public record ApproachRow(OffsetDateTime at, String body, String other, double separationDeg, double azimuthDeg,
                               double apparentAltitudeDeg, double sunAltitudeDeg) {
 
-        static ApproachRow of(Ephemeris ephemeris, Site site, Approach approach) {
-            SkyPosition one = ephemeris.position(approach.one(), site, approach.at());
-            return new ApproachRow(new SiteClock(site.zone()).event(approach.at()), name(approach.one()),
-                    name(approach.other()), approach.separation().degrees(),
-                    one.azimuth().positive().degrees(), one.apparentAltitude().degrees(),
-                    ephemeris.position(Body.SUN, site, approach.at()).apparentAltitude().degrees());
+        static ApproachRow of(Approaches.Meeting meeting, SiteClock clock) {
+            Approach approach = meeting.approach();
+            return new ApproachRow(clock.event(approach.at()), name(approach.one()), name(approach.other()),
+                    approach.separation().degrees(), meeting.one().azimuth().positive().degrees(),
+                    meeting.one().apparentAltitude().degrees(), meeting.sun().apparentAltitude().degrees());
         }
 
         private static String name(Target target) {

@@ -1,12 +1,12 @@
 package gloam.view;
 
+import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.planner.Trip;
 import gloam.units.Finite;
-import gloam.units.Stops;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -33,15 +33,16 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     /** The report of a trip and the defaults it was read with. */
-    public static CheckReport of(Trip trip, List<String> defaultsUsed, Instant now) {
+    public static CheckReport of(TripCheck check, Instant now) {
+        Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).asked(now), trip.title(),
                 trip.sites().stream().map(site -> new SiteRow(Place.of(site), site.skyline().points().size()))
                         .toList(),
-                trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(trip.film()),
+                trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
                 trip.preview().stream().map(frame -> new PreviewRow(FNumbers.marking(frame.fNumber()), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
-                trip.wishes().stream().map(WishRow::of).toList(), List.copyOf(defaultsUsed));
+                trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
 
     /** A site and how many points its skyline has. */
@@ -74,14 +75,10 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
     public record FilmRow(String name, double iso, String kind, int layers, List<Double> failureStops,
                           String source) {
 
-        static FilmRow of(FilmStock film) {
+        static FilmRow of(TripCheck check) {
+            FilmStock film = check.trip().film();
             return new FilmRow(film.name(), film.iso(), WishRow.words(film.kind()), film.layers().size(),
-                    List.of(failureStops(film, 60), failureStops(film, 600), failureStops(film, 3600)),
-                    film.source());
-        }
-
-        private static double failureStops(FilmStock film, double meteredS) {
-            return Stops.between(meteredS, film.reciprocity().correctedS(meteredS));
+                    check.failureStops(), film.source());
         }
     }
 

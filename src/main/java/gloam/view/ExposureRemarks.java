@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.LightFound;
 import gloam.view.ExposureReport.SharpnessTrade;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -109,7 +110,7 @@ final class ExposureRemarks {
                 : Optional.empty();
     }
 
-    private static String skyColour(Situation.Colour colour) {
+    private static String skyColour(LightFound.Colour colour) {
         String kelvin = Wording.plain(100 * Math.rint(colour.temperatureK() / 100)) + " K, B−V "
                 + Wording.number(colour.bv(), 2);
         return colour.bv() < BLUE_BV

@@ -1,8 +1,11 @@
 package gloam.view;
 
+import gloam.answer.Exposures;
 import gloam.exposure.Trade;
 import gloam.gear.FNumbers;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +20,17 @@ import java.util.Optional;
  */
 public record ExposureReport(OffsetDateTime generatedAt, Situation situation, List<ExposureRow> exposures,
                              Optional<SharpnessTrade> trade, List<String> remarks) implements Report {
+
+    /** The report of exposures. */
+    public static ExposureReport of(Exposures answer, Instant now) {
+        SiteClock clock = new SiteClock(answer.question().computed().map(known -> known.site().zone())
+                .orElse(ZoneOffset.UTC));
+        Situation situation = SituationBuilder.of(answer, clock);
+        List<ExposureRow> rows = answer.exposures().stream().map(at -> ExposureRow.of(answer, at, clock)).toList();
+        Optional<SharpnessTrade> trade = answer.trade().map(SharpnessTrade::of);
+        return new ExposureReport(clock.asked(now), situation, rows, trade,
+                ExposureRemarks.of(situation, rows, trade, answer.question().film().colour()));
+    }
 
     @Override
     public boolean empty() {

@@ -1,11 +1,13 @@
 package gloam.view;
 
+import gloam.answer.ExposureQuestion;
+import gloam.answer.Exposures;
+import gloam.answer.SpotWidths;
 import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
 import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
-import gloam.gear.Lens;
 import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -45,7 +47,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
                           boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
-                          OptionalDouble trailLimitMag, double tNumber, Spot spot, Optional<Sheets> bracket,
+                          OptionalDouble trailLimitMag, double tNumber, SpotWidths spot, Optional<Sheets> bracket,
                           List<String> notes) {
 
     private static final double LONGEST_NIGHT_S = 16 * 3600;
@@ -57,28 +59,6 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
      * @param toneStops its tone
      */
     public record Layer(String name, double toneStops) {
-    }
-
-    /**
-     * What a star's image measures in µm.
-     *
-     * @param togetherUm    all in quadrature
-     * @param defocusUm     by a focus nearer than the stars
-     * @param diffractionUm by diffraction
-     * @param lensAndFilmUm by the lens's own faults and the film
-     * @param hyperfocalM   nearest focus whose blur at infinity is no wider than that of lens and film
-     */
-    public record Spot(double togetherUm, double defocusUm, double diffractionUm, double lensAndFilmUm,
-                       double hyperfocalM) {
-
-        static Spot of(Lens lens, double fNumber) {
-            return new Spot(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)), um(lens.diffractionMm(fNumber)),
-                    lens.spotUm(), lens.hyperfocalM(fNumber, lens.spotUm() / 1000));
-        }
-
-        private static double um(double mm) {
-            return mm * 1000;
-        }
     }
 
     /**
@@ -98,24 +78,18 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
         }
     }
 
-    static ExposureRow of(ExposureTable table, ExposureTable.Row row, Optional<Bracket> bracket, SiteClock clock) {
+    static ExposureRow of(Exposures answer, Exposures.AtFNumber at, SiteClock clock) {
+        ExposureTable.Row row = at.row();
         Exposure exposure = row.exposure();
-        Lens lens = table.lens();
-        boolean ground = table.scene().ground().isPresent();
+        ExposureQuestion question = answer.question();
         return new ExposureRow(FNumbers.marking(row.fNumber()), Finite.of(exposure.meteredS()),
                 Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
-                closeAt(table, exposure, clock), Finite.of(exposure.reciprocityStops()),
+                at.closeAt().map(clock::asked), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
-                row.skyToneStops(), exposure.spreadStops(),
-                ground ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(table.film(), row),
-                row.colourShift().cast(), Finite.of(row.trailLimitMag()),
-                lens.tNumber(row.fNumber()), Spot.of(lens, row.fNumber()),
-                bracket.map(Sheets::of), notes(row, table.scene().sky().shutter().isPresent()));
-    }
-
-    private static Optional<OffsetDateTime> closeAt(ExposureTable table, Exposure exposure, SiteClock clock) {
-        return table.scene().sky().shutter().filter(shutter -> !exposure.neverFinishes()).map(shutter ->
-                clock.asked(shutter.opensAt().plusMillis(Math.round(exposure.correctedS() * 1000))));
+                row.skyToneStops(), exposure.spreadStops(), question.groundReflectance().isPresent()
+                        ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(question.film(), row),
+                row.colourShift().cast(), Finite.of(row.trailLimitMag()), at.tNumber(), at.spot(),
+                at.bracket().map(Sheets::of), notes(row, answer.night().isPresent()));
     }
 
     private static List<Layer> layers(FilmStock film, ExposureTable.Row row) {

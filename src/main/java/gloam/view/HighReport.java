@@ -1,12 +1,8 @@
 package gloam.view;
 
-import gloam.ephemeris.Ephemeris;
+import gloam.answer.HighStands;
 import gloam.ephemeris.HighStand;
-import gloam.ephemeris.Night;
-import gloam.ephemeris.SkyPosition;
-import gloam.ephemeris.Target;
-import gloam.units.Angle;
-import gloam.units.Interval;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -24,16 +20,11 @@ import java.util.List;
 public record HighReport(OffsetDateTime generatedAt, Place place, String target, double altitudeDeg,
                          List<HighNightRow> nights) implements Report {
 
-    /**
-     * The report of a target over nights at one site.
-     *
-     * @param nights at least one
-     */
-    public static HighReport of(Ephemeris ephemeris, List<Night> nights, String name, Target target, Angle least,
-                                Instant now) {
-        return new HighReport(new SiteClock(nights.get(0).site().zone()).asked(now),
-                Place.of(nights.get(0).site()), name, least.degrees(),
-                nights.stream().map(night -> HighNightRow.of(ephemeris, night, target, least)).toList());
+    /** The report of a target over nights at one site. */
+    public static HighReport of(HighStands found, Instant now) {
+        SiteClock clock = new SiteClock(found.site().zone());
+        return new HighReport(clock.asked(now), Place.of(found.site()), found.target(), found.least().degrees(),
+                found.nights().stream().map(night -> HighNightRow.of(night, clock)).toList());
     }
 
     @Override
@@ -51,17 +42,13 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
      */
     public record HighNightRow(LocalDate night, double hours, double moonlessHours, List<SpanRow> spans) {
 
-        static HighNightRow of(Ephemeris ephemeris, Night night, Target target, Angle least) {
-            List<HighStand> stands = HighStand.of(ephemeris, night, target, least);
-            List<Interval> spans = stands.stream().map(HighStand::span).toList();
-            return new HighNightRow(night.date(), hours(spans),
-                    hours(spans.stream().flatMap(span -> span.without(night.moonUp()).stream()).toList()),
-                    stands.stream().map(stand -> SpanRow.of(stand, night,
-                            ephemeris.position(target, night.site(), stand.highestAt()))).toList());
+        static HighNightRow of(HighStands.HighNight night, SiteClock clock) {
+            return new HighNightRow(night.evening(), hours(night.together()), hours(night.moonless()),
+                    night.stands().stream().map(stand -> SpanRow.of(stand, clock)).toList());
         }
 
-        private static double hours(List<Interval> spans) {
-            return Interval.total(spans).toMillis() / 3.6e6;
+        private static double hours(Duration time) {
+            return time.toMillis() / 3.6e6;
         }
     }
 
@@ -77,11 +64,11 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
     public record SpanRow(OffsetDateTime from, OffsetDateTime to, OffsetDateTime highestAt,
                           double highestAltitudeDeg, double azimuthDeg) {
 
-        static SpanRow of(HighStand stand, Night night, SkyPosition highest) {
-            SiteClock clock = new SiteClock(night.site().zone());
+        static SpanRow of(HighStands.Stand found, SiteClock clock) {
+            HighStand stand = found.stand();
             return new SpanRow(clock.event(stand.span().start()), clock.event(stand.span().endExclusive()),
-                    clock.event(stand.highestAt()), highest.apparentAltitude().degrees(),
-                    highest.azimuth().positive().degrees());
+                    clock.event(stand.highestAt()), found.highest().apparentAltitude().degrees(),
+                    found.highest().azimuth().positive().degrees());
         }
     }
 }

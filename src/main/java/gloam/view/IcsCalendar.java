@@ -1,9 +1,10 @@
 package gloam.view;
 
+import gloam.answer.Timetable;
+import gloam.units.Interval;
 import gloam.view.PlanReport.CancelledRow;
 import gloam.view.PlanReport.NightRow;
 import gloam.view.PlanReport.WindowRow;
-import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -50,7 +51,7 @@ final class IcsCalendar {
         }));
         plan.cancelled().forEach(this::cancelled);
         if (plan.empty() && plan.cancelled().isEmpty()) {
-            begin("VJOURNAL", WindowRows.within(UUID.fromString(plan.identity()), "no window").toString(), 0)
+            begin("VJOURNAL", Timetable.within(UUID.fromString(plan.identity()), "no window").toString(), 0)
                     .words("SUMMARY", plan.title() + ": no window").line("END", "VJOURNAL");
         }
         return ics.line("END", "VCALENDAR").toString();
@@ -104,7 +105,7 @@ final class IcsCalendar {
     }
 
     private static String closing(String window) {
-        return WindowRows.within(UUID.fromString(window), "close").toString();
+        return Timetable.within(UUID.fromString(window), "close").toString();
     }
 
     private IcsText event(String identity, int sequence, OffsetDateTime from, OffsetDateTime to) {

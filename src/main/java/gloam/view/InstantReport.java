@@ -1,17 +1,11 @@
 package gloam.view;
 
+import gloam.answer.InstantSky;
 import gloam.ephemeris.Appearance;
-import gloam.ephemeris.Body;
-import gloam.ephemeris.Direction;
-import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.SkyPosition;
-import gloam.ephemeris.Star;
-import gloam.gear.Site;
-import gloam.light.GroundLight;
 import gloam.light.SkyLight;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,12 +23,12 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
                             List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
     /** The sky of a site at an instant. */
-    public static InstantReport of(Ephemeris ephemeris, Site site, Instant at, List<Star> stars, Instant now) {
-        SiteClock clock = new SiteClock(site.zone());
-        return new InstantReport(clock.asked(now), Place.of(site), clock.asked(at),
-                Arrays.stream(Body.values()).map(body -> BodyRow.of(ephemeris.appearance(body, site, at))).toList(),
-                stars.stream().map(star -> StarRow.of(star.name(), ephemeris.position(star, site, at))).toList(),
-                MoonRow.of(ephemeris, site, at), Light.of(ephemeris, site, at));
+    public static InstantReport of(InstantSky sky, Instant now) {
+        SiteClock clock = new SiteClock(sky.site().zone());
+        return new InstantReport(clock.asked(now), Place.of(sky.site()), clock.asked(sky.at()),
+                sky.bodies().stream().map(BodyRow::of).toList(),
+                sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
+                MoonRow.of(sky.moon(), clock), Light.of(sky));
     }
 
     /** One body of the solar system. */
@@ -71,11 +65,10 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
     public record Light(double zenithMagArcsec2, double darkCdM2, double moonCdM2, double twilightCdM2,
                         double groundLux) {
 
-        static Light of(Ephemeris ephemeris, Site site, Instant at) {
-            SkyLight.Sample zenith = new SkyLight(ephemeris, site).at(Direction.ZENITH, at);
-            return new Light(zenith.total().magArcsec2(), zenith.dark().cdM2(),
-                    zenith.moon().cdM2(), zenith.twilight().cdM2(),
-                    new GroundLight(ephemeris, site).lux(at));
+        static Light of(InstantSky sky) {
+            SkyLight.Sample zenith = sky.zenith();
+            return new Light(zenith.total().magArcsec2(), zenith.dark().cdM2(), zenith.moon().cdM2(),
+                    zenith.twilight().cdM2(), sky.groundLx());
         }
     }
 }

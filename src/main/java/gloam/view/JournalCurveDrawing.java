@@ -1,6 +1,6 @@
 package gloam.view;
 
-import gloam.view.JournalFitReport.CurveRow;
+import gloam.journal.CurvePoint;
 import gloam.view.JournalFitReport.UsedRow;
 import java.util.Comparator;
 import java.util.List;
@@ -39,7 +39,7 @@ final class JournalCurveDrawing {
 
     private JournalCurveDrawing(JournalFitReport report) {
         this.report = report;
-        CurveRow last = report.curve().get(report.curve().size() - 1);
+        CurvePoint last = report.curve().get(report.curve().size() - 1);
         this.leastS = report.curve().get(0).meteredS();
         this.mostMeteredS = last.meteredS();
         this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
@@ -97,15 +97,15 @@ final class JournalCurveDrawing {
     }
 
     private void curves() {
-        List<CurveRow> curve = report.curve();
-        String upper = points(curve, CurveRow::mostS);
+        List<CurvePoint> curve = report.curve();
+        String upper = points(curve, CurvePoint::mostS);
         String lower = Stream.iterate(curve.size() - 1, i -> i >= 0, i -> i - 1)
                 .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS())).collect(Collectors.joining(" "));
         svg.empty("polygon", "points=\"" + upper + " " + lower
                 + "\" fill=\"#b9c4cf\" fill-opacity=\"0.7\" stroke=\"#8796a5\" stroke-width=\"0.15\"");
-        polyline(points(curve, CurveRow::meteredS), "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
-        polyline(points(curve, CurveRow::publishedS), "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"");
-        polyline(points(curve, CurveRow::fittedS), "stroke-width=\"0.7\"");
+        polyline(points(curve, CurvePoint::meteredS), "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
+        polyline(points(curve, CurvePoint::publishedS), "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"");
+        polyline(points(curve, CurvePoint::fittedS), "stroke-width=\"0.7\"");
     }
 
     private void sheet(UsedRow sheet, boolean nameAbove) {
@@ -167,7 +167,7 @@ final class JournalCurveDrawing {
                 + attributes);
     }
 
-    private String points(List<CurveRow> curve, ToDoubleFunction<CurveRow> timeS) {
+    private String points(List<CurvePoint> curve, ToDoubleFunction<CurvePoint> timeS) {
         return curve.stream().map(row -> point(row.meteredS(), timeS.applyAsDouble(row))).collect(Collectors.joining(" "));
     }
 

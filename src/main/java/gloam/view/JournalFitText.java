@@ -1,6 +1,6 @@
 package gloam.view;
 
-import gloam.view.JournalFitReport.EstimateRow;
+import gloam.journal.Estimate;
 
 /** Text of a film fitted to the journal. */
 final class JournalFitText {
@@ -50,11 +50,11 @@ final class JournalFitText {
         return lines;
     }
 
-    private static String stops(EstimateRow estimate) {
+    private static String stops(Estimate estimate) {
         return Wording.signed(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
     }
 
-    private static String exponent(EstimateRow estimate) {
+    private static String exponent(Estimate estimate) {
         return Wording.number(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
     }
 }

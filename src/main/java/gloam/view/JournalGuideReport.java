@@ -1,13 +1,11 @@
 package gloam.view;
 
-import gloam.film.ToneCurve;
+import gloam.answer.ToneGuide;
 import gloam.journal.ToneWord;
 import gloam.units.Finite;
-import gloam.units.Stops;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -20,10 +18,10 @@ import java.util.OptionalDouble;
  */
 public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words) implements JournalReport {
 
-    /** The guide. */
-    public static JournalGuideReport of(Instant now) {
+    /** The report of the guide. */
+    public static JournalGuideReport of(ToneGuide guide, Instant now) {
         return new JournalGuideReport(new SiteClock(ZoneOffset.UTC).asked(now),
-                Arrays.stream(ToneWord.values()).map(WordRow::of).toList());
+                guide.patches().stream().map(WordRow::of).toList());
     }
 
     /**
@@ -39,18 +37,12 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
     public record WordRow(String word, OptionalDouble aboveStops, OptionalDouble upToStops, double reflectance,
                           String patch, String guide) {
 
-        static WordRow of(ToneWord word) {
-            double reflectance = Math.pow(10, -ToneCurve.PRINT.density(Stops.factor(word.typicalStops())));
+        static WordRow of(ToneGuide.Patch patch) {
+            ToneWord word = patch.word();
+            int level = patch.screenLevel();
             return new WordRow(SheetRow.label(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
-                    reflectance, patch(reflectance), word.guide());
-        }
-
-        /** The grey of IEC 61966-2-1 (sRGB) of that luminance, paper white being 1. */
-        static String patch(double reflectance) {
-            double signal = reflectance <= 0.0031308 ? 12.92 * reflectance
-                    : 1.055 * Math.pow(reflectance, 1 / 2.4) - 0.055;
-            long level = Math.round(255 * signal);
-            return String.format(Locale.ROOT, "#%02x%02x%02x", level, level, level);
+                    patch.reflectance(), String.format(Locale.ROOT, "#%02x%02x%02x", level, level, level),
+                    word.guide());
         }
     }
 }

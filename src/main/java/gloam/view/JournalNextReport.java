@@ -1,7 +1,7 @@
 package gloam.view;
 
+import gloam.answer.NextExposure;
 import gloam.gear.FNumbers;
-import gloam.journal.FilmFit;
 import gloam.journal.NextSheet;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -30,12 +30,15 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         implements JournalReport {
 
     /** The report of an advice. */
-    public static JournalNextReport of(FilmFit fit, NextSheet.Advice advice, double toneStops, int sheetsLeft, Instant now) {
-        NextSheet.Choice chosen = advice.learnFirst() ? advice.telling() : advice.likeliest();
-        return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(), fit.used().size(),
-                toneStops, sheetsLeft, FNumbers.marking(chosen.fNumber()), chosen.exposureS(),
-                reason(advice, sheetsLeft), advice.spreadStops(), ChoiceRow.of(advice.likeliest()),
-                ChoiceRow.of(advice.telling()), advice.brackets().stream().map(BracketRow::of).toList());
+    public static JournalNextReport of(NextExposure answer, Instant now) {
+        NextSheet.Advice advice = answer.advice();
+        NextSheet.Choice chosen = answer.chosen();
+        int sheetsLeft = answer.wanted().sheetsLeft();
+        return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), answer.fit().published().name(),
+                answer.fit().used().size(), answer.wanted().toneStops(), sheetsLeft,
+                FNumbers.marking(chosen.fNumber()), chosen.exposureS(), reason(advice, sheetsLeft),
+                advice.spreadStops(), ChoiceRow.of(advice.likeliest()), ChoiceRow.of(advice.telling()),
+                advice.brackets().stream().map(BracketRow::of).toList());
     }
 
     private static String reason(NextSheet.Advice advice, int sheetsLeft) {

@@ -1,6 +1,6 @@
 package gloam.view;
 
-import gloam.journal.Entry;
+import gloam.answer.Keepers;
 import gloam.journal.Tally;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -19,10 +19,10 @@ import java.util.List;
 public record JournalStatsReport(OffsetDateTime generatedAt, Group all, List<Group> packs, List<Group> films,
                                  List<Group> seasons) implements JournalReport {
 
-    /** The report of sheets. */
-    public static JournalStatsReport of(List<Entry> sheets, Instant now) {
-        return new JournalStatsReport(new SiteClock(ZoneOffset.UTC).asked(now), Group.of(Tally.all(sheets)),
-                groups(Tally.byPack(sheets)), groups(Tally.byFilm(sheets)), groups(Tally.bySeason(sheets)));
+    /** The report of keepers. */
+    public static JournalStatsReport of(Keepers answer, Instant now) {
+        return new JournalStatsReport(new SiteClock(ZoneOffset.UTC).asked(now), Group.of(answer.all()),
+                groups(answer.packs()), groups(answer.films()), groups(answer.seasons()));
     }
 
     private static List<Group> groups(List<Tally> tallies) {

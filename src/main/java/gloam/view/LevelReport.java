@@ -1,6 +1,11 @@
 package gloam.view;
 
-import gloam.ephemeris.Body;
+import gloam.answer.LevelSpans;
+import gloam.ephemeris.Direction;
+import gloam.trail.LevelSearch;
+import gloam.trail.Trail;
+import gloam.units.Finite;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -18,6 +23,13 @@ import java.util.OptionalDouble;
 public record LevelReport(OffsetDateTime generatedAt, Place site, Question question, List<SpanRow> spans)
         implements Report {
 
+    /** The report of the spans found. */
+    public static LevelReport of(LevelSpans found, Instant now) {
+        SiteClock clock = new SiteClock(found.site().zone());
+        return new LevelReport(clock.asked(now), Place.of(found.site()), Question.of(found.wanted()),
+                found.spans().stream().map(span -> SpanRow.of(span, clock)).toList());
+    }
+
     @Override
     public boolean empty() {
         return spans.isEmpty();
@@ -34,9 +46,9 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
     public record Question(String body, LocalDate from, LocalDate to, double wantedDeg, double withinDeg,
                            double rollDeg, double focalLengthMm, double xMm, double yMm) {
 
-        static Question of(Body body, LocalDate from, LocalDate to, LevelSurvey.Wanted wanted) {
-            return new Question(body.label(), from, to, wanted.search().wanted().degrees(),
-                    wanted.search().tolerance().degrees(),
+        static Question of(LevelSpans.Wanted wanted) {
+            return new Question(wanted.body().label(), wanted.first(), wanted.last(),
+                    wanted.search().wanted().degrees(), wanted.search().tolerance().degrees(),
                     wanted.search().framing().roll().degrees(),
                     wanted.search().framing().camera().lens().focalLengthMm(),
                     wanted.search().place().xMm(), wanted.search().place().yMm());
@@ -60,5 +72,14 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
     public record SpanRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
                           double azimuthDeg, double altitudeDeg, OptionalDouble lengthMm,
                           OptionalDouble sagittaMm, boolean moonUp) {
+
+        static SpanRow of(LevelSpans.Span span, SiteClock clock) {
+            LevelSearch.Level level = span.level();
+            Direction aim = level.framing().aim();
+            return new SpanRow(span.evening(), clock.event(level.span().start()),
+                    clock.event(level.span().endExclusive()), clock.event(level.best()), level.off().degrees(),
+                    aim.azimuth().degrees(), aim.altitude().degrees(), Finite.of(span.drawn().map(Trail::lengthMm)),
+                    Finite.of(span.drawn().map(Trail::sagittaMm)), span.moonUp());
+        }
     }
 }

@@ -1,12 +1,8 @@
 package gloam.view;
 
+import gloam.answer.MoonAt;
 import gloam.ephemeris.Appearance;
-import gloam.ephemeris.Body;
-import gloam.ephemeris.Ephemeris;
-import gloam.ephemeris.MoonPhase;
-import gloam.gear.Site;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -30,15 +26,12 @@ public record MoonRow(OffsetDateTime at, String phase, double illuminatedFractio
 
     private static final double SECONDS_A_DAY = 86_400;
 
-    static MoonRow of(Ephemeris ephemeris, Site site, Instant at) {
-        SiteClock clock = new SiteClock(site.zone());
-        Appearance moon = ephemeris.appearance(Body.MOON, site, at);
-        return new MoonRow(clock.asked(at), MoonPhase.at(ephemeris, at).name().label(),
-                moon.illuminatedFraction(), moon.phaseAngle().degrees(),
-                MoonPhase.age(ephemeris, at).map(MoonRow::days).orElse(OptionalDouble.empty()),
-                2 * moon.semidiameter().degrees(),
-                moon.position().distanceKm(), moon.magnitude(),
-                MoonPhase.next(ephemeris, at).stream()
+    static MoonRow of(MoonAt moon, SiteClock clock) {
+        Appearance seen = moon.seen();
+        return new MoonRow(clock.asked(moon.at()), moon.phase().label(), seen.illuminatedFraction(),
+                seen.phaseAngle().degrees(), moon.age().map(MoonRow::days).orElse(OptionalDouble.empty()),
+                2 * seen.semidiameter().degrees(), seen.position().distanceKm(), seen.magnitude(),
+                moon.quarters().stream()
                         .map(quarter -> new QuarterRow(clock.event(quarter.at()), quarter.name().label())).toList());
     }
 

@@ -1,7 +1,7 @@
 package gloam.view;
 
+import gloam.answer.Ranking;
 import gloam.ephemeris.Night;
-import gloam.planner.NightRank;
 import gloam.planner.Stay;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -19,16 +19,12 @@ import java.util.List;
 public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, List<StayRow> stays)
         implements Report {
 
-    /**
-     * The report of a ranking.
-     *
-     * @param nights best first, at least one
-     * @param stays  best first, empty where none were asked for
-     */
-    public static NightsReport of(List<NightRank> nights, List<Stay> stays, Instant now) {
-        ZoneId zone = nights.get(0).night().site().zone();
-        return new NightsReport(new SiteClock(zone).asked(now), nights.parallelStream().map(NightRow::of).toList(),
-                stays.stream().map(StayRow::of).toList());
+    /** The report of a ranking. */
+    public static NightsReport of(Ranking ranking, Instant now) {
+        ZoneId zone = ranking.nights().get(0).night().site().zone();
+        return new NightsReport(new SiteClock(zone).asked(now),
+                ranking.nights().parallelStream().map(NightRow::of).toList(),
+                ranking.stays().stream().map(StayRow::of).toList());
     }
 
     /**

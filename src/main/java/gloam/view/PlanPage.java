@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.SheetPictures;
 import gloam.proof.Picture;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

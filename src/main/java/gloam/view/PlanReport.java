@@ -1,6 +1,8 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gloam.answer.SheetPictures;
+import gloam.answer.Timetable;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.film.FilmStock;
@@ -15,7 +17,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,16 +40,16 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                          List<NightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
-    /** The report of a plan, which may take the place of an earlier one. */
-    public static PlanReport of(Plan plan, Optional<FormerPlan> former, Instant now) {
+    /** The report of a timetable. */
+    public static PlanReport of(Timetable timetable, Instant now) {
+        Plan plan = timetable.plan();
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
-        WindowRows rows = new WindowRows(plan.trip(), former, now);
-        List<NightRow> nights = new ArrayList<>();
-        plan.nights().forEach(night -> nights.add(NightRow.of(night, rows)));
-        return new PlanReport(clock.asked(now), rows.identity().toString(), plan.trip().title(),
-                plan.trip().camera().name(), List.copyOf(nights), plan.trip().sheets(), plan.sheetsUsed(),
-                rows.cancelled(clock), Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(),
-                Optional.empty());
+        return new PlanReport(clock.asked(now), timetable.identity().toString(), plan.trip().title(),
+                plan.trip().camera().name(),
+                timetable.nights().stream().map(night -> NightRow.of(night, plan.trip().film())).toList(),
+                plan.trip().sheets(), plan.sheetsUsed(),
+                timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
+                Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(), Optional.empty());
     }
 
     /** The same with pictures of its sheets. */
@@ -81,17 +82,16 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                            List<Span> darkness, List<Span> moonUp, List<WindowRow> windows, List<RefusalRow> refused,
                            List<String> notes, List<SkyRow> course) {
 
-        static NightRow of(Plan.NightPlan plan, WindowRows rows) {
+        static NightRow of(Timetable.Night announced, FilmStock tripFilm) {
+            Plan.NightPlan plan = announced.plan();
             Night night = plan.night();
             Site site = night.site();
             SiteClock clock = new SiteClock(site.zone());
-            List<WindowRow> windows = new ArrayList<>();
-            plan.windows().forEach(window -> windows.add(rows.next(window, site.name(), clock)));
             return new NightRow(night.date(), site.name(), site.latitude().degrees(),
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
-                    List.copyOf(windows),
+                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, clock)).toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
                             .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
@@ -135,11 +135,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
 
-        static WindowRow of(Plan.Window window, FilmStock tripFilm, FormerPlan.Event event, Instant prepareAt,
-                            SiteClock clock) {
+        static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, SiteClock clock) {
+            Plan.Window window = announced.window();
+            FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
-                    window.wish().film().orElse(tripFilm).name(), clock.event(prepareAt),
+                    window.wish().film().orElse(tripFilm).name(), clock.event(announced.prepareAt()),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.LightFound;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -39,8 +40,8 @@ import java.util.OptionalDouble;
  * @param leastDifferenceDensity least difference from the sky's tone by which its trail shows
  */
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
-                        Optional<Colour> skyColour, Optional<Ground> ground, String film, double iso,
-                        String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
+                        Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground, String film,
+                        double iso, String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
                         OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
                         int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,
                         Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,
@@ -60,25 +61,6 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
      * @param brighterStops by how much it is brighter than the one exposed for; minus is darker
      */
     public record OtherSky(String source, double skyMagArcsec2, double brighterStops) {
-    }
-
-    /**
-     * Colour of a sky.
-     *
-     * @param bv           colour index B−V
-     * @param temperatureK temperature of the black body that has it
-     */
-    public record Colour(double bv, double temperatureK) {
-    }
-
-    /**
-     * Level ground under the sky, when the shutter opens if its light changes.
-     *
-     * @param reflectance share of light it throws back
-     * @param lux         illuminance on it
-     * @param cdM2        its luminance
-     */
-    public record Ground(double reflectance, double lux, double cdM2) {
     }
 
     /**

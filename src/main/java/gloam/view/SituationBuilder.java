@@ -1,120 +1,66 @@
 package gloam.view;
 
-import gloam.ephemeris.Ephemeris;
-import gloam.exposure.ExposureTable.PassingStars;
+import gloam.answer.ExposureQuestion;
+import gloam.answer.ExposureQuestion.TimeFor;
+import gloam.answer.ExposureQuestion.ToneAfter;
+import gloam.answer.Exposures;
+import gloam.answer.KnownSky;
+import gloam.answer.LightFound;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ReciprocityTable;
+import gloam.gear.FNumbers;
 import gloam.gear.Lens;
-import gloam.light.GroundLight;
-import gloam.light.SkyBrightness;
-import gloam.light.SkyColour;
-import gloam.view.ExposureQuestion.TimeFor;
-import gloam.view.ExposureQuestion.ToneAfter;
-import gloam.units.Angle;
+import gloam.planner.Preview;
 import gloam.units.Finite;
-import gloam.units.Stops;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
-import java.util.function.Supplier;
 
 /** Puts what an exposure is asked for into a report's words and figures. */
 final class SituationBuilder {
 
-    private final Supplier<Ephemeris> ephemeris;
-    private final ExposureQuestion question;
-    private final SiteClock clock;
-    private final SkyReader reader;
-
-    SituationBuilder(Supplier<Ephemeris> ephemeris, ExposureQuestion question, SiteClock clock) {
-        this.ephemeris = ephemeris;
-        this.question = question;
-        this.clock = clock;
-        this.reader = new SkyReader(ephemeris, question.lens());
+    private SituationBuilder() {
     }
 
-    /**
-     * The stars whose trails are told of.
-     *
-     * @param declination their declination
-     * @param aimed       that of the star at the frame's centre
-     * @param stars       how they pass
-     */
-    record Trails(Angle declination, Angle aimed, PassingStars stars) {
-    }
-
-    Situation build(Optional<UsableNight> night, Trails trails) {
-        SkyBrightness sky = reader.brightness(question.sky());
+    static Situation of(Exposures answer, SiteClock clock) {
+        ExposureQuestion question = answer.question();
+        LightFound light = answer.light();
         Lens lens = question.lens();
         FilmStock film = question.film();
         Optional<KnownSky.Computed> computed = question.computed();
-        return new Situation(SkyReader.source(question.sky()), sky.magArcsec2(),
-                sky.cdM2(), otherSkies(sky), computed.map(this::colour),
-                computed.flatMap(this::ground), film.name(), film.iso(),
-                law(film), lens.focalLengthMm(),
-                Finite.of(lens.focusM()),
-                lens.transmittance(), cornerStops(lens.fNumbers().get(0)),
-                cornerStops(lens.fNumbers().get(lens.fNumbers().size() - 1)),
+        return new Situation(source(question.sky()), light.sky().magArcsec2(), light.sky().cdM2(),
+                light.otherSkies().stream().map(other -> new Situation.OtherSky(source(other.known()),
+                        other.brightness().magArcsec2(), other.brighterStops())).toList(),
+                light.colour(), light.ground(), film.name(), film.iso(), law(film), lens.focalLengthMm(),
+                Finite.of(lens.focusM()), lens.transmittance(), light.cornerStops(), light.cornerStopsStopped(),
                 question.unknown() instanceof TimeFor time ? OptionalDouble.of(time.toneStops())
                         : OptionalDouble.empty(),
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
                 question.unknown() instanceof ToneAfter after ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
                         : OptionalDouble.empty(),
-                computed.map(known -> Place.of(known.site())), earlier(),
+                computed.map(known -> Place.of(known.site())), question.earlier().stream()
+                        .map(opening -> new Situation.Opening(clock.asked(opening.start()),
+                                clock.asked(opening.endExclusive()))).toList(),
                 computed.map(known -> clock.asked(known.openAt())),
-                night.map(usable -> clock.asked(usable.shutter().available().endExclusive())),
-                night.map(usable -> usable.events().stream().map(event -> NightRow.EventRow.of(event, clock)).toList())
-                        .orElse(List.of()),
-                optional(known -> known.aim().azimuth().degrees()),
-                optional(known -> known.aim().altitude().degrees()),
-                trails.declination.degrees(), trails.aimed.degrees(), trails.stars.lossMag(),
-                trails.stars.leastDifferenceDensity());
+                answer.night().map(usable -> clock.asked(usable.shutter().available().endExclusive())),
+                answer.night().map(usable -> usable.events().stream()
+                        .map(event -> NightRow.EventRow.of(event, clock)).toList()).orElse(List.of()),
+                Finite.of(computed.map(known -> known.aim().azimuth().degrees())),
+                Finite.of(computed.map(known -> known.aim().altitude().degrees())),
+                light.starDeclination().degrees(), light.aimDeclination().degrees(), light.stars().lossMag(),
+                light.stars().leastDifferenceDensity());
     }
 
-    private List<Situation.OtherSky> otherSkies(SkyBrightness used) {
-        return question.skies().stream().skip(1).map(sky -> {
-            SkyBrightness other = reader.brightness(sky);
-            return new Situation.OtherSky(SkyReader.source(sky), other.magArcsec2(),
-                    Stops.between(used.cdM2(), other.cdM2()));
-        }).toList();
-    }
-
-    private Situation.Colour colour(KnownSky.Computed known) {
-        double bv = reader.parts(known).colourBv();
-        return new Situation.Colour(bv, SkyColour.temperatureK(bv));
-    }
-
-    private Optional<Situation.Ground> ground(KnownSky.Computed known) {
-        if (question.groundReflectance().isEmpty()) {
-            return Optional.empty();
+    /** Where the brightness of a sky comes from, in words. */
+    private static String source(KnownSky sky) {
+        if (sky instanceof KnownSky.Metered metered) {
+            Preview frame = metered.preview();
+            return "preview frame " + Wording.fNumber(FNumbers.marking(frame.fNumber())) + ", ISO "
+                    + Wording.plain(frame.iso()) + ", " + Wording.plain(metered.exposureS()) + " s";
         }
-        double reflectance = question.groundReflectance().getAsDouble();
-        GroundLight light = new GroundLight(ephemeris.get(), known.site());
-        return Optional.of(new Situation.Ground(reflectance, light.lux(known.openAt()),
-                light.landscape(reflectance, known.openAt()).cdM2()));
-    }
-
-    private OptionalDouble cornerStops(double fNumber) {
-        if (question.frame().isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Lens lens = question.lens();
-        double cornerMm = question.frame().orElseThrow().halfDiagonalMm();
-        Angle corner = lens.projection().offAxis(cornerMm / lens.imageDistanceMm());
-        double share = lens.relativeIllumination(corner, fNumber);
-        return share > 0 ? OptionalDouble.of(Stops.between(1, share)) : OptionalDouble.empty();
-    }
-
-    private List<Situation.Opening> earlier() {
-        return question.earlier().stream().map(opening -> new Situation.Opening(clock.asked(opening.start()),
-                clock.asked(opening.endExclusive()))).toList();
-    }
-
-    private OptionalDouble optional(ToDoubleFunction<KnownSky.Computed> value) {
-        return question.computed().map(known -> OptionalDouble.of(value.applyAsDouble(known)))
-                .orElse(OptionalDouble.empty());
+        return !(sky instanceof KnownSky.Computed computed) ? "measured sky"
+                : computed.steady() ? "computed sky, taken as steady" : "computed sky as it changes";
     }
 
     private static String law(FilmStock film) {

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.Trails;
 import gloam.trail.Trail;
 import gloam.units.Finite;
 import java.time.OffsetDateTime;
@@ -34,22 +35,15 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
     public record PointRow(OffsetDateTime at, double xMm, double yMm) {
     }
 
-    /** What draws the trail. */
-    record Name(String name, String kind, double magnitude) {
-    }
-
-    /** How it marks the sheet. */
-    record Mark(boolean records, double stopsOverSky) {
-    }
-
-    static TrackRow of(Name of, Optional<Mark> mark, Trail trail, double longSideMm, SiteClock clock) {
-        return new TrackRow(of.name, of.kind, Finite.of(of.magnitude), mark.map(Mark::records),
-                mark.map(how -> OptionalDouble.of(how.stopsOverSky()))
-                        .orElse(OptionalDouble.empty()),
+    static TrackRow of(Trails.Track track, SiteClock clock) {
+        Trail trail = track.trail();
+        return new TrackRow(track.name(), track.kind().name().toLowerCase(Locale.ROOT),
+                Finite.of(track.magnitude()), track.mark().map(Trails.Mark::records),
+                track.mark().map(how -> OptionalDouble.of(how.stopsOverSky())).orElse(OptionalDouble.empty()),
                 trail.points().stream().map(point -> new PointRow(clock.asked(point.at()),
                         point.xMm(), point.yMm())).toList(),
                 trail.lengthMm(), trail.arc().degrees(),
-                trail.lengthMm() / longSideMm, trail.direction().positive().degrees(),
+                track.frameShare(), trail.direction().positive().degrees(),
                 trail.sagittaMm(), edge(trail.stretches().stream().map(Trail.Stretch::enters)
                         .flatMap(Optional::stream).findFirst()),
                 edge(trail.stretches().stream().map(Trail.Stretch::leaves).flatMap(Optional::stream)

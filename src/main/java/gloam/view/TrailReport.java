@@ -1,16 +1,18 @@
 package gloam.view;
 
+import gloam.answer.FrameQuestion;
+import gloam.answer.Trails;
 import gloam.exposure.ExposedSheet;
-import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
 import gloam.gear.FNumbers;
+import gloam.gear.Site;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.units.Angle;
 import gloam.units.Finite;
-import gloam.units.Interval;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +39,17 @@ import java.util.OptionalDouble;
 public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
                           Optional<RecordsRow> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
+
+    /** The report of trails. */
+    public static TrailReport of(Trails trails, Instant now) {
+        Site site = trails.question().site();
+        SiteClock clock = new SiteClock(site.zone());
+        List<TrackRow> tracks = trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList();
+        return new TrailReport(clock.asked(now), Place.of(site), FrameRow.of(trails.question()),
+                trails.sheet().map(SheetRow::of), trails.sheet().map(sheet -> RecordsRow.of(tracks)), tracks,
+                trails.starsHere().stream().map(HereRow::of).toList(), PoleRow.of(trails.pole()),
+                MoonRow.of(trails.moon(), clock), trails.edges().stream().map(EdgeRow::of).toList());
+    }
 
     @Override
     public boolean empty() {
@@ -67,13 +80,12 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             Framing framing = question.framing();
             Camera camera = framing.camera();
             SiteClock clock = new SiteClock(question.site().zone());
-            double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
             return new FrameRow(framing.aim().azimuth().degrees(),
                     framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
                     camera.lens().projection().name().toLowerCase(Locale.ROOT),
                     clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
-                    lastsS, question.openings().stream()
+                    question.openS(), question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
                             .map(opening -> new OpeningRow(clock.asked(opening.start()),
                                     clock.asked(opening.endExclusive()))).toList(),
@@ -95,10 +107,10 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
                            OptionalDouble starDeclinationDeg) {
 
-        static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
-            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
-                    sheet.skyToneStops(), Finite.of(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
-                    Finite.of(declination.map(Angle::degrees)));
+        static SheetRow of(Trails.SheetLimit sheet) {
+            ExposedSheet centre = sheet.centre();
+            return new SheetRow(centre.film().name(), FNumbers.marking(centre.fNumber()), centre.skyToneStops(),
+                    Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }
 
@@ -134,10 +146,10 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         private static final double HOUR_S = 3600;
 
-        static HereRow of(StarHere star, double spotMm) {
+        static HereRow of(Trails.PointStar here) {
+            StarHere star = here.star();
             return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
-                    star.drawn().filter(trail -> trail.lengthMm() <= spotMm).isPresent(),
+                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)), here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
                     Finite.of(star.drawn().map(Trail::sagittaMm)));
         }
@@ -152,13 +164,14 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
                           OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
 
-        static PoleRow of(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
+        static PoleRow of(Trails.PoleTurn about) {
+            CelestialPole pole = about.pole();
             Optional<Framing.Point> place = pole.place();
             return new PoleRow(pole.north() ? "north" : "south", pole.direction().azimuth().degrees(),
                     pole.direction().altitude().degrees(), pole.inFrame(),
                     place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
                     place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
-                    turnDeg, longestArcMm);
+                    about.turnDeg(), about.longestArcMm());
         }
     }
 
@@ -169,9 +182,18 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      *                  {@code lookedUntil}
      */
     public record MoonRow(Optional<OffsetDateTime> inFrameAt, OffsetDateTime lookedUntil) {
+
+        static MoonRow of(Trails.MoonComing moon, SiteClock clock) {
+            return new MoonRow(moon.inFrameAt().map(clock::event), clock.asked(moon.lookedUntil()));
+        }
     }
 
     /** What is seen at a point of the frame's edge. */
     public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
+
+        static EdgeRow of(Trails.EdgePoint at) {
+            return new EdgeRow(at.edge().name().toLowerCase(Locale.ROOT), at.point().xMm(), at.point().yMm(),
+                    at.seen().azimuth().degrees(), at.seen().altitude().degrees());
+        }
     }
 }

@@ -16,6 +16,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import gloam.ephemeris.Ephemeris;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -56,9 +57,11 @@ class ArchitectureTest {
         MAY_USE.put("field", List.of("units"));
         MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
+        MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
+                "proof", "planner", "journal"));
         MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "proof", "planner", "journal"));
+                "proof", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
         MAY_USE.put("cli", everything);
     }
@@ -73,6 +76,27 @@ class ArchitectureTest {
             "java.io.PrintStream", Set.of("format", "printf"),
             "java.io.PrintWriter", Set.of("format", "printf"),
             "java.time.format.DateTimeFormatter", Set.of("ofPattern"));
+
+    /** What the view may know of those who compute: what their answers are made of. */
+    private static final Set<String> VALUES = Set.of("gloam.ephemeris.Appearance", "gloam.ephemeris.Approach",
+            "gloam.ephemeris.Body", "gloam.ephemeris.Direction", "gloam.ephemeris.Event",
+            "gloam.ephemeris.HighStand", "gloam.ephemeris.MoonPhase", "gloam.ephemeris.Night",
+            "gloam.ephemeris.SkyPosition", "gloam.ephemeris.SkylinePassage", "gloam.ephemeris.Star", "gloam.ephemeris.Target",
+            "gloam.light.SkyBrightness", "gloam.light.SkyLight$Sample", "gloam.exposure.Bracket",
+            "gloam.exposure.ColourShift", "gloam.exposure.ExposedSheet", "gloam.exposure.Exposure",
+            "gloam.exposure.ExposureTable$PassingStars", "gloam.exposure.ExposureTable$Row",
+            "gloam.exposure.Shutter", "gloam.exposure.Trade", "gloam.trail.CelestialPole",
+            "gloam.trail.Framing", "gloam.trail.LevelSearch", "gloam.trail.Motion",
+            "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture");
+
+    /** Packages of those who compute, and classes of others that do. */
+    private static final Set<String> COMPUTING = Set.of("gloam.ephemeris", "gloam.light", "gloam.exposure",
+            "gloam.trail", "gloam.proof", "gloam.planner.Planner", "gloam.planner.NightRanking",
+            "gloam.journal.NextSheet", "gloam.journal.SheetLight");
+
+    /** What commands make of options though it belongs to those who compute. */
+    private static final Set<String> MADE_OF_OPTIONS = Set.of("gloam.light.Atmosphere", "gloam.proof.Raster",
+            "gloam.proof.SheetSetup", "gloam.journal.SheetLight");
 
     @Test
     void packagesUseOnlyThoseListed() {
@@ -111,6 +135,47 @@ class ArchitectureTest {
     void jacksonStaysWithFilesAndReports() {
         onlyIn(List.of("com.fasterxml.jackson..", "tools.jackson..", "org.snakeyaml.."),
                 "gloam.store", "gloam.view");
+    }
+
+    @Test
+    void theViewComputesNothingAndAsksNoSky() {
+        noClasses().that().resideInAPackage("gloam.view")
+                .should().dependOnClassesThat(describe("compute", ArchitectureTest::computes)).check(CLASSES);
+    }
+
+    /** A value's own parts, such as the name of a phase, are values too. */
+    private static boolean computes(JavaClass type) {
+        String name = type.getName();
+        return (COMPUTING.contains(type.getPackageName()) || COMPUTING.contains(name))
+                && VALUES.stream().noneMatch(value -> name.equals(value) || name.startsWith(value + "$"));
+    }
+
+    @Test
+    void theCommandsHandTheSkyToAnswersAlone() {
+        noClasses().that().resideInAPackage("gloam.cli")
+                .should().accessTargetWhere(describe("ask the sky or compute", ArchitectureTest::asksTheSky))
+                .check(CLASSES);
+    }
+
+    private static boolean asksTheSky(JavaAccess<?> access) {
+        String home = access.getTargetOwner().getPackageName();
+        return access.getTarget() instanceof CodeUnitAccessTarget target && !home.equals("gloam.answer")
+                && !home.equals("gloam.cli")
+                && (target.getOwner().isEquivalentTo(Ephemeris.class)
+                        || target.getRawParameterTypes().stream()
+                                .anyMatch(type -> type.isEquivalentTo(Ephemeris.class))
+                        || computes(target.getOwner()) && !home.equals("gloam.ephemeris")
+                                && !MADE_OF_OPTIONS.contains(target.getOwner().getName()));
+    }
+
+    @Test
+    void answersAreNoWords() {
+        noClasses().that().resideInAPackage("gloam.answer")
+                .should().dependOnClassesThat().haveFullyQualifiedName("java.time.format.DateTimeFormatter")
+                .orShould().callMethodWhere(describe("make text", access ->
+                        access.getTargetOwner().isEquivalentTo(String.class)
+                                && Set.of("format", "formatted").contains(access.getName())))
+                .check(CLASSES);
     }
 
     @Test

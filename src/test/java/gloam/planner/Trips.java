@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 
 /** Trips, wishes and kit for planner tests, all invented. */
-final class Trips {
+public final class Trips {
 
     static final FilmStock FILM = new FilmStock("test film", 640, FilmStock.Kind.POSITIVE,
             List.of(new FilmStock.Layer("grey", Reciprocity.power(1.2, 1))), ToneCurve.PRINT, 0, "invented");
@@ -30,7 +30,7 @@ final class Trips {
             0.88, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE),
             new Frame(80, 80), Duration.ofMinutes(6));
     /** Moonless: new Moon on 6 February 2027. */
-    static final LocalDate DARK_NIGHT = LocalDate.of(2027, 2, 6);
+    public static final LocalDate DARK_NIGHT = LocalDate.of(2027, 2, 6);
     /** Full Moon on 20 February 2027. */
     static final LocalDate MOON_NIGHT = LocalDate.of(2027, 2, 19);
 
@@ -49,13 +49,13 @@ final class Trips {
         return stars;
     }
 
-    static Trip trip(List<Site> sites, LocalDate first, int nights, int sheets, List<Wish> wishes) {
+    public static Trip trip(List<Site> sites, LocalDate first, int nights, int sheets, List<Wish> wishes) {
         return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets, Optional.empty(),
                 wishes);
     }
 
     /** A wish at a fixed direction, 20 to 120 minutes, for which a builder method changes one thing at a time. */
-    static Wish pointed(String name, Direction direction, Wish.SkyKind sky, Wish.Tone tone) {
+    public static Wish pointed(String name, Direction direction, Wish.SkyKind sky, Wish.Tone tone) {
         return wish(name, new Aim.Point(direction, Angle.ZERO), sky, tone, new Wish.Records.Nothing());
     }
 
@@ -74,7 +74,7 @@ final class Trips {
                 wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film());
     }
 
-    static Wish repeated(Wish wish, int repeat, double worth) {
+    public static Wish repeated(Wish wish, int repeat, double worth) {
         return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), wish.shortest(),
                 wish.longest(), wish.fNumbers(), worth, repeat, wish.film());
     }

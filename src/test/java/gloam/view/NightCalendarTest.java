@@ -3,6 +3,7 @@ package gloam.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.answer.Ranking;
 import gloam.planner.NightRanking;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -75,7 +76,7 @@ class NightCalendarTest {
 
     private static String text(LocalDate first, LocalDate last) {
         List<LocalDate> dates = first.datesUntil(last.plusDays(1)).toList();
-        return NightCalendar.of(NightsReport.of(new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates),
-                List.of(), Instant.EPOCH));
+        return NightCalendar.of(NightsReport.of(new Ranking(
+                new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates), List.of()), Instant.EPOCH));
     }
 }

@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Ephemeris;
@@ -6,7 +6,7 @@ import gloam.ephemeris.Event;
 import gloam.ephemeris.Night;
 import gloam.exposure.Shutter;
 import gloam.gear.Site;
-import gloam.view.ExposureQuestion.ToneAfter;
+import gloam.answer.ExposureQuestion.ToneAfter;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -20,17 +20,17 @@ import java.util.Optional;
  * @param shutter when it was open and when it may be
  * @param events  what changes the light from its first opening on
  */
-record UsableNight(Shutter shutter, List<Event> events) {
+public record UsableNight(Shutter shutter, List<Event> events) {
 
     /**
      * The night of a question under a sky that changes.
      *
-     * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never comes; a
-     * wanted time may run into the dawn.
+     * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never
+     * comes; a wanted time may run into the dawn.
      *
      * @throws BadInput when the shutter would be open by day, or was open in another night
      */
-    static UsableNight of(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known) {
+    public static UsableNight of(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known) {
         Site site = known.site();
         Instant openAt = known.openAt();
         Optional<Instant> closeAt = question.unknown() instanceof ToneAfter after
@@ -43,7 +43,8 @@ record UsableNight(Shutter shutter, List<Event> events) {
         Shutter shutter = new Shutter(question.earlier(),
                 new Interval(openAt, closeAt.orElseGet(() -> latest(night, openAt))));
         return new UsableNight(shutter, night.events().stream()
-                .filter(event -> shutter.span().contains(event.at()) && event.what() != Event.Kind.MOON_TRANSIT)
+                .filter(event -> shutter.span().contains(event.at())
+                && event.what() != Event.Kind.MOON_TRANSIT)
                 .toList());
     }
 

@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
@@ -23,6 +23,11 @@ public sealed interface KnownSky {
      * @param preview a frame of the same sky that looked right
      */
     record Metered(Preview preview) implements KnownSky {
+
+        /** How long that frame was exposed, in s. */
+        public double exposureS() {
+            return preview.exposure().toNanos() * 1e-9;
+        }
     }
 
     /**

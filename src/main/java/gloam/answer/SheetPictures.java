@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
@@ -49,7 +49,8 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
         Plan.Window window = sheet.window;
         SheetSetup setup = new SheetSetup(sheet.site,
                 new Framing(window.aim(), window.wish().aim().roll(), trip.camera()),
-                window.wish().film().orElse(trip.film()), window.fNumber(), List.of(window.open()), OptionalDouble.empty());
+                window.wish().film().orElse(trip.film()), window.fNumber(), List.of(window.open()),
+                OptionalDouble.empty());
         return Proof.of(ephemeris, setup, stars, Raster.of(trip.camera().frame(), LONG_SIDE_PX)).picture();
     }
 }

@@ -1,4 +1,4 @@
-package gloam.view;
+package gloam.answer;
 
 import gloam.exposure.Bracket;
 import gloam.exposure.TrailLimit;
@@ -19,7 +19,8 @@ import java.util.OptionalDouble;
  * @param film              the film
  * @param lens              the lens, all of whose f-numbers are set side by side
  * @param frame             the exposed area, where it is known
- * @param skies             what tells the brightness of the sky; the first is exposed for, the others compared with it
+ * @param skies             what tells the brightness of the sky; the first is exposed for, the others
+ *                          compared with it
  * @param groundReflectance of level ground, where that is to be exposed for in place of the sky
  * @param earlier           openings already made on the same sheet
  * @param leastDifferenceDensity least difference from the sky's tone by which a trail shows
@@ -37,12 +38,14 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
         if (groundReflectance.isPresent()) {
             GroundLight.REFLECTANCE.check(groundReflectance.getAsDouble());
             if (!(skies.get(0) instanceof KnownSky.Computed)) {
-                throw new BadInput("light on the ground is computed from Sun and Moon; add a site and --at or --from");
+                throw new BadInput("light on the ground is computed from Sun and Moon; "
+                        + "add a site and --at or --from");
             }
         }
         boolean changes = skies.get(0) instanceof KnownSky.Computed computed && !computed.steady();
         if (!earlier.isEmpty() && !changes) {
-            throw new BadInput("openings by the clock need a sky computed as it changes; add a site and --from");
+            throw new BadInput("openings by the clock need a sky computed as it changes; "
+                    + "add a site and --from");
         }
     }
 
@@ -73,12 +76,12 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
     }
 
     /** The sky exposed for. */
-    KnownSky sky() {
+    public KnownSky sky() {
         return skies.get(0);
     }
 
     /** The computed one of the skies, which knows place, aim and time, whether it is exposed for or not. */
-    Optional<KnownSky.Computed> computed() {
+    public Optional<KnownSky.Computed> computed() {
         return skies.stream().filter(KnownSky.Computed.class::isInstance)
                 .map(KnownSky.Computed.class::cast).findFirst();
     }

@@ -1,0 +1,58 @@
+package gloam.answer;
+
+import gloam.ephemeris.Approach;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Night;
+import gloam.ephemeris.SkyPosition;
+import gloam.gear.Site;
+import gloam.units.Angle;
+import gloam.units.Interval;
+import gloam.units.Range;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * When Moon and planets come close to one another.
+ *
+ * @param site     where
+ * @param meetings in order of time
+ */
+public record Approaches(Site site, List<Meeting> meetings) {
+
+    /** How far apart may be asked for. */
+    public static final Range SEPARATION = new Range("separation", 0, 180, "deg");
+
+    /** Copies the list. */
+    public Approaches {
+        meetings = List.copyOf(meetings);
+    }
+
+    /**
+     * Two bodies at their closest.
+     *
+     * @param approach who, when and how close
+     * @param one      where the one stands
+     * @param sun      where the Sun stands
+     */
+    public record Meeting(Approach approach, SkyPosition one, SkyPosition sun) {
+
+        private static Meeting of(Ephemeris ephemeris, Site site, Approach approach) {
+            return new Meeting(approach, ephemeris.position(approach.one(), site, approach.at()),
+                    ephemeris.position(Body.SUN, site, approach.at()));
+        }
+    }
+
+    /**
+     * The approaches to an angle or less in the nights of some evenings, both included, from noon to noon.
+     *
+     * @throws gloam.ephemeris.OutsideCoverage when one of the nights lies outside what the ephemeris covers
+     */
+    public static Approaches of(Ephemeris ephemeris, Site site, Angle widest, LocalDate first,
+            LocalDate last) {
+        Interval span = new Interval(Night.coveredSpan(ephemeris, site, first).start(),
+                Night.coveredSpan(ephemeris, site, last).endExclusive());
+        return new Approaches(site, Approach.among(ephemeris, site, widest, span).stream()
+                .map(approach -> Meeting.of(ephemeris, site, approach)).toList());
+    }
+}

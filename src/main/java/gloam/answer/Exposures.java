@@ -1,0 +1,103 @@
+package gloam.answer;
+
+import gloam.answer.ExposureQuestion.TimeFor;
+import gloam.answer.ExposureQuestion.ToneAfter;
+import gloam.ephemeris.Ephemeris;
+import gloam.exposure.Bracket;
+import gloam.exposure.Exposure;
+import gloam.exposure.ExposureTable;
+import gloam.exposure.ExposureTable.PassingStars;
+import gloam.exposure.ExposureTable.Row;
+import gloam.exposure.Scene;
+import gloam.exposure.Shutter;
+import gloam.exposure.SkyOnFilm;
+import gloam.exposure.Trade;
+import gloam.light.GroundLight;
+import gloam.light.SkyBrightness;
+import gloam.light.SkyLight;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Aperture and time for one situation, all f-numbers of a lens side by side.
+ *
+ * @param question  what was asked
+ * @param light     the light that was exposed for
+ * @param night     the night in which the sheet is exposed, under a sky that changes
+ * @param exposures one for each f-number, widest first
+ * @param trade     sharpness against stars, where they ask for different f-numbers
+ */
+public record Exposures(ExposureQuestion question, LightFound light, Optional<UsableNight> night,
+                        List<AtFNumber> exposures, Optional<Trade> trade) {
+
+    /** Copies the list. */
+    public Exposures {
+        exposures = List.copyOf(exposures);
+    }
+
+    /**
+     * What one f-number comes to.
+     *
+     * @param row     its time and tones
+     * @param closeAt when to close the shutter, if it is known when it opens and the tone is reached
+     * @param tNumber the f-number that a lens without loss of light would have
+     * @param spot    what a star's image measures
+     * @param bracket times for several sheets, where they are asked for and each finishes
+     */
+    public record AtFNumber(Row row, Optional<Instant> closeAt, double tNumber, SpotWidths spot,
+                            Optional<Bracket> bracket) {
+    }
+
+    /**
+     * The exposures.
+     *
+     * @param ephemeris asked for only when the sky is to be computed
+     * @throws gloam.units.BadInput when the shutter would be open by day
+     */
+    public static Exposures of(Supplier<Ephemeris> ephemeris, ExposureQuestion question) {
+        Optional<UsableNight> night = question.computed().filter(known -> !known.steady())
+                .map(known -> UsableNight.of(ephemeris.get(), question, known));
+        LightFound light = LightFound.of(ephemeris, question);
+        Optional<Shutter> shutter = night.map(UsableNight::shutter);
+        ExposureTable table = new ExposureTable(question.film(), question.lens(),
+                question.sky() instanceof KnownSky.Computed known
+                        ? computed(ephemeris.get(), question, known, shutter, light.stars())
+                        : Scene.of(SkyOnFilm.steady(question.lens(), light.sky()), light.stars()));
+        List<Row> rows = question.lens().fNumbers().stream().map(fNumber -> row(table, question, fNumber))
+                .toList();
+        return new Exposures(question, light, night, rows.stream().map(row -> new AtFNumber(row,
+                closeAt(shutter, row.exposure()), question.lens().tNumber(row.fNumber()),
+                SpotWidths.of(question.lens(), row.fNumber()), bracket(table, question, row))).toList(),
+                Trade.of(question.lens(), rows));
+    }
+
+    private static Row row(ExposureTable table, ExposureQuestion question, double fNumber) {
+        return question.unknown() instanceof ToneAfter after ? table.after(fNumber, after.lasts())
+                : table.toTone(fNumber, ((TimeFor) question.unknown()).toneStops());
+    }
+
+    private static Optional<Bracket> bracket(ExposureTable table, ExposureQuestion question, Row row) {
+        return question.unknown() instanceof TimeFor time && time.sheets() > 1
+                ? table.bracket(row.fNumber(), time.toneStops(), time.sheets()) : Optional.empty();
+    }
+
+    private static Optional<Instant> closeAt(Optional<Shutter> shutter, Exposure exposure) {
+        return shutter.filter(open -> !exposure.neverFinishes())
+                .map(open -> open.opensAt().plusMillis(Math.round(exposure.correctedS() * 1000)));
+    }
+
+    private static Scene computed(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known,
+                                  Optional<Shutter> shutter, PassingStars stars) {
+        SkyLight sky = new SkyLight(ephemeris, known.site());
+        GroundLight ground = new GroundLight(ephemeris, known.site());
+        Function<Function<Instant, SkyBrightness>, SkyOnFilm> onFilm = light ->
+                shutter.map(open -> SkyOnFilm.changing(question.lens(), light, open))
+                        .orElseGet(() -> SkyOnFilm.steady(question.lens(), light.apply(known.openAt())));
+        return new Scene(onFilm.apply(at -> sky.at(known.aim(), at).total()),
+                question.groundReflectance().isEmpty() ? Optional.empty() : Optional.of(onFilm.apply(
+                        at -> ground.landscape(question.groundReflectance().getAsDouble(), at))), stars);
+    }
+}

@@ -1,0 +1,48 @@
+package gloam.answer;
+
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.SkyPosition;
+import gloam.ephemeris.Star;
+import gloam.gear.Site;
+import gloam.light.GroundLight;
+import gloam.light.SkyLight;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Where everything stands at one instant, and how light it is.
+ *
+ * @param site     where
+ * @param at       the instant
+ * @param bodies   Sun, Moon and planets
+ * @param stars    the stars asked for
+ * @param moon     the Moon's phase
+ * @param zenith   light of the zenith by its parts
+ * @param groundLx illuminance of level ground
+ */
+public record InstantSky(Site site, Instant at, List<Appearance> bodies, List<StarPlace> stars, MoonAt moon,
+                         SkyLight.Sample zenith, double groundLx) {
+
+    /** Copies the lists. */
+    public InstantSky {
+        bodies = List.copyOf(bodies);
+        stars = List.copyOf(stars);
+    }
+
+    /** A star and where it stands. */
+    public record StarPlace(Star star, SkyPosition position) {
+    }
+
+    /** The sky of a site at an instant. */
+    public static InstantSky of(Ephemeris ephemeris, Site site, Instant at, List<Star> stars) {
+        return new InstantSky(site, at,
+                Arrays.stream(Body.values()).map(body -> ephemeris.appearance(body, site, at)).toList(),
+                stars.stream().map(star -> new StarPlace(star, ephemeris.position(star, site, at))).toList(),
+                MoonAt.of(ephemeris, site, at), new SkyLight(ephemeris, site).at(Direction.ZENITH, at),
+                new GroundLight(ephemeris, site).lux(at));
+    }
+}

@@ -1,0 +1,147 @@
+package gloam.answer;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.exposure.ExposureTable.PassingStars;
+import gloam.exposure.FilmPlane;
+import gloam.gear.Lens;
+import gloam.light.Atmosphere;
+import gloam.light.GroundLight;
+import gloam.light.SkyBrightness;
+import gloam.light.SkyColour;
+import gloam.light.SkyLight;
+import gloam.planner.Preview;
+import gloam.units.Angle;
+import gloam.units.Stops;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/**
+ * The light that a sheet is exposed for, when the shutter opens if it changes.
+ *
+ * @param sky                brightness of the sky at the frame's centre
+ * @param otherSkies         what else tells it
+ * @param colour             colour of a computed sky
+ * @param ground             the ground exposed for in place of the sky
+ * @param cornerStops        light in the frame's corners against its centre at the widest f-number asked for,
+ *                           in stops; minus is less; empty where the frame is not known or no light falls
+ *                           there
+ * @param cornerStopsStopped the same at the narrowest
+ * @param aimDeclination     declination of the star at the frame's centre
+ * @param starDeclination    that of the stars whose trail limit is told, which is another next to a pole of
+ *                           the sky
+ * @param stars              how these pass
+ */
+public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<Colour> colour,
+                         Optional<Ground> ground, OptionalDouble cornerStops,
+                         OptionalDouble cornerStopsStopped,
+                         Angle aimDeclination, Angle starDeclination, PassingStars stars) {
+
+    /**
+     * Where nothing is said of the aim, stars are taken half-way up, on the equator, in clear air at sea
+     * level.
+     */
+    private static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
+
+    /** Copies the list. */
+    public LightFound {
+        otherSkies = List.copyOf(otherSkies);
+    }
+
+    /**
+     * Another reading of the same sky.
+     *
+     * @param known         where it comes from
+     * @param brightness    what it says
+     * @param brighterStops by how much that is brighter than the one exposed for; minus is darker
+     */
+    public record OtherSky(KnownSky known, SkyBrightness brightness, double brighterStops) {
+    }
+
+    /**
+     * Colour of a sky.
+     *
+     * @param bv           colour index B−V
+     * @param temperatureK temperature of the black body that has it
+     */
+    public record Colour(double bv, double temperatureK) {
+    }
+
+    /**
+     * Level ground under the sky.
+     *
+     * @param reflectance share of light it throws back
+     * @param lux         illuminance on it
+     * @param cdM2        its luminance
+     */
+    public record Ground(double reflectance, double lux, double cdM2) {
+    }
+
+    /** The light of a question; the ephemeris is asked for only when it is to be computed. */
+    static LightFound of(Supplier<Ephemeris> ephemeris, ExposureQuestion question) {
+        Lens lens = question.lens();
+        SkyBrightness sky = brightness(ephemeris, lens, question.sky());
+        Optional<KnownSky.Computed> computed = question.computed();
+        Angle aimed = computed.map(known -> known.aim().declination(known.site().latitude()))
+                .orElse(Angle.ZERO);
+        Angle told = PassingStars.told(lens, question.frame(), aimed);
+        return new LightFound(sky, question.skies().stream().skip(1).map(other ->
+                otherSky(sky, other, brightness(ephemeris, lens, other))).toList(),
+                computed.map(known -> colour(ephemeris.get(), known)),
+                computed.flatMap(known -> ground(ephemeris.get(), known, question.groundReflectance())),
+                cornerStops(question, lens.fNumbers().get(0)),
+                cornerStops(question, lens.fNumbers().get(lens.fNumbers().size() - 1)), aimed, told,
+                PassingStars.of(lens, told.degrees(), lossMag(computed))
+                .seenBy(question.leastDifferenceDensity()));
+    }
+
+    private static OtherSky otherSky(SkyBrightness used, KnownSky known, SkyBrightness other) {
+        return new OtherSky(known, other, Stops.between(used.cdM2(), other.cdM2()));
+    }
+
+    private static SkyBrightness brightness(Supplier<Ephemeris> ephemeris, Lens lens, KnownSky sky) {
+        if (sky instanceof KnownSky.Metered metered) {
+            Preview frame = metered.preview();
+            return FilmPlane.luminanceOfFrame(lens, frame.fNumber(), frame.iso(), metered.exposureS());
+        }
+        return sky instanceof KnownSky.Computed computed ? parts(ephemeris.get(), computed).total()
+                : ((KnownSky.Measured) sky).brightness();
+    }
+
+    private static SkyLight.Sample parts(Ephemeris ephemeris, KnownSky.Computed computed) {
+        return new SkyLight(ephemeris, computed.site()).at(computed.aim(), computed.openAt());
+    }
+
+    private static Colour colour(Ephemeris ephemeris, KnownSky.Computed known) {
+        double bv = parts(ephemeris, known).colourBv();
+        return new Colour(bv, SkyColour.temperatureK(bv));
+    }
+
+    private static Optional<Ground> ground(Ephemeris ephemeris, KnownSky.Computed known,
+            OptionalDouble reflectance) {
+        if (reflectance.isEmpty()) {
+            return Optional.empty();
+        }
+        GroundLight light = new GroundLight(ephemeris, known.site());
+        return Optional.of(new Ground(reflectance.getAsDouble(), light.lux(known.openAt()),
+                light.landscape(reflectance.getAsDouble(), known.openAt()).cdM2()));
+    }
+
+    private static OptionalDouble cornerStops(ExposureQuestion question, double fNumber) {
+        if (question.frame().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Lens lens = question.lens();
+        double cornerMm = question.frame().orElseThrow().halfDiagonalMm();
+        Angle corner = lens.projection().offAxis(cornerMm / lens.imageDistanceMm());
+        double share = lens.relativeIllumination(corner, fNumber);
+        return share > 0 ? OptionalDouble.of(Stops.between(1, share)) : OptionalDouble.empty();
+    }
+
+    private static double lossMag(Optional<KnownSky.Computed> computed) {
+        return computed.map(known -> known.site().extinctionMag() * Atmosphere.airmass(known.aim()
+                .altitude()))
+                .orElse(Atmosphere.clearExtinctionMag(0) * Atmosphere.airmass(USUAL_ALTITUDE));
+    }
+}

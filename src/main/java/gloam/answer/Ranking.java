@@ -1,0 +1,62 @@
+package gloam.answer;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.gear.Site;
+import gloam.planner.NightRank;
+import gloam.planner.NightRanking;
+import gloam.planner.Progress;
+import gloam.planner.Stay;
+import gloam.planner.Trip;
+import gloam.units.BadInput;
+import gloam.units.Range;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Which nights suit, best first.
+ *
+ * @param nights the nights in order of rank, at least one
+ * @param stays  runs of consecutive nights at one site in order of rank, where asked for
+ */
+public record Ranking(List<NightRank> nights, List<Stay> stays) {
+
+    /** Copies the lists. */
+    public Ranking {
+        nights = List.copyOf(nights);
+        stays = List.copyOf(stays);
+    }
+
+    /**
+     * Which nights are asked for.
+     *
+     * @param sites    where
+     * @param evenings at least one of some site, in order
+     * @param trip     whose wishes count, if any
+     * @param stay     how many nights in a row are wanted, where runs are asked for
+     */
+    public record Wanted(List<Site> sites, List<LocalDate> evenings, Optional<Trip> trip, OptionalInt stay) {
+
+        /** Copies the lists; refuses a run longer than the nights with {@link BadInput}. */
+        public Wanted {
+            sites = List.copyOf(sites);
+            evenings = List.copyOf(evenings);
+            if (stay.isPresent()) {
+                new Range("stay", 1, evenings.size(), "nights").check(stay.getAsInt());
+            }
+        }
+    }
+
+    /**
+     * The nights in order.
+     *
+     * @param progress told of every night done
+     */
+    public static Ranking of(Ephemeris ephemeris, Wanted wanted, Progress progress) {
+        List<NightRank> nights = new NightRanking(ephemeris, wanted.trip, progress)
+                .nights(wanted.sites, wanted.evenings);
+        return new Ranking(nights,
+                wanted.stay.isPresent() ? NightRanking.stays(nights, wanted.stay.getAsInt()) : List.of());
+    }
+}

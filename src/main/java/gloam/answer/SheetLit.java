@@ -1,0 +1,106 @@
+package gloam.answer;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.gear.Lens;
+import gloam.gear.Site;
+import gloam.journal.Exposed;
+import gloam.journal.Opening;
+import gloam.journal.Place;
+import gloam.journal.SheetLight;
+import gloam.light.SkyBrightness;
+import gloam.light.SkyLight;
+import gloam.units.BadInput;
+import gloam.units.Interval;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * A sheet about to get its light: measured, computed, or as far as it can be that of the last word on it.
+ *
+ * @param ephemeris asked for only when the light is to be computed
+ * @param site      the site, where it was given in full
+ * @param where     what the journal keeps of it
+ * @param aim       where the frame's centre looked
+ * @param lens      the lens
+ * @param open      when the shutter was open
+ */
+public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optional<Place> where,
+                       Optional<Direction> aim, Lens lens, List<Interval> open) {
+
+    /** Copies the list. */
+    public SheetLit {
+        open = List.copyOf(open);
+    }
+
+    /**
+     * What was said of the sheet before.
+     *
+     * @param before the last word on it
+     * @param kept   the same without what is taken back of it
+     * @param moved  whether site or aim are taken back
+     */
+    public record LastWord(Exposed before, Exposed kept, boolean moved) {
+    }
+
+    /**
+     * The light in every opening.
+     *
+     * @throws BadInput when it has to be computed, and site or aim are not known
+     */
+    public List<Opening> openings(Optional<SkyBrightness> measured, Optional<LastWord> last) {
+        if (measured.isPresent()) {
+            return open.stream().map(span -> SheetLight.measured(measured.get(), lens, span)).toList();
+        }
+        Optional<Exposed> known = last.map(LastWord::kept);
+        if (known.filter(Exposed::measured).isPresent()) {
+            return underTheSky(known.get());
+        }
+        if (last.filter(LastWord::moved).isPresent()) {
+            throw new BadInput("the light was computed for that site and aim; give a measured sky with "
+                    + "--sky-mag-arcsec2 MAG, or clear neither (--clear)");
+        }
+        return known.isPresent() && site.isEmpty() && sameLight(last.get().before)
+                ? known.get().openings().stream().map(light ->
+                SheetLight.through(light, known.get().lens(), lens)).toList()
+                : computed();
+    }
+
+    /** Whether light computed for an earlier word holds for this aim and these openings. */
+    private boolean sameLight(Exposed was) {
+        return !was.measured() && was.aim().equals(aim) && was.openings().stream().map(Opening::open).toList()
+                .equals(open);
+    }
+
+    /** Openings of the same times as they were, others under the sky as it was measured. */
+    private List<Opening> underTheSky(Exposed known) {
+        List<Double> steadyLx = List.of(known.middleLx());
+        boolean same = known.openings().stream().map(Opening::open).toList().equals(open);
+        return (same ? known.openings() : open.stream().map(span -> new Opening(span, steadyLx)).toList())
+                .stream()
+                .map(light -> SheetLight.through(light, known.lens(), lens)).toList();
+    }
+
+    private List<Opening> computed() {
+        Site place = site.orElseThrow(() ->
+                new BadInput("the light has to be computed anew, for which the journal "
+                + "keeps too little of the site; add --trip FILE or --place PLACE and --zone ZONE, or a "
+                + "measured sky with --sky-mag-arcsec2 MAG"));
+        Direction towards = aim.orElseThrow(() -> new BadInput(
+                "the light cannot be computed without an aim; give --azimuth and --altitude, or "
+                + "--sky-mag-arcsec2"));
+        SkyLight sky = new SkyLight(ephemeris.get(), place);
+        return open.stream().map(span -> SheetLight.computed(sky, towards, lens, span)).toList();
+    }
+
+    /** The stars at the frame's centre: those of the last word where lens, aim and place are. */
+    public Exposed.Stars stars(Optional<LastWord> last) {
+        if (site.isPresent() || last.isEmpty()) {
+            return SheetLight.stars(lens, site, aim);
+        }
+        Exposed was = last.get().before;
+        return was.lens().equals(lens) && was.aim().equals(aim) && was.place().equals(where) ? was.stars()
+                : SheetLight.stars(lens, was, where, aim);
+    }
+}

@@ -1,0 +1,71 @@
+package gloam.answer;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Star;
+import gloam.proof.Picture;
+import gloam.proof.Proof;
+import gloam.proof.Raster;
+import gloam.proof.SheetSetup;
+import gloam.trail.Framing;
+import gloam.trail.StarHere;
+import gloam.units.Stops;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * The computed picture of a sheet and what it shows.
+ *
+ * @param trails  what runs across it
+ * @param picture the sheet as it looks when developed
+ * @param tones   tones at the frame's centre and in its corners
+ */
+public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) {
+
+    private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
+    private static final double DARKEST_STOPS = -99;
+
+    /** Copies the list. */
+    public SheetProof {
+        tones = List.copyOf(tones);
+    }
+
+    /**
+     * The tone of a point of the sheet, whatever stands there.
+     *
+     * @param where     the point's name
+     * @param point     the point
+     * @param toneStops of each layer, in stops from the mid-tone; -99 where no light falls
+     */
+    public record PointTone(StarHere.Where where, Framing.Point point, List<Double> toneStops) {
+
+        private static PointTone of(Proof proof, StarHere.Where where) {
+            Raster raster = proof.raster();
+            Framing.Point point = where.on(raster.frame());
+            int column = inside(raster.column(point.xMm()), raster.widthPx());
+            int row = inside(raster.row(point.yMm()), raster.heightPx());
+            return new PointTone(where, point, IntStream.range(0, proof.layers()).mapToObj(layer ->
+                    Math.max(DARKEST_STOPS, Stops.between(1, proof.progress(layer, column, row)))).toList());
+        }
+
+        private static int inside(double pixel, int count) {
+            return (int) Math.max(0, Math.min(count - 1, Math.round(pixel)));
+        }
+    }
+
+    /**
+     * The proof of a sheet under the Moon, the planets and the stars of a catalogue.
+     *
+     * @throws gloam.units.BadInput when the shutter would be open by day or the Sun shines into the frame
+     */
+    public static SheetProof of(Ephemeris ephemeris, SheetSetup setup, List<Star> catalogue, Raster raster) {
+        FrameQuestion question = new FrameQuestion(setup.site(), setup.framing(), setup.openings(),
+                POINTS_EVERY, false);
+        Trails trails = Trails.ofAll(ephemeris, question, Optional.of(setup), catalogue);
+        Proof proof = Proof.of(ephemeris, setup, catalogue, raster);
+        return new SheetProof(trails, proof.picture(),
+                Stream.of(StarHere.Where.values()).map(where -> PointTone.of(proof, where)).toList());
+    }
+}

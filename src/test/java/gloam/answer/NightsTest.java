@@ -1,0 +1,131 @@
+package gloam.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.answer.HighStands.HighNight;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.MoonPhase;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.orekit.OrekitEphemeris;
+import gloam.planner.NightRank;
+import gloam.planner.Progress;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.support.StandingSky;
+import gloam.units.Angle;
+import gloam.units.BadInput;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Answers about nights, under a sky that stands still with the Sun 30° down and the Moon 20° up or down. */
+class NightsTest {
+
+    private static final LocalDate EVENING = LocalDate.of(2027, 2, 8);
+    private static final Star TARGET = Star.at("target", 0, 0);
+
+    private static StandingSky sky(double moonDeg) {
+        return new StandingSky(Direction.ofDegrees(0, -30), Direction.ofDegrees(180, moonDeg), 384_400,
+                Angle.ofDegrees(90));
+    }
+
+    /** The sky stands still, so that the target, which stands where the Moon does, is as high all night. */
+    @ParameterizedTest
+    @CsvSource({"20, 20, 24, 0", "20, 20.1, 0, 0", "-20, -20.1, 24, 24"})
+    void highStandsFillTheNightOrNone(double moonDeg, double leastDeg, double hours, double moonlessHours) {
+        HighNight night = HighStands.of(sky(moonDeg), Places.at(50, 10, 0),
+                new HighStands.Wanted("target", TARGET, Angle.ofDegrees(leastDeg)), EVENING, EVENING).nights()
+                .get(0);
+        assertEquals(EVENING, night.evening());
+        assertEquals(hours, night.together().toMinutes() / 60.0, 1e-9);
+        assertEquals(moonlessHours, night.moonless().toMinutes() / 60.0, 1e-9);
+        night.stands().forEach(stand ->
+                assertEquals(moonDeg, stand.highest().apparentAltitude().degrees(), 1e-9));
+    }
+
+    /** Nights of 24, 23 and 25 hours have 25, 24 and 26 full hours, both noons among them. */
+    @Test
+    void aNightHasAnHourForEachFullHourOfItsClocks() {
+        assertEquals(25, hours(EVENING));
+        assertEquals(24, hours(Places.CLOCKS_FORWARD));
+        assertEquals(26, hours(Places.CLOCKS_BACK));
+    }
+
+    private static int hours(LocalDate evening) {
+        return NightCourse.of(sky(20), Places.CLOCK_CHANGE, evening).hours().size();
+    }
+
+    @Test
+    void anHourTellsWhereEverythingStands() {
+        NightCourse.Hour hour = NightCourse.of(sky(20), Places.CLOCK_CHANGE, EVENING).hours().get(3);
+        assertEquals(Instant.parse("2027-02-08T15:00:00Z"), hour.at());
+        assertEquals(-30, hour.sun().apparentAltitude().degrees(), 1e-9);
+        assertEquals(20, hour.moon().apparentAltitude().degrees(), 1e-9);
+        assertEquals(List.of(Body.MERCURY, Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN, Body.URANUS,
+                Body.NEPTUNE),
+                hour.planets().stream().map(NightCourse.PlanetPlace::planet).toList());
+        assertTrue(hour.groundLx() > 0);
+    }
+
+    /** Full Moon 2024-01-25 17:54, new Moon 2024-04-08 18:21 UT, as almanacs print them; from memory. */
+    @Test
+    void theMoonIsAsOldAsTheAlmanacSays() {
+        Instant at = Instant.parse("2024-04-10T18:21:00Z");
+        MoonAt moon = MoonAt.of(OrekitEphemeris.builtIn(), Places.MID_NORTH, at);
+        assertEquals(MoonPhase.Name.WAXING_CRESCENT, moon.phase());
+        assertEquals(2 * 86_400, moon.age().orElseThrow().toSeconds(), 31); // printed to the minute
+        assertEquals(List.of(MoonPhase.Name.FIRST_QUARTER, MoonPhase.Name.FULL_MOON,
+        MoonPhase.Name.LAST_QUARTER,
+                MoonPhase.Name.NEW_MOON), moon.quarters().stream().map(MoonPhase.Quarter::name).toList());
+    }
+
+    @Test
+    void nightsLieAroundTheNextNewMoonAndNoneIsPast() {
+        Instant weeksBefore = Instant.parse("2024-03-20T12:00:00Z");
+        assertEquals(LocalDate.of(2024, 4, 5).datesUntil(LocalDate.of(2024, 4, 12)).toList(),
+                around(weeksBefore));
+        assertEquals(LocalDate.of(2024, 4, 8).datesUntil(LocalDate.of(2024, 4, 12)).toList(),
+                around(Instant.parse("2024-04-08T12:00:00Z")));
+    }
+
+    private static List<LocalDate> around(Instant now) {
+        return NewMoonNights.after(OrekitEphemeris.builtIn(), now, ZoneOffset.UTC, 3).evenings();
+    }
+
+    @Test
+    void aStayIsWorthTheMeanOfItsNights() {
+        List<LocalDate> evenings = EVENING.datesUntil(EVENING.plusDays(4)).toList();
+        Ranking ranking = Ranking.of(new AnalyticEphemeris(),
+                new Ranking.Wanted(List.of(Places.MID_NORTH), evenings,
+                Optional.empty(), OptionalInt.of(3)), Progress.NONE);
+        assertEquals(4, ranking.nights().size());
+        assertEquals(2, ranking.stays().size());
+        for (int i = 1; i < ranking.nights().size(); i++) {
+            assertTrue(ranking.nights().get(i - 1).score() >= ranking.nights().get(i).score());
+        }
+        ranking.stays().forEach(stay -> assertEquals(
+                stay.nights().stream().mapToDouble(NightRank::score).sum() / 3, stay.score(), 1e-12));
+    }
+
+    @Test
+    void aStayIsNoLongerThanTheNightsThereAre() {
+        assertThrows(BadInput.class, () -> new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
+                Optional.empty(), OptionalInt.of(2)));
+    }
+
+    @Test
+    void noRunIsMadeWhereNoneIsAskedFor() {
+        assertTrue(Ranking.of(new AnalyticEphemeris(),
+                new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
+                Optional.empty(), OptionalInt.empty()), Progress.NONE).stays().isEmpty());
+    }
+}

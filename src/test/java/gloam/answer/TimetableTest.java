@@ -1,0 +1,125 @@
+package gloam.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.answer.Timetable.Announced;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.StarCatalogue;
+import gloam.gear.FNumbers;
+import gloam.planner.FormerPlan;
+import gloam.planner.Plan;
+import gloam.planner.Planner;
+import gloam.planner.Trip;
+import gloam.planner.Trips;
+import gloam.planner.Wish;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class TimetableTest {
+
+    private static final Instant NOW = Instant.parse("2027-01-01T12:00:00Z");
+    private static final Instant LATER = NOW.plus(Duration.ofHours(1));
+    private static final Wish STARS = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44),
+            Wish.SkyKind.DARK, new Wish.Tone.Free()), 2, 1);
+    private static final Trip TRIP =
+            Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of(STARS));
+    private static final Plan PLAN = new Planner(new AnalyticEphemeris(), StarCatalogue.builtIn()).plan(TRIP);
+
+    private static List<Announced> windows(Timetable timetable) {
+        return timetable.nights().stream().flatMap(night -> night.windows().stream()).toList();
+    }
+
+    /** A timetable as a file keeps it: times to a tenth of a second, angles to the fifth decimal. */
+    private static FormerPlan saved(Timetable timetable, Duration shift) {
+        return new FormerPlan(timetable.identity(), windows(timetable).stream().map(announced -> {
+            Plan.Window window = announced.window();
+            Interval open = new Interval(tenth(window.open().start().plus(shift)),
+                    tenth(window.open().endExclusive()));
+            return new FormerPlan.Window(announced.event(), window.wish().name(),
+                    new FormerPlan.Details(window.sheet(),
+                    Places.MID_NORTH.name(), TRIP.film().name(), tenth(announced.prepareAt()), open,
+                    cut(window.aim().azimuth().degrees()), cut(window.aim().altitude().degrees()), 0,
+                    FNumbers.marking(window.fNumber())));
+        }).toList(), List.of());
+    }
+
+    private static Instant tenth(Instant at) {
+        return at.plusMillis(50).truncatedTo(ChronoUnit.SECONDS)
+                .plusMillis(at.plusMillis(50).getNano() / 100_000_000 * 100L);
+    }
+
+    private static double cut(double degrees) {
+        return Math.rint(degrees * 1e5) / 1e5;
+    }
+
+    /** Twenty minutes to set up, common practice; but not while the sheet before is open. */
+    @Test
+    void settingUpBeginsTwentyMinutesBeforeOrWhenTheCameraIsFree() {
+        List<Announced> windows = windows(Timetable.of(PLAN, Optional.empty(), NOW));
+        assertEquals(2, windows.size());
+        Interval first = windows.get(0).window().open();
+        assertEquals(first.start().minus(Duration.ofMinutes(20)), windows.get(0).prepareAt());
+        Instant lead = windows.get(1).window().open().start().minus(Duration.ofMinutes(20));
+        assertEquals(lead.isAfter(first.endExclusive()) ? lead : first.endExclusive(), windows.get(1)
+                .prepareAt());
+    }
+
+    @Test
+    void everySheetOfAWishHasAnIdentityOfItsOwnThatLasts() {
+        List<Announced> one = windows(Timetable.of(PLAN, Optional.empty(), NOW));
+        List<Announced> again = windows(Timetable.of(PLAN, Optional.empty(), LATER));
+        assertNotEquals(one.get(0).event().identity(), one.get(1).event().identity());
+        assertEquals(one.stream().map(window -> window.event().identity()).toList(),
+                again.stream().map(window -> window.event().identity()).toList());
+        assertEquals(TRIP.identity(), Timetable.of(PLAN, Optional.empty(), NOW).identity());
+    }
+
+    /** What a calendar knows already is not told again; what has moved is told under a greater number. */
+    @Test
+    void onlyWhatChangedHasAGreaterNumber() {
+        Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
+        List<Announced> same = windows(Timetable.of(PLAN, Optional.of(saved(before, Duration.ZERO)), LATER));
+        List<Announced> moved = windows(Timetable.of(PLAN,
+                Optional.of(saved(before, Duration.ofMinutes(-1))), LATER));
+        for (int i = 0; i < same.size(); i++) {
+            int sequence = windows(before).get(i).event().sequence();
+            assertEquals(sequence, same.get(i).event().sequence());
+            assertEquals(sequence + 60, moved.get(i).event().sequence()); // an hour later, counted in minutes
+        }
+    }
+
+    @Test
+    void whatIsNotPlannedAnyMoreIsTakenBack() {
+        Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
+        Plan empty = new Plan(TRIP, List.of(), List.of());
+        Timetable after = Timetable.of(empty, Optional.of(saved(before, Duration.ZERO)), LATER);
+        assertEquals(windows(before).stream().map(window -> window.event().identity()).toList(),
+                after.cancelled().stream().map(window -> window.event().identity()).toList());
+        after.cancelled().forEach(window -> assertEquals(windows(before).get(0).event().sequence() + 60,
+                window.event().sequence()));
+        assertTrue(Timetable.of(PLAN, Optional.of(saved(before, Duration.ZERO)), LATER).cancelled()
+                .isEmpty());
+    }
+
+    @Test
+    void anEarlierPlanSuitsATripWhoseWishesItServes() {
+        FormerPlan former = saved(Timetable.of(PLAN, Optional.empty(), NOW), Duration.ZERO);
+        assertTrue(former.suits(TRIP));
+        assertTrue(former.suits(Trips.trip(List.of(Places.EQUATOR), Trips.DARK_NIGHT.plusDays(1), 2, 2,
+                List.of(STARS))));
+        assertFalse(former.suits(Trips.trip(List.of(Places.EQUATOR), Trips.DARK_NIGHT.plusDays(1), 2, 2,
+                List.of(
+                Trips.pointed("others", Direction.ofDegrees(0, 44), Wish.SkyKind.DARK,
+                new Wish.Tone.Free())))));
+    }
+}
