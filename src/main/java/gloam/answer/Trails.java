@@ -59,6 +59,27 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
         return new TrailSurvey(ephemeris, question, sheet).ofAll(catalogue);
     }
 
+    /** What marks the sheet; empty where no film was given. */
+    public Optional<Recorded> recorded() {
+        List<Track> shown = tracks.stream().filter(track -> track.mark.filter(Mark::records).isPresent())
+                .toList();
+        List<String> stars = shown.stream().filter(track -> track.kind == Kind.STAR).map(Track::name)
+                .toList();
+        return sheet.map(on -> new Recorded(stars.size(), shown.stream()
+                .filter(track -> track.kind != Kind.STAR)
+                .map(Track::name).toList(), stars.stream().findFirst()));
+    }
+
+    /**
+     * What marks a sheet.
+     *
+     * @param stars         how many stars of the catalogue
+     * @param bodies        Moon and planets
+     * @param brightestStar the brightest of the stars by name
+     */
+    public record Recorded(int stars, List<String> bodies, Optional<String> brightestStar) {
+    }
+
     /** What draws a trail. */
     public enum Kind {
         STAR, PLANET, MOON

@@ -37,16 +37,16 @@ import java.util.OptionalDouble;
  * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
  */
 public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
-                          Optional<RecordsRow> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
+                          Optional<Trails.Recorded> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
 
     /** The report of trails. */
     public static TrailReport of(Trails trails, Instant now) {
         Site site = trails.question().site();
         SiteClock clock = new SiteClock(site.zone());
-        List<TrackRow> tracks = trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList();
         return new TrailReport(clock.asked(now), Place.of(site), FrameRow.of(trails.question()),
-                trails.sheet().map(SheetRow::of), trails.sheet().map(sheet -> RecordsRow.of(tracks)), tracks,
+                trails.sheet().map(SheetRow::of), trails.recorded(),
+                trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
                 trails.starsHere().stream().map(HereRow::of).toList(), PoleRow.of(trails.pole()),
                 MoonRow.of(trails.moon(), clock), trails.edges().stream().map(EdgeRow::of).toList());
     }
@@ -111,24 +111,6 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             ExposedSheet centre = sheet.centre();
             return new SheetRow(centre.film().name(), FNumbers.marking(centre.fNumber()), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
-        }
-    }
-
-    /**
-     * What marks the sheet.
-     *
-     * @param stars         how many stars of the catalogue
-     * @param bodies        Moon and planets
-     * @param brightestStar the brightest of the stars by name
-     */
-    public record RecordsRow(int stars, List<String> bodies, Optional<String> brightestStar) {
-
-        static RecordsRow of(List<TrackRow> tracks) {
-            List<TrackRow> recorded = tracks.stream().filter(track -> track.records().orElse(false)).toList();
-            List<String> stars = recorded.stream().filter(track -> track.kind().equals("star"))
-                    .map(TrackRow::name).toList();
-            return new RecordsRow(stars.size(), recorded.stream().filter(track -> !track.kind().equals("star"))
-                    .map(TrackRow::name).toList(), stars.stream().findFirst());
         }
     }
 

@@ -1,9 +1,9 @@
 package gloam.view;
 
+import gloam.answer.Trails;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.StringJoiner;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -123,7 +123,7 @@ final class TrailText {
                         + minute(report.frame(), report.moon().lookedUntil()) + " at least");
     }
 
-    static String recorded(TrailReport.RecordsRow records, boolean nothingInFrame) {
+    static String recorded(Trails.Recorded records, boolean nothingInFrame) {
         String bodies = records.bodies().stream().map(Wording::title).collect(Collectors.joining(" and "));
         if (records.stars() == 0) {
             return records.bodies().isEmpty()

@@ -169,12 +169,28 @@ class TrailsTest {
         assertTrue(!slow.records());
     }
 
+    /** Of two stars in the frame that one is counted which shows. */
+    @Test
+    void whatMarksTheSheetIsCounted() {
+        FrameQuestion question = question(SITE, Direction.ofDegrees(180, 49), Duration.ofHours(1));
+        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star()
+                .star();
+        List<Star> stars = List.of(alike(here, "bright", 0), alike(here, "faint", 14));
+        Trails trails = Trails.of(EPHEMERIS, question, Optional.of(setup(question, 400)), stars);
+        assertEquals(2, trails.tracks().size());
+        assertEquals(new Trails.Recorded(1, List.of(), Optional.of("bright")), trails.recorded()
+                .orElseThrow());
+        assertTrue(Trails.of(EPHEMERIS, question, Optional.empty(), stars).recorded().isEmpty());
+    }
+
+    private static Star alike(Star star, String name, double magnitude) {
+        return new Star(name, star.rightAscensionDeg(), star.declinationDeg(), 0, 0, magnitude, 0.6);
+    }
+
     private static Trails.Mark marked(FrameQuestion question, double iso) {
         Trails.PointStar here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere()
                 .get(0);
-        Star bright = new Star("bright", here.star().star().rightAscensionDeg(), here.star().star()
-                .declinationDeg(), 0, 0,
-                0, 0.6);
+        Star bright = alike(here.star().star(), "bright", 0);
         return Trails.of(EPHEMERIS, question, Optional.of(setup(question, iso)), List.of(bright)).tracks()
                 .get(0).mark()
                 .orElseThrow();
