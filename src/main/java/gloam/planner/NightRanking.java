@@ -114,16 +114,17 @@ public final class NightRanking {
         NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(),
                 Math.min(1, skyHours / FULL_HOURS),
                 reason(night, trueHours, moon, high));
-        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get(), trulyDark) : bySky, skyHours);
+        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get()) : bySky, skyHours);
     }
 
-    private NightRank byWishes(NightRank bySky, Trip asked, List<Interval> trulyDark) {
-        NightDemand demand = new NightDemand(ephemeris, bySky.night(), trulyDark, 100 * bySky.moon().illuminatedFraction());
+    private NightRank byWishes(NightRank bySky, Trip asked) {
+        NightSky sky = new NightSky(ephemeris, bySky.night(), asked.bodies(), asked.begun().map(Trip.Begun::at),
+                TimeForWish.LOOK_MIN);
         List<Wish> wishes = asked.wishes();
         List<Wish> served = new ArrayList<>();
         double worth = 0;
         for (Wish wish : wishes) {
-            double share = demand.share(wish, Kit.of(asked, wish));
+            double share = TimeForWish.share(wish, Kit.of(asked, wish), sky);
             worth += share * wish.worth();
             if (share == 1) {
                 served.add(wish);

@@ -13,36 +13,46 @@ final class Reasons {
     private Reasons() {
     }
 
-    /** The condition or the pair of conditions that leaves no minute of the night, if any does. */
-    static Optional<String> closed(List<Condition> conditions, NightSky sky) {
-        Optional<Condition> never = conditions.stream().filter(condition -> condition.minutes().isEmpty()).findFirst();
+    /** A condition and the minutes of the night in which it holds. */
+    private record Held(Condition condition, BitSet minutes) {
+
+        boolean at(Condition.When when) {
+            return condition.when() == when;
+        }
+    }
+
+    /** The condition or the pair of conditions that leaves no minute of the night. */
+    static String closed(List<Condition> conditions, NightSky sky) {
+        List<Held> held = conditions.stream().map(condition -> new Held(condition, condition.holds(asked(condition, sky))))
+                .toList();
+        Optional<Held> never = held.stream().filter(one -> one.minutes.isEmpty()).findFirst();
         if (never.isPresent()) {
-            return Optional.of(never.get().never());
+            return ConditionWords.never(never.get().condition.what(), sky.night());
         }
-        BitSet throughout = (BitSet) conditions.get(0).minutes().clone();
-        for (Condition condition : throughoutFirst(conditions)) {
-            BitSet common = (BitSet) throughout.clone();
-            common.and(condition.minutes());
-            if (common.isEmpty()) {
-                return Optional.of(exclusion(conditions, condition, throughout, sky));
+        BitSet throughout = sky.sunDown();
+        for (Condition.When when : Condition.When.values()) {
+            BitSet good = (BitSet) throughout.clone();
+            for (Held one : held.stream().filter(one -> one.at(when)).toList()) {
+                if (!good.intersects(one.minutes)) {
+                    return exclusion(held, one, good, sky);
+                }
+                good.and(one.minutes);
             }
-            if (condition.when() == Condition.When.THROUGHOUT) {
-                throughout = common;
-            }
+            throughout = when == Condition.When.THROUGHOUT ? good : throughout;
         }
-        return Optional.empty();
+        throw new IllegalStateException("all conditions hold together");
     }
 
-    private static List<Condition> throughoutFirst(List<Condition> conditions) {
-        return conditions.stream().sorted(Comparator.comparing(Condition::when)).toList();
+    /** When the Moon rises and sets is told by day too. */
+    private static BitSet asked(Condition condition, NightSky sky) {
+        return condition.what() == Requirement.Plain.MOON_UP ? sky.clock().all() : sky.sunDown();
     }
 
-    private static String exclusion(List<Condition> conditions, Condition last, BitSet others, NightSky sky) {
-        Optional<Condition> other = conditions.stream()
-                .filter(condition -> !condition.minutes().intersects(last.minutes())).findFirst();
-        String against = other.map(condition -> condition.what() + " only " + runs(condition.minutes(), sky))
+    private static String exclusion(List<Held> all, Held last, BitSet others, NightSky sky) {
+        Optional<Held> other = all.stream().filter(one -> !one.minutes.intersects(last.minutes)).findFirst();
+        String against = other.map(one -> ConditionWords.what(one.condition.what()) + " only " + runs(one.minutes, sky))
                 .orElseGet(() -> "all else only " + runs(others, sky));
-        return against + ", but " + last.what() + " only " + runs(last.minutes(), sky);
+        return against + ", but " + ConditionWords.what(last.condition.what()) + " only " + runs(last.minutes, sky);
     }
 
     private static String runs(BitSet minutes, NightSky sky) {
