@@ -8,11 +8,14 @@ import gloam.planner.Requirement.Measure;
 import gloam.planner.Requirement.Plain;
 import gloam.trail.Framing;
 import gloam.units.Angle;
+import gloam.units.Interval;
 import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /**
  * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable asks by the
@@ -41,7 +44,7 @@ final class Conditions {
     /** All conditions of a wish on a night, the Sun's first. */
     static List<Condition> of(Wish wish, NightSky sky, Aiming aiming) {
         Conditions conditions = new Conditions(wish, sky, aiming);
-        conditions.during(Plain.SUN_DOWN, When.THROUGHOUT, sky.sunDown());
+        conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
         conditions.addSky();
         conditions.addAim();
         conditions.addFrame();
@@ -49,37 +52,48 @@ final class Conditions {
         return conditions.all;
     }
 
-    private void during(Requirement what, When when, BitSet minutes) {
-        all.add(new Condition(what, when, among -> {
-            BitSet both = (BitSet) among.clone();
-            both.and(minutes);
-            return both;
-        }));
+    private void during(Requirement what, List<Interval> spans) {
+        BitSet minutes = sky.clock().during(spans);
+        all.add(new Condition(what, When.THROUGHOUT, among -> both(among, minutes), Optional.of(spans)));
+    }
+
+    private void at(Requirement what, When when, BitSet minutes) {
+        all.add(new Condition(what, when, among -> both(among, minutes), Optional.empty()));
+    }
+
+    private static BitSet both(BitSet some, BitSet others) {
+        BitSet both = (BitSet) some.clone();
+        both.and(others);
+        return both;
+    }
+
+    private void holding(Requirement what, When when, UnaryOperator<BitSet> among) {
+        all.add(new Condition(what, when, among, Optional.empty()));
     }
 
     private void where(Requirement what, When when, IntToDoubleFunction margin) {
-        all.add(new Condition(what, when, among -> sky.clock().where(among, margin)));
+        holding(what, when, among -> sky.clock().where(among, margin));
     }
 
     /** Bounds are asked for one by one: both together may hold for less time than lies between two looks. */
     private void between(Requirement what, When when, Between bounds, IntToDoubleFunction number) {
-        all.add(new Condition(what, when, among -> sky.clock().where(
+        holding(what, when, among -> sky.clock().where(
                 sky.clock().where(among, minute -> bounds.overLeast(number.applyAsDouble(minute))),
-                minute -> bounds.underMost(number.applyAsDouble(minute)))));
+                minute -> bounds.underMost(number.applyAsDouble(minute))));
     }
 
     private void addSky() {
         switch (wish.sky()) {
             case DARK -> {
-                during(Plain.DARK, When.THROUGHOUT, sky.clock().during(sky.night().darkness()));
+                during(Plain.DARK, sky.night().darkness());
                 where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> DARK_MOONLIGHT_MAG - moonlightMag(minute));
             }
             case MOONLIT -> {
-                during(Plain.DARK, When.THROUGHOUT, sky.clock().during(sky.night().darkness()));
-                during(Plain.MOON_UP, When.THROUGHOUT, sky.clock().during(sky.night().moonUp()));
+                during(Plain.DARK, sky.night().darkness());
+                during(Plain.MOON_UP, sky.night().moonUp());
             }
-            case DUSK -> during(Plain.DUSK, When.AT_OPENING, sky.dusk());
-            case DAWN -> during(Plain.DAWN, When.AT_CLOSING, sky.dawn());
+            case DUSK -> at(Plain.DUSK, When.AT_OPENING, sky.dusk());
+            case DAWN -> at(Plain.DAWN, When.AT_CLOSING, sky.dawn());
             case ANY -> { }
         }
     }
@@ -97,7 +111,7 @@ final class Conditions {
                     When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), this::leanDeg));
         } else {
             Direction aim = aiming.direction(0);
-            during(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
+            at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
                     sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet());
         }
     }
@@ -133,9 +147,9 @@ final class Conditions {
         limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE, minute -> side.marginDeg(
                 sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth()).degrees())));
         within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
-        limits.time().ifPresent(time -> all.add(new Condition(
+        limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,
-                among -> byTheClock(time, among))));
+                among -> byTheClock(time, among)));
     }
 
     private void within(Measure measure, When when, Between bounds, IntToDoubleFunction number) {

@@ -34,13 +34,6 @@ record NightClock(Instant start, int minutes, int stepMin) {
         return (minutes + stepMin) / NODE_MIN + 2;
     }
 
-    /** All minutes of the night. */
-    BitSet all() {
-        BitSet all = new BitSet(minutes + 1);
-        all.set(0, minutes + 1);
-        return all;
-    }
-
     /** The instant of a minute. */
     Instant at(int minute) {
         return start.plusSeconds(minute * (long) SECONDS);
@@ -49,6 +42,12 @@ record NightClock(Instant start, int minutes, int stepMin) {
     /** The span between two minutes, the second later. */
     Interval span(int openMin, int closeMin) {
         return new Interval(at(openMin), at(closeMin));
+    }
+
+    /** The spans that minutes make, each as long as a shutter can be open in it; that of a lone minute is a minute. */
+    List<Interval> spans(BitSet during) {
+        return MinuteRun.of(during).stream()
+                .map(run -> span(run.first(), Math.max(run.first() + 1, run.last()))).toList();
     }
 
     /** The minutes in spans, both whole minutes at their ends lying inside. */
@@ -67,11 +66,6 @@ record NightClock(Instant start, int minutes, int stepMin) {
     /** The minute of a whole-minute instant, negative before the night. */
     int minuteOf(Instant at) {
         return (int) ((at.getEpochSecond() - start.getEpochSecond()) / SECONDS);
-    }
-
-    /** The first whole minute not before an instant, be it in the night or not. */
-    int firstFrom(Instant at) {
-        return minuteOf(ceil(at));
     }
 
     /** Whether an instant is a whole minute of the night. */

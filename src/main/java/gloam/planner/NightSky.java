@@ -9,6 +9,7 @@ import gloam.ephemeris.Target;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.trail.TrailEstimator;
+import gloam.units.Interval;
 import java.time.Instant;
 import java.util.BitSet;
 import java.util.List;
@@ -29,6 +30,7 @@ final class NightSky {
     private final Ephemeris ephemeris;
     private final SkyLight light;
     private final TrailEstimator trails;
+    private final List<Interval> sunDownSpans;
     private final BitSet sunDown;
     private final SkyLight.Moment[] byNode;
 
@@ -45,9 +47,14 @@ final class NightSky {
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
         this.light = new SkyLight(this.ephemeris, night.site());
         this.trails = new TrailEstimator(this.ephemeris, night.site());
-        this.sunDown = clock.during(night.sunDown());
-        notBefore.ifPresent(from -> sunDown.clear(0, Math.max(0, Math.min(clock.minutes() + 1, clock.firstFrom(from)))));
+        this.sunDownSpans = night.sunDown().stream().flatMap(span -> from(span, notBefore).stream()).toList();
+        this.sunDown = clock.during(sunDownSpans);
         this.byNode = new SkyLight.Moment[clock.nodes()];
+    }
+
+    private static Optional<Interval> from(Interval span, Optional<Instant> notBefore) {
+        Instant from = notBefore.filter(span.start()::isBefore).orElse(span.start());
+        return from.isBefore(span.endExclusive()) ? Optional.of(new Interval(from, span.endExclusive())) : Optional.empty();
     }
 
     Night night() {
@@ -73,6 +80,11 @@ final class NightSky {
     /** The minutes with the Sun below the horizon: nothing is ever exposed outside them. */
     BitSet sunDown() {
         return (BitSet) sunDown.clone();
+    }
+
+    /** When the Sun is below the horizon and something may be exposed. */
+    List<Interval> sunDownSpans() {
+        return sunDownSpans;
     }
 
     /** The minutes with the Sun below -18°, from the first to the last; none where it does not go so low. */

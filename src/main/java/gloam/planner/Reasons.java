@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.units.Interval;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -13,8 +14,13 @@ final class Reasons {
     private Reasons() {
     }
 
-    /** A condition and the minutes of the night in which it holds. */
-    private record Held(Condition condition, BitSet minutes) {
+    /** A condition and when it holds on a night. */
+    private record Held(Condition condition, BitSet minutes, List<Interval> spans) {
+
+        static Held of(Condition condition, NightSky sky) {
+            BitSet minutes = condition.spans().map(sky.clock()::during).orElseGet(() -> condition.holds(sky.sunDown()));
+            return new Held(condition, minutes, condition.spans().orElseGet(() -> sky.clock().spans(minutes)));
+        }
 
         boolean at(Condition.When when) {
             return condition.when() == when;
@@ -23,8 +29,7 @@ final class Reasons {
 
     /** The condition or the pair of conditions that leaves no minute of the night. */
     static String closed(List<Condition> conditions, NightSky sky) {
-        List<Held> held = conditions.stream().map(condition -> new Held(condition, condition.holds(asked(condition, sky))))
-                .toList();
+        List<Held> held = conditions.stream().map(condition -> Held.of(condition, sky)).toList();
         Optional<Held> never = held.stream().filter(one -> one.minutes.isEmpty()).findFirst();
         if (never.isPresent()) {
             return ConditionWords.never(never.get().condition.what(), sky.night());
@@ -34,7 +39,7 @@ final class Reasons {
             BitSet good = (BitSet) throughout.clone();
             for (Held one : held.stream().filter(one -> one.at(when)).toList()) {
                 if (!good.intersects(one.minutes)) {
-                    return exclusion(held, one, good, sky);
+                    return exclusion(held, one, sky.clock().spans(good), sky);
                 }
                 good.and(one.minutes);
             }
@@ -43,22 +48,16 @@ final class Reasons {
         throw new IllegalStateException("all conditions hold together");
     }
 
-    /** When the Moon rises and sets is told by day too. */
-    private static BitSet asked(Condition condition, NightSky sky) {
-        return condition.what() == Requirement.Plain.MOON_UP ? sky.clock().all() : sky.sunDown();
-    }
-
-    private static String exclusion(List<Held> all, Held last, BitSet others, NightSky sky) {
+    private static String exclusion(List<Held> all, Held last, List<Interval> others, NightSky sky) {
         Optional<Held> other = all.stream().filter(one -> !one.minutes.intersects(last.minutes)).findFirst();
-        String against = other.map(one -> ConditionWords.what(one.condition.what()) + " only " + runs(one.minutes, sky))
-                .orElseGet(() -> "all else only " + runs(others, sky));
-        return against + ", but " + ConditionWords.what(last.condition.what()) + " only " + runs(last.minutes, sky);
+        String against = other.map(one -> ConditionWords.what(one.condition.what()) + " only " + words(one.spans, sky))
+                .orElseGet(() -> "all else only " + words(others, sky));
+        return against + ", but " + ConditionWords.what(last.condition.what()) + " only " + words(last.spans, sky);
     }
 
-    private static String runs(BitSet minutes, NightSky sky) {
+    private static String words(List<Interval> spans, NightSky sky) {
         NightTimes times = NightTimes.of(sky.night());
-        return MinuteRun.of(minutes).stream()
-                .map(run -> times.span(sky.clock().at(run.first()), sky.clock().at(run.last()))).collect(Collectors.joining(" and "));
+        return spans.stream().map(times::span).collect(Collectors.joining(" and "));
     }
 
     /** The aims that leave no shot worth a sheet, where the span itself is there. */
