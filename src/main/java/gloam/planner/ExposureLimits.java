@@ -36,12 +36,12 @@ record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
         Bounds bounds = left;
         if (growth.isPresent() && wish.trail().leastMm().isPresent()) {
             double leastMm = wish.trail().leastMm().getAsDouble();
-            bounds = bounds.atLeast(bounds.firstWhere(min -> growth.get().lengthMm(min) >= leastMm, stepMin), Bounds.Cut.TRAIL);
+            bounds = bounds.atLeast(bounds.firstWhere(min -> growth.get().lengthMm(min) >= leastMm, stepMin), DurationLimit.TRAIL);
         }
         if (growth.isPresent() && wish.trail().mostMm().isPresent()) {
             double mostMm = wish.trail().mostMm().getAsDouble();
             bounds = bounds.atMost(left.firstWhere(min -> growth.get().lengthMm(min) > mostMm, stepMin) - stepMin,
-                    Bounds.Cut.TRAIL);
+                    DurationLimit.TRAIL);
         }
         return bounds;
     }
@@ -49,9 +49,9 @@ record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
     private Bounds byArc(Bounds left, int stepMin) {
         Between arcDeg = wish.limits().arcDeg();
         double least = Math.ceil(arcDeg.least().orElse(0) / TURN_DEG_MIN / stepMin) * stepMin;
-        Bounds bounds = left.atLeast((int) least, Bounds.Cut.ARC);
+        Bounds bounds = left.atLeast((int) least, DurationLimit.ARC);
         return arcDeg.most().isEmpty() ? bounds : bounds.atMost(
-                (int) Math.floor(arcDeg.most().getAsDouble() / TURN_DEG_MIN / stepMin) * stepMin, Bounds.Cut.ARC);
+                (int) Math.floor(arcDeg.most().getAsDouble() / TURN_DEG_MIN / stepMin) * stepMin, DurationLimit.ARC);
     }
 
     /** Whether the light has no say in it. */
@@ -63,7 +63,7 @@ record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
     Bounds byLight(Bounds left, Stop stop) {
         Bounds toned = byTone(left, stop);
         return toned.empty() || !wish.limits().blends() ? toned : toned.firstRunOf(min -> blend.suits(
-                stop.opening.openAt(min), stop.opening.closeAt(min), stop.made), stop.opening.stepMin(), Bounds.Cut.BLEND);
+                stop.opening.openAt(min), stop.opening.closeAt(min), stop.made), stop.opening.stepMin(), DurationLimit.TWILIGHT_SHARE);
     }
 
     private Bounds byTone(Bounds left, Stop stop) {
@@ -72,9 +72,9 @@ record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
         }
         double mostMiss = Satisfaction.MOST_TONE_MISS_STOPS;
         int tooLight = stop.durationOf(wantedStops() + mostMiss, left);
-        Bounds bounds = left.atMost(tooLight - stop.opening.stepMin(), Bounds.Cut.TONE);
+        Bounds bounds = left.atMost(tooLight - stop.opening.stepMin(), DurationLimit.TONE);
         return wish.tone() instanceof Wish.Tone.AtMost ? bounds
-                : bounds.atLeast(stop.durationOf(wantedStops() - mostMiss, left), Bounds.Cut.TONE);
+                : bounds.atLeast(stop.durationOf(wantedStops() - mostMiss, left), DurationLimit.TONE);
     }
 
     /** The tone wanted, or the most of it, in stops. */
@@ -86,7 +86,7 @@ record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
     /** The duration half-way between the bounds that the wish itself sets, though time may not leave it. */
     int middleMin(Bounds bounds, int stepMin) {
         Bounds wished = bounds.shortOfTime() ? byTurn(new Bounds(bounds.leastMin(), (int) wish.longest().toMinutes(),
-                bounds.leastBy(), Bounds.Cut.EXPOSURE), stepMin) : bounds;
+                bounds.leastBy(), DurationLimit.EXPOSURE), stepMin) : bounds;
         return wished.leastMin() + Math.max(0, wished.gapMin() / -2) / stepMin * stepMin;
     }
 }

@@ -69,14 +69,14 @@ final class Openings {
 
     private Bounds left(Opening opening, int leastMin) {
         int step = opening.stepMin();
-        Bounds bounds = new Bounds(leastMin, longestMin(), Bounds.Cut.EXPOSURE, Bounds.Cut.EXPOSURE)
-                .inStepsOf(step).atMost(opening.mostMin(), Bounds.Cut.SPAN);
+        Bounds bounds = new Bounds(leastMin, longestMin(), DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
+                .inStepsOf(step).atMost(opening.mostMin(), DurationLimit.SPAN);
         if (bounds.empty()) {
             return bounds;
         }
         for (Map.Entry<Condition.When, BitSet> own : moments.own().entrySet()) {
             bounds = bounds.firstRunOf(min -> own.getValue().get(opening.at(own.getKey(), min)), step,
-                    Bounds.Cut.of(own.getKey()));
+                    DurationLimit.of(own.getKey()));
         }
         return bounds;
     }

@@ -23,7 +23,7 @@ final class WindowFinder {
      * @param openings shots to choose from for each opening, from the shortest to the most satisfying
      * @param closedBy why there are none, where there are none
      */
-    record Finding(Wish wish, NightSky sky, List<List<Shot>> openings, String closedBy) {
+    record Finding(Wish wish, NightSky sky, List<List<Shot>> openings, Optional<Reason> closedBy) {
 
         /** All shots to choose from. */
         List<Shot> shots() {
@@ -50,12 +50,12 @@ final class WindowFinder {
         List<Condition> conditions = Conditions.of(wish, sky, aiming);
         Optional<Moments> moments = Moments.of(conditions, sky.sunDown());
         if (moments.isEmpty()) {
-            return new Finding(wish, sky, List.of(), Reasons.closed(conditions, sky));
+            return new Finding(wish, sky, List.of(), Optional.of(Reasons.closed(conditions, sky)));
         }
         List<ShotChooser.Offer> offers = offers(moments.get());
         List<List<Shot>> good = offers.stream().map(offer -> offer.shots().stream()
                 .filter(shot -> shot.satisfaction() >= Satisfaction.LEAST).toList()).filter(shots -> !shots.isEmpty()).toList();
-        return new Finding(wish, sky, good, good.isEmpty() ? Reasons.conflict(wish, offers) : "");
+        return new Finding(wish, sky, good, good.isEmpty() ? Optional.of(Reasons.conflict(wish, offers)) : Optional.empty());
     }
 
     private List<ShotChooser.Offer> offers(Moments moments) {

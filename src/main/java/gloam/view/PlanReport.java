@@ -7,7 +7,6 @@ import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
-import gloam.planner.NightTimes;
 import gloam.planner.Plan;
 import gloam.units.Finite;
 import gloam.units.Interval;
@@ -47,7 +46,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         plan.nights().forEach(night -> nights.add(NightRow.of(night, rows)));
         return new PlanReport(clock.asked(now), rows.identity().toString(), plan.trip().title(),
                 plan.trip().camera().name(), List.copyOf(nights), plan.trip().sheets(), plan.sheetsUsed(),
-                rows.cancelled(clock), Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(),
+                rows.cancelled(clock), Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
                 Optional.empty());
     }
 
@@ -85,15 +84,17 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             Night night = plan.night();
             Site site = night.site();
             SiteClock clock = new SiteClock(site.zone());
+            ReasonWords reasons = new ReasonWords(night);
             List<WindowRow> windows = new ArrayList<>();
-            plan.windows().forEach(window -> windows.add(rows.next(window, site.name(), clock)));
+            plan.windows().forEach(window -> windows.add(rows.next(window, night, clock)));
             return new NightRow(night.date(), site.name(), site.latitude().degrees(),
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
                     List.copyOf(windows),
-                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
-                            .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), reasons.of(refusal)))
+                            .toList(), plan.notes().stream().map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
+                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
 
         /** The times of the night in words. */
@@ -136,7 +137,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             String reason) {
 
         static WindowRow of(Plan.Window window, FilmStock tripFilm, FormerPlan.Event event, Instant prepareAt,
-                            SiteClock clock) {
+                            Night night, SiteClock clock) {
             Direction aim = window.aim();
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
                     window.wish().film().orElse(tripFilm).name(), clock.event(prepareAt),
@@ -148,7 +149,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
                     window.trailLengthMm(), window.trailDirection().degrees(),
                     MoonRow.of(window.moon()), window.clearChance(), window.score(),
-                    window.misses(), window.reason());
+                    WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
 

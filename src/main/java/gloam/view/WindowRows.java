@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.ephemeris.Night;
 import gloam.gear.FNumbers;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
@@ -55,14 +56,15 @@ final class WindowRows {
     }
 
     /** The row of the next window. */
-    WindowRow next(Plan.Window window, String site, SiteClock clock) {
+    WindowRow next(Plan.Window window, Night night, SiteClock clock) {
         String wish = window.wish().name();
         UUID own = within(identity, wish + "\n" + served.merge(wish, 1, Integer::sum));
         planned.add(own);
         Instant prepareAt = preparation(window.open());
         free = window.open().endExclusive();
         return WindowRow.of(window, trip.film(),
-                new FormerPlan.Event(own, sequence(own, details(window, site, prepareAt, clock))), prepareAt, clock);
+                new FormerPlan.Event(own, sequence(own, details(window, night.site().name(), prepareAt, clock))), prepareAt,
+                night, clock);
     }
 
     /** What a calendar shows of it, cut as the report cuts it. */

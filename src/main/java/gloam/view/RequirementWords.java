@@ -1,19 +1,19 @@
-package gloam.planner;
+package gloam.view;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
-import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import gloam.planner.Between;
+import gloam.planner.ClockChange;
+import gloam.planner.Limits;
+import gloam.planner.Requirement;
+import gloam.units.Angle;
 
 /** Puts into words what a wish requires of a night. */
-final class ConditionWords {
+final class RequirementWords {
 
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
-    private ConditionWords() {
+    private RequirementWords() {
     }
 
     /** What holds, in words that can stand before "only 20:10–21:30". */
@@ -33,13 +33,13 @@ final class ConditionWords {
         } else if (what instanceof Requirement.AimUp) {
             return "aim above the skyline";
         } else if (what instanceof Requirement.Level level) {
-            return "trail of " + name(level.target()) + " within " + Wording.degrees(level.within().degrees()) + " of level";
+            return "trail of " + name(level.target()) + " within " + degrees(level.within()) + " of level";
         } else if (what instanceof Requirement.InFrame in) {
             return in.body().properName() + " in the frame";
         } else if (what instanceof Requirement.Within within) {
             return within(within);
         } else if (what instanceof Requirement.MoonOn on) {
-            return "Moon " + Wording.word(on.side());
+            return "Moon " + WishRow.words(on.side());
         }
         Requirement.ByTheClock clock = (Requirement.ByTheClock) what;
         return between(clock.shown().orElse(clock.wanted()));
@@ -60,17 +60,17 @@ final class ConditionWords {
         } else if (what instanceof Requirement.TargetUp up) {
             return name(up.target()) + " is below the skyline while the Sun is down";
         } else if (what instanceof Requirement.AimUp up) {
-            return String.format(Locale.ROOT, "the aim at altitude %.0f° is below the skyline of %.0f° at azimuth %.0f°; "
-                    + "raise it", up.aim().altitude().degrees(), up.skyline().degrees(), up.aim().azimuth().degrees());
+            return "the aim at altitude " + degrees(up.aim().altitude()) + " is below the skyline of "
+                    + degrees(up.skyline()) + " at azimuth " + degrees(up.aim().azimuth()) + "; raise it";
         } else if (what instanceof Requirement.Level level) {
-            return String.format(Locale.ROOT, "the trail of %s leans more than %.0f° while the Sun is down",
-                    name(level.target()), level.within().degrees());
+            return "the trail of " + name(level.target()) + " leans more than " + degrees(level.within())
+                    + " while the Sun is down";
         } else if (what instanceof Requirement.InFrame in) {
             return in.body().properName() + " is not in the frame while the Sun is down";
         } else if (what instanceof Requirement.ByTheClock clock) {
             return clock.shown().isPresent() ? "the Sun is up all through " + what(clock)
-                    : "the clocks skip all of " + TIME.format(clock.wanted().from()) + " to "
-                    + TIME.format(clock.wanted().to()) + ": " + ClockChange.of(night).orElseThrow();
+                    : "the clocks skip all of " + clock.wanted().from() + " to " + clock.wanted().to() + ": "
+                    + NightWords.of(ClockChange.of(night).orElseThrow());
         }
         return "never the " + what(what) + " while the Sun is down";
     }
@@ -84,11 +84,7 @@ final class ConditionWords {
     }
 
     private static String between(Limits.TimeOfNight time) {
-        return "the clock between " + clock(time.from()) + " and " + clock(time.to());
-    }
-
-    private static String clock(LocalTime time) {
-        return TIME.format(time);
+        return "the clock between " + time.from() + " and " + time.to();
     }
 
     private static String words(Between bounds, String unit) {
@@ -98,8 +94,11 @@ final class ConditionWords {
     }
 
     private static String number(double number) {
-        return number == Math.rint(number) ? String.format(Locale.ROOT, "%.0f", number)
-                : String.format(Locale.ROOT, "%.1f", number);
+        return Wording.number(number, number == Math.rint(number) ? 0 : 1);
+    }
+
+    private static String degrees(Angle angle) {
+        return Wording.number(angle.degrees(), 0) + "°";
     }
 
     private static String name(Target target) {
