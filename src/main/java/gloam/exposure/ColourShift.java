@@ -1,7 +1,6 @@
 package gloam.exposure;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -42,7 +41,7 @@ public record ColourShift(double redStops, double greenStops, double blueStops) 
         boolean oneLeads = most >= -least;
         String hue = oneLeads ? word(most, "red", "green", "blue") : word(least, "cyan", "magenta", "yellow");
         double cc = colourCorrection(oneLeads ? most : -least);
-        return Optional.of(String.format(Locale.ROOT, "%s, CC %.0f", hue, cc)).filter(cast -> cc >= LEAST_CC);
+        return Optional.of(hue + ", CC " + Math.round(cc)).filter(cast -> cc >= LEAST_CC);
     }
 
     /** Colour-correction value of a layer's lead over the mean of three, 2/3 of that over the other two. */

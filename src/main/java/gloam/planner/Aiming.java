@@ -2,7 +2,6 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
-import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.light.SkyLight;
@@ -25,7 +24,7 @@ final class Aiming {
         this.sky = sky;
         this.camera = camera;
         this.followed = new Direction[sky.clock().minutes() + 1];
-        this.light = new SkyLight.Sample[sky.clock().minutes() / NightClock.NODE_MIN + 2];
+        this.light = new SkyLight.Sample[sky.clock().nodes()];
     }
 
     Aim aim() {
@@ -34,6 +33,11 @@ final class Aiming {
 
     Camera camera() {
         return camera;
+    }
+
+    /** Minutes from one look at the night's sky to the next. */
+    int stepMin() {
+        return sky.clock().stepMin();
     }
 
     /** Whether the camera points the same way whatever the minute. */
@@ -78,10 +82,5 @@ final class Aiming {
     /** Whether a body is what the camera follows. */
     boolean follows(Body body) {
         return aim instanceof Aim.Follow follow && follow.target() == body;
-    }
-
-    /** A target's name in reasons. */
-    static String name(Target target) {
-        return target instanceof Body body ? body.properName() : ((Star) target).name();
     }
 }

@@ -40,15 +40,6 @@ final class Blanks {
     }
 
     /**
-     * Why nothing would show of a shot.
-     *
-     * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
-     * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
-     */
-    record Blank(double boundStops, OptionalDouble atFNumber) {
-    }
-
-    /**
      * Whether a sheet stays black for certain, whatever stars are in the frame and whenever it is opened.
      *
      * @param halfway the sky of the aim half-way through the night
@@ -71,14 +62,14 @@ final class Blanks {
     }
 
     /** Why nothing shows of a blank shot in a light. */
-    Blank reason(Shot shot, FramedLight light) {
+    Reason reason(Shot shot, FramedLight light) {
         boolean dark = Stops.factor(shot.toneStops()) < leastProgress;
         OptionalDouble shown = IntStream.rangeClosed(WIDEST, NARROWEST)
                 .map(stop -> dark ? WIDEST + NARROWEST - stop : stop).mapToDouble(Blanks::fNumber)
                 .filter(fNumber -> dark ? fNumber < shot.fNumber() : fNumber > shot.fNumber())
                 .filter(fNumber -> !blank(shot,
                         kit.circumstances(light, fNumber, shot.openMin(), shot.closeMin()))).findFirst();
-        return new Blank(ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
+        return new Reason.NothingShows(Reason.Exposure.of(shot), ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
     }
 
     private static double fNumber(int stop) {

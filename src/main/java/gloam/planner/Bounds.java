@@ -10,22 +10,7 @@ import java.util.function.IntPredicate;
  * @param leastBy  what set the shortest
  * @param mostBy   what set the longest
  */
-record Bounds(int leastMin, int mostMin, Cut leastBy, Cut mostBy) {
-
-    /** What can cut durations. */
-    enum Cut {
-        EXPOSURE, SPAN, OPENING, MIDDLE, CLOSING, TRAIL, TONE, ARC, BLEND;
-
-        /** What a condition cuts by that must hold at a moment. */
-        static Cut of(Condition.When when) {
-            return switch (when) {
-                case THROUGHOUT -> SPAN;
-                case AT_OPENING -> OPENING;
-                case AT_MIDDLE -> MIDDLE;
-                case AT_CLOSING -> CLOSING;
-            };
-        }
-    }
+record Bounds(int leastMin, int mostMin, DurationLimit leastBy, DurationLimit mostBy) {
 
     /** Whether no duration is left. */
     boolean empty() {
@@ -38,18 +23,18 @@ record Bounds(int leastMin, int mostMin, Cut leastBy, Cut mostBy) {
     }
 
     /** What is left when the duration must be no shorter. */
-    Bounds atLeast(int min, Cut by) {
+    Bounds atLeast(int min, DurationLimit by) {
         return min > leastMin ? new Bounds(min, mostMin, by, mostBy) : this;
     }
 
     /** What is left when the duration must be no longer. */
-    Bounds atMost(int min, Cut by) {
+    Bounds atMost(int min, DurationLimit by) {
         return min < mostMin ? new Bounds(leastMin, min, leastBy, by) : this;
     }
 
     /** Whether it is for want of time that nothing longer is left, and not by the wish itself. */
     boolean shortOfTime() {
-        return mostBy == Cut.SPAN || mostBy == Cut.OPENING || mostBy == Cut.MIDDLE || mostBy == Cut.CLOSING;
+        return mostBy == DurationLimit.SPAN || mostBy == DurationLimit.OPENING || mostBy == DurationLimit.MIDDLE || mostBy == DurationLimit.CLOSING;
     }
 
     /** What is left when durations come in steps from zero. */
@@ -58,7 +43,7 @@ record Bounds(int leastMin, int mostMin, Cut leastBy, Cut mostBy) {
     }
 
     /** What is left from the first good duration on to the last before one that is not good, in steps. */
-    Bounds firstRunOf(IntPredicate good, int stepMin, Cut by) {
+    Bounds firstRunOf(IntPredicate good, int stepMin, DurationLimit by) {
         int first = leastMin;
         while (first <= mostMin && !good.test(first)) {
             first += stepMin;

@@ -1,24 +1,20 @@
 package gloam.planner;
 
 import gloam.ephemeris.Night;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
-import java.util.Locale;
 import java.util.Optional;
 
-/** Puts into words that the clocks of a site are put forward or back during a night. */
-final class ClockChange {
-
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+/** Knows when the clocks of a site are put forward or back during a night. */
+public final class ClockChange {
 
     private ClockChange() {
     }
 
     /** The change of a night, if there is one. */
-    static Optional<String> of(Night night) {
-        return change(night).map(ClockChange::words);
+    public static Optional<ZoneOffsetTransition> of(Night night) {
+        return Optional.ofNullable(night.site().zone().getRules().nextTransition(night.span().start()))
+                .filter(change -> night.span().contains(change.getInstant()));
     }
 
     /**
@@ -26,7 +22,7 @@ final class ClockChange {
      * where they skip all of it.
      */
     static Optional<Limits.TimeOfNight> shown(Night night, Limits.TimeOfNight time) {
-        Optional<ZoneOffsetTransition> skip = change(night).filter(ZoneOffsetTransition::isGap);
+        Optional<ZoneOffsetTransition> skip = of(night).filter(ZoneOffsetTransition::isGap);
         if (skip.isEmpty()) {
             return Optional.of(time);
         }
@@ -36,21 +32,5 @@ final class ClockChange {
         boolean all = skipped.holds(time.from()) && skipped.holds(time.to()) && !time.holds(next);
         return all ? Optional.empty() : Optional.of(new Limits.TimeOfNight(
                 skipped.holds(time.from()) ? next : time.from(), skipped.holds(time.to()) ? last : time.to()));
-    }
-
-    private static Optional<ZoneOffsetTransition> change(Night night) {
-        return Optional.ofNullable(night.site().zone().getRules().nextTransition(night.span().start()))
-                .filter(change -> night.span().contains(change.getInstant()));
-    }
-
-    private static String words(ZoneOffsetTransition change) {
-        return "on " + NightTimes.date(change.getDateTimeAfter().toLocalDate()) + " the clocks go "
-                + (change.isGap() ? "forward" : "back") + " from " + time(change.getDateTimeBefore()) + " to "
-                + time(change.getDateTimeAfter())
-                + (change.isGap() ? "" : "; times that come twice stand with their offset from UTC");
-    }
-
-    private static String time(LocalDateTime at) {
-        return TIME.format(at);
     }
 }

@@ -3,32 +3,37 @@ package gloam.planner;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.light.SkyLight;
+import gloam.planner.Condition.When;
+import gloam.planner.Requirement.Measure;
+import gloam.planner.Requirement.Plain;
 import gloam.trail.Framing;
 import gloam.units.Angle;
+import gloam.units.Interval;
 import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.UnaryOperator;
 
-/** Says at which minutes of a night each thing holds that a wish needs, apart from its exposure and trails. */
+/**
+ * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable asks by the
+ * minute and the ranking of nights at wider steps.
+ */
 final class Conditions {
 
     /** Moonlight that still leaves a sky dark: a fifth of a magnitude; common practice, no source. */
-    private static final double DARK_MOONLIGHT_MAG = 0.2;
+    static final double DARK_MOONLIGHT_MAG = 0.2;
+
     private static final double STOPS_PER_MAG = Math.log(10) * 0.4 / Math.log(2);
     /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
     private static final int LEAN_MIN = NightClock.NODE_MIN;
-    /** Half the Moon's disc and a rim for its glare, in degrees. */
-    private static final double MOON_RIM_DEG = 0.5;
-    /** Further below the horizon the Moon does not come into a frame before the night's next node. */
-    private static final double MOON_FAR_DOWN_DEG = -3;
 
     private final Wish wish;
     private final NightSky sky;
     private final Aiming aiming;
+    private final List<Condition> all = new ArrayList<>();
 
     private Conditions(Wish wish, NightSky sky, Aiming aiming) {
         this.wish = wish;
@@ -39,35 +44,56 @@ final class Conditions {
     /** All conditions of a wish on a night, the Sun's first. */
     static List<Condition> of(Wish wish, NightSky sky, Aiming aiming) {
         Conditions conditions = new Conditions(wish, sky, aiming);
-        List<Condition> all = new ArrayList<>();
-        all.add(new Condition("Sun down", Condition.When.THROUGHOUT, sky.sunDown(), "the Sun does not set"));
-        conditions.ofSky(all);
-        all.add(conditions.clearOfTerrain());
-        conditions.level().ifPresent(all::add);
-        if (!wantsMoon(wish, aiming)) {
-            all.add(conditions.moonOutside());
-        }
-        conditions.inFrame().ifPresent(all::add);
-        all.addAll(new LimitConditions(wish.limits(), wish.sky(), sky, aiming).all());
-        return all;
+        conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
+        conditions.addSky();
+        conditions.addAim();
+        conditions.addFrame();
+        conditions.addLimits(wish.limits());
+        return conditions.all;
     }
 
-    private void ofSky(List<Condition> all) {
-        Condition dark = new Condition("dark", Condition.When.THROUGHOUT, sky.clock().during(sky.night().darkness()),
-                "the Sun does not go below -18°");
+    private void during(Requirement what, List<Interval> spans) {
+        BitSet minutes = sky.clock().during(spans);
+        all.add(new Condition(what, When.THROUGHOUT, among -> both(among, minutes), Optional.of(spans)));
+    }
+
+    private void at(Requirement what, When when, BitSet minutes) {
+        all.add(new Condition(what, when, among -> both(among, minutes), Optional.empty()));
+    }
+
+    private static BitSet both(BitSet some, BitSet others) {
+        BitSet both = (BitSet) some.clone();
+        both.and(others);
+        return both;
+    }
+
+    private void holding(Requirement what, When when, UnaryOperator<BitSet> among) {
+        all.add(new Condition(what, when, among, Optional.empty()));
+    }
+
+    private void where(Requirement what, When when, IntToDoubleFunction margin) {
+        holding(what, when, among -> sky.clock().where(among, margin));
+    }
+
+    /** Bounds are asked for one by one: both together may hold for less time than lies between two looks. */
+    private void between(Requirement what, When when, Between bounds, IntToDoubleFunction number) {
+        holding(what, when, among -> sky.clock().where(
+                sky.clock().where(among, minute -> bounds.overLeast(number.applyAsDouble(minute))),
+                minute -> bounds.underMost(number.applyAsDouble(minute))));
+    }
+
+    private void addSky() {
         switch (wish.sky()) {
             case DARK -> {
-                all.add(dark);
-                all.add(new Condition("free of moonlight", Condition.When.THROUGHOUT,
-                        where(minute -> DARK_MOONLIGHT_MAG - moonlightMag(minute)), "moonlight all night"));
+                during(Plain.DARK, sky.night().darkness());
+                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> DARK_MOONLIGHT_MAG - moonlightMag(minute));
             }
             case MOONLIT -> {
-                all.add(dark);
-                all.add(new Condition("Moon up", Condition.When.THROUGHOUT,
-                        sky.clock().during(sky.night().moonUp()), "the Moon does not rise"));
+                during(Plain.DARK, sky.night().darkness());
+                during(Plain.MOON_UP, sky.night().moonUp());
             }
-            case DUSK -> all.add(new Condition("dusk", Condition.When.AT_OPENING, sky.dusk(), "no evening twilight"));
-            case DAWN -> all.add(new Condition("dawn", Condition.When.AT_CLOSING, sky.dawn(), "no morning twilight"));
+            case DUSK -> at(Plain.DUSK, When.AT_OPENING, sky.dusk());
+            case DAWN -> at(Plain.DAWN, When.AT_CLOSING, sky.dawn());
             case ANY -> { }
         }
     }
@@ -77,36 +103,17 @@ final class Conditions {
         return Stops.between(sample.dark().cdM2(), sample.dark().plus(sample.moon()).cdM2()) / STOPS_PER_MAG;
     }
 
-    private BitSet where(IntToDoubleFunction margin) {
-        return sky.clock().where(sky.sunDown(), margin);
-    }
-
-    private Condition clearOfTerrain() {
+    private void addAim() {
         if (aiming.aim() instanceof Aim.Follow follow) {
-            String name = Aiming.name(follow.target());
-            return new Condition(name + " above the skyline", Condition.When.THROUGHOUT,
-                    where(minute -> sky.clearanceDeg(aiming.direction(minute))),
-                    name + " is below the skyline while the Sun is down");
+            where(new Requirement.TargetUp(follow.target()), When.THROUGHOUT,
+                    minute -> sky.clearanceDeg(aiming.direction(minute)));
+            follow.levelWithin().ifPresent(within -> between(new Requirement.Level(follow.target(), within),
+                    When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), this::leanDeg));
+        } else {
+            Direction aim = aiming.direction(0);
+            at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
+                    sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet());
         }
-        Direction direction = aiming.direction(0);
-        return new Condition("aim above the skyline", Condition.When.THROUGHOUT,
-                sky.clearanceDeg(direction) >= 0 ? sky.sunDown() : new BitSet(), String.format(Locale.ROOT,
-                "the aim at altitude %.0f° is below the skyline of %.0f° at azimuth %.0f°; raise it",
-                direction.altitude().degrees(), Math.max(0, sky.skylineDeg(direction)),
-                direction.azimuth().degrees()));
-    }
-
-    private Optional<Condition> level() {
-        if (!(aiming.aim() instanceof Aim.Follow follow) || follow.levelWithin().isEmpty()) {
-            return Optional.empty();
-        }
-        double withinDeg = follow.levelWithin().get().degrees();
-        String name = Aiming.name(follow.target());
-        BitSet level = where(minute -> withinDeg - leanDeg(minute));
-        level.and(where(minute -> withinDeg + leanDeg(minute)));
-        return Optional.of(new Condition(String.format(Locale.ROOT, "trail of %s within %.0f° of level", name,
-                withinDeg), Condition.When.AT_MIDDLE, level, String.format(Locale.ROOT,
-                "the trail of %s leans more than %.0f° while the Sun is down", name, withinDeg)));
     }
 
     /** How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it goes. */
@@ -119,44 +126,51 @@ final class Conditions {
         return Math.toDegrees(Math.atan2(upRad, Math.abs(alongRad)));
     }
 
-    /** Whether the Moon itself is in the picture wanted. */
-    static boolean wantsMoon(Wish wish, Aiming aiming) {
-        return aiming.follows(Body.MOON)
-                || wish.records() instanceof Wish.Records.One one && one.body() == Body.MOON;
-    }
-
-    private Condition moonOutside() {
-        return new Condition("Moon outside the frame",
-                aiming.fixed() ? Condition.When.THROUGHOUT : Condition.When.AT_MIDDLE,
-                where(minute -> moonOutsideDeg(sky, aiming.framing(minute), minute)), "the Moon is in the frame all night");
-    }
-
-    /** Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows. */
-    static double moonOutsideDeg(NightSky sky, Framing framing, int minute) {
-        Direction moon = sky.position(Body.MOON, minute).apparentDirection();
-        double altitudeDeg = moon.altitude().degrees();
-        return (altitudeDeg < MOON_FAR_DOWN_DEG ? -altitudeDeg : Math.max(-altitudeDeg, outsideDeg(framing, moon))) - MOON_RIM_DEG;
-    }
-
-    /** Degrees, roughly, by which a direction lies outside a frame, negative inside. */
-    static double outsideDeg(Framing framing, Direction direction) {
-        double wideMm = framing.camera().frame().widthMm() / 2;
-        double highMm = framing.camera().frame().heightMm() / 2;
-        double outsideMm = framing.toFrame(direction)
-                .map(point -> Math.max(Math.abs(point.xMm()) - wideMm, Math.abs(point.yMm()) - highMm))
-                .orElse(wideMm + highMm);
-        return Math.toDegrees(Math.atan(outsideMm / framing.camera().lens().focalLengthMm()));
-    }
-
-    /** A body that must record stands in the frame and over the terrain in the middle of the exposure. */
-    private Optional<Condition> inFrame() {
-        if (!(wish.records() instanceof Wish.Records.One one) || aiming.follows(one.body())) {
-            return Optional.empty();
+    private void addFrame() {
+        if (!FrameEdge.wantsMoon(wish, aiming)) {
+            where(Plain.MOON_OUTSIDE, aiming.fixed() ? When.THROUGHOUT : When.AT_MIDDLE,
+                    minute -> FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute));
         }
-        Body body = one.body();
-        return Optional.of(new Condition(body.properName() + " in the frame", Condition.When.AT_MIDDLE, where(minute -> {
-            Direction seen = sky.position(body, minute).apparentDirection();
-            return Math.min(sky.clearanceDeg(seen), -outsideDeg(aiming.framing(minute), seen));
-        }), body.properName() + " is not in the frame while the Sun is down"));
+        if (wish.records() instanceof Wish.Records.One one && !aiming.follows(one.body())) {
+            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE, minute -> {
+                Direction seen = sky.position(one.body(), minute).apparentDirection();
+                return Math.min(sky.clearanceDeg(seen), -FrameEdge.outsideDeg(aiming.framing(minute), seen));
+            });
+        }
+    }
+
+    private void addLimits(Limits limits) {
+        within(Measure.MOON_ALTITUDE_DEG, When.THROUGHOUT, limits.moonAltitudeDeg(),
+                minute -> sky.position(Body.MOON, minute).apparentAltitude().degrees());
+        within(Measure.MOON_LIT_PERCENT, When.AT_MIDDLE, limits.moonLitPercent(), minute ->
+                100 * sky.ephemeris().appearance(Body.MOON, sky.site(), sky.clock().at(minute)).illuminatedFraction());
+        limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE, minute -> side.marginDeg(
+                sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth()).degrees())));
+        within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
+        limits.time().ifPresent(time -> holding(
+                new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,
+                among -> byTheClock(time, among)));
+    }
+
+    private void within(Measure measure, When when, Between bounds, IntToDoubleFunction number) {
+        if (!bounds.any()) {
+            between(new Requirement.Within(measure, bounds), when, bounds, number);
+        }
+    }
+
+    private When twilightMoment() {
+        return switch (wish.sky()) {
+            case DUSK -> When.AT_OPENING;
+            case DAWN -> When.AT_CLOSING;
+            case DARK, MOONLIT, ANY -> When.AT_MIDDLE;
+        };
+    }
+
+    private BitSet byTheClock(Limits.TimeOfNight time, BitSet among) {
+        BitSet minutes = new BitSet();
+        for (int minute = among.nextSetBit(0); minute >= 0; minute = among.nextSetBit(minute + 1)) {
+            minutes.set(minute, time.holds(sky.clock().at(minute).atZone(sky.site().zone()).toLocalTime()));
+        }
+        return minutes;
     }
 }

@@ -18,7 +18,8 @@ record Evening(Night night, List<WindowFinder.Finding> findings) {
     /** Looks at all wishes on a night. */
     static Evening of(Trip trip, Ephemeris ephemeris, StarField stars, LocalDate date, Site site) {
         Night night = Night.of(ephemeris, site, date);
-        NightSky sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at));
+        NightSky sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
+                NightClock.NODE_MIN);
         return new Evening(night, trip.wishes().stream()
                 .map(wish -> new WindowFinder(wish, Kit.of(trip, wish), sky, stars).find()).toList());
     }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param shot  the shot
  * @param blank why nothing would show, where that is it, and not what the shot misses
  */
-record Failed(Shot shot, Optional<Blanks.Blank> blank) {
+record Failed(Shot shot, Optional<Reason> blank) {
 
     /** The nearest to being good first: by what shows, by what records, by the tone. */
     static final Comparator<Failed> ORDER = Comparator.comparing((Failed failed) -> failed.blank.isPresent())

@@ -14,37 +14,41 @@ import java.util.Map;
 import java.util.function.IntFunction;
 
 /**
- * The sky's light at the centre of a framing over some minutes, taken at the night's nodes, and what film makes of it.
+ * The sky's light at the centre of a framing over some minutes, taken at the steps of the night's clock, and what film makes
+ * of it.
  *
- * <p>From node to node the light counts as exponential: in the steepest twilight within a hundredth of a stop.
+ * <p>From step to step the light counts as exponential: by five minutes, in the steepest twilight, within a hundredth of
+ * a stop.
  */
 final class FramedLight {
 
     private static final int SECONDS = 60;
 
     private final FilmStock film;
+    private final int stepMin;
     private final int firstMin;
     private final double[] atFullPupilLx;
     private final Map<Double, MadeTone> byFNumber = new HashMap<>();
 
-    /** The light that a fixed aim meets at the nodes around some minutes. */
+    /** The light that a fixed aim meets at the steps around some minutes. */
     static FramedLight of(Aiming fixed, FilmStock film, MinuteRun minutes) {
-        return new FramedLight(fixed.camera().lens(), film, minutes, fixed::light);
+        return new FramedLight(fixed.camera().lens(), film, fixed.stepMin(), minutes, fixed::light);
     }
 
-    /** The light of a framing at the nodes around some minutes. */
+    /** The light of a framing at the steps around some minutes. */
     static FramedLight of(NightSky sky, Framing framing, FilmStock film, MinuteRun minutes) {
-        return new FramedLight(framing.camera().lens(), film, minutes, nodeMin -> sky.light(framing.aim(), nodeMin));
+        return new FramedLight(framing.camera().lens(), film, sky.clock().stepMin(), minutes,
+                nodeMin -> sky.light(framing.aim(), nodeMin));
     }
 
-    private FramedLight(Lens lens, FilmStock film, MinuteRun minutes, IntFunction<SkyLight.Sample> light) {
+    private FramedLight(Lens lens, FilmStock film, int stepMin, MinuteRun minutes, IntFunction<SkyLight.Sample> light) {
         this.film = film;
-        int firstNode = minutes.first() / NightClock.NODE_MIN;
-        int nodes = minutes.last() / NightClock.NODE_MIN + 2 - firstNode;
-        this.firstMin = firstNode * NightClock.NODE_MIN;
-        this.atFullPupilLx = new double[nodes];
-        Arrays.setAll(atFullPupilLx, node ->
-                FilmPlane.illuminanceLx(lens, 1, light.apply(firstMin + node * NightClock.NODE_MIN).total()));
+        this.stepMin = stepMin;
+        int first = minutes.first() / stepMin;
+        this.firstMin = first * stepMin;
+        this.atFullPupilLx = new double[minutes.last() / stepMin + 2 - first];
+        Arrays.setAll(atFullPupilLx, step ->
+                FilmPlane.illuminanceLx(lens, 1, light.apply(firstMin + step * stepMin).total()));
     }
 
     /** The light at the frame's centre, exact at every instant. */
@@ -61,11 +65,11 @@ final class FramedLight {
     private MadeTone made(double fNumber) {
         double[] ratesPerS = new double[atFullPupilLx.length];
         Arrays.setAll(ratesPerS, node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / (fNumber * fNumber)));
-        double[] byMinute = new double[(ratesPerS.length - 1) * NightClock.NODE_MIN + 1];
-        for (int node = 0; node < ratesPerS.length - 1; node++) {
-            double ratio = Math.pow(ratesPerS[node + 1] / ratesPerS[node], 1.0 / NightClock.NODE_MIN);
-            double inMinute = SECONDS * ratesPerS[node] * meanOfStep(ratio);
-            for (int minute = node * NightClock.NODE_MIN; minute < (node + 1) * NightClock.NODE_MIN; minute++) {
+        double[] byMinute = new double[(ratesPerS.length - 1) * stepMin + 1];
+        for (int step = 0; step < ratesPerS.length - 1; step++) {
+            double ratio = Math.pow(ratesPerS[step + 1] / ratesPerS[step], 1.0 / stepMin);
+            double inMinute = SECONDS * ratesPerS[step] * meanOfStep(ratio);
+            for (int minute = step * stepMin; minute < (step + 1) * stepMin; minute++) {
                 byMinute[minute + 1] = byMinute[minute] + inMinute;
                 inMinute *= ratio;
             }
@@ -81,10 +85,10 @@ final class FramedLight {
 
     /** Illuminance at an f-number at a minute in lx. */
     double illuminanceLx(double fNumber, int minute) {
-        int node = (minute - firstMin) / NightClock.NODE_MIN;
-        double share = (minute - firstMin) % NightClock.NODE_MIN / (double) NightClock.NODE_MIN;
-        double fullPupilLx = share == 0 ? atFullPupilLx[node]
-                : atFullPupilLx[node] * Math.pow(atFullPupilLx[node + 1] / atFullPupilLx[node], share);
+        int step = (minute - firstMin) / stepMin;
+        double share = (minute - firstMin) % stepMin / (double) stepMin;
+        double fullPupilLx = share == 0 ? atFullPupilLx[step]
+                : atFullPupilLx[step] * Math.pow(atFullPupilLx[step + 1] / atFullPupilLx[step], share);
         return fullPupilLx / (fNumber * fNumber);
     }
 }

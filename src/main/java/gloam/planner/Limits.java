@@ -2,6 +2,8 @@ package gloam.planner;
 
 import gloam.units.Range;
 import java.time.LocalTime;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -57,6 +59,11 @@ public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<S
 
         Side(double middleDeg) {
             this.middleDeg = middleDeg;
+        }
+
+        /** The quarter in which an azimuth lies, counted from the aim's. */
+        public static Side at(double fromAimDeg) {
+            return Arrays.stream(values()).max(Comparator.comparingDouble(side -> side.marginDeg(fromAimDeg))).orElseThrow();
         }
 
         /** How far inside the quarter an azimuth is, counted from the aim's; negative outside. */

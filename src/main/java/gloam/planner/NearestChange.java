@@ -5,10 +5,9 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Finds the smallest change of a wish that would open it on a night on which it is closed. */
@@ -21,8 +20,8 @@ final class NearestChange {
     private final NightSky sky;
     private final StarField stars;
 
-    /** A wish with one thing given up, and what is then to be had, in words. */
-    private record Changed(Wish wish, Function<Shot, String> words) {
+    /** A wish with one thing given up, and how much of it is then to be had. */
+    private record Changed(Remedy.Change change, Wish wish, ToDoubleFunction<Shot> amount) {
     }
 
     /** Changes of a wish on a night. */
@@ -33,10 +32,10 @@ final class NearestChange {
         this.stars = stars;
     }
 
-    /** The first change that opens the wish, the least painful tried first, such as "it opens at f/16 from 03:10". */
-    Optional<String> words() {
-        return changes().flatMap(changed -> best(changed.wish).map(shot -> "it opens " + changed.words.apply(shot)
-                + " from " + NightTimes.of(sky.night()).time(sky.clock().at(shot.openMin()))).stream()).findFirst();
+    /** The first change that opens the wish, the least painful tried first. */
+    Optional<Remedy> remedy() {
+        return changes().flatMap(changed -> best(changed.wish).map(shot -> (Remedy) new Remedy.Changed(changed.change,
+                changed.amount.applyAsDouble(shot), sky.clock().at(shot.openMin()))).stream()).findFirst();
     }
 
     private Optional<Shot> best(Wish changed) {
@@ -47,23 +46,21 @@ final class NearestChange {
     private Stream<Changed> changes() {
         Wish.TrailLength anyLength = new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         return Stream.of(
-                new Changed(wish.through(List.of()), shot -> "at f/" + Wording.fNumber(shot.fNumber())),
-                new Changed(wish.drawing(anyLength), this::lengthMissed),
-                new Changed(wish.from(Duration.ofMinutes(1)), shot -> "for " + Wording.duration(shot.durationMin())),
-                new Changed(wish.toned(new Wish.Tone.Free()), shot -> "with tone " + Wording.stops(shot.toneStops())),
-                new Changed(wish.recording(new Wish.Records.Nothing()), shot -> "if less needs to record"),
-                new Changed(wish.under(Wish.SkyKind.ANY), shot -> "under any sky"))
+                new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), Shot::fNumber),
+                new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),
+                new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)), Shot::durationMin),
+                new Changed(Remedy.Change.TONE, wish.toned(new Wish.Tone.Free()), Shot::toneStops),
+                new Changed(Remedy.Change.RECORDS, wish.recording(new Wish.Records.Nothing()), shot -> 0),
+                new Changed(Remedy.Change.SKY, wish.under(Wish.SkyKind.ANY), shot -> 0))
                 .filter(changed -> !changed.wish.equals(wish));
     }
 
-    private String lengthMissed(Shot shot) {
+    private double longerMm(Shot shot) {
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         Aiming aiming = new Aiming(wish.aim(), sky, trip.camera());
         double lengthMm = sky.trails().trail(shot.framing(), aiming.centre(shot.framing(), open), open, TRAIL_STEP)
                 .map(Trail::lengthMm).orElse(0.0);
         double lessMm = wish.trail().leastMm().orElse(0) - lengthMm;
-        double moreMm = lengthMm - wish.trail().mostMm().orElse(Double.POSITIVE_INFINITY);
-        return lessMm > 0 ? String.format(Locale.ROOT, "with %.0f mm less trail", Math.ceil(lessMm))
-                : String.format(Locale.ROOT, "with %.0f mm more trail", Math.ceil(Math.max(0, moreMm)));
+        return lessMm > 0 ? -lessMm : Math.max(0, lengthMm - wish.trail().mostMm().orElse(Double.POSITIVE_INFINITY));
     }
 }

@@ -13,8 +13,10 @@ import java.util.function.IntToDoubleFunction;
  *
  * @param start   minute 0, a whole minute of the clock
  * @param minutes how many minutes the night has
+ * @param stepMin minutes from one look at the sky to the next, whole nodes; what changes in between is looked at from
+ *                node to node
  */
-record NightClock(Instant start, int minutes) {
+record NightClock(Instant start, int minutes, int stepMin) {
 
     /** Minutes from one node to the next. */
     static final int NODE_MIN = 5;
@@ -22,9 +24,14 @@ record NightClock(Instant start, int minutes) {
     private static final int SECONDS = 60;
 
     /** The clock of a span; a begun minute at its start is left out. */
-    static NightClock of(Interval span) {
+    static NightClock of(Interval span, int stepMin) {
         Instant start = ceil(span.start());
-        return new NightClock(start, (int) Duration.between(start, span.endExclusive()).toMinutes());
+        return new NightClock(start, (int) Duration.between(start, span.endExclusive()).toMinutes(), stepMin);
+    }
+
+    /** How many nodes there are at most, those of a step that the end of the night cuts included. */
+    int nodes() {
+        return (minutes + stepMin) / NODE_MIN + 2;
     }
 
     /** The instant of a minute. */
@@ -35,6 +42,12 @@ record NightClock(Instant start, int minutes) {
     /** The span between two minutes, the second later. */
     Interval span(int openMin, int closeMin) {
         return new Interval(at(openMin), at(closeMin));
+    }
+
+    /** The spans that minutes make, each as long as a shutter can be open in it; that of a lone minute is a minute. */
+    List<Interval> spans(BitSet during) {
+        return MinuteRun.of(during).stream()
+                .map(run -> span(run.first(), Math.max(run.first() + 1, run.last()))).toList();
     }
 
     /** The minutes in spans, both whole minutes at their ends lying inside. */
@@ -55,11 +68,6 @@ record NightClock(Instant start, int minutes) {
         return (int) ((at.getEpochSecond() - start.getEpochSecond()) / SECONDS);
     }
 
-    /** The first whole minute not before an instant, be it in the night or not. */
-    int firstFrom(Instant at) {
-        return minuteOf(ceil(at));
-    }
-
     /** Whether an instant is a whole minute of the night. */
     boolean strikes(Instant at) {
         long sinceS = at.getEpochSecond() - start.getEpochSecond();
@@ -70,21 +78,34 @@ record NightClock(Instant start, int minutes) {
      * The minutes out of some at which a margin is not negative.
      *
      * @param of     which minutes to look at
-     * @param margin asked for at nodes, straight in between
+     * @param margin asked for at every step, and at the nodes of a step in which its sign changes; straight in between
      */
     BitSet where(BitSet of, IntToDoubleFunction margin) {
         BitSet where = new BitSet(minutes);
         int known = -1;
         double to = 0;
         for (int minute = of.nextSetBit(0); minute >= 0; minute = of.nextSetBit(known)) {
-            int node = minute / NODE_MIN * NODE_MIN;
-            double from = node == known ? to : margin.applyAsDouble(node);
-            known = node + NODE_MIN;
+            int step = minute / stepMin * stepMin;
+            double from = step == known ? to : margin.applyAsDouble(step);
+            known = step + stepMin;
             to = margin.applyAsDouble(known);
-            markNotNegative(where, node, from, to);
+            markNotNegative(where, step, from, to, margin);
         }
         where.and(of);
         return where;
+    }
+
+    private void markNotNegative(BitSet where, int step, double from, double to, IntToDoubleFunction margin) {
+        if (from >= 0 && to >= 0) {
+            where.set(step, step + stepMin);
+        } else if (from >= 0 || to >= 0) {
+            double before = from;
+            for (int node = step; node < step + stepMin; node += NODE_MIN) {
+                double after = node + NODE_MIN == step + stepMin ? to : margin.applyAsDouble(node + NODE_MIN);
+                markNotNegative(where, node, before, after);
+                before = after;
+            }
+        }
     }
 
     private static void markNotNegative(BitSet where, int node, double from, double to) {

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.StringJoiner;
 import java.util.stream.Collectors;
 
 /**
@@ -36,7 +35,7 @@ public final class NightRanking {
     private static final double PLANET_HIGH_SINE = Math.sin(Math.toRadians(20));
     private static final List<Body> PLANETS = List.of(Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN);
     private static final double FULL_HOURS = 12;
-    private static final double DARK_MOONLIGHT_SHARE = Math.pow(10, 0.4 * 0.2) - 1;
+    private static final double DARK_MOONLIGHT_SHARE = Math.pow(10, 0.4 * Conditions.DARK_MOONLIGHT_MAG) - 1;
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
@@ -111,27 +110,27 @@ public final class NightRanking {
         double trueHours = hours(trulyDark);
         double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), moon, List.of(),
-                Math.min(1, skyHours / FULL_HOURS),
-                reason(night, trueHours, moon, high));
-        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get(), trulyDark) : bySky, skyHours);
+        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon, high, 0,
+                List.of(), Math.min(1, skyHours / FULL_HOURS));
+        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get()) : bySky, skyHours);
     }
 
-    private NightRank byWishes(NightRank bySky, Trip asked, List<Interval> trulyDark) {
-        NightDemand demand = new NightDemand(ephemeris, bySky.night(), trulyDark, 100 * bySky.moon().illuminatedFraction());
+    private NightRank byWishes(NightRank bySky, Trip asked) {
+        NightSky sky = new NightSky(ephemeris, bySky.night(), asked.bodies(), asked.begun().map(Trip.Begun::at),
+                TimeForWish.LOOK_MIN);
         List<Wish> wishes = asked.wishes();
         List<Wish> served = new ArrayList<>();
         double worth = 0;
         for (Wish wish : wishes) {
-            double share = demand.share(wish, Kit.of(asked, wish));
+            double share = TimeForWish.share(wish, Kit.of(asked, wish), sky);
             worth += share * wish.worth();
             if (share == 1) {
                 served.add(wish);
             }
         }
-        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(), bySky.moon(), served,
-                worth / wishes.stream().mapToDouble(Wish::worth).sum(),
-                served.size() + " of " + wishes.size() + " wishes; " + bySky.reason());
+        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(), bySky.trulyDarkHours(),
+                bySky.moon(), bySky.high(), wishes.size(), served,
+                worth / wishes.stream().mapToDouble(Wish::worth).sum());
     }
 
     /** When it is dark and the Moon adds hardly any light. */
@@ -205,31 +204,5 @@ public final class NightRanking {
             seconds += span.seconds();
         }
         return seconds / SECONDS_AN_HOUR;
-    }
-
-    private static String tenths(double hours) {
-        long tenths = Math.round(10 * hours);
-        return tenths / 10 + "." + tenths % 10;
-    }
-
-    private static String reason(Night night, double trueHours, Appearance moon, List<Body> high) {
-        if (night.sunDown().isEmpty()) {
-            return "polar day: the Sun does not set";
-        }
-        if (night.darkness().isEmpty()) {
-            return "no darkness: the Sun does not go below -18°";
-        }
-        String moonlit = tenths(hours(night.darkness()) - trueHours);
-        return tenths(trueHours) + " h truly dark, " + (moonlit.equals("0.0") ? "" : moonlit + " h moonlit, ")
-                + "Moon " + Math.round(100 * moon.illuminatedFraction()) + " % lit"
-                + (high.isEmpty() ? "" : "; " + named(high) + " high");
-    }
-
-    private static String named(List<Body> bodies) {
-        StringJoiner names = new StringJoiner(", ");
-        for (Body body : bodies) {
-            names.add(body.properName());
-        }
-        return names.toString();
     }
 }

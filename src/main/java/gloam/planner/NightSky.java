@@ -9,6 +9,7 @@ import gloam.ephemeris.Target;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.trail.TrailEstimator;
+import gloam.units.Interval;
 import java.time.Instant;
 import java.util.BitSet;
 import java.util.List;
@@ -29,6 +30,7 @@ final class NightSky {
     private final Ephemeris ephemeris;
     private final SkyLight light;
     private final TrailEstimator trails;
+    private final List<Interval> sunDownSpans;
     private final BitSet sunDown;
     private final SkyLight.Moment[] byNode;
 
@@ -37,16 +39,22 @@ final class NightSky {
      *
      * @param together  bodies whose places are asked for all night
      * @param notBefore when there is nothing to be exposed before an instant
+     * @param stepMin   minutes from one look at the sky to the next, see {@link NightClock}
      */
-    NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore) {
+    NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore, int stepMin) {
         this.night = night;
-        this.clock = NightClock.of(night.span());
+        this.clock = NightClock.of(night.span(), stepMin);
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
         this.light = new SkyLight(this.ephemeris, night.site());
         this.trails = new TrailEstimator(this.ephemeris, night.site());
-        this.sunDown = clock.during(night.sunDown());
-        notBefore.ifPresent(from -> sunDown.clear(0, Math.max(0, Math.min(clock.minutes() + 1, clock.firstFrom(from)))));
-        this.byNode = new SkyLight.Moment[clock.minutes() / NightClock.NODE_MIN + 2];
+        this.sunDownSpans = night.sunDown().stream().flatMap(span -> from(span, notBefore).stream()).toList();
+        this.sunDown = clock.during(sunDownSpans);
+        this.byNode = new SkyLight.Moment[clock.nodes()];
+    }
+
+    private static Optional<Interval> from(Interval span, Optional<Instant> notBefore) {
+        Instant from = notBefore.filter(span.start()::isBefore).orElse(span.start());
+        return from.isBefore(span.endExclusive()) ? Optional.of(new Interval(from, span.endExclusive())) : Optional.empty();
     }
 
     Night night() {
@@ -74,6 +82,11 @@ final class NightSky {
         return (BitSet) sunDown.clone();
     }
 
+    /** When the Sun is below the horizon and something may be exposed. */
+    List<Interval> sunDownSpans() {
+        return sunDownSpans;
+    }
+
     /** The minutes with the Sun below -18°, from the first to the last; none where it does not go so low. */
     MinuteRun darkRun() {
         BitSet dark = clock.during(night.darkness());
@@ -95,18 +108,24 @@ final class NightSky {
     }
 
     private BitSet twilight() {
-        return clock.where(sunDown, minute -> {
-            double sunDeg = sunDeg(minute);
-            return Math.min(TWILIGHT_START_SUN_DEG - sunDeg, sunDeg - NIGHT_END_SUN_DEG);
-        });
+        return clock.where(clock.where(sunDown, minute -> TWILIGHT_START_SUN_DEG - sunDeg(minute)),
+                minute -> sunDeg(minute) - NIGHT_END_SUN_DEG);
     }
 
     private int lowestSun() {
-        int lowest = sunDown.nextSetBit(0) / NightClock.NODE_MIN * NightClock.NODE_MIN;
-        for (int minute = lowest; minute >= 0 && minute <= sunDown.length(); minute += NightClock.NODE_MIN) {
-            lowest = sunDeg(minute) < sunDeg(lowest) ? minute : lowest;
+        int lowest = sunDown.nextSetBit(0) / clock.stepMin() * clock.stepMin();
+        for (int minute = lowest; minute >= 0 && minute <= sunDown.length(); minute += clock.stepMin()) {
+            lowest = lower(lowest, minute);
+        }
+        int beyond = clock.stepMin() - NightClock.NODE_MIN;
+        for (int node = Math.max(0, lowest - beyond); node <= lowest + beyond; node += NightClock.NODE_MIN) {
+            lowest = lower(lowest, node);
         }
         return Math.max(0, lowest);
+    }
+
+    private int lower(int minute, int other) {
+        return sunDeg(other) < sunDeg(minute) ? other : minute;
     }
 
     /** Altitude of the Sun's centre without air at a minute. */

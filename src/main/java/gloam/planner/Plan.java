@@ -7,6 +7,7 @@ import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,9 +15,9 @@ import java.util.OptionalDouble;
  *
  * @param trip     the trip planned
  * @param nights   its nights in order, each at the site chosen for it
- * @param cautions what this timetable leaves open or takes for granted, a line each; often none
+ * @param cautions what this timetable leaves open or takes for granted; often none
  */
-public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
+public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
 
     /** Copies the lists. */
     public Plan {
@@ -35,10 +36,10 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param night   the night and its site
      * @param windows exposures in order of time, without overlaps
      * @param refused wishes not served on this night, with the reason, in the trip's order
-     * @param notes   what the weather brings, a line each
+     * @param notes   what to know of it: clocks that change, dew and cold
      * @param course  the sky from before sunset to after sunrise, every quarter of an hour
      */
-    public record NightPlan(Night night, List<Window> windows, List<Refusal> refused, List<String> notes,
+    public record NightPlan(Night night, List<Window> windows, List<Refusal> refused, List<Note> notes,
                             List<SkySample> course) {
 
         /** Copies the lists. */
@@ -83,14 +84,14 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
      * @param score              expected worth: worth times satisfaction, each part of it times the chance that the sky stays
      *                           clear until it is made
-     * @param misses             by how much it misses parts of its wish, a few words each
-     * @param reason             why it is there, in one line
+     * @param misses             by how much it misses parts of its wish
+     * @param setting            the sky in which it stands
      */
     public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, double fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,
-                         List<String> misses, String reason) {
+                         List<Miss> misses, Setting setting) {
 
         /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {
@@ -118,8 +119,9 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * A wish not served on a night.
      *
      * @param wish   which
-     * @param reason what closed it, in one line
+     * @param reason what closed it
+     * @param remedy what would open it, where it is closed and something would
      */
-    public record Refusal(Wish wish, String reason) {
+    public record Refusal(Wish wish, Reason reason, Optional<Remedy> remedy) {
     }
 }

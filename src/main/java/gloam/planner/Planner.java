@@ -1,7 +1,6 @@
 package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
-import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.exposure.FilmPlane;
@@ -9,7 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -61,7 +59,7 @@ public final class Planner {
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Evening evening = evenings.get(night).get(site);
             nights.add(new Plan.NightPlan(evening.night(), windows(trip, evening, chosen.exposed(), sheet),
-                    refusals.of(night, site), notes(trip, evening.night()),
+                    refusals.of(night, site), Note.of(trip, evening.night()),
                     evening.findings().isEmpty() ? List.of() : evening.findings().get(0).sky().course()));
             sheet += chosen.exposed().size();
         }
@@ -80,13 +78,6 @@ public final class Planner {
         return List.copyOf(byDate.values());
     }
 
-    private static List<String> notes(Trip trip, Night night) {
-        List<String> notes = new ArrayList<>();
-        ClockChange.of(night).ifPresent(notes::add);
-        notes.addAll(WeatherNotes.of(trip, night));
-        return notes;
-    }
-
     private static int mostPromising(List<Evening> evenings) {
         return IntStream.range(0, evenings.size()).boxed()
                 .max(Comparator.comparingDouble((Integer site) -> evenings.get(site).promise())
@@ -101,21 +92,19 @@ public final class Planner {
         }).toList();
     }
 
-    private static List<String> cautions(Trip trip, Timetable.Choice<Shot> choice) {
-        List<String> cautions = new ArrayList<>();
+    private static List<Caution> cautions(Trip trip, Timetable.Choice<Shot> choice) {
+        List<Caution> cautions = new ArrayList<>();
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
-            cautions.add(String.format(Locale.ROOT, "too many wishes to try every timetable: this one has at least %.0f %% "
-                    + "of the worth of the best", Math.floor(100 * choice.worth() / choice.bound())));
+            cautions.add(new Caution.NotProvenBest(choice.worth() / choice.bound()));
         }
         if (trip.forecast().isEmpty()) {
-            cautions.add("cloud is unknown: no forecast was given, so every window counts as clear");
+            cautions.add(new Caution.NoForecast());
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
             double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(), preview.iso(),
                     preview.exposure().toNanos() * 1e-9).magArcsec2();
             if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
-                cautions.add(String.format(Locale.ROOT, "the preview frame shows a mid-tone for a sky of %.1f mag/arcsec2; "
-                        + "the plan reckons with the %.1f stated for %s", frameMag, site.darkSkyMagArcsec2(), site.name()));
+                cautions.add(new Caution.PreviewDisagrees(frameMag, site.darkSkyMagArcsec2(), site.name()));
             }
         }));
         return cautions;

@@ -2,8 +2,8 @@ package gloam.planner;
 
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
+import gloam.planner.ExposureLimits.Stop;
 import gloam.trail.Framing;
-import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -20,28 +20,20 @@ final class ShotChooser {
 
     /** A shorter exposure offered beside the right one, for a crowded night. */
     private static final double HURRIED_STOPS = -0.75;
-    /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
-    private static final double TURN_DEG_MIN = 360 / 1436.07;
 
     private final Wish wish;
     private final Kit kit;
-    private final Optional<TrailGrowth> growth;
+    private final ExposureLimits limits;
     private final TrailAims trails;
     private final Blanks blanks;
-    private final Blend blend;
 
-    /**
-     * Chooses for a wish on a night.
-     *
-     * @param growth how the trail grows, where the wish wants one of some length
-     */
-    ShotChooser(Wish wish, Kit kit, Optional<TrailGrowth> growth, TrailAims trails, Blend blend) {
-        this.wish = wish;
+    /** Chooses for a wish on a night. */
+    ShotChooser(Kit kit, ExposureLimits limits, TrailAims trails) {
+        this.wish = limits.wish();
         this.kit = kit;
-        this.growth = growth;
+        this.limits = limits;
         this.trails = trails;
         this.blanks = new Blanks(wish, kit, trails);
-        this.blend = blend;
     }
 
     /**
@@ -56,20 +48,6 @@ final class ShotChooser {
 
     /** Durations left at an f-number, or the conflict of aims that leaves none. */
     record Conflict(Bounds bounds, double fNumber) {
-    }
-
-    /** An opening at an f-number. */
-    private record Stop(Opening opening, double fNumber, MadeTone made) {
-
-        double progress(int durationMin) {
-            return made.progress(opening.openAt(durationMin), opening.closeAt(durationMin));
-        }
-
-        /** The shortest duration within bounds that makes a tone, or a step over the longest. */
-        int durationOf(double toneStops, Bounds bounds) {
-            double progress = Stops.factor(toneStops);
-            return bounds.firstWhere(min -> progress(min) >= progress, opening.stepMin());
-        }
     }
 
     private record Draft(double fNumber, int durationMin, double progress, double toneSatisfaction, double safety) {
@@ -92,22 +70,22 @@ final class ShotChooser {
      * @param left the durations that time leaves
      */
     Offer offer(Opening opening, Framing framing, FramedLight light, Bounds left) {
-        Bounds byTrail = byTrail(left, opening.stepMin());
+        Bounds turned = limits.byTurn(left, opening.stepMin());
         Map<Draft, Judged> known = new IdentityHashMap<>();
         Function<Draft, Judged> judge =
                 draft -> known.computeIfAbsent(draft, unknown -> judged(unknown, opening, framing, light));
         List<Draft> drafts = new ArrayList<>();
-        Conflict nearest = new Conflict(byTrail, kit.fNumbers().get(0));
+        Conflict nearest = new Conflict(turned, kit.fNumbers().get(0));
         for (double fNumber : kit.fNumbers()) {
             Stop stop = new Stop(opening, fNumber, light.through(fNumber));
-            Bounds bounds = byBlend(byTone(byTrail, stop), stop);
+            Bounds bounds = limits.byLight(turned, stop);
             if (bounds.empty()) {
                 boolean nearer = !nearest.bounds.empty() || bounds.gapMin() < nearest.bounds.gapMin();
                 nearest = nearer ? new Conflict(bounds, fNumber) : nearest;
             } else {
                 List<Draft> added = drafts(bounds, stop);
                 drafts.addAll(added);
-                if (bounds.equals(byTrail) && settles(added, judge)) {
+                if (bounds.equals(turned) && settles(added, judge)) {
                     break;
                 }
             }
@@ -129,75 +107,24 @@ final class ShotChooser {
                 && drafts.stream().allMatch(draft -> judge.apply(draft).shot.merit() == draft.merit());
     }
 
-    private Bounds byBlend(Bounds left, Stop stop) {
-        return left.empty() || !wish.limits().blends() ? left : left.firstRunOf(min -> blend.suits(
-                stop.opening.openAt(min), stop.opening.closeAt(min), stop.made), stop.opening.stepMin(), Bounds.Cut.BLEND);
-    }
-
-    private Bounds byArc(Bounds left, int stepMin) {
-        Between arcDeg = wish.limits().arcDeg();
-        double least = Math.ceil(arcDeg.least().orElse(0) / TURN_DEG_MIN / stepMin) * stepMin;
-        Bounds bounds = left.atLeast((int) least, Bounds.Cut.ARC);
-        return arcDeg.most().isEmpty() ? bounds : bounds.atMost(
-                (int) Math.floor(arcDeg.most().getAsDouble() / TURN_DEG_MIN / stepMin) * stepMin, Bounds.Cut.ARC);
-    }
-
-    private Bounds byTrail(Bounds unbounded, int stepMin) {
-        Bounds left = byArc(unbounded, stepMin);
-        Bounds bounds = left;
-        if (wish.trail().leastMm().isPresent()) {
-            double leastMm = wish.trail().leastMm().getAsDouble();
-            bounds = bounds.atLeast(bounds.firstWhere(min -> growth.orElseThrow().lengthMm(min) >= leastMm, stepMin), Bounds.Cut.TRAIL);
-        }
-        if (wish.trail().mostMm().isPresent()) {
-            double mostMm = wish.trail().mostMm().getAsDouble();
-            bounds = bounds.atMost(left.firstWhere(min -> growth.orElseThrow().lengthMm(min) > mostMm, stepMin) - stepMin,
-                    Bounds.Cut.TRAIL);
-        }
-        return bounds;
-    }
-
-    private Bounds byTone(Bounds left, Stop stop) {
-        if (left.empty() || wish.tone() instanceof Wish.Tone.Free) {
-            return left;
-        }
-        double mostMiss = Satisfaction.MOST_TONE_MISS_STOPS;
-        int tooLight = stop.durationOf(wantedStops() + mostMiss, left);
-        Bounds bounds = left.atMost(tooLight - stop.opening.stepMin(), Bounds.Cut.TONE);
-        return wish.tone() instanceof Wish.Tone.AtMost ? bounds
-                : bounds.atLeast(stop.durationOf(wantedStops() - mostMiss, left), Bounds.Cut.TONE);
-    }
-
-    private double wantedStops() {
-        return wish.tone() instanceof Wish.Tone.Near near ? near.stops()
-                : wish.tone() instanceof Wish.Tone.AtMost most ? most.stops() : Double.POSITIVE_INFINITY;
-    }
-
     private List<Draft> drafts(Bounds bounds, Stop stop) {
         if (!(wish.tone() instanceof Wish.Tone.Near)) {
-            int middle = middleMin(bounds, stop.opening.stepMin());
+            int middle = limits.middleMin(bounds, stop.opening().stepMin());
             int near = Math.min(middle, bounds.mostMin());
             double safety = middle == bounds.leastMin() ? 1 : (near - bounds.leastMin()) / (double) (middle - bounds.leastMin());
             return List.of(draft(bounds.leastMin(), stop, near == bounds.leastMin() ? safety : 0),
                     draft(near, stop, safety));
         }
         List<Draft> drafts = new ArrayList<>();
-        for (double stops : new double[] {wantedStops() + HURRIED_STOPS, wantedStops()}) {
+        for (double stops : new double[] {limits.wantedStops() + HURRIED_STOPS, limits.wantedStops()}) {
             drafts.add(draft(Math.min(stop.durationOf(stops, bounds), bounds.mostMin()), stop, 1));
         }
         return drafts;
     }
 
-    /** The duration half-way between the bounds that the wish itself sets, though time may not leave it. */
-    private int middleMin(Bounds bounds, int stepMin) {
-        Bounds wished = bounds.shortOfTime() ? byTrail(new Bounds(bounds.leastMin(), (int) wish.longest().toMinutes(),
-                bounds.leastBy(), Bounds.Cut.EXPOSURE), stepMin) : bounds;
-        return wished.leastMin() + Math.max(0, wished.gapMin() / -2) / stepMin * stepMin;
-    }
-
     private Draft draft(int durationMin, Stop stop, double safety) {
         double progress = stop.progress(durationMin);
-        return new Draft(stop.fNumber, durationMin, progress,
+        return new Draft(stop.fNumber(), durationMin, progress,
                 Satisfaction.ofTone(wish.tone(), ExposureEngine.toneStops(progress)), safety);
     }
 

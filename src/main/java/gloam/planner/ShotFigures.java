@@ -55,12 +55,12 @@ final class ShotFigures {
         LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(lens));
         FrameStars inFrame = FrameStars.of(sky, framing, open, stars);
         int recorded = inFrame.recorded(limit);
-        Plan.Window bare = new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
+        return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 inFrame.count(), recorded, trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
                 Math.min(wish.worth(), chosen.value()),
-                Misses.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()), "");
-        return reasoned(bare);
+                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()),
+                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
     private OptionalDouble clearChance(Interval open) {
@@ -76,12 +76,5 @@ final class ShotFigures {
         Appearance moon = sky.ephemeris().appearance(Body.MOON, sky.site(), open.middle());
         return new Plan.MoonView(moon.position(), moon.illuminatedFraction(),
                 moon.position().apparentDirection().to(framing.aim()));
-    }
-
-    private Plan.Window reasoned(Plan.Window bare) {
-        return new Plan.Window(bare.sheet(), bare.wish(), bare.open(), bare.aim(), bare.fNumber(), bare.meteredS(),
-                bare.correctedS(), bare.skyToneStops(), bare.skyToneSpreadStops(), bare.trailLimitMag(),
-                bare.framedStars(), bare.recordedStars(), bare.trailLengthMm(), bare.trailDirection(), bare.moon(),
-                bare.clearChance(), bare.score(), bare.misses(), WindowReason.of(bare, sky));
     }
 }

@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.planner.NightTimes;
 import java.time.ZoneId;
 
 /** Text of when a target stands high in darkness. */

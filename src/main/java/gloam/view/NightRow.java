@@ -56,7 +56,7 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
                 rank.darkHours(), rank.moonlessDarkHours(), Moon.of(rank.moon()),
                 rank.score(),
-                served, rank.reason());
+                served, NightWords.reason(rank));
     }
 
     /** Something that happens at a moment. */

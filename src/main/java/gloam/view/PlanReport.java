@@ -9,7 +9,6 @@ import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
-import gloam.planner.NightTimes;
 import gloam.planner.Plan;
 import gloam.units.Finite;
 import gloam.units.Interval;
@@ -49,7 +48,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 timetable.nights().stream().map(night -> NightRow.of(night, plan.trip().film())).toList(),
                 plan.trip().sheets(), plan.sheetsUsed(),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
-                Stream.concat(plan.cautions().stream(), Cautions.ALL.stream()).toList(), Optional.empty());
+                Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
+                Optional.empty());
     }
 
     /** The same with pictures of its sheets. */
@@ -87,13 +87,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             Night night = plan.night();
             Site site = night.site();
             SiteClock clock = new SiteClock(site.zone());
+            ReasonWords reasons = new ReasonWords(night);
             return new NightRow(night.date(), site.name(), site.latitude().degrees(),
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
-                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, clock)).toList(),
-                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), refusal.reason()))
-                            .toList(), plan.notes(), plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock)).toList(),
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), reasons.of(refusal)))
+                            .toList(), plan.notes().stream().map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
+                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
 
         /** The times of the night in words. */
@@ -135,7 +137,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
 
-        static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, SiteClock clock) {
+        static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
             Plan.Window window = announced.window();
             FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
@@ -149,7 +151,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
                     window.trailLengthMm(), window.trailDirection().degrees(),
                     MoonRow.of(window.moon()), window.clearChance(), window.score(),
-                    window.misses(), window.reason());
+                    WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
 

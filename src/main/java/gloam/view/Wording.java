@@ -1,7 +1,6 @@
 package gloam.view;
 
 import gloam.exposure.Exposure;
-import gloam.planner.NightTimes;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

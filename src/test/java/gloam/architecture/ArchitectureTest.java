@@ -235,6 +235,17 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** Below the view, planning and what it is made of give values and no sentences. */
+    @Test
+    void noSentenceIsMadeBelowTheView() {
+        noClasses().that().resideInAnyPackage("gloam.planner", "gloam.field", "gloam.exposure", "gloam.trail", "gloam.journal")
+                .should().accessTargetWhere(describe("make a sentence", access ->
+                        access.getTargetOwner().getName().equals("java.time.format.DateTimeFormatter")
+                                || access.getTargetOwner().getName().equals("java.lang.String")
+                                && Set.of("format", "formatted").contains(access.getName())))
+                .check(CLASSES);
+    }
+
     private static boolean lacksLocale(JavaAccess<?> access) {
         return access.getTarget() instanceof CodeUnitAccessTarget target
                 && LOCALISED.getOrDefault(target.getOwner().getName(), Set.of()).contains(target.getName())

@@ -1,4 +1,4 @@
-package gloam.planner;
+package gloam.view;
 
 import gloam.ephemeris.Night;
 import gloam.units.Interval;

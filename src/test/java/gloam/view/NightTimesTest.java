@@ -1,4 +1,4 @@
-package gloam.planner;
+package gloam.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

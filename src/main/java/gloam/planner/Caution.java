@@ -1,0 +1,24 @@
+package gloam.planner;
+
+/** What a timetable leaves open or takes for granted. */
+public sealed interface Caution {
+
+    /**
+     * Not every timetable was tried.
+     *
+     * @param share the least that this one is worth, as a share of the best, 0 to 1
+     */
+    record NotProvenBest(double share) implements Caution { }
+
+    /** No forecast was given, so every window counts as clear. */
+    record NoForecast() implements Caution { }
+
+    /**
+     * A preview frame shows another sky than a site states.
+     *
+     * @param frameMag the sky of the frame, in mag/arcsec²
+     * @param siteMag  the sky of the site, in mag/arcsec²
+     * @param site     the site's name
+     */
+    record PreviewDisagrees(double frameMag, double siteMag, String site) implements Caution { }
+}

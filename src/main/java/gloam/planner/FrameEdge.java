@@ -1,0 +1,42 @@
+package gloam.planner;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.trail.Framing;
+
+/** How far bodies stand outside a frame. */
+final class FrameEdge {
+
+    /** Half the Moon's disc and a rim for its glare, in degrees. */
+    private static final double MOON_RIM_DEG = 0.5;
+    /** Further below the horizon the Moon does not come into a frame before the night's next node. */
+    private static final double MOON_FAR_DOWN_DEG = -3;
+
+    private FrameEdge() {
+    }
+
+    /** Whether the Moon itself is in the picture wanted. */
+    static boolean wantsMoon(Wish wish, Aiming aiming) {
+        return aiming.follows(Body.MOON)
+                || wish.records() instanceof Wish.Records.One one && one.body() == Body.MOON;
+    }
+
+    /** Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows. */
+    static double moonOutsideDeg(NightSky sky, Framing framing, int minute) {
+        Direction moon = sky.position(Body.MOON, minute).apparentDirection();
+        double altitudeDeg = moon.altitude().degrees();
+        double outsideDeg = altitudeDeg < MOON_FAR_DOWN_DEG ? -altitudeDeg
+                : Math.max(-altitudeDeg, outsideDeg(framing, moon));
+        return outsideDeg - MOON_RIM_DEG;
+    }
+
+    /** Degrees, roughly, by which a direction lies outside a frame, negative inside. */
+    static double outsideDeg(Framing framing, Direction direction) {
+        double wideMm = framing.camera().frame().widthMm() / 2;
+        double highMm = framing.camera().frame().heightMm() / 2;
+        double outsideMm = framing.toFrame(direction)
+                .map(point -> Math.max(Math.abs(point.xMm()) - wideMm, Math.abs(point.yMm()) - highMm))
+                .orElse(wideMm + highMm);
+        return Math.toDegrees(Math.atan(outsideMm / framing.camera().lens().focalLengthMm()));
+    }
+}

@@ -1,0 +1,86 @@
+package gloam.planner;
+
+import gloam.units.Interval;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Why a wish is not served on a night. */
+public sealed interface Reason {
+
+    /** Reasons without numbers. */
+    enum Plain implements Reason {
+        /** All sheets are spent on wishes that are worth more. */
+        SHEETS_SPENT,
+        /** There is the time for it, but wishes worth more were chosen. */
+        BETTER_CHOSEN,
+        /** No minute at which it could be opened leaves time for it. */
+        NO_START
+    }
+
+    /** It is served as often as wanted on other nights. */
+    record Served(List<LocalDate> on) implements Reason { }
+
+    /** Other wishes, by their names, use the time. */
+    record TimeTaken(List<String> by) implements Reason { }
+
+    /** Something required holds at no minute of the night. */
+    record Never(Requirement what) implements Reason { }
+
+    /**
+     * What is required holds at different times.
+     *
+     * @param what       what is required; empty for everything else together
+     * @param holds      when it holds
+     * @param other      what is required beside
+     * @param otherHolds when that holds
+     */
+    record Exclusive(Optional<Requirement> what, List<Interval> holds, Requirement other, List<Interval> otherHolds)
+            implements Reason { }
+
+    /**
+     * An exposure considered.
+     *
+     * @param fNumber   its f-number
+     * @param minutes   how long it is
+     * @param toneStops the sky's tone that it makes
+     */
+    record Exposure(double fNumber, int minutes, double toneStops) {
+
+        static Exposure of(Shot shot) {
+            return new Exposure(shot.fNumber(), shot.durationMin(), shot.toneStops());
+        }
+    }
+
+    /**
+     * Neither a trail nor a tone would show.
+     *
+     * @param nearest    the exposure that comes nearest to showing something
+     * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
+     * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
+     */
+    record NothingShows(Exposure nearest, double boundStops, OptionalDouble atFNumber) implements Reason { }
+
+    /** No exposure comes near the tone wanted. */
+    record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
+
+    /** Fewer stars of the catalogue stand in the frame than must record. */
+    record TooFewStars(int wanted) implements Reason { }
+
+    /** What must record is too faint by some magnitudes. */
+    record NotRecorded(Wish.Records wanted, double shortfallMag, double fNumber) implements Reason { }
+
+    /**
+     * No duration is left.
+     *
+     * @param wish    the wish
+     * @param leastBy what needs it to be long
+     * @param leastMin how long, in minutes
+     * @param mostBy  what ends it
+     * @param mostMin after how long, in minutes
+     * @param fNumber at which f-number
+     */
+    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin, double fNumber)
+            implements Reason { }
+}

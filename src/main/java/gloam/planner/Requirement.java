@@ -1,0 +1,70 @@
+package gloam.planner;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
+import gloam.units.Angle;
+import java.util.Optional;
+
+/** What must hold for a wish to be exposed, apart from its exposure and trails. */
+public sealed interface Requirement {
+
+    /** Requirements that have no numbers of the wish's own. */
+    enum Plain implements Requirement {
+        /** The Sun is below the horizon. */
+        SUN_DOWN,
+        /** The Sun is below -18°. */
+        DARK,
+        /** Moonlight adds less than 0.2 mag at the aim. */
+        NO_MOONLIGHT,
+        /** The Moon is above the horizon. */
+        MOON_UP,
+        /** Evening twilight, Sun between -3° and -18°. */
+        DUSK,
+        /** Morning twilight, Sun between -18° and -3°. */
+        DAWN,
+        /** The Moon, which is not in the picture wanted, stays outside the frame. */
+        MOON_OUTSIDE
+    }
+
+    /** What the camera follows stands above the skyline. */
+    record TargetUp(Target target) implements Requirement { }
+
+    /**
+     * A fixed aim looks above the skyline.
+     *
+     * @param aim     where the frame's centre looks
+     * @param skyline altitude of the skyline there, of the level horizon where it is lower
+     */
+    record AimUp(Direction aim, Angle skyline) implements Requirement { }
+
+    /** The trail of what the camera follows is level, within an angle. */
+    record Level(Target target, Angle within) implements Requirement { }
+
+    /** A body that must record stands in the frame, above the skyline. */
+    record InFrame(Body body) implements Requirement { }
+
+    /** A number of the sky lies between bounds. */
+    record Within(Measure measure, Between bounds) implements Requirement { }
+
+    /** Numbers of the sky that a wish may bound. */
+    enum Measure {
+        /** Apparent altitude of the Moon in degrees. */
+        MOON_ALTITUDE_DEG,
+        /** Lit part of the Moon's disc in per cent. */
+        MOON_LIT_PERCENT,
+        /** Depth of the Sun's centre below the horizon in degrees. */
+        SUN_DEPTH_DEG
+    }
+
+    /** The Moon stands on a side of the camera. */
+    record MoonOn(Limits.Side side) implements Requirement { }
+
+    /**
+     * The site's clocks show a time of night.
+     *
+     * @param wanted  the time wanted
+     * @param shown   what the clocks show of it that night; empty where they skip all of it
+     */
+    record ByTheClock(Limits.TimeOfNight wanted, Optional<Limits.TimeOfNight> shown) implements Requirement { }
+}

@@ -1,0 +1,107 @@
+package gloam.view;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Night;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.planner.Between;
+import gloam.planner.ClockChange;
+import gloam.planner.Limits;
+import gloam.planner.Requirement;
+import gloam.units.Angle;
+
+/** Puts into words what a wish requires of a night. */
+final class RequirementWords {
+
+    private RequirementWords() {
+    }
+
+    /** What holds, in words that can stand before "only 20:10–21:30". */
+    static String what(Requirement what) {
+        if (what instanceof Requirement.Plain plain) {
+            return switch (plain) {
+                case SUN_DOWN -> "Sun down";
+                case DARK -> "dark";
+                case NO_MOONLIGHT -> "free of moonlight";
+                case MOON_UP -> "Moon up";
+                case DUSK -> "dusk";
+                case DAWN -> "dawn";
+                case MOON_OUTSIDE -> "Moon outside the frame";
+            };
+        } else if (what instanceof Requirement.TargetUp up) {
+            return name(up.target()) + " above the skyline";
+        } else if (what instanceof Requirement.AimUp) {
+            return "aim above the skyline";
+        } else if (what instanceof Requirement.Level level) {
+            return "trail of " + name(level.target()) + " within " + degrees(level.within()) + " of level";
+        } else if (what instanceof Requirement.InFrame in) {
+            return in.body().properName() + " in the frame";
+        } else if (what instanceof Requirement.Within within) {
+            return within(within);
+        } else if (what instanceof Requirement.MoonOn on) {
+            return "Moon " + WishRow.words(on.side());
+        }
+        Requirement.ByTheClock clock = (Requirement.ByTheClock) what;
+        return between(clock.shown().orElse(clock.wanted()));
+    }
+
+    /** Why something holds at no minute of a night. */
+    static String never(Requirement what, Night night) {
+        if (what instanceof Requirement.Plain plain) {
+            return switch (plain) {
+                case SUN_DOWN -> "the Sun does not set";
+                case DARK -> "the Sun does not go below -18°";
+                case NO_MOONLIGHT -> "moonlight all night";
+                case MOON_UP -> "the Moon does not rise";
+                case DUSK -> "no evening twilight";
+                case DAWN -> "no morning twilight";
+                case MOON_OUTSIDE -> "the Moon is in the frame all night";
+            };
+        } else if (what instanceof Requirement.TargetUp up) {
+            return name(up.target()) + " is below the skyline while the Sun is down";
+        } else if (what instanceof Requirement.AimUp up) {
+            return "the aim at altitude " + degrees(up.aim().altitude()) + " is below the skyline of "
+                    + degrees(up.skyline()) + " at azimuth " + degrees(up.aim().azimuth()) + "; raise it";
+        } else if (what instanceof Requirement.Level level) {
+            return "the trail of " + name(level.target()) + " leans more than " + degrees(level.within())
+                    + " while the Sun is down";
+        } else if (what instanceof Requirement.InFrame in) {
+            return in.body().properName() + " is not in the frame while the Sun is down";
+        } else if (what instanceof Requirement.ByTheClock clock) {
+            return clock.shown().isPresent() ? "the Sun is up all through " + what(clock)
+                    : "the clocks skip all of " + clock.wanted().from() + " to " + clock.wanted().to() + ": "
+                    + NightWords.of(ClockChange.of(night).orElseThrow());
+        }
+        return "never the " + what(what) + " while the Sun is down";
+    }
+
+    private static String within(Requirement.Within within) {
+        return switch (within.measure()) {
+            case MOON_ALTITUDE_DEG -> "Moon " + words(within.bounds(), "°") + " high";
+            case MOON_LIT_PERCENT -> "Moon " + words(within.bounds(), " %") + " lit";
+            case SUN_DEPTH_DEG -> "Sun " + words(within.bounds(), "°") + " down";
+        };
+    }
+
+    private static String between(Limits.TimeOfNight time) {
+        return "the clock between " + time.from() + " and " + time.to();
+    }
+
+    private static String words(Between bounds, String unit) {
+        String least = bounds.least().isPresent() ? "at least " + number(bounds.least().getAsDouble()) + unit : "";
+        String most = bounds.most().isPresent() ? "at most " + number(bounds.most().getAsDouble()) + unit : "";
+        return least.isEmpty() || most.isEmpty() ? least + most : least + " and " + most;
+    }
+
+    private static String number(double number) {
+        return Wording.number(number, number == Math.rint(number) ? 0 : 1);
+    }
+
+    private static String degrees(Angle angle) {
+        return Wording.number(angle.degrees(), 0) + "°";
+    }
+
+    private static String name(Target target) {
+        return target instanceof Body body ? body.properName() : ((Star) target).name();
+    }
+}

@@ -1,0 +1,99 @@
+package gloam.view;
+
+import gloam.ephemeris.Night;
+import gloam.planner.Limits;
+import gloam.planner.Miss;
+import gloam.planner.Plan;
+import gloam.planner.Setting;
+import gloam.planner.Wish;
+import java.util.List;
+
+/** Puts into one line why a window is where it is and what it will give. */
+final class WindowWords {
+
+    /** Turn of the sky, sidereal. */
+    private static final double DEG_A_HOUR = 15.041;
+    /** A shorter trail at the centre while the sky turns by more means that the pole stands there. */
+    private static final double WHEEL_BELOW_MM = 2;
+    private static final double WHEEL_FROM_DEG = 10;
+
+    private WindowWords() {
+    }
+
+    /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm". */
+    static String reason(Plan.Window window, Night night) {
+        return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1) + ", tone "
+                + Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1) + ", "
+                + records(window) + ", " + trail(window) + clear(window)
+                + (window.misses().isEmpty() ? "" : "; misses: " + String.join(", ", misses(window.misses())));
+    }
+
+    /** By how much parts of a wish are missed, a few words each. */
+    static List<String> misses(List<Miss> misses) {
+        return misses.stream().map(WindowWords::words).toList();
+    }
+
+    private static String words(Miss miss) {
+        if (miss instanceof Miss.Tone tone) {
+            return "tone " + Wording.number(Math.abs(tone.stops()), 1) + " stops "
+                    + (tone.stops() > 0 ? "lighter" : "darker") + " than wanted";
+        } else if (miss instanceof Miss.Trail trail) {
+            return "trail " + Wording.number(Math.abs(trail.mm()), 0) + " mm "
+                    + (trail.mm() > 0 ? "longer" : "shorter") + " than wanted";
+        } else if (miss instanceof Miss.Stars stars) {
+            return stars.recorded() + " of the " + stars.wanted() + " stars wanted record";
+        }
+        Miss.TooFaint faint = (Miss.TooFaint) miss;
+        return faint.body().properName() + " " + Wording.number(faint.mag(), 1) + " mag too faint";
+    }
+
+    private static String setting(Plan.Window window, Night night) {
+        Setting setting = window.setting();
+        String span = setting.span().map(NightTimes.of(night)::span).orElse("");
+        return switch (setting.under()) {
+            case MOONLESS -> "moonless and dark " + span;
+            case DARK -> "dark " + span + ", " + moon(window);
+            case MOONLIT -> moon(window) + ", dark " + span;
+            case DUSK -> "opens in dusk, Sun down " + span;
+            case DAWN -> "closes in dawn, Sun down " + span;
+            case SUN_DOWN -> "Sun down " + span;
+        };
+    }
+
+    /** Such as "Moon 14° high behind you, 122° from the aim" or, half-way through, "Moon down". */
+    private static String moon(Plan.Window window) {
+        double altitudeDeg = window.moon().position().apparentAltitude().degrees();
+        if (altitudeDeg < 0) {
+            return "Moon down half-way through";
+        }
+        double aroundDeg = window.moon().position().azimuth().minus(window.aim().azimuth()).degrees();
+        return "Moon " + Wording.number(altitudeDeg, 0) + "° high " + words(Limits.Side.at(aroundDeg)) + ", "
+                + Wording.number(window.moon().fromAim().degrees(), 0) + "° from the aim";
+    }
+
+    private static String words(Limits.Side side) {
+        return switch (side) {
+            case AHEAD -> "ahead";
+            case BEHIND -> "behind you";
+            case LEFT -> "to your left";
+            case RIGHT -> "to your right";
+        };
+    }
+
+    private static String trail(Plan.Window window) {
+        double turnDeg = DEG_A_HOUR * window.open().seconds() / 3600;
+        return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
+                ? "wheel of " + Wording.number(turnDeg, 0) + "° arcs"
+                : "trail " + Wording.number(window.trailLengthMm(), 0) + " mm";
+    }
+
+    private static String records(Plan.Window window) {
+        String stars = window.recordedStars() + " of " + window.framedStars() + " stars record";
+        return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and " + stars : stars;
+    }
+
+    private static String clear(Plan.Window window) {
+        return window.clearChance().isPresent()
+                ? ", clear " + Wording.number(100 * window.clearChance().getAsDouble(), 0) + " %" : "";
+    }
+}

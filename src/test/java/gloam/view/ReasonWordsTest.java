@@ -1,0 +1,74 @@
+package gloam.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Night;
+import gloam.planner.Aim;
+import gloam.planner.DurationLimit;
+import gloam.planner.Plan;
+import gloam.planner.Reason;
+import gloam.planner.Remedy;
+import gloam.planner.Wish;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import gloam.units.Angle;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** The sentences that stand beside a wish refused. */
+class ReasonWordsTest {
+
+    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH, LocalDate.of(2027, 2, 8));
+    private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone()).toInstant();
+    private static final Wish WISH = new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
+            Wish.SkyKind.DUSK, new Wish.Tone.Near(2), new Wish.Records.Nothing(),
+            new Wish.TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
+            Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
+
+    private static String words(Reason reason) {
+        return words(reason, Optional.empty());
+    }
+
+    private static String words(Reason reason, Optional<Remedy> remedy) {
+        return new ReasonWords(NIGHT).of(new Plan.Refusal(WISH, reason, remedy));
+    }
+
+    private static Reason.NoDuration between(DurationLimit least, DurationLimit most) {
+        return new Reason.NoDuration(WISH, least, 30, most, 29, Math.pow(2, 3.5));
+    }
+
+    @Test
+    void limitsThatExcludeEachOtherAreNamedWithTheirTimes() {
+        assertEquals("needs at least 30 min, but reaches +2.0 at f/11 after 29 min",
+                words(between(DurationLimit.EXPOSURE, DurationLimit.TONE)));
+        assertEquals("a trail of 30 mm needs 30 min, but the longest exposure wanted is 29 min",
+                words(between(DurationLimit.TRAIL, DurationLimit.EXPOSURE)));
+        assertEquals("tone +2.0 at f/11 needs 30 min, but its trail reaches 50 mm after 29 min",
+                words(between(DurationLimit.TONE, DurationLimit.TRAIL)));
+    }
+
+    @Test
+    void whoTookTheTimeIsTheSubject() {
+        assertEquals("Lion uses that time", words(new Reason.TimeTaken(List.of("Lion"))));
+        assertEquals("Lion and Wheel use that time", words(new Reason.TimeTaken(List.of("Lion", "Wheel"))));
+        assertEquals("wishes worth more were chosen", words(Reason.Plain.BETTER_CHOSEN));
+    }
+
+    @Test
+    void aRemedySaysWhenAndWhatIsGivenUp() {
+        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84, 16);
+        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible from 21:00, one minute long",
+                words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
+        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible with 4 mm less trail from 21:00",
+                words(faint, Optional.of(new Remedy.Changed(Remedy.Change.TRAIL_LENGTH, -3.2, NINE))));
+        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible at " + Places.MID_NORTH.name()
+                + " from 21:00", words(faint, Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
+    }
+}
