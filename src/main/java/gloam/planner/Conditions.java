@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import gloam.trail.Framing;
 import gloam.units.Angle;
@@ -74,7 +75,8 @@ final class Conditions {
 
     private double moonlightMag(int minute) {
         SkyLight.Sample sample = aiming.light(minute);
-        return Stops.between(sample.dark().cdM2(), sample.dark().plus(sample.moon()).cdM2()) / STOPS_PER_MAG;
+        return Stops.between(sample.without(LightSource.MOON, LightSource.TWILIGHT).cdM2(),
+                sample.without(LightSource.TWILIGHT).cdM2()) / STOPS_PER_MAG;
     }
 
     private BitSet where(IntToDoubleFunction margin) {

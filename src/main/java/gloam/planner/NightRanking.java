@@ -6,6 +6,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.gear.Site;
+import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -181,7 +182,8 @@ public final class NightRanking {
 
     private static boolean faint(SkyLight light, SkyLight.Patch zenith, Instant at) {
         SkyLight.Sample sample = light.moment(at).at(zenith);
-        return sample.moon().cdM2() < DARK_MOONLIGHT_SHARE * sample.dark().cdM2();
+        return sample.of(LightSource.MOON).cdM2() < DARK_MOONLIGHT_SHARE
+                * sample.without(LightSource.MOON, LightSource.TWILIGHT).cdM2();
     }
 
     /** The bright planets that stand high at the start, in the middle or at the end of darkness. */
