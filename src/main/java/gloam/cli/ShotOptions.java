@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -65,7 +66,7 @@ final class ShotOptions extends OptionGroup {
 
     /** What the options say of a camera at a site; an aim stands at its place as the estimator sees it. */
     Shot shot(Site site, Camera camera, TrailEstimator estimator, Session session) {
-        Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
+        Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> NamedTarget.of(text, session::stars).target()));
         List<Interval> openings = lengthMm.given() ? List.of(forLength(site, camera, estimator, aimed))
                 : openings(site);
         return new Shot(framing(camera, estimator, aimed, whole(openings).middle()), openings);

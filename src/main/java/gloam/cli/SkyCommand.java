@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.ephemeris.Approach;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.gear.Site;
@@ -104,7 +105,7 @@ final class SkyCommand extends ReportingCommand {
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
         Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()));
-        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.get(), session.stars()));
+        NamedTarget wanted = FromOption.of("--above", () -> NamedTarget.of(above.get(), session::stars));
         List<Night> nights = Night.range(session.ephemeris(), site, dates.get(0), dates.get(dates.size() - 1));
         return HighReport.of(session.ephemeris(), nights, wanted.name(), wanted.target(), least, session.now());
     }

@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -103,7 +104,7 @@ final class TrailCommand extends ReportingCommand {
     }
 
     private Report levels(Session session, Site site, Camera taken) {
-        Body body = FromOption.of("--level", () -> Targets.body(level.get()));
+        Body body = FromOption.of("--level", () -> NamedTarget.body(level.get()));
         if (body == Body.SUN) {
             throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet (--level)");
         }
