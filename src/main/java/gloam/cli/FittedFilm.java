@@ -37,8 +37,9 @@ final class FittedFilm extends OptionGroup {
         FilmFit fit = FilmFit.of(published, journal.of(published.name(), ""));
         notes.accept(fit.used().isEmpty()
                 ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
-                : String.format(Locale.ROOT, "%s: slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
-                        fit.film().name(), fit.posterior().speedOffsetStops().mean(),
+                : String.format(Locale.ROOT, "%s (fitted to %s): slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
+                        published.name(), fit.used().size() == 1 ? "1 sheet" : fit.used().size() + " sheets",
+                        fit.posterior().speedOffsetStops().mean(),
                         fit.posterior().speedOffsetStops().sd(), fit.posterior().exponent().mean(),
                         fit.posterior().exponent().sd()));
         return fit.film();

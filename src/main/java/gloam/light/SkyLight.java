@@ -8,6 +8,9 @@ import java.time.Instant;
 /** How bright the sky over a site is: all its sources of light added, without steps in time. */
 public final class SkyLight {
 
+    /** Moonlight that still leaves a sky dark: a fifth of a magnitude; common practice, no source. */
+    public static final double DARK_MOONLIGHT_MAG = 0.2;
+
     private static final LightSource[] SOURCES = LightSource.values();
 
     private final Ephemeris ephemeris;
@@ -115,6 +118,12 @@ public final class SkyLight {
                 sum += contains(left, source) ? 0 : cdM2[source];
             }
             return new SkyBrightness(sum);
+        }
+
+        /** How many magnitudes moonlight makes the night sky brighter, twilight left out. */
+        public double moonlightMag() {
+            return without(LightSource.MOON, LightSource.TWILIGHT).magArcsec2()
+                    - without(LightSource.TWILIGHT).magArcsec2();
         }
 
         /** Colour index B−V of all sources together: below about 0.4 it comes out blue on daylight film. */

@@ -2,11 +2,8 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
-import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import gloam.trail.Framing;
-import gloam.units.Angle;
-import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -17,9 +14,6 @@ import java.util.function.IntToDoubleFunction;
 /** Says at which minutes of a night each thing holds that a wish needs, apart from its exposure and trails. */
 final class Conditions {
 
-    /** Moonlight that still leaves a sky dark: a fifth of a magnitude; common practice, no source. */
-    private static final double DARK_MOONLIGHT_MAG = 0.2;
-    private static final double STOPS_PER_MAG = Math.log(10) * 0.4 / Math.log(2);
     /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
     private static final int LEAN_MIN = NightClock.NODE_MIN;
     /** Half the Moon's disc and a rim for its glare, in degrees. */
@@ -60,7 +54,7 @@ final class Conditions {
             case DARK -> {
                 all.add(dark);
                 all.add(new Condition("free of moonlight", Condition.When.THROUGHOUT,
-                        where(minute -> DARK_MOONLIGHT_MAG - moonlightMag(minute)), "moonlight all night"));
+                        where(minute -> SkyLight.DARK_MOONLIGHT_MAG - aiming.light(minute).moonlightMag()), "moonlight all night"));
             }
             case MOONLIT -> {
                 all.add(dark);
@@ -71,12 +65,6 @@ final class Conditions {
             case DAWN -> all.add(new Condition("dawn", Condition.When.AT_CLOSING, sky.dawn(), "no morning twilight"));
             case ANY -> { }
         }
-    }
-
-    private double moonlightMag(int minute) {
-        SkyLight.Sample sample = aiming.light(minute);
-        return Stops.between(sample.without(LightSource.MOON, LightSource.TWILIGHT).cdM2(),
-                sample.without(LightSource.TWILIGHT).cdM2()) / STOPS_PER_MAG;
     }
 
     private BitSet where(IntToDoubleFunction margin) {

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
 import gloam.trail.Framing;
@@ -20,8 +21,7 @@ final class ShotChooser {
 
     /** A shorter exposure offered beside the right one, for a crowded night. */
     private static final double HURRIED_STOPS = -0.75;
-    /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
-    private static final double TURN_DEG_MIN = 360 / 1436.07;
+    private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
 
     private final Wish wish;
     private final Kit kit;

@@ -1,5 +1,7 @@
 package gloam.planner;
 
+import gloam.ephemeris.EarthTurn;
+import gloam.ephemeris.StarCatalogue;
 import gloam.units.Interval;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -9,8 +11,6 @@ import java.util.Locale;
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowReason {
 
-    /** Turn of the sky, sidereal. */
-    private static final double DEG_A_HOUR = 15.041;
     /** A shorter trail at the centre while the sky turns by more means that the pole stands there. */
     private static final double WHEEL_BELOW_MM = 2;
     private static final double WHEEL_FROM_DEG = 10;
@@ -81,14 +81,15 @@ final class WindowReason {
     }
 
     private static String trail(Plan.Window window) {
-        double turnDeg = DEG_A_HOUR * window.open().seconds() / 3600;
+        double turnDeg = EarthTurn.degrees(window.open().seconds());
         return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
                 ? String.format(Locale.ROOT, "wheel of %.0f° arcs", turnDeg)
                 : "trail " + Wording.mm(window.trailLengthMm());
     }
 
     private static String records(Plan.Window window) {
-        String stars = window.recordedStars() + " of " + window.framedStars() + " stars record";
+        String stars = String.format(Locale.ROOT, "%d of %d stars to mag %.0f record", window.recordedStars(),
+                window.framedStars(), StarCatalogue.FAINTEST_MAG);
         return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and " + stars : stars;
     }
 }

@@ -28,9 +28,6 @@ import java.util.function.Supplier;
 /** Sets all f-numbers of a lens side by side under one sky. */
 public final class ExposureSurvey {
 
-    /** Where nothing is said of the aim, stars are taken half-way up, on the equator, in clear air at sea level. */
-    private static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
-
     private final Supplier<Ephemeris> ephemeris;
     private final ExposureQuestion question;
 
@@ -110,7 +107,7 @@ public final class ExposureSurvey {
 
     private double lossMag() {
         return question.computed()
-                .map(known -> known.site().extinctionMag() * Atmosphere.airmass(known.aim().altitude()))
-                .orElse(Atmosphere.clearExtinctionMag(0) * Atmosphere.airmass(USUAL_ALTITUDE));
+                .map(known -> Atmosphere.lossMag(known.site().extinctionMag(), known.aim().altitude()))
+                .orElse(Atmosphere.usualLossMag());
     }
 }

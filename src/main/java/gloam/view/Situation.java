@@ -1,5 +1,6 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +40,8 @@ import java.util.OptionalDouble;
  * @param leastDifferenceDensity least difference from the sky's tone by which its trail shows
  */
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
-                        Optional<Colour> skyColour, Optional<Ground> ground, String film, double iso,
+                        Optional<Colour> skyColour, Optional<Ground> ground, String film,
+                        @JsonInclude(JsonInclude.Include.NON_DEFAULT) int fittedToSheets, double iso,
                         String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
                         OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
                         int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,

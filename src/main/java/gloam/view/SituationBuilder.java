@@ -52,7 +52,7 @@ final class SituationBuilder {
         Optional<KnownSky.Computed> computed = question.computed();
         return new Situation(SkyReader.source(question.sky()), sky.magArcsec2(),
                 sky.cdM2(), otherSkies(sky), computed.map(this::colour),
-                computed.flatMap(this::ground), film.name(), film.iso(),
+                computed.flatMap(this::ground), film.name(), film.fittedToSheets(), film.iso(),
                 law(film), lens.focalLengthMm(),
                 Finite.of(lens.focusM()),
                 lens.transmittance(), cornerStops(lens.fNumbers().get(0)),

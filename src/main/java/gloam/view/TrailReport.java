@@ -1,5 +1,6 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import gloam.exposure.ExposedSheet;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
@@ -92,11 +93,11 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
      *                           the sky that a star there draws little more than a point; else left out
      */
-    public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
-                           OptionalDouble starDeclinationDeg) {
+    public record SheetRow(String film, @JsonInclude(JsonInclude.Include.NON_DEFAULT) int fittedToSheets, double fNumber,
+                           double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
 
         static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
-            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
+            return new SheetRow(sheet.film().name(), sheet.film().fittedToSheets(), FNumbers.marking(sheet.fNumber()),
                     sheet.skyToneStops(), Finite.of(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
                     Finite.of(declination.map(Angle::degrees)));
         }
@@ -105,19 +106,30 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
     /**
      * What marks the sheet.
      *
-     * @param stars         how many stars of the catalogue
+     * @param stars         how many stars
+     * @param catalogue     those they were looked for among; left out where stars were asked for by name
      * @param bodies        Moon and planets
      * @param brightestStar the brightest of the stars by name
      */
-    public record RecordsRow(int stars, List<String> bodies, Optional<String> brightestStar) {
+    public record RecordsRow(int stars, Optional<Catalogue> catalogue, List<String> bodies,
+                             Optional<String> brightestStar) {
 
-        static RecordsRow of(List<TrackRow> tracks) {
+        static RecordsRow of(List<TrackRow> tracks, Optional<Catalogue> catalogue) {
             List<TrackRow> recorded = tracks.stream().filter(track -> track.records().orElse(false)).toList();
             List<String> stars = recorded.stream().filter(track -> track.kind().equals("star"))
                     .map(TrackRow::name).toList();
-            return new RecordsRow(stars.size(), recorded.stream().filter(track -> !track.kind().equals("star"))
+            return new RecordsRow(stars.size(), catalogue, recorded.stream().filter(track -> !track.kind().equals("star"))
                     .map(TrackRow::name).toList(), stars.stream().findFirst());
         }
+    }
+
+    /**
+     * The stars of the catalogue that run over the sheet above the skyline.
+     *
+     * @param crossingStars how many
+     * @param toMag         V magnitude at which the catalogue ends
+     */
+    public record Catalogue(int crossingStars, double toMag) {
     }
 
     /**

@@ -3,17 +3,18 @@ package gloam.view;
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Target;
-import gloam.exposure.ExposedSheet;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
-import gloam.gear.Skyline;
 import gloam.proof.ExposedFrame;
 import gloam.trail.CelestialPole;
+import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.trail.Trail;
@@ -34,17 +35,14 @@ import java.util.stream.Stream;
 /** Looks for everything that runs across a framing and whether it shows. */
 public final class TrailSurvey {
 
-    private static final double SKY_TURN_DEG_H = 15.041067;
     private static final Duration MOON_AHEAD = Duration.ofHours(12);
     private static final int EDGE_INTERVALS = 4;
-    /** How much lower than at nine points of its rim a frame may look, and for what air and parallax do. */
-    private static final double MARGIN_DEG = 5;
 
     private final Ephemeris ephemeris;
     private final FrameQuestion question;
     private final Optional<ExposedFrame> sheet;
     private final TrailEstimator estimator;
-    private final boolean skylineMayShow;
+    private final FramedTrails trails;
     private final SiteClock clock;
 
     /** A survey of a framing; without a sheet nothing is said of what shows. */
@@ -53,15 +51,15 @@ public final class TrailSurvey {
         this.question = question;
         this.sheet = sheet;
         this.estimator = question.estimator(ephemeris);
-        this.skylineMayShow = lowestDeg() < MARGIN_DEG + question.site().skyline().points().stream()
-                .mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
+        this.trails = new FramedTrails(estimator, question.site().skyline(), question.framing(),
+                question.openings());
         this.clock = new SiteClock(question.site().zone());
     }
 
     /** The report on those stars alone, whether they show or not. */
     public TrailReport of(List<Star> stars, Instant now) {
         return report(stars.stream().flatMap(star -> row(name(star), Angle.ZERO, trail(star, question.openings()))
-                .stream()).toList(), now);
+                .stream()).toList(), Optional.empty(), now);
     }
 
     /**
@@ -73,15 +71,10 @@ public final class TrailSurvey {
         refuseSun();
         List<TrackRow> tracks = new ArrayList<>();
         EnumSet.range(Body.MOON, Body.NEPTUNE).forEach(body -> track(body).ifPresent(tracks::add));
-        tracks.addAll(catalogue.parallelStream().filter(this::comesNear).flatMap(star -> track(star).stream())
-                .filter(track -> track.records().orElse(true)).toList());
-        return report(tracks, now);
-    }
-
-    private double lowestDeg() {
-        Frame frame = question.framing().camera().frame();
-        return IntStream.range(0, 9).mapToObj(i -> question.framing().toSky((i % 3 - 1) * frame.widthMm() / 2,
-                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min().orElse(0);
+        List<TrackRow> crossing = catalogue.parallelStream().flatMap(star -> track(star).stream()).toList();
+        tracks.addAll(crossing.stream().filter(track -> track.records().orElse(true)).toList());
+        return report(tracks,
+                Optional.of(new TrailReport.Catalogue(crossing.size(), StarCatalogue.FAINTEST_MAG)), now);
     }
 
     private void refuseSun() {
@@ -91,11 +84,11 @@ public final class TrailSurvey {
         }
     }
 
-    private TrailReport report(List<TrackRow> tracks, Instant now) {
+    private TrailReport report(List<TrackRow> tracks, Optional<TrailReport.Catalogue> catalogue, Instant now) {
         List<StarHere> here = estimator.starsHere(question.framing(), question.openings());
         return new TrailReport(clock.asked(now), Place.of(question.site()), TrailReport.FrameRow.of(question),
                 sheet.map(this::sheet),
-                sheet.map(exposed -> TrailReport.RecordsRow.of(tracks)), tracks,
+                sheet.map(exposed -> TrailReport.RecordsRow.of(tracks, catalogue)), tracks,
                 here.stream().map(star -> TrailReport.HereRow.of(star, spotMm())).toList(), pole(), moon(), edges());
     }
 
@@ -134,44 +127,24 @@ public final class TrailSurvey {
     }
 
     private Optional<TrackRow.Mark> mark(double magnitude, Angle semidiameter, Trail trail) {
-        return sheet.filter(exposed -> Double.isFinite(magnitude)).map(exposed -> {
-            Trail.Point middle = trail.points().get(trail.points().size() / 2);
-            Direction there = question.framing().toSky(middle.xMm(), middle.yMm());
-            ExposedSheet under = trail.target() == Body.MOON ? exposed.withoutMoonlight(there) : exposed.at(there);
-            double lossMag = exposed.lossMag(there);
-            return new TrackRow.Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
-                    under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));
-        });
+        return sheet.filter(exposed -> Double.isFinite(magnitude))
+                .map(exposed -> exposed.mark(trail, magnitude, semidiameter))
+                .map(mark -> new TrackRow.Mark(mark.records(), mark.stopsOverSky()));
     }
 
     /** The trail as far as it runs above the skyline. */
     private Optional<Trail> clearTrail(Target target) {
-        if (!skylineMayShow) {
-            return trail(target, question.openings());
-        }
-        List<Interval> clear = Interval.intersect(question.openings(),
-                estimator.clearOfSkyline(target, question.whole()));
-        return clear.isEmpty() ? Optional.empty() : trail(target, clear);
+        return trails.of(target, question.every());
     }
 
     private Optional<Trail> trail(Target target, List<Interval> openings) {
         return estimator.track(question.framing(), target, question.whole()).trail(openings, question.every());
     }
 
-    /** Whether the turning sky can carry a star from where it stands half-way through into the frame. */
-    private boolean comesNear(Star star) {
-        Frame frame = question.framing().camera().frame();
-        Angle corner = question.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2)
-                .to(question.framing().aim());
-        double reachDeg = corner.degrees() + SKY_TURN_DEG_H * question.whole().seconds() / 7200;
-        return estimator.direction(star, question.whole().middle()).to(question.framing().aim()).degrees()
-                <= reachDeg;
-    }
-
     private TrailReport.PoleRow pole() {
         CelestialPole pole = estimator.pole(question.framing());
         double openS = question.openings().stream().mapToDouble(Interval::seconds).sum();
-        return TrailReport.PoleRow.of(pole, SKY_TURN_DEG_H * openS / 3600, pole.inFrame()
+        return TrailReport.PoleRow.of(pole, EarthTurn.degrees(openS), pole.inFrame()
                 ? OptionalDouble.of(estimator.longestTrailMm(question.framing(), question.openings()))
                 : OptionalDouble.empty());
     }

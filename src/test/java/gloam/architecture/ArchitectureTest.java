@@ -54,7 +54,8 @@ class ArchitectureTest {
         MAY_USE.put("trail", List.of("units", "gear", "ephemeris"));
         MAY_USE.put("proof", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("field", List.of("units"));
-        MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "field"));
+        MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
+                "proof", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
