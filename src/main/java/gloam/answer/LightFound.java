@@ -38,12 +38,6 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
                          OptionalDouble cornerStopsStopped,
                          Angle aimDeclination, Angle starDeclination, PassingStars stars) {
 
-    /**
-     * Where nothing is said of the aim, stars are taken half-way up, on the equator, in clear air at sea
-     * level.
-     */
-    private static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
-
     /** Copies the list. */
     public LightFound {
         otherSkies = List.copyOf(otherSkies);
@@ -140,8 +134,7 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
     }
 
     private static double lossMag(Optional<KnownSky.Computed> computed) {
-        return computed.map(known -> known.site().extinctionMag() * Atmosphere.airmass(known.aim()
-                .altitude()))
-                .orElse(Atmosphere.clearExtinctionMag(0) * Atmosphere.airmass(USUAL_ALTITUDE));
+        return computed.map(known -> Atmosphere.lossMag(known.site().extinctionMag(), known.aim().altitude()))
+                .orElse(Atmosphere.usualLossMag());
     }
 }

@@ -1,5 +1,6 @@
 package gloam.answer;
 
+import gloam.answer.Trails.Catalogue;
 import gloam.answer.Trails.Edge;
 import gloam.answer.Trails.EdgePoint;
 import gloam.answer.Trails.Kind;
@@ -12,18 +13,20 @@ import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Target;
 import gloam.exposure.ExposedSheet;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
-import gloam.gear.Skyline;
 import gloam.proof.ExposedFrame;
 import gloam.proof.SheetSetup;
 import gloam.trail.CelestialPole;
+import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
@@ -43,17 +46,14 @@ import java.util.stream.Stream;
 /** Looks for everything that runs across a framing and whether it shows. */
 final class TrailSurvey {
 
-    private static final double SKY_TURN_DEG_H = 15.041067;
     private static final Duration MOON_AHEAD = Duration.ofHours(12);
     private static final int EDGE_INTERVALS = 4;
-    /** How much lower than at nine points of its rim a frame may look, and for what air and parallax do. */
-    private static final double MARGIN_DEG = 5;
 
     private final Ephemeris ephemeris;
     private final FrameQuestion question;
     private final Optional<ExposedFrame> sheet;
     private final TrailEstimator estimator;
-    private final boolean skylineMayShow;
+    private final FramedTrails trails;
 
     TrailSurvey(Ephemeris ephemeris, FrameQuestion question, Optional<SheetSetup> setup) {
         Daylight.refuse(ephemeris, question.site(), question.openings());
@@ -61,30 +61,23 @@ final class TrailSurvey {
         this.question = question;
         this.sheet = setup.map(exposed -> new ExposedFrame(ephemeris, exposed));
         this.estimator = question.estimator(ephemeris);
-        this.skylineMayShow = lowestDeg() < MARGIN_DEG + question.site().skyline().points().stream()
-                .mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
+        this.trails = new FramedTrails(estimator, question.site().skyline(), question.framing(),
+                question.openings());
     }
 
     Trails of(List<Star> stars) {
         return answer(stars.stream().flatMap(star ->
-                track(star, trail(star, question.openings())).stream()).toList());
+                track(star, trail(star, question.openings())).stream()).toList(), Optional.empty());
     }
 
     Trails ofAll(List<Star> catalogue) {
         refuseSun();
         List<Trails.Track> tracks = new ArrayList<>();
         EnumSet.range(Body.MOON, Body.NEPTUNE).forEach(body -> track(body).ifPresent(tracks::add));
-        tracks.addAll(catalogue.parallelStream().filter(this::comesNear)
-                .flatMap(star -> track(star, clearTrail(star)).stream()).filter(track -> !track.hidden())
-                .toList());
-        return answer(tracks);
-    }
-
-    private double lowestDeg() {
-        Frame frame = question.framing().camera().frame();
-        return IntStream.range(0, 9).mapToObj(i -> question.framing().toSky((i % 3 - 1) * frame.widthMm() / 2,
-                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min()
-                .orElse(0);
+        List<Trails.Track> crossing = catalogue.parallelStream()
+                .flatMap(star -> track(star, clearTrail(star)).stream()).toList();
+        tracks.addAll(crossing.stream().filter(track -> !track.hidden()).toList());
+        return answer(tracks, Optional.of(new Catalogue(crossing.size(), StarCatalogue.FAINTEST_MAG)));
     }
 
     private void refuseSun() {
@@ -94,8 +87,8 @@ final class TrailSurvey {
         }
     }
 
-    private Trails answer(List<Trails.Track> tracks) {
-        return new Trails(question, sheet.map(this::limit), tracks,
+    private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue) {
+        return new Trails(question, sheet.map(this::limit), tracks, catalogue,
                 estimator.starsHere(question.framing(), question.openings()).stream()
                 .map(star -> new PointStar(star,
                         star.drawn().filter(trail -> trail.lengthMm() <= spotMm()).isPresent())).toList(),
@@ -136,25 +129,14 @@ final class TrailSurvey {
     }
 
     private Optional<Mark> mark(double magnitude, Angle semidiameter, Trail trail) {
-        return sheet.filter(exposed -> Double.isFinite(magnitude)).map(exposed -> {
-            Trail.Point middle = trail.points().get(trail.points().size() / 2);
-            Direction there = question.framing().toSky(middle.xMm(), middle.yMm());
-            ExposedSheet under = trail.target() == Body.MOON ? exposed.withoutMoonlight(there)
-                    : exposed.at(there);
-            double lossMag = exposed.lossMag(there);
-            return new Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
-                    under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));
-        });
+        return sheet.filter(exposed -> Double.isFinite(magnitude))
+                .map(exposed -> exposed.mark(trail, magnitude, semidiameter))
+                .map(mark -> new Mark(mark.records(), mark.stopsOverSky()));
     }
 
     /** The trail as far as it runs above the skyline. */
     private Optional<Trail> clearTrail(Target target) {
-        if (!skylineMayShow) {
-            return trail(target, question.openings());
-        }
-        List<Interval> clear = Interval.intersect(question.openings(),
-                estimator.clearOfSkyline(target, question.whole()));
-        return clear.isEmpty() ? Optional.empty() : trail(target, clear);
+        return trails.of(target, question.every());
     }
 
     private Optional<Trail> trail(Target target, List<Interval> openings) {
@@ -162,19 +144,9 @@ final class TrailSurvey {
                 .trail(openings, question.every());
     }
 
-    /** Whether the turning sky can carry a star from where it stands half-way through into the frame. */
-    private boolean comesNear(Star star) {
-        Frame frame = question.framing().camera().frame();
-        Angle corner = question.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2)
-                .to(question.framing().aim());
-        double reachDeg = corner.degrees() + SKY_TURN_DEG_H * question.whole().seconds() / 7200;
-        return estimator.direction(star, question.whole().middle()).to(question.framing().aim()).degrees()
-                <= reachDeg;
-    }
-
     private PoleTurn pole() {
         CelestialPole pole = estimator.pole(question.framing());
-        return new PoleTurn(pole, SKY_TURN_DEG_H * question.openS() / 3600, pole.inFrame()
+        return new PoleTurn(pole, EarthTurn.degrees(question.openS()), pole.inFrame()
                 ? OptionalDouble.of(estimator.longestTrailMm(question.framing(), question.openings()))
                 : OptionalDouble.empty());
     }

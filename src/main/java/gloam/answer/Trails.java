@@ -21,13 +21,14 @@ import java.util.OptionalDouble;
  * @param question  the framing and the exposure
  * @param sheet     what the sheet is taken to be; empty where no film was given
  * @param tracks    the trails in the frame: planets and Moon, then stars, brightest first
+ * @param catalogue the stars that were looked for; empty where stars were asked for by name
  * @param starsHere what a star would draw that stands at the centre or in a corner half-way through
  * @param pole      the celestial pole
  * @param moon      when the Moon comes into the frame
  * @param edges     what is seen at some points of the frame's lower and left edges, inside the image circle
  */
 public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Track> tracks,
-        List<PointStar> starsHere,
+                     Optional<Catalogue> catalogue, List<PointStar> starsHere,
                      PoleTurn pole, MoonComing moon, List<EdgePoint> edges) {
 
     /** Copies the lists. */
@@ -65,7 +66,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
                 .toList();
         List<String> stars = shown.stream().filter(track -> track.kind == Kind.STAR).map(Track::name)
                 .toList();
-        return sheet.map(on -> new Recorded(stars.size(), shown.stream()
+        return sheet.map(on -> new Recorded(stars.size(), catalogue, shown.stream()
                 .filter(track -> track.kind != Kind.STAR)
                 .map(Track::name).toList(), stars.stream().findFirst()));
     }
@@ -74,10 +75,21 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * What marks a sheet.
      *
      * @param stars         how many stars of the catalogue
+     * @param catalogue     those they were looked for among; empty where stars were asked for by name
      * @param bodies        Moon and planets
      * @param brightestStar the brightest of the stars by name
      */
-    public record Recorded(int stars, List<String> bodies, Optional<String> brightestStar) {
+    public record Recorded(int stars, Optional<Catalogue> catalogue, List<String> bodies,
+                           Optional<String> brightestStar) {
+    }
+
+    /**
+     * The stars of the catalogue that run over the sheet above the skyline.
+     *
+     * @param crossingStars how many
+     * @param toMag         V magnitude at which the catalogue ends
+     */
+    public record Catalogue(int crossingStars, double toMag) {
     }
 
     /** What draws a trail. */

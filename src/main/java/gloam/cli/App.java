@@ -1,8 +1,8 @@
 package gloam.cli;
 
 import gloam.ephemeris.OutsideCoverage;
-import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import gloam.units.PlainText;
 import java.io.PrintWriter;
 import java.util.List;
@@ -132,8 +132,8 @@ public final class App {
                 ? command.getCommandSpec().optionsMap().keySet().stream()
                 : command.getSubcommands().keySet().stream();
         String kind = option ? "option " : command.getSubcommands().isEmpty() ? "argument " : "command ";
-        return "unknown " + kind + "\"" + word + "\"" + Nearest.to(word, known.toList())
-                .map(nearest -> "; did you mean " + nearest + "?").orElse("");
+        return "unknown " + kind + "\"" + word + "\"" + Nearest.question(word, known.toList())
+                .map("; "::concat).orElse("");
     }
 
     /** What a command that could not be done says. */

@@ -6,10 +6,10 @@ import gloam.gear.FNumbers;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
+import gloam.units.Nearest;
 import gloam.view.OutputFormat;
 import gloam.store.FileName;
 import gloam.store.Input;
-import gloam.store.Nearest;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
@@ -20,7 +20,6 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +39,7 @@ final class Converters {
 
     /** What reads an option's text as a value of a type; empty where picocli's own converter does. */
     static Optional<ITypeConverter<?>> of(Class<?> type) {
-        Function<String, ?> reading = type == Double.class ? Converters::number
+        Function<String, ?> reading = type == Double.class ? Quantity::number
                 : type == Quantity.class ? Quantity::new
                 : type == Duration.class ? Quantity::duration
                 : type == Coordinates.class ? Coordinates::of
@@ -51,7 +50,7 @@ final class Converters {
                 : type == Frame.class ? Frame::of
                 : type == Framing.Point.class ? Converters::point
                 : type == Projection.class ? Converters::projection
-                : type == Star.class ? Converters::star
+                : type == Star.class ? Star::parse
                 : type == Path.class ? FileName::path
                 : type == Input.class ? Input::of
                 : type == OutputFormat.class ? OutputFormat::named : null;
@@ -92,15 +91,6 @@ final class Converters {
         }
     }
 
-    /** A plain decimal number. */
-    static double number(String text) {
-        Quantity number = new Quantity(text);
-        if (!number.plain()) {
-            throw new BadInput("expected a plain number, found \"" + text + "\"");
-        }
-        return Double.parseDouble(number.text());
-    }
-
     /** A date such as 2027-02-06. */
     static LocalDate date(String text) {
         Matcher date = DATE.matcher(text);
@@ -124,8 +114,8 @@ final class Converters {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException unknown) {
-            throw new BadInput("zone \"" + text + "\" is unknown; " + Nearest.to(text, ZoneId.getAvailableZoneIds())
-                    .map(near -> "did you mean " + near + "?").orElse("give a name such as Europe/Madrid or UTC"));
+            throw new BadInput("zone \"" + text + "\" is unknown; " + Nearest.question(text, ZoneId.getAvailableZoneIds())
+                    .orElse("give a name such as Europe/Madrid or UTC"));
         }
     }
 
@@ -135,32 +125,17 @@ final class Converters {
         if (parts.length != 2) {
             throw new BadInput("expected mm to the right and up such as 10,-25, found \"" + text + "\"");
         }
-        return new Framing.Point(number(parts[0]), number(parts[1]));
+        return new Framing.Point(Quantity.number(parts[0]), Quantity.number(parts[1]));
     }
 
     /** A projection by its name. */
     static Projection projection(String text) {
         List<String> names = Candidates.words(Projection.values());
         if (!names.contains(text.toLowerCase(Locale.ROOT))) {
-            throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.to(text, names)
-                    .map(near -> "did you mean " + near + "?").orElse("it is one of " + String.join(", ", names)));
+            throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.question(text, names)
+                    .orElse("it is one of " + String.join(", ", names)));
         }
         return Projection.valueOf(text.toUpperCase(Locale.ROOT));
-    }
-
-    /**
-     * A star as right ascension and declination in degrees, if wanted with its proper motion in mas a year and its
-     * parallax in mas.
-     */
-    static Star star(String text) {
-        List<String> parts = Arrays.asList(text.split(",", -1));
-        if (parts.size() != 2 && parts.size() != 4 && parts.size() != 5) {
-            throw new BadInput("expected RA,DEC, RA,DEC,PMRA,PMDEC or RA,DEC,PMRA,PMDEC,PARALLAX, found \"" + text + "\"");
-        }
-        List<Double> numbers = parts.stream().map(Converters::number).toList();
-        boolean moves = numbers.size() >= 4;
-        return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0, moves ? numbers.get(3) : 0,
-                numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }
 
     /** The transmittance of a lens by an f-number and the T-number there, such as 11/12.3. */
@@ -173,7 +148,7 @@ final class Converters {
                 throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
             }
             return Lens.transmittanceOf(FNumbers.of(parts[0]),
-                    FNumbers.exact(Lens.T_NUMBER.check(number(parts[1]))));
+                    FNumbers.exact(Lens.T_NUMBER.check(Quantity.number(parts[1]))));
         }
     }
 

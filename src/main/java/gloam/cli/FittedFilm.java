@@ -37,8 +37,9 @@ final class FittedFilm extends OptionGroup {
         KnownFilm known = KnownFilm.of(published, journal);
         notes.accept(known.used() == 0
                 ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
-                : String.format(Locale.ROOT, "%s: slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
-                        known.film().name(), known.speedOffsetStops().mean(), known.speedOffsetStops().sd(),
+                : String.format(Locale.ROOT, "%s (fitted to %s): slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
+                        published.name(), known.used() == 1 ? "1 sheet" : known.used() + " sheets",
+                        known.speedOffsetStops().mean(), known.speedOffsetStops().sd(),
                         known.exponent().mean(), known.exponent().sd()));
         return known.film();
     }

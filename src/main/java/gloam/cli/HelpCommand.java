@@ -1,7 +1,7 @@
 package gloam.cli;
 
-import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -60,8 +60,8 @@ final class HelpCommand extends Command {
         CommandLine found = command.getSubcommands().get(word);
         if (found == null) {
             List<String> known = List.copyOf(command.getSubcommands().keySet());
-            throw new BadInput("unknown command \"" + word + "\"; " + Nearest.to(word, known)
-                    .map(near -> "did you mean " + near + "?").orElse(known.isEmpty()
+            throw new BadInput("unknown command \"" + word + "\"; " + Nearest.question(word, known)
+                    .orElse(known.isEmpty()
                     ? command.getCommandName() + " has none" : "it is one of " + String.join(", ", known)));
         }
         return found;

@@ -11,9 +11,9 @@ import gloam.gear.Projection;
 import gloam.gear.Vignetting;
 import gloam.planner.Trip;
 import gloam.store.FilmFile;
-import gloam.store.Nearest;
 import gloam.store.TripDraft;
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import gloam.units.Quantity;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -138,8 +138,8 @@ final class InitCommand extends Command {
     private static String builtIn(String name) {
         List<String> names = FilmFile.names();
         return names.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst().orElseThrow(() ->
-                new BadInput("no built-in film is named \"" + name + "\"; " + Nearest.to(name, names)
-                        .map(near -> "did you mean " + near + "?").orElse("there are " + String.join(", ", names))
+                new BadInput("no built-in film is named \"" + name + "\"; " + Nearest.question(name, names)
+                        .orElse("there are " + String.join(", ", names))
                         + " A film's own file is named in the trip file"));
     }
 

@@ -4,8 +4,8 @@ import gloam.journal.Outcome;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
-import gloam.store.Nearest;
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import gloam.units.Quantity;
 import java.util.List;
 import java.util.Locale;
@@ -69,7 +69,7 @@ final class OutcomeOptions extends OptionGroup {
         int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
         if (index < 0) {
             throw new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
-                    + Nearest.to(text, words).map(near -> "; did you mean " + near + "?").orElse(""));
+                    + Nearest.question(text, words).map("; "::concat).orElse(""));
         }
         return constants[index];
     }

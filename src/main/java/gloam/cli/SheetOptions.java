@@ -7,7 +7,6 @@ import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
 import gloam.journal.Exposed;
-import gloam.journal.FilmFit;
 import gloam.journal.Opening;
 import gloam.journal.Place;
 import gloam.journal.SheetLight;
@@ -141,7 +140,7 @@ final class SheetOptions extends OptionGroup {
     private String film(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         Optional<PlannedSheet> unlessNamed = planned.filter(plans -> !film.named());
         if (unlessNamed.isPresent()) {
-            return FilmFit.publishedName(unlessNamed.get().film());
+            return unlessNamed.get().film();
         }
         return known.isEmpty() ? film.required(trip.map(Trip::film)).name()
                 : film.film(Optional.empty()).map(FilmStock::name).orElse(known.get().film());

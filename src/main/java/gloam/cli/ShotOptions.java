@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.answer.Pointing;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -71,7 +72,7 @@ final class ShotOptions extends OptionGroup {
     }
 
     private Pointing.Aimed aimed(Session session) {
-        Optional<Target> target = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
+        Optional<Target> target = aim.value().map(text -> FromOption.of("--aim", () -> NamedTarget.of(text, session::stars).target()));
         if (target.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
                 || target.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
             throw new BadInput("where the camera points is " + (target.isPresent() ? "said twice" : "not said")

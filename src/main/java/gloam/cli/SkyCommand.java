@@ -5,6 +5,7 @@ import gloam.answer.InstantSky;
 import gloam.answer.HighStands;
 import gloam.answer.Approaches;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.gear.Site;
@@ -100,7 +101,7 @@ final class SkyCommand extends ReportingCommand {
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
         Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()));
-        SkyTarget wanted = FromOption.of("--above", () -> SkyTarget.of(above.get(), session.stars()));
+        NamedTarget wanted = FromOption.of("--above", () -> NamedTarget.of(above.get(), session::stars));
         return HighReport.of(HighStands.of(session.ephemeris(), site,
                 new HighStands.Wanted(wanted.name(), wanted.target(), least), dates.get(0),
                 dates.get(dates.size() - 1)), session.now());

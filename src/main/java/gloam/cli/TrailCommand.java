@@ -5,6 +5,7 @@ import gloam.answer.LevelSpans;
 import gloam.answer.Trails;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -95,7 +96,7 @@ final class TrailCommand extends ReportingCommand {
     }
 
     private Report levels(Session session, Site site, Camera taken) {
-        Body body = FromOption.of("--level", () -> Targets.body(level.get()));
+        Body body = FromOption.of("--level", () -> NamedTarget.body(level.get()));
         FromOption.run("--level", () -> LevelSpans.refuseSun(body));
         LocalDate first = FromOption.of("--from", () -> Converters.date(shot.from().orElseThrow(() ->
                 new BadInput("--level looks in the nights of --from DATE to --to DATE"))));

@@ -1,6 +1,10 @@
 package gloam.ephemeris;
 
+import gloam.units.BadInput;
+import gloam.units.Quantity;
 import gloam.units.Range;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * A star by its place in the International Celestial Reference System at epoch J2000.0.
@@ -47,6 +51,22 @@ public record Star(String name, double rightAscensionDeg, double declinationDeg,
                 double properMotionDecMasYr, double magnitude, double colourBv) {
         this(name, rightAscensionDeg, declinationDeg, properMotionRaMasYr, properMotionDecMasYr, 0, magnitude,
                 colourBv);
+    }
+
+    /**
+     * A star given as RA,DEC in degrees, RA,DEC,PMRA,PMDEC with its proper motion in mas/yr, or those and its
+     * parallax in mas.
+     */
+    public static Star parse(String text) {
+        List<String> parts = Arrays.asList(text.split(",", -1));
+        if (parts.size() != 2 && parts.size() != 4 && parts.size() != 5) {
+            throw new BadInput("expected RA,DEC, RA,DEC,PMRA,PMDEC or RA,DEC,PMRA,PMDEC,PARALLAX, found \""
+                    + text + "\"");
+        }
+        List<Double> numbers = parts.stream().map(Quantity::number).toList();
+        boolean moves = numbers.size() >= 4;
+        return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0, moves ? numbers.get(3) : 0,
+                numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }
 
     /** A place among the stars with no motion, magnitude or colour known. */

@@ -11,6 +11,9 @@ import java.util.Optional;
  */
 public final class StarCatalogue {
 
+    /** V magnitude at which it ends: fainter stars are not in it. */
+    public static final double FAINTEST_MAG = 6;
+
     private static final String RESOURCE = "/gloam/ephemeris/stars.tsv";
     private static final String HIPPARCOS = "HIP ";
 

@@ -1,5 +1,6 @@
 package gloam.exposure;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.film.FilmStock;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
@@ -34,9 +35,6 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
      */
     public record PassingStars(double imageSpeedMmS, double lossMag, double leastDifferenceDensity) {
 
-        /** The Earth's turn against the stars (IERS Conventions 2010, table 1.2), which carries them along. */
-        private static final double EARTH_TURN_RAD_S = 7.292115e-5;
-
         private static final Angle FROM_POLE = Angle.ofDegrees(10);
         private static final double HALF_WAY = 0.25;
 
@@ -54,7 +52,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
 
         /** Speed in mm/s on the axis of the image of a star of a declination, by the image distance in mm. */
         public static double speedMmS(double imageDistanceMm, double declinationDeg) {
-            return imageDistanceMm * EARTH_TURN_RAD_S * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
+            return imageDistanceMm * EarthTurn.RAD_S * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
         }
 
         /** Declination of the stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
@@ -65,7 +63,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
 
         /** Speed in mm/s of the slowest images of which the limit of a trail is told. */
         public static double slowestMmS(Lens lens, Optional<Frame> frame) {
-            return lens.imageDistanceMm() * EARTH_TURN_RAD_S * fromPole(lens, frame).sin();
+            return lens.imageDistanceMm() * EarthTurn.RAD_S * fromPole(lens, frame).sin();
         }
 
         private static Angle fromPole(Lens lens, Optional<Frame> frame) {

@@ -15,9 +15,10 @@ import java.util.List;
  * @param tone             how dark it gets
  * @param speedOffsetStops stops by which it is slower than rated, -5 to 5; minus where it is faster
  * @param source           where its numbers come from
+ * @param fittedToSheets   how many judged sheets it was fitted to, 0 for a film as published
  */
 public record FilmStock(String name, double iso, Kind kind, List<Layer> layers, ToneCurve tone,
-                        double speedOffsetStops, String source) {
+                        double speedOffsetStops, String source, int fittedToSheets) {
 
     /** Allowed film speeds. */
     public static final Range ISO = new Range("film speed", 0.1, 100_000, "ISO");
@@ -60,6 +61,12 @@ public record FilmStock(String name, double iso, Kind kind, List<Layer> layers, 
             throw new BadInput("film \"" + name + "\": gamma " + tone.gamma()
                     + " does not suit its kind; a positive film's is below 0, a negative film's above");
         }
+    }
+
+    /** A film as published. */
+    public FilmStock(String name, double iso, Kind kind, List<Layer> layers, ToneCurve tone, double speedOffsetStops,
+                     String source) {
+        this(name, iso, kind, layers, tone, speedOffsetStops, source, 0);
     }
 
     /** Whether it has a layer for each colour. */

@@ -60,7 +60,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
                 Math.ceil(PassingStars.speedMmS(Lens.FOCAL_LENGTH.most() * Lens.MOST_EXTENSION, 0)), "mm/s");
         /** Allowed losses: up to that at the horizon in the thickest air, rounded up. */
         public static final Range LOSS = new Range("light lost in the air", 0,
-                Math.ceil(Site.EXTINCTION.most() * Atmosphere.airmass(Angle.ZERO)), "mag");
+                Math.ceil(Atmosphere.lossMag(Site.EXTINCTION.most(), Angle.ZERO)), "mag");
 
         /** Refuses numbers outside their ranges with {@link BadInput}. */
         public Stars {

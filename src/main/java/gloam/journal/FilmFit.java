@@ -33,7 +33,6 @@ import java.util.stream.IntStream;
 public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used, List<LeftOut> leftOut,
                       List<StrayNote> strayNotes, double coveredToS) {
 
-    private static final String FITTED = " (fitted to ";
     private static final double STRAY_FROM = 0.5;
 
     /** Copies the lists. */
@@ -94,22 +93,15 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         return prior.grid().published();
     }
 
-    /** The fitted film; its name says so. The published film itself where no sheet could be used. */
+    /** The fitted film, which knows how many sheets it is fitted to. The published film itself where no sheet could be used. */
     public FilmStock film() {
         if (used.isEmpty()) {
             return published();
         }
         double scale = posterior.mean(posterior.grid().failureScales());
         Doubt doubt = posterior.doubt();
-        return posterior.grid().film(
-                published().name() + FITTED + used.size() + (used.size() == 1 ? " sheet)" : " sheets)"),
-                posterior.speedOffsetStops().mean(), law -> new FittedReciprocity(law, scale, coveredToS, doubt));
-    }
-
-    /** The name of a film without what a fit adds to it. */
-    public static String publishedName(String name) {
-        int added = name.indexOf(FITTED);
-        return added < 0 ? name : name.substring(0, added);
+        return posterior.grid().film(used.size(), posterior.speedOffsetStops().mean(),
+                law -> new FittedReciprocity(law, scale, coveredToS, doubt));
     }
 
     /** A metered time cut to two digits, which is all that a sky tells. */

@@ -138,17 +138,17 @@ public final class FilmGrid {
 
     /** One film of the grid. */
     FilmStock film(int film) {
-        return film(published.name(), offsetsStops[film / STEPS],
+        return film(published.fittedToSheets(), offsetsStops[film / STEPS],
                 law -> new FittedReciprocity(law, scales[film % STEPS], law.coveredToS(), Doubt.NONE));
     }
 
-    /** A film of that speed, the laws of its layers fitted. */
-    FilmStock film(String name, double speedOffsetStops, UnaryOperator<Reciprocity> fitted) {
+    /** The film at that speed, the laws of its layers fitted to so many sheets. */
+    FilmStock film(int sheets, double speedOffsetStops, UnaryOperator<Reciprocity> fitted) {
         List<Layer> layers = published.layers().stream().map(layer -> new Layer(layer.name(),
                 layer.reciprocity() instanceof Reciprocity.None ? layer.reciprocity()
                         : fitted.apply(layer.reciprocity()))).toList();
-        return new FilmStock(name, published.iso(), published.kind(), layers, published.tone(), speedOffsetStops,
-                published.source());
+        return new FilmStock(published.name(), published.iso(), published.kind(), layers, published.tone(), speedOffsetStops,
+                published.source(), sheets);
     }
 
     private double midToneLxS(int speed) {

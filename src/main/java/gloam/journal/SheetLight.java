@@ -23,8 +23,6 @@ public final class SheetLight {
     private static final int MOST_STEPS = 24;
     /** A light that changes by less, a fortieth of a stop, is kept as steady. */
     private static final double STEADY_SHARE = 0.018;
-    /** Where nothing is said of the aim: half-way up, on the equator, through clear air at sea level. */
-    private static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
 
     private SheetLight() {
     }
@@ -83,12 +81,12 @@ public final class SheetLight {
         Angle declination = latitude.flatMap(there -> aim.map(towards -> towards.declination(there)))
                 .orElse(Angle.ZERO);
         PassingStars stars = PassingStars.of(lens, declination.degrees(),
-                extinctionMag * Atmosphere.airmass(altitude(aim)));
+                Atmosphere.lossMag(extinctionMag, altitude(aim)));
         return new Exposed.Stars(stars.imageSpeedMmS(), stars.lossMag());
     }
 
     private static Angle altitude(Optional<Direction> aim) {
-        return aim.map(Direction::altitude).orElse(USUAL_ALTITUDE);
+        return aim.map(Direction::altitude).orElse(Atmosphere.USUAL_ALTITUDE);
     }
 
     private static double illuminanceLx(Lens lens, SkyBrightness sky) {

@@ -19,6 +19,9 @@ public final class Atmosphere {
     private static final double DUST_MAG = 0.120;
     private static final double DUST_SCALE_M = 1500;
 
+    /** Where nothing is said of an aim it counts as half-way up. */
+    public static final Angle USUAL_ALTITUDE = Angle.ofDegrees(45);
+
     private Atmosphere() {
     }
 
@@ -36,6 +39,16 @@ public final class Atmosphere {
     /** Airmass along an apparent altitude, 1 at the zenith to 37.9 at the horizon and below. */
     public static double airmass(Angle apparentAltitude) {
         return airmass(90 - apparentAltitude.degrees());
+    }
+
+    /** Light lost along an apparent altitude in mag, by the extinction at the zenith. */
+    public static double lossMag(double extinctionMag, Angle apparentAltitude) {
+        return extinctionMag * airmass(apparentAltitude);
+    }
+
+    /** Light lost in mag where neither site nor aim is known: half-way up, in clear air at sea level. */
+    public static double usualLossMag() {
+        return lossMag(clearExtinctionMag(0), USUAL_ALTITUDE);
     }
 
     static double airmass(double zenithDeg) {

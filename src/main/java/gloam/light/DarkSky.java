@@ -1,5 +1,8 @@
 package gloam.light;
 
+import gloam.ephemeris.Direction;
+import gloam.gear.Site;
+
 /**
  * The moonless night sky: airglow, zodiacal light, faint stars and whatever artificial light the site has.
  *
@@ -9,11 +12,40 @@ package gloam.light;
  * by airglow alone. <b>Departures.</b> No Milky Way, no zodiacal cone and no domes of towns; held at the
  * horizon's value below it.
  */
-final class DarkSky {
+final class DarkSky implements LightModel {
 
     private static final double LAYER_SHARE = 0.6;
 
-    private DarkSky() {
+    /** Sky model of Cerro Paranal: Noll et al. 2012, A&amp;A 543, A92. */
+    private static final double COLOUR_BV = 0.95;
+
+    @Override
+    public double path(Site site, Direction direction) {
+        return relativeToZenith(90 - direction.altitude().degrees(), site.extinctionMag());
+    }
+
+    @Override
+    public Glow at(Circumstances sky) {
+        return new Dark(SkyBrightness.ofMagArcsec2(sky.site().darkSkyMagArcsec2()).cdM2());
+    }
+
+    /** The same at every instant. */
+    private record Dark(double zenithCdM2) implements Glow {
+
+        @Override
+        public double cdM2(Direction direction) {
+            return zenithCdM2;
+        }
+
+        @Override
+        public double groundLx() {
+            return Math.PI * zenithCdM2;
+        }
+
+        @Override
+        public double colourBv() {
+            return COLOUR_BV;
+        }
     }
 
     /** Luminance at a zenith distance as a share of the zenith's. */

@@ -1,7 +1,6 @@
 package gloam.light;
 
 import gloam.ephemeris.Appearance;
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.SkyPosition;
 import gloam.gear.Site;
@@ -41,21 +40,16 @@ public final class GroundLight {
         new Polynomial(LOWEST_MOON_DEG, -2.79, 24.27, -252.95, 1321.29),
     };
 
-    private final Ephemeris ephemeris;
-    private final Site site;
+    private final SkyLight sky;
 
     /** The ground at a site. */
     public GroundLight(Ephemeris ephemeris, Site site) {
-        this.ephemeris = ephemeris;
-        this.site = site;
+        this.sky = new SkyLight(ephemeris, site);
     }
 
-    /** Illuminance of level ground in lux, by Sun, Moon, twilight and dark sky. */
+    /** Illuminance of level ground in lux, by all that lights the sky. */
     public double lux(Instant at) {
-        double sunDeg = ephemeris.position(Body.SUN, site, at).airlessAltitude().degrees();
-        double twilightLx = sunDeg > LOWEST_SUN_DEG ? sunLx(sunDeg) - sunLx(LOWEST_SUN_DEG) : 0;
-        double darkLx = Math.PI * SkyBrightness.ofMagArcsec2(site.darkSkyMagArcsec2()).cdM2();
-        return twilightLx + darkLx + moonLx(ephemeris.appearance(Body.MOON, site, at));
+        return sky.moment(at).groundLx();
     }
 
     /** Luminance of level matt ground that throws back that share of the light. */
@@ -63,7 +57,13 @@ public final class GroundLight {
         return new SkyBrightness(REFLECTANCE.check(reflectance) * lux(at) / Math.PI);
     }
 
-    private static double moonLx(Appearance moon) {
+    /** What twilight at an altitude of the Sun adds to the night, in lx. */
+    static double twilightLx(double sunDeg) {
+        return sunDeg > LOWEST_SUN_DEG ? sunLx(sunDeg) - sunLx(LOWEST_SUN_DEG) : 0;
+    }
+
+    /** What the Moon adds, in lx. */
+    static double moonLx(Appearance moon) {
         SkyPosition position = moon.position();
         double altitudeDeg = position.airlessAltitude().degrees();
         double parallaxDeg = Math.toDegrees(Math.asin(EARTH_RADIUS_KM / geocentricKm(position)));

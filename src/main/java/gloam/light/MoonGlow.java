@@ -1,5 +1,9 @@
 package gloam.light;
 
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Direction;
+import gloam.gear.Site;
+
 /**
  * Sky brightness added by scattered moonlight.
  *
@@ -11,7 +15,7 @@ package gloam.light;
  * at moonset: below 5° the light is brought down to what twilight is to the Sun, and below the horizon it
  * fades as twilight does. No difference between waxing and waning.
  */
-final class MoonGlow {
+final class MoonGlow implements LightModel {
 
     /** Mean distance in Earth radii, 384 400 km, for which the paper's magnitudes hold. */
     private static final double MEAN_DISTANCE_KM = 384_400;
@@ -26,7 +30,38 @@ final class MoonGlow {
      */
     private static final double TOO_BRIGHT_AT_HORIZON_MAG = 1.75;
 
-    private MoonGlow() {
+    /** Sky model of Cerro Paranal: Jones et al. 2013, A&amp;A 560, A91. */
+    private static final double COLOUR_BV = 0.17;
+
+    @Override
+    public double path(Site site, Direction direction) {
+        return scattered(90 - direction.altitude().degrees(), site.extinctionMag());
+    }
+
+    @Override
+    public Glow at(Circumstances sky) {
+        Appearance moon = sky.moon();
+        double intensity = intensity(moon.phaseAngle().degrees(), moon.position().distanceKm());
+        return new Moonlight(moon, moon.position().apparentDirection(), strengthCdM2(intensity,
+                moon.position().airlessAltitude().degrees(), sky.site().extinctionMag()));
+    }
+
+    private record Moonlight(Appearance moon, Direction direction, double strengthCdM2) implements Glow {
+
+        @Override
+        public double cdM2(Direction aim) {
+            return strengthCdM2 * scattering(direction.to(aim).degrees());
+        }
+
+        @Override
+        public double groundLx() {
+            return GroundLight.moonLx(moon);
+        }
+
+        @Override
+        public double colourBv() {
+            return COLOUR_BV;
+        }
     }
 
     /**

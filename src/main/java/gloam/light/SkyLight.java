@@ -1,15 +1,17 @@
 package gloam.light;
 
-import gloam.ephemeris.Appearance;
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
-import gloam.ephemeris.SkyPosition;
 import gloam.gear.Site;
 import java.time.Instant;
 
-/** How bright the sky over a site is: dark sky, moonlight and twilight added, without steps in time. */
+/** How bright the sky over a site is: all its sources of light added, without steps in time. */
 public final class SkyLight {
+
+    /** Moonlight that still leaves a sky dark: a fifth of a magnitude; common practice, no source. */
+    public static final double DARK_MOONLIGHT_MAG = 0.2;
+
+    private static final LightSource[] SOURCES = LightSource.values();
 
     private final Ephemeris ephemeris;
     private final Site site;
@@ -27,9 +29,7 @@ public final class SkyLight {
 
     /** The whole sky at an instant, with Sun and Moon looked up once for all directions. */
     public Moment moment(Instant at) {
-        Appearance moon = ephemeris.appearance(Body.MOON, site, at);
-        return new Moment(site, ephemeris.position(Body.SUN, site, at), moon.position(),
-                MoonGlow.intensity(moon.phaseAngle().degrees(), moon.position().distanceKm()));
+        return new Moment(Circumstances.of(ephemeris, site, at));
     }
 
     /** A direction to be looked at in many moments; below the horizon that of the horizon. */
@@ -41,18 +41,13 @@ public final class SkyLight {
     public static final class Patch {
 
         private final Direction direction;
-        private final SkyBrightness dark;
-        private final double scattered;
-        private final double twilightPath;
+        private final double[] paths = new double[SOURCES.length];
 
         private Patch(Site site, Direction direction) {
             this.direction = direction;
-            double zenithDeg = 90 - direction.altitude().degrees();
-            double extinctionMag = site.extinctionMag();
-            this.dark = new SkyBrightness(SkyBrightness.ofMagArcsec2(site.darkSkyMagArcsec2()).cdM2()
-                    * DarkSky.relativeToZenith(zenithDeg, extinctionMag));
-            this.scattered = MoonGlow.scattered(zenithDeg, extinctionMag);
-            this.twilightPath = TwilightGlow.path(zenithDeg, extinctionMag);
+            for (int source = 0; source < paths.length; source++) {
+                paths[source] = SOURCES[source].model().path(site, direction);
+            }
         }
     }
 
@@ -60,20 +55,15 @@ public final class SkyLight {
     public static final class Moment {
 
         private final Site site;
-        private final Direction moon;
-        private final double moonCdM2;
-        private final Direction airlessSun;
-        private final double depressionDeg;
-        private final double twilightCdM2;
+        private final LightModel.Glow[] glows = new LightModel.Glow[SOURCES.length];
+        private final double[] blueShares = new double[SOURCES.length];
 
-        private Moment(Site site, SkyPosition sun, SkyPosition moon, double moonIntensity) {
-            this.site = site;
-            this.moon = moon.apparentDirection();
-            this.moonCdM2 = MoonGlow.strengthCdM2(moonIntensity, moon.airlessAltitude().degrees(),
-                    site.extinctionMag());
-            this.airlessSun = new Direction(sun.azimuth(), sun.airlessAltitude());
-            this.depressionDeg = -sun.airlessAltitude().degrees();
-            this.twilightCdM2 = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg)).cdM2();
+        private Moment(Circumstances sky) {
+            this.site = sky.site();
+            for (int source = 0; source < glows.length; source++) {
+                glows[source] = SOURCES[source].model().at(sky);
+                blueShares[source] = SkyColour.blueShare(glows[source].colourBv());
+            }
         }
 
         /** The light of a direction, its parts kept; below the horizon that of the horizon. */
@@ -83,32 +73,71 @@ public final class SkyLight {
 
         /** The light of a direction that has been looked at before. */
         public Sample at(Patch patch) {
-            double fromMoonDeg = moon.to(patch.direction).degrees();
-            double fromSunDeg = airlessSun.to(patch.direction).degrees();
-            return new Sample(patch.dark,
-                    new SkyBrightness(moonCdM2 * MoonGlow.scattering(fromMoonDeg) * patch.scattered),
-                    new SkyBrightness(twilightCdM2 * patch.twilightPath
-                            * TwilightGlow.towardSun(fromSunDeg, depressionDeg)));
+            double[] cdM2 = new double[glows.length];
+            for (int source = 0; source < cdM2.length; source++) {
+                cdM2[source] = glows[source].cdM2(patch.direction) * patch.paths[source];
+            }
+            return new Sample(cdM2, blueShares);
+        }
+
+        /** Illuminance of level open ground in lx. */
+        double groundLx() {
+            double sumLx = 0;
+            for (LightModel.Glow glow : glows) {
+                sumLx += glow.groundLx();
+            }
+            return sumLx;
         }
     }
 
-    /**
-     * The light of one direction by its parts.
-     *
-     * @param dark     moonless night sky of the site
-     * @param moon     scattered moonlight
-     * @param twilight scattered sunlight
-     */
-    public record Sample(SkyBrightness dark, SkyBrightness moon, SkyBrightness twilight) {
+    /** The light of one direction by its sources. */
+    public static final class Sample {
 
-        /** All parts together. */
-        public SkyBrightness total() {
-            return dark.plus(moon).plus(twilight);
+        private final double[] cdM2;
+        private final double[] blueShares;
+
+        private Sample(double[] cdM2, double[] blueShares) {
+            this.cdM2 = cdM2;
+            this.blueShares = blueShares;
         }
 
-        /** Colour index B−V of all parts together: below about 0.4 it comes out blue on daylight film. */
+        /** That of one source. */
+        public SkyBrightness of(LightSource source) {
+            return new SkyBrightness(cdM2[source.ordinal()]);
+        }
+
+        /** All sources together. */
+        public SkyBrightness total() {
+            return without();
+        }
+
+        /** All sources but some together. */
+        public SkyBrightness without(LightSource... left) {
+            double sum = 0;
+            for (int source = 0; source < cdM2.length; source++) {
+                sum += contains(left, source) ? 0 : cdM2[source];
+            }
+            return new SkyBrightness(sum);
+        }
+
+        /** How many magnitudes moonlight makes the night sky brighter, twilight left out. */
+        public double moonlightMag() {
+            return without(LightSource.MOON, LightSource.TWILIGHT).magArcsec2()
+                    - without(LightSource.TWILIGHT).magArcsec2();
+        }
+
+        /** Colour index B−V of all sources together: below about 0.4 it comes out blue on daylight film. */
         public double colourBv() {
-            return SkyColour.bv(dark.cdM2(), moon.cdM2(), twilight.cdM2());
+            return SkyColour.bv(cdM2, blueShares);
+        }
+
+        private static boolean contains(LightSource[] sources, int index) {
+            for (LightSource source : sources) {
+                if (source.ordinal() == index) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 }

@@ -1,5 +1,7 @@
 package gloam.light;
 
+import gloam.ephemeris.Direction;
+import gloam.gear.Site;
 import gloam.units.SmoothCurve;
 
 /**
@@ -14,7 +16,7 @@ import gloam.units.SmoothCurve;
  * light the ground twice as much as the Explanatory Supplement says. The Sun counts as no nearer than 10°
  * to the line of sight. Above the horizon a made-up growing daylight, fit only to be refused.
  */
-final class TwilightGlow {
+final class TwilightGlow implements LightModel {
 
     /** Mag/arcsec² at the zenith over degrees of depression. */
     private static final SmoothCurve ZENITH = new SmoothCurve(
@@ -24,7 +26,37 @@ final class TwilightGlow {
     private static final double NEAREST_SUN_DEG = 10;
     private static final double LEAST_EXTINCTION_MAG = 0.01;
 
-    private TwilightGlow() {
+    /** Patat et al. 2006, A&amp;A 455, 385, between 5° and 12° of depression. */
+    private static final double COLOUR_BV = -0.12;
+
+    @Override
+    public double path(Site site, Direction direction) {
+        return path(90 - direction.altitude().degrees(), site.extinctionMag());
+    }
+
+    @Override
+    public Glow at(Circumstances sky) {
+        double depressionDeg = sky.sunDepressionDeg();
+        return new Twilight(sky.airlessSun(), depressionDeg,
+                SkyBrightness.ofMagArcsec2(zenithMagArcsec2(depressionDeg)).cdM2());
+    }
+
+    private record Twilight(Direction sun, double depressionDeg, double zenithCdM2) implements Glow {
+
+        @Override
+        public double cdM2(Direction aim) {
+            return zenithCdM2 * towardSun(sun.to(aim).degrees(), depressionDeg);
+        }
+
+        @Override
+        public double groundLx() {
+            return GroundLight.twilightLx(-depressionDeg);
+        }
+
+        @Override
+        public double colourBv() {
+            return COLOUR_BV;
+        }
     }
 
     /** Surface brightness at the zenith, mag/arcsec², at any depression of the Sun's centre (airless). */

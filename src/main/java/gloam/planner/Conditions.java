@@ -9,7 +9,6 @@ import gloam.planner.Requirement.Plain;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.Interval;
-import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -23,10 +22,6 @@ import java.util.function.UnaryOperator;
  */
 final class Conditions {
 
-    /** Moonlight that still leaves a sky dark: a fifth of a magnitude; common practice, no source. */
-    static final double DARK_MOONLIGHT_MAG = 0.2;
-
-    private static final double STOPS_PER_MAG = Math.log(10) * 0.4 / Math.log(2);
     /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
     private static final int LEAN_MIN = NightClock.NODE_MIN;
 
@@ -86,7 +81,7 @@ final class Conditions {
         switch (wish.sky()) {
             case DARK -> {
                 during(Plain.DARK, sky.night().darkness());
-                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> DARK_MOONLIGHT_MAG - moonlightMag(minute));
+                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG - aiming.light(minute).moonlightMag());
             }
             case MOONLIT -> {
                 during(Plain.DARK, sky.night().darkness());
@@ -96,11 +91,6 @@ final class Conditions {
             case DAWN -> at(Plain.DAWN, When.AT_CLOSING, sky.dawn());
             case ANY -> { }
         }
-    }
-
-    private double moonlightMag(int minute) {
-        SkyLight.Sample sample = aiming.light(minute);
-        return Stops.between(sample.dark().cdM2(), sample.dark().plus(sample.moon()).cdM2()) / STOPS_PER_MAG;
     }
 
     private void addAim() {

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.units.Stops;
 import java.util.Optional;
 
@@ -14,7 +15,7 @@ import java.util.Optional;
 record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
 
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
-    private static final double TURN_DEG_MIN = 360 / 1436.07;
+    private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
 
     /** An opening at an f-number. */
     record Stop(Opening opening, double fNumber, MadeTone made) {

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.EarthTurn;
 import gloam.gear.Camera;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
@@ -21,8 +22,6 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 final class FrameStars {
 
-    /** Turn of the Earth against the stars in rad/s (IERS Conventions 2010, nominal mean angular velocity). */
-    private static final double EARTH_TURN_RAD_S = 7.292115e-5;
     /** Nearer to the pole than this share of the equator's speed an image is taken to move no slower. */
     static final double LEAST_SPEED_SHARE = 0.02;
     /** Of the image distance: so far out every lens sees. */
@@ -46,7 +45,7 @@ final class FrameStars {
     static FrameStars of(NightSky sky, Framing framing, Interval open, StarField field) {
         Camera camera = framing.camera();
         double highMm = camera.frame().heightMm() / 2;
-        double radiusRad = framing.aim().to(framing.toSky(camera.frame().widthMm() / 2, highMm)).radians();
+        double radiusRad = framing.radius().radians();
         Vector3D centre = StarField.vector(sky.trails().starAt(framing, 0, 0, open));
         double aboveMm = Math.min(highMm / 2, WITHIN_SIGHT * camera.lens().imageDistanceMm());
         Vector3D above = StarField.vector(sky.trails().starAt(framing, 0, aboveMm, open));
@@ -63,7 +62,7 @@ final class FrameStars {
                 Direction direction = Direction.of(toHorizon.applyTo(star.place()));
                 if (sky.clearanceDeg(direction) >= 0) {
                     magnitudes[seen] = star.magnitude()
-                            + sky.site().extinctionMag() * Atmosphere.airmass(direction.altitude());
+                            + Atmosphere.lossMag(sky.site().extinctionMag(), direction.altitude());
                     octavesSlower[seen++] = Stops.between(Math.max(LEAST_SPEED_SHARE, star.cosDeclination()), 1);
                 }
             }
@@ -84,7 +83,7 @@ final class FrameStars {
 
     /** Speed in mm/s of the image of a star on the celestial equator near the frame's centre. */
     static double equatorMmS(Lens lens) {
-        return lens.imageDistanceMm() * EARTH_TURN_RAD_S;
+        return lens.imageDistanceMm() * EarthTurn.RAD_S;
     }
 
     /** How many there are. */

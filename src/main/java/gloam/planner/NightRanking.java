@@ -35,7 +35,6 @@ public final class NightRanking {
     private static final double PLANET_HIGH_SINE = Math.sin(Math.toRadians(20));
     private static final List<Body> PLANETS = List.of(Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN);
     private static final double FULL_HOURS = 12;
-    private static final double DARK_MOONLIGHT_SHARE = Math.pow(10, 0.4 * Conditions.DARK_MOONLIGHT_MAG) - 1;
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
@@ -179,8 +178,7 @@ public final class NightRanking {
     }
 
     private static boolean faint(SkyLight light, SkyLight.Patch zenith, Instant at) {
-        SkyLight.Sample sample = light.moment(at).at(zenith);
-        return sample.moon().cdM2() < DARK_MOONLIGHT_SHARE * sample.dark().cdM2();
+        return light.moment(at).at(zenith).moonlightMag() < SkyLight.DARK_MOONLIGHT_MAG;
     }
 
     /** The bright planets that stand high at the start, in the middle or at the end of darkness. */

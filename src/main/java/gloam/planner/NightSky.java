@@ -6,6 +6,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.SkyPosition;
 import gloam.ephemeris.Target;
+import gloam.ephemeris.Twilight;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.trail.TrailEstimator;
@@ -19,7 +20,7 @@ import java.util.stream.IntStream;
 /** One night at one site as all wishes meet it; what several of them ask is computed once. For one thread at a time. */
 final class NightSky {
 
-    private static final double NIGHT_END_SUN_DEG = -18;
+    private static final double NIGHT_END_SUN_DEG = Twilight.ASTRONOMICAL.limit().degrees();
     /** The brightest twilight that a dusk or dawn picture may open or close in. */
     private static final double TWILIGHT_START_SUN_DEG = -3;
 

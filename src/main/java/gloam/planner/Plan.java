@@ -76,7 +76,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
      * @param skyToneSpreadStops standard deviation of that tone
      * @param trailLimitMag      faintest V magnitude that leaves a trail, as {@link
      *                           gloam.exposure.ExposureTable.PassingStars} tells it
-     * @param framedStars        how many catalogue stars stand in the frame, over the terrain, half-way through
+     * @param framedStars        how many catalogue stars run over the sheet above the skyline
      * @param recordedStars      how many of them mark the sheet
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y

@@ -87,7 +87,7 @@ public final class Planner {
     private List<Plan.Window> windows(Trip trip, Evening evening, List<Candidate<Shot>> exposed, int firstSheet) {
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
             WindowFinder.Finding finding = evening.findings().get(exposed.get(number).wish());
-            return new ShotFigures(trip, finding.wish(), finding.sky(), stars)
+            return new ShotFigures(trip, finding.wish(), finding.sky(), ephemeris, stars)
                     .window(firstSheet + number, exposed.get(number));
         }).toList();
     }

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
 import gloam.planner.ExposureLimits.Stop;

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.ExposureTable.PassingStars;
@@ -9,8 +10,13 @@ import gloam.exposure.LightCurve;
 import gloam.exposure.TrailLimit;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
+import gloam.proof.ExposedFrame;
+import gloam.proof.SheetSetup;
+import gloam.proof.StarCount;
+import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
+import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.List;
@@ -26,14 +32,16 @@ final class ShotFigures {
     private final Wish wish;
     private final Kit kit;
     private final NightSky sky;
+    private final Ephemeris ephemeris;
     private final StarField stars;
 
-    /** Figures of a wish's shots on a night. */
-    ShotFigures(Trip trip, Wish wish, NightSky sky, StarField stars) {
+    /** Figures of a wish's shots on a night, stars placed by an ephemeris that several threads may ask at once. */
+    ShotFigures(Trip trip, Wish wish, NightSky sky, Ephemeris ephemeris, StarField stars) {
         this.trip = trip;
         this.wish = wish;
         this.kit = Kit.of(trip, wish);
         this.sky = sky;
+        this.ephemeris = ephemeris;
         this.stars = stars;
     }
 
@@ -49,18 +57,24 @@ final class ShotFigures {
         Lens lens = kit.camera().lens();
         PassingStars passing = PassingStars.of(lens, PassingStars.told(lens, Optional.of(kit.camera().frame()),
                 framing.aim().declination(sky.site().latitude())).degrees(),
-                sky.site().extinctionMag() * Atmosphere.airmass(framing.aim().altitude()));
+                Atmosphere.lossMag(sky.site().extinctionMag(), framing.aim().altitude()));
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(), open.seconds(),
                 progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
-        LimitBySpeed limit = LimitBySpeed.of(on, FrameStars.equatorMmS(lens));
-        FrameStars inFrame = FrameStars.of(sky, framing, open, stars);
-        int recorded = inFrame.recorded(limit);
+        StarCount count = count(framing, shot.fNumber(), open);
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                inFrame.count(), recorded, trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
+                count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
                 Math.min(wish.worth(), chosen.value()),
-                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), recorded, shot.shortfallMag()),
+                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), shot.shortfallMag()),
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
+    }
+
+    private StarCount count(Framing framing, double fNumber, Interval open) {
+        SheetSetup sheet = new SheetSetup(sky.site(), framing, kit.film(), fNumber, List.of(open),
+                OptionalDouble.empty());
+        FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()), sky.site().skyline(),
+                framing, sheet.openings());
+        return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet));
     }
 
     private OptionalDouble clearChance(Interval open) {

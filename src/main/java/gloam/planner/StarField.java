@@ -8,9 +8,10 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * The catalogue stars with their places as vectors, made once for all frames.
  *
- * @param stars from the south pole to the north pole
+ * @param catalogue the stars
+ * @param stars     their places, from the south pole to the north pole
  */
-record StarField(List<Placed> stars) {
+record StarField(List<Star> catalogue, List<Placed> stars) {
 
     /** A star and where it stands. */
     record Placed(Vector3D place, double magnitude, double cosDeclination) {
@@ -27,7 +28,7 @@ record StarField(List<Placed> stars) {
 
     /** The field of some stars. */
     static StarField of(List<Star> stars) {
-        return new StarField(stars.stream().map(Placed::of)
+        return new StarField(stars, stars.stream().map(Placed::of)
                 .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
     }
 

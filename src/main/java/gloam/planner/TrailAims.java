@@ -74,7 +74,7 @@ final class TrailAims {
     private double shortfallMag(Body body, int minute, TrailLimit.Circumstances on) {
         Appearance look = sky.ephemeris().appearance(body, sky.site(), sky.clock().at(minute));
         double speedMmS = FrameStars.equatorMmS(on.lens()) * look.position().declination().cos();
-        double lossMag = sky.site().extinctionMag() * Atmosphere.airmass(look.position().apparentAltitude());
+        double lossMag = Atmosphere.lossMag(sky.site().extinctionMag(), look.position().apparentAltitude());
         TrailLimit.Circumstances met = new TrailLimit.Circumstances(on.film(), on.lens(), on.fNumber(), on.exposureS(),
                 on.skyProgress(), on.skyIlluminanceLx(), speedMmS, lossMag);
         return leastDeeper(deeperMag -> TrailLimit.records(met, look.magnitude() - deeperMag, look.semidiameter()));

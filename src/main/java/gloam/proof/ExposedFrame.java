@@ -1,5 +1,6 @@
 package gloam.proof;
 
+import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.ExposedSheet;
@@ -8,6 +9,7 @@ import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
+import gloam.trail.Trail;
 import gloam.units.Angle;
 import java.time.Instant;
 import java.util.function.Function;
@@ -52,6 +54,27 @@ public final class ExposedFrame {
         return ExposedSheet.of(setup.film(), lens, setup.fNumber(), light, setup.openings());
     }
 
+    /**
+     * What something leaves on the sheet.
+     *
+     * @param records      whether its trail shows
+     * @param stopsOverSky how many stops it stands over the sky around it, 0 or more
+     */
+    public record Mark(boolean records, double stopsOverSky) {
+    }
+
+    /**
+     * The mark of something, by the light and the losses half-way along its trail: the Moon's against a sky without
+     * its own light.
+     */
+    public Mark mark(Trail trail, double magnitude, Angle semidiameter) {
+        Direction there = setup.framing().toSky(trail.middle().xMm(), trail.middle().yMm());
+        ExposedSheet under = trail.target() == Body.MOON ? withoutMoonlight(there) : at(there);
+        double lossMag = lossMag(there);
+        return new Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
+                under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));
+    }
+
     /** Light that something in a direction loses to the air and to the lens's fall-off, in magnitudes. */
     public double lossMag(Direction direction) {
         return lossMag(setup, direction);
@@ -59,7 +82,7 @@ public final class ExposedFrame {
 
     static double lossMag(SheetSetup setup, Direction direction) {
         Angle offAxis = direction.to(setup.framing().aim());
-        return setup.site().extinctionMag() * Atmosphere.airmass(direction.altitude())
+        return Atmosphere.lossMag(setup.site().extinctionMag(), direction.altitude())
                 - 2.5 * Math.log10(Math.max(LEAST_SHARE,
                         offAxis.cos() * setup.lens().mountShare(offAxis, setup.fNumber())));
     }

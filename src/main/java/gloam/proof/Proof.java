@@ -5,7 +5,6 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
-import gloam.gear.Frame;
 import gloam.light.GroundLight;
 import gloam.light.SkyLight;
 import gloam.trail.Track;
@@ -15,6 +14,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -27,7 +27,6 @@ import java.util.stream.Stream;
  */
 public final class Proof {
 
-    private static final double SKY_TURN_DEG_S = 15.05 / 3600;
     private static final double MOON_NEAR_DEG = 8;
     private static final Duration MOON_STEP = Duration.ofMinutes(10);
 
@@ -50,10 +49,11 @@ public final class Proof {
                 moonNear(estimator, setup) ? LightMesh.Fineness.MOON : LightMesh.Fineness.SMOOTH);
         TrailPainter painter = new TrailPainter(setup, layers, sky, raster, progress);
         Interval whole = setup.whole();
+        Predicate<Target> mayCross = estimator.mayCross(setup.framing(), whole);
         Stream<TrailLight> bodies = EnumSet.range(Body.MOON, Body.NEPTUNE).stream().map(body ->
                 TrailLight.of(body, ephemeris.appearance(body, setup.site(), whole.middle())));
         List<Drawn> drawn = Stream.concat(bodies, stars.stream().map(TrailLight::of)).parallel()
-                .filter(light -> comesNear(estimator, setup, light.target()))
+                .filter(light -> mayCross.test(light.target()))
                 .map(light -> new Drawn(light, estimator.track(setup.framing(), light.target(), whole))).toList();
         drawn.forEach(trail -> painter.paint(trail.light, trail.track));
         cover(ephemeris, setup, raster, layers, progress);
@@ -64,7 +64,7 @@ public final class Proof {
     }
 
     private static boolean moonNear(TrailEstimator estimator, SheetSetup setup) {
-        double nearDeg = cornerDeg(setup) + MOON_NEAR_DEG;
+        double nearDeg = setup.framing().radius().degrees() + MOON_NEAR_DEG;
         Interval whole = setup.whole();
         for (Instant at = whole.start(); at.isBefore(whole.endExclusive()); at = at.plus(MOON_STEP)) {
             Direction moon = estimator.direction(Body.MOON, at);
@@ -73,17 +73,6 @@ public final class Proof {
             }
         }
         return false;
-    }
-
-    /** Whether the turning sky can carry a target from where it stands half-way through into the frame. */
-    private static boolean comesNear(TrailEstimator estimator, SheetSetup setup, Target target) {
-        double reachDeg = cornerDeg(setup) + 1 + SKY_TURN_DEG_S * setup.whole().seconds() / 2;
-        return estimator.direction(target, setup.whole().middle()).to(setup.framing().aim()).degrees() <= reachDeg;
-    }
-
-    private static double cornerDeg(SheetSetup setup) {
-        Frame frame = setup.framing().camera().frame();
-        return setup.framing().toSky(frame.widthMm() / 2, frame.heightMm() / 2).to(setup.framing().aim()).degrees();
     }
 
     /** Puts the land over what stands behind it. */

@@ -1,6 +1,7 @@
 package gloam.proof;
 
 import gloam.ephemeris.Direction;
+import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import java.time.Instant;
 import java.util.Map;
@@ -29,13 +30,10 @@ final class SkyMoments implements WideLight {
         };
     }
 
-    /** Luminance in cd/m² of dark sky and twilight alone. */
+    /** Luminance in cd/m² of all but moonlight. */
     ToDoubleFunction<Instant> moonless(Direction direction) {
         SkyLight.Patch patch = sky.patch(direction);
-        return at -> {
-            SkyLight.Sample sample = moment(at).at(patch);
-            return sample.dark().plus(sample.twilight()).cdM2();
-        };
+        return at -> moment(at).at(patch).without(LightSource.MOON).cdM2();
     }
 
     private SkyLight.Moment moment(Instant at) {

@@ -2,6 +2,7 @@ package gloam.store;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Target;
@@ -60,16 +61,16 @@ final class AimSection {
         return new Aim.Follow(target.get(), level.get(), Angle.ofDegrees(rollDeg.get()));
     }
 
-    private static Star star(Item item) {
-        return item.node() instanceof Node.Scalar ? namedStar(item) : starAt(item);
+    private static Target star(Item item) {
+        return item.node() instanceof Node.Scalar ? named(item) : starAt(item);
     }
 
-    private static Star namedStar(Item item) {
-        StarCatalogue catalogue = StarCatalogue.builtIn();
-        String name = item.text();
-        return catalogue.named(name).orElseThrow(() -> item.fault("no star is named " + Shown.quoted(name) + ". "
-                + Nearest.to(name, catalogue.stars().stream().map(Star::name).toList())
-                .map(nearest -> "Did you mean " + nearest + "?").orElse("Give its ra-deg and dec-deg instead.")));
+    private static Target named(Item item) {
+        Target target = NamedTarget.of(item.text(), StarCatalogue::builtIn).target();
+        if (target == Body.SUN) {
+            throw item.fault("the Sun is never to be followed. Name something else");
+        }
+        return target;
     }
 
     private static Star starAt(Item item) {

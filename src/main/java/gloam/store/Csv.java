@@ -1,5 +1,6 @@
 package gloam.store;
 
+import gloam.units.Nearest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -70,8 +71,7 @@ final class Csv {
 
     private String hint(String found) {
         return Arrays.stream(found.split(",")).map(String::strip).filter(name -> !header.contains(name))
-                .flatMap(name -> Nearest.to(name, header).stream()).findFirst()
-                .map(nearest -> ". Did you mean " + nearest + "?").orElse("");
+                .flatMap(name -> Nearest.sentence(name, header).stream()).findFirst().map(". "::concat).orElse("");
     }
 
     private List<Item> cells(Item line) {

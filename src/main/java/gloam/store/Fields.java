@@ -1,5 +1,6 @@
 package gloam.store;
 
+import gloam.units.Nearest;
 import gloam.units.Range;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

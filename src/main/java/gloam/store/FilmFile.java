@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

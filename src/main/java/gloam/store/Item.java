@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.DateTimeException;
@@ -112,7 +113,7 @@ record Item(Node node, String path, Source source) {
         int index = words.indexOf(word.toLowerCase(Locale.ROOT));
         if (index < 0) {
             throw fault("expected " + oneOf(words) + ", found " + Shown.quoted(word)
-                    + Nearest.to(word, words).map(nearest -> ". Did you mean " + nearest + "?").orElse(""));
+                    + Nearest.sentence(word, words).map(". "::concat).orElse(""));
         }
         return allowed.get(index);
     }
@@ -143,8 +144,8 @@ record Item(Node node, String path, Source source) {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException wrong) {
-            throw fault("unknown time zone " + Shown.quoted(text) + Nearest.to(text, ZoneId.getAvailableZoneIds())
-                    .map(nearest -> ". Did you mean " + nearest + "?")
+            throw fault("unknown time zone " + Shown.quoted(text) + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
+                    .map(". "::concat)
                     .orElse(". Write Area/City as the tz database does, such as Europe/Madrid, or UTC."));
         }
     }

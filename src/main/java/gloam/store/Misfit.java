@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Nearest;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.OffsetDateTime;

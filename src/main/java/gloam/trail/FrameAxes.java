@@ -18,7 +18,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
 
-    private static final Angle RIM = Angle.ofRadians(Math.PI / 2);
+    static final Angle RIM = Angle.ofRadians(Math.PI / 2);
     /** How far behind the rim a direction is still taken to stand on it, in radians, against rounding. */
     private static final double RIM_WITHIN_RAD = 1e-12;
 

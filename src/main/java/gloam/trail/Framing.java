@@ -61,6 +61,12 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
         return !images(new Point(xMm, yMm)) ? Optional.empty() : Aiming.of(this, xMm, yMm).at(direction).map(this::withAim);
     }
 
+    /** The angle from the axis to the frame's corners, or to the rim of an image circle inside them. */
+    public Angle radius() {
+        Point corner = new Point(camera.frame().widthMm() / 2, camera.frame().heightMm() / 2);
+        return images(corner) ? toSky(corner.xMm, corner.yMm).to(aim) : FrameAxes.RIM;
+    }
+
     /** Whether a point of the sheet lies inside the lens's image circle, where alone light falls. */
     public boolean images(Point point) {
         return axes().images(point);

@@ -6,6 +6,7 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -125,7 +126,7 @@ public final class Track {
         Interval whole = new Interval(openings.get(0).start(),
                 openings.get(openings.size() - 1).endExclusive());
         double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
-        return motion(axes, path, nearest(stretches, whole.middle())).map(motion -> new Trail(target, stretches,
+        return motion(axes, path, nearest(stretches, whole.middle())).map(motion -> new Trail(target, stretches, middle(stretches),
                 curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad), motion.direction(),
                 curves.stream().mapToDouble(Curve::sagittaMm).max().orElseThrow(), motion.speedMmS()));
     }
@@ -155,6 +156,12 @@ public final class Track {
     private Trail.Point point(double sinceS) {
         Framing.Point place = axes.toFrame(path.at(sinceS)).orElseThrow();
         return new Trail.Point(path.instant(sinceS), place.xMm(), place.yMm());
+    }
+
+    private Trail.Point middle(List<Trail.Stretch> stretches) {
+        Interval longest = stretches.stream().map(Trail.Stretch::span).max(Comparator.comparing(Interval::lasts))
+                .orElseThrow();
+        return point(path.since(longest.middle()));
     }
 
     /** The moment inside the stretches nearest to an instant. */

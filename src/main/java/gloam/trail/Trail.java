@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
  *
  * @param target         what draws
  * @param stretches      the parts inside the frame in order of time, at least one: one per opening and visit
+ * @param middle         half-way through the longest of its stretches
  * @param lengthMm       length drawn on the sheet, all stretches together, in mm
  * @param arc            length drawn as an angle on the sky
  * @param direction      of the motion, from +x towards +y, 0 (included) to 360° (left out), at mid exposure,
@@ -21,8 +22,8 @@ import java.util.stream.IntStream;
  * @param sagittaMm      greatest distance from the chord of its stretch in mm, never negative
  * @param middleSpeedMmS speed of the image at the same moment as {@code direction}, in mm/s
  */
-public record Trail(Target target, List<Stretch> stretches, double lengthMm, Angle arc, Angle direction,
-                    double sagittaMm, double middleSpeedMmS) {
+public record Trail(Target target, List<Stretch> stretches, Point middle, double lengthMm, Angle arc,
+                    Angle direction, double sagittaMm, double middleSpeedMmS) {
 
     /** Refuses a trail of nothing and numbers that are not finite. */
     public Trail {

@@ -1,6 +1,7 @@
 package gloam.trail;
 
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
@@ -12,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -23,6 +25,9 @@ public final class TrailEstimator {
     private static final double SKYLINE_STEP_S = 120;
 
     private static final int POINTS = 9;
+
+    /** A degree: by so much air and the width of a trail may bring nearer what turns with the sky. */
+    private static final double NEAR_RAD = Math.toRadians(1);
 
     /** Of the time that the shutter is open: what is on the frame for less only touches it. */
     private static final double TOUCHING_SHARE = 0.01;
@@ -65,6 +70,28 @@ public final class TrailEstimator {
     /** The trail of a target during a span, clipped to the frame; empty when it never enters. */
     public Optional<Trail> trail(Framing framing, Target target, Interval span, Duration every) {
         return track(framing, target, span).trail(span, every);
+    }
+
+    /**
+     * Which targets may come into the frame during a span: stars that the sky, turning about its pole, carries there,
+     * and bodies, which move of their own, all of them.
+     */
+    public Predicate<Target> mayCross(Framing framing, Interval span) {
+        Vector3D pole = new Vector3D(0, site.latitude().cos(), site.latitude().sin());
+        Vector3D aim = framing.aim().vector();
+        Vector3D aimOut = aim.crossProduct(pole);
+        double halfTurnRad = EarthTurn.RAD_S * span.seconds() / 2;
+        double least = Math.cos(framing.radius().radians() + NEAR_RAD);
+        return target -> {
+            if (!(target instanceof Star)) {
+                return true;
+            }
+            Vector3D star = airless(target, span.middle());
+            Vector3D starOut = star.crossProduct(pole);
+            double apartRad = Math.atan2(starOut.crossProduct(aimOut).getNorm(), starOut.dotProduct(aimOut));
+            return star.dotProduct(pole) * aim.dotProduct(pole) + starOut.getNorm() * aimOut.getNorm()
+                    * Math.cos(Math.max(0, apartRad - halfTurnRad)) >= least;
+        };
     }
 
     /** When a target is seen above the site's skyline during a span, in order. */

@@ -63,6 +63,15 @@ public record Quantity(String text) {
         return range.check(size(dimension, range).divide(unit, MathContext.DECIMAL128).doubleValue());
     }
 
+    /** A plain decimal number, without a unit. */
+    public static double number(String text) {
+        Quantity number = new Quantity(text);
+        if (!number.plain()) {
+            throw new BadInput("expected a plain number, found \"" + text + "\"");
+        }
+        return Double.parseDouble(number.text());
+    }
+
     /**
      * A length of time such as {@code 30s}, {@code 1h50m}, {@code 1:30:00} or {@code PT18M}, to a thousandth of a second.
      *

@@ -1,12 +1,21 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import gloam.answer.InstantSky;
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.SkyPosition;
+import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tools.jackson.databind.util.RawValue;
 
 /**
  * Where everything stands at one instant, and how light it is.
@@ -61,14 +70,24 @@ public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTi
         }
     }
 
-    /** Brightness of the zenith, whole and in parts, and of level ground. */
-    public record Light(double zenithMagArcsec2, double darkCdM2, double moonCdM2, double twilightCdM2,
-                        double groundLux) {
+    /** Brightness of the zenith, whole and by source, and of level ground. */
+    @JsonPropertyOrder({"zenithMagArcsec2", "sourcesCdM2", "groundLux"})
+    public record Light(double zenithMagArcsec2, @JsonIgnore SkyLight.Sample zenith, double groundLux) {
 
         static Light of(InstantSky sky) {
-            SkyLight.Sample zenith = sky.zenith();
-            return new Light(zenith.total().magArcsec2(), zenith.dark().cdM2(), zenith.moon().cdM2(),
-                    zenith.twilight().cdM2(), sky.groundLx());
+            return new Light(sky.zenith().total().magArcsec2(), sky.zenith(), sky.groundLx());
+        }
+
+        /** The zenith's luminance by source, each under a name such as {@code moonCdM2}. */
+        @JsonAnyGetter
+        @JsonProperty("sourcesCdM2")
+        public Map<String, RawValue> sourcesCdM2() {
+            Map<String, RawValue> parts = new LinkedHashMap<>();
+            for (LightSource source : LightSource.values()) {
+                String name = source.name().toLowerCase(Locale.ROOT) + "CdM2";
+                parts.put(name, new RawValue(Accuracy.of(name).text(zenith.of(source).cdM2())));
+            }
+            return parts;
         }
     }
 }

@@ -1,5 +1,9 @@
 package gloam.view;
 
+import gloam.light.LightSource;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+
 /** Text of the sky at one instant. */
 final class InstantText {
 
@@ -21,11 +25,20 @@ final class InstantText {
         lines.add(MoonText.lines(report.moon()));
         InstantReport.Light light = report.light();
         lines.add("");
-        lines.add("  zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: dark sky "
-                + Wording.light(light.darkCdM2()) + ", moonlight " + Wording.light(light.moonCdM2())
-                + ", twilight " + Wording.light(light.twilightCdM2()) + " cd/m²");
+        lines.add("  zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: "
+                + Arrays.stream(LightSource.values())
+                        .map(source -> words(source) + " " + Wording.light(light.zenith().of(source).cdM2()))
+                        .collect(Collectors.joining(", ")) + " cd/m²");
         lines.add("  level ground " + Wording.light(light.groundLux()) + " lx");
         return lines;
+    }
+
+    private static String words(LightSource source) {
+        return switch (source) {
+            case DARK -> "dark sky";
+            case MOON -> "moonlight";
+            case TWILIGHT -> "twilight";
+        };
     }
 
     private static Table bodies(InstantReport report) {

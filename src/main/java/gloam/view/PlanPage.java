@@ -88,7 +88,7 @@ final class PlanPage {
                 .words("p", "", night.site() + ", night of " + Wording.date(night.night()))
                 .words("p", "", "set up from " + night.times().dated(window.prepareAt().toInstant()))
                 .raw("<div class=\"proof\">").raw(picture(window)).raw("</div>").raw("<dl>");
-        figure("film", window.film());
+        figure("film", Wording.film(window.film(), window.fittedToSheets()));
         figure("f-number", Wording.fNumber(window.fNumber()));
         figure("aim", Wording.bearing(window.azimuthDeg()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
                 + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
@@ -97,8 +97,9 @@ final class PlanPage {
         figure("trail", Wording.number(window.trailLengthMm(), 0) + " mm at the centre"
                 + (window.trailLengthMm() < LEAST_TRAIL_MM ? "" : ", towards "
                 + Math.round(window.trailDirectionDeg()) % 360 + "° from the right, up"));
-        figure("stars", window.recordedStars() + (window.trailLimitMag().isPresent()
-                ? ", to magnitude " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
+        figure("stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
+                + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
+                ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.clearChance().ifPresent(chance -> figure("clear", Wording.number(100 * chance, 0) + " %"));
         page.raw("</dl>").words("p", "", window.reason()).raw("<ul class=\"ticks\">");
         for (String step : new String[] {"set up and levelled", "f-number set", "dark slide out", "opened", "closed",

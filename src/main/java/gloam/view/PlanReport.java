@@ -5,6 +5,7 @@ import gloam.answer.SheetPictures;
 import gloam.answer.Timetable;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.StarCatalogue;
 import gloam.film.FilmStock;
 import gloam.gear.FNumbers;
 import gloam.gear.Site;
@@ -129,11 +130,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param sequence greater after each change of what is announced
      * @param prepareAt  when to begin to set up, never while the sheet before is open
      */
-    public record WindowRow(int sheet, String identity, int sequence, String wish, String film, OffsetDateTime prepareAt,
+    public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
+                            int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
                             double correctedS, double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
-                            int framedStars, int recordedStars, double trailLengthMm, double trailDirectionDeg,
+                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm, double trailDirectionDeg,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
 
@@ -141,14 +143,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             Plan.Window window = announced.window();
             FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
+            FilmStock film = window.wish().film().orElse(tripFilm);
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
-                    window.wish().film().orElse(tripFilm).name(), clock.event(announced.prepareAt()),
+                    film.name(), film.fittedToSheets(), clock.event(announced.prepareAt()),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
-                    Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),
+                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG, window.recordedStars(),
                     window.trailLengthMm(), window.trailDirection().degrees(),
                     MoonRow.of(window.moon()), window.clearChance(), window.score(),
                     WindowWords.misses(window.misses()), WindowWords.reason(window, night));

@@ -57,7 +57,7 @@ final class PlanText {
                     Wording.number(window.altitudeDeg(), 0),
                     Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1),
                     Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
-            table.note(window.film() + ": " + window.reason());
+            table.note(Wording.film(window.film(), window.fittedToSheets()) + ": " + window.reason());
         }
         return table;
     }

@@ -41,7 +41,7 @@ import java.util.OptionalDouble;
  */
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
                         Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground, String film,
-                        double iso, String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
+                        int fittedToSheets, double iso, String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
                         OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
                         int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,
                         Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,

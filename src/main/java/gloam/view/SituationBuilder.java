@@ -32,7 +32,7 @@ final class SituationBuilder {
         return new Situation(source(question.sky()), light.sky().magArcsec2(), light.sky().cdM2(),
                 light.otherSkies().stream().map(other -> new Situation.OtherSky(source(other.known()),
                         other.brightness().magArcsec2(), other.brighterStops())).toList(),
-                light.colour(), light.ground(), film.name(), film.iso(), law(film), lens.focalLengthMm(),
+                light.colour(), light.ground(), film.name(), film.fittedToSheets(), film.iso(), law(film), lens.focalLengthMm(),
                 Finite.of(lens.focusM()), lens.transmittance(), light.cornerStops(), light.cornerStopsStopped(),
                 question.unknown() instanceof TimeFor time ? OptionalDouble.of(time.toneStops())
                         : OptionalDouble.empty(),

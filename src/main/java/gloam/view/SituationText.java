@@ -26,7 +26,7 @@ final class SituationText {
         }
         situation.ground().ifPresent(ground -> add(lines, "Ground", "throws back " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
-        add(lines, "Film", situation.film() + ", ISO " + Wording.plain(situation.iso()) + "; "
+        add(lines, "Film", Wording.film(situation.film(), situation.fittedToSheets()) + ", ISO " + Wording.plain(situation.iso()) + "; "
                 + situation.reciprocity());
         add(lines, "Lens", Wording.plain(situation.focalLengthMm()) + " mm, focused at "
                 + (situation.focusM().isPresent() ? Wording.plain(situation.focusM().getAsDouble()) + " m" : "infinity")

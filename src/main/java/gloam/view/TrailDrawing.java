@@ -234,7 +234,7 @@ final class TrailDrawing {
                 aim());
         double y = marginMm + heightMm;
         svg.label(x, y + 3.2 * letterMm, "fill=\"" + PAPER_INK + "\"",
-                report.sheet().map(sheet -> sheet.film() + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
+                report.sheet().map(sheet -> Wording.film(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
                         + Wording.lasting(report.frame().lastsS()) + ", " + Wording.plain(report.frame().focalLengthMm())
                         + " mm on " + Wording.plain(widthMm) + " × " + Wording.plain(heightMm) + " mm");
         svg.label(x, y + 4.4 * letterMm, "fill=\"" + PAPER_INK + "\" font-style=\"italic\"",

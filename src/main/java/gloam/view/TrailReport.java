@@ -104,14 +104,23 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
      *                           the sky that a star there draws little more than a point; else null
      */
-    public record SheetRow(String film, double fNumber, double skyToneStops, OptionalDouble trailLimitMag,
-                           OptionalDouble starDeclinationDeg) {
+    public record SheetRow(String film, int fittedToSheets, double fNumber,
+                           double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
 
         static SheetRow of(Trails.SheetLimit sheet) {
             ExposedSheet centre = sheet.centre();
-            return new SheetRow(centre.film().name(), FNumbers.marking(centre.fNumber()), centre.skyToneStops(),
+            return new SheetRow(centre.film().name(), centre.film().fittedToSheets(), FNumbers.marking(centre.fNumber()), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
+    }
+
+    /**
+     * The stars of the catalogue that run over the sheet above the skyline.
+     *
+     * @param crossingStars how many
+     * @param toMag         V magnitude at which the catalogue ends
+     */
+    public record Catalogue(int crossingStars, double toMag) {
     }
 
     /**

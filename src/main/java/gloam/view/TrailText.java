@@ -86,7 +86,7 @@ final class TrailText {
     }
 
     private static String sheet(TrailReport.SheetRow sheet) {
-        return sheet.film() + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
+        return Wording.film(sheet.film(), sheet.fittedToSheets()) + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
@@ -130,9 +130,10 @@ final class TrailText {
                     ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame") + " marks this sheet."
                     : "Only " + bodies + " will show: no star in the frame marks this sheet.";
         }
-        String stars = records.stars() == 1 ? "1 star marks this sheet: " : records.stars()
-                + " stars of the catalogue mark this sheet, the brightest ";
-        return stars + records.brightestStar().orElseThrow()
+        String among = records.stars() + records.catalogue().map(catalogue -> " of " + catalogue.crossingStars()
+                + " stars to mag " + Wording.plain(catalogue.toMag()))
+                .orElse(records.stars() == 1 ? " star" : " stars");
+        return among + (records.stars() == 1 ? " marks this sheet: " : " mark this sheet, the brightest ") + records.brightestStar().orElseThrow()
                 + (records.bodies().isEmpty() ? "" : "; so will " + bodies) + ".";
     }
 

@@ -1,6 +1,8 @@
 package gloam.view;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.StarCatalogue;
 import gloam.planner.Limits;
 import gloam.planner.Miss;
 import gloam.planner.Plan;
@@ -11,8 +13,6 @@ import java.util.List;
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowWords {
 
-    /** Turn of the sky, sidereal. */
-    private static final double DEG_A_HOUR = 15.041;
     /** A shorter trail at the centre while the sky turns by more means that the pole stands there. */
     private static final double WHEEL_BELOW_MM = 2;
     private static final double WHEEL_FROM_DEG = 10;
@@ -81,14 +81,15 @@ final class WindowWords {
     }
 
     private static String trail(Plan.Window window) {
-        double turnDeg = DEG_A_HOUR * window.open().seconds() / 3600;
+        double turnDeg = EarthTurn.degrees(window.open().seconds());
         return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
                 ? "wheel of " + Wording.number(turnDeg, 0) + "° arcs"
                 : "trail " + Wording.number(window.trailLengthMm(), 0) + " mm";
     }
 
     private static String records(Plan.Window window) {
-        String stars = window.recordedStars() + " of " + window.framedStars() + " stars record";
+        String stars = window.recordedStars() + " of " + window.framedStars() + " stars to mag "
+                + Wording.number(StarCatalogue.FAINTEST_MAG, 0) + " record";
         return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and " + stars : stars;
     }
 

@@ -68,6 +68,12 @@ final class Wording {
         return number(value, 3).replaceFirst("\\.?0+$", "");
     }
 
+    /** A film, and how many sheets it is fitted to where it is. */
+    static String film(String name, int fittedToSheets) {
+        return fittedToSheets == 0 ? name
+                : name + " (fitted to " + fittedToSheets + (fittedToSheets == 1 ? " sheet)" : " sheets)");
+    }
+
     /** A word with its first letter made great. */
     static String title(String word) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);

@@ -178,7 +178,7 @@ class TrailsTest {
         List<Star> stars = List.of(alike(here, "bright", 0), alike(here, "faint", 14));
         Trails trails = Trails.of(EPHEMERIS, question, Optional.of(setup(question, 400)), stars);
         assertEquals(2, trails.tracks().size());
-        assertEquals(new Trails.Recorded(1, List.of(), Optional.of("bright")), trails.recorded()
+        assertEquals(new Trails.Recorded(1, Optional.empty(), List.of(), Optional.of("bright")), trails.recorded()
                 .orElseThrow());
         assertTrue(Trails.of(EPHEMERIS, question, Optional.empty(), stars).recorded().isEmpty());
     }

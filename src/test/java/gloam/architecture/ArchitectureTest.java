@@ -55,7 +55,8 @@ class ArchitectureTest {
         MAY_USE.put("trail", List.of("units", "gear", "ephemeris"));
         MAY_USE.put("proof", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("field", List.of("units"));
-        MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "field"));
+        MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
+                "proof", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "proof", "planner", "journal"));
@@ -88,7 +89,8 @@ class ArchitectureTest {
             "gloam.exposure.ExposureTable$PassingStars", "gloam.exposure.ExposureTable$Row",
             "gloam.exposure.Shutter", "gloam.exposure.Trade", "gloam.trail.CelestialPole",
             "gloam.trail.Framing", "gloam.trail.LevelSearch", "gloam.trail.Motion",
-            "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture");
+            "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture",
+            "gloam.light.LightSource");
 
     /** Packages of those who compute, and classes of others that do. */
     private static final Set<String> COMPUTING = Set.of("gloam.ephemeris", "gloam.light", "gloam.exposure",

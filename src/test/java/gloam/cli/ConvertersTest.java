@@ -37,7 +37,7 @@ class ConvertersTest {
     @ParameterizedTest
     @ValueSource(strings = {"NaN", "Infinity", "0x10", "1d", "1,5", "", "--5", "1e9999"})
     void onlyPlainNumbersAreNumbers(String text) {
-        assertThrows(BadInput.class, () -> Converters.number(text));
+        assertThrows(BadInput.class, () -> Quantity.number(text));
     }
 
     @ParameterizedTest
@@ -142,10 +142,10 @@ class ConvertersTest {
 
     @Test
     void starsMayMove() {
-        Star star = Converters.star("101.2872,-16.7161,-546.0,-1223.1");
+        Star star = Star.parse("101.2872,-16.7161,-546.0,-1223.1");
         assertEquals(-1223.1, star.properMotionDecMasYr());
-        assertThrows(BadInput.class, () -> Converters.star("101.2872"));
-        assertThrows(BadInput.class, () -> Converters.star("401,10"));
-        assertThrows(BadInput.class, () -> Converters.star("1,2,3"));
+        assertThrows(BadInput.class, () -> Star.parse("101.2872"));
+        assertThrows(BadInput.class, () -> Star.parse("401,10"));
+        assertThrows(BadInput.class, () -> Star.parse("1,2,3"));
     }
 }

@@ -133,6 +133,17 @@ class JournalCommandTest {
         assertTrue(plan.err().contains("no judged sheet of instant-colour-125, which is taken as published"), plan.err());
     }
 
+    /** A film keeps its name when it is fitted: the fit stands beside it. */
+    @Test
+    void aFittedFilmIsAFilmAndItsFit() {
+        List<String> plan = List.of("plan", "--trip", "demo-data/trip.yaml", "--format", "json");
+        JsonNode fitted = new ObjectMapper().readTree(ok(Run.of(Stream.concat(plan.stream(),
+                Stream.of("--journal", DEMO)).toList()))).at("/nights/0/windows/0");
+        assertEquals("instant-mono-640", fitted.get("film").asString());
+        assertEquals(9, fitted.get("fittedToSheets").intValue());
+        assertFalse(new ObjectMapper().readTree(ok(Run.of(plan))).at("/nights/0/windows/0").has("fittedToSheets"));
+    }
+
     @Test
     void proofAndTrailReckonWithTheFittedFilmToo() {
         List<String> frame = List.of("--trip", "demo-data/trip.yaml", "--azimuth", "0", "--altitude", "41", "--from",

@@ -26,11 +26,11 @@ class FilmFitReferenceTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "barnbaum-1994/times.csv, tri-x, 0.12, 1.254",
-        "barnbaum-1994/times.csv, t-max 100, 0.1, 1.158",
-        "makers/tables.csv, tri-x, 0.05, 1.389",
-        "makers/tables.csv, t-max 100, 0.05, 1.125",
-        "makers/tables.csv, t-max 400, 0.05, 1.301"})
+        "barnbaum-1994/times.csv, fast-panchromatic-table-1, 0.12, 1.254",
+        "barnbaum-1994/times.csv, slow-panchromatic-table-1, 0.1, 1.158",
+        "makers/tables.csv, fast-panchromatic-table-1, 0.05, 1.389",
+        "makers/tables.csv, slow-panchromatic-table-1, 0.05, 1.125",
+        "makers/tables.csv, fast-panchromatic-table-2, 0.05, 1.301"})
     void tableGivesItsExponent(String table, String film, double spreadStops, double exponent) {
         List<Entry> sheets = sheets(table, film, spreadStops);
         FilmFit fit = FilmFit.of(PUBLISHED, sheets);

@@ -40,8 +40,8 @@ class FilmFitTest {
         FilmFit fit = FilmFit.of(FILM, sheets(ToneWord.VERY_DARK, 4));
         assertTrue(fit.posterior().speedOffsetStops().mean() > 0.2);
         assertTrue(fit.posterior().exponent().mean() > 1.32);
-        assertEquals("test print (fitted to 4 sheets)", fit.film().name());
-        assertEquals("test print", FilmFit.publishedName(fit.film().name()));
+        assertEquals("test print", fit.film().name());
+        assertEquals(4, fit.film().fittedToSheets());
         assertEquals(fit.posterior().speedOffsetStops().mean(), fit.film().speedOffsetStops(), 1e-12);
         // one tone alone cannot tell a slow film from a steep one
         assertTrue(fit.posterior().correlation() < -0.3);

@@ -3,11 +3,18 @@ package gloam.light;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import java.time.Instant;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SkyColourReferenceTest {
+
+    private static final Circumstances SKY = Circumstances.of(new AnalyticEphemeris(), Places.MID_NORTH,
+            Instant.parse("2027-02-06T22:00:00Z"));
 
     @Test
     void moonlightTurnsTheSkyBlue() {
@@ -15,8 +22,8 @@ class SkyColourReferenceTest {
         // B−V 0.19; 0.01 because all are given to 0.01
         double dark = SkyBrightness.ofMagArcsec2(21.83).cdM2();
         double moonlit = SkyBrightness.ofMagArcsec2(18.01).cdM2();
-        assertEquals(0.95, SkyColour.bv(dark, 0, 0), 1e-9);
-        assertEquals(0.19, SkyColour.bv(dark, moonlit - dark, 0), 0.01);
+        assertEquals(0.95, bv(dark, 0, 0), 1e-9);
+        assertEquals(0.19, bv(dark, moonlit - dark, 0), 0.01);
     }
 
     @ParameterizedTest
@@ -26,7 +33,7 @@ class SkyColourReferenceTest {
         // because the B and V measurements scatter by 0.12 and 0.18 mag about them
         double dark = SkyBrightness.ofMagArcsec2(21.61).cdM2();
         double twilight = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg)).cdM2();
-        assertEquals(bv, SkyColour.bv(dark, 0, twilight), 0.2);
+        assertEquals(bv, bv(dark, 0, twilight), 0.2);
     }
 
     @ParameterizedTest
@@ -38,7 +45,14 @@ class SkyColourReferenceTest {
 
     @Test
     void lightsMixBetweenTheirColours() {
-        assertTrue(SkyColour.bv(1, 1, 0) > SkyColour.bv(0, 1, 0) && SkyColour.bv(1, 1, 0) < SkyColour.bv(1,
+        assertTrue(bv(1, 1, 0) > bv(0, 1, 0) && bv(1, 1, 0) < bv(1,
                 0, 0));
+    }
+
+    /** Colour of luminances given by source. */
+    private static double bv(double darkCdM2, double moonCdM2, double twilightCdM2) {
+        double[] blueShares = Stream.of(new DarkSky(), new MoonGlow(), new TwilightGlow())
+                .mapToDouble(source -> SkyColour.blueShare(source.at(SKY).colourBv())).toArray();
+        return SkyColour.bv(new double[] {darkCdM2, moonCdM2, twilightCdM2}, blueShares);
     }
 }

@@ -51,9 +51,14 @@ class SkyLightPropertyTest {
     void partsOnlyEverAdd(Case drawn) {
         SkyLight.Sample sample = new SkyLight(EPHEMERIS, drawn.site).at(drawn.direction, drawn.at);
         double total = sample.total().cdM2();
-        assertTrue(total >= sample.dark().cdM2() && sample.dark().cdM2() > 0);
-        assertEquals(total, sample.dark().cdM2() + sample.moon().cdM2() + sample.twilight().cdM2(), 1e-12
-                * total);
+        assertTrue(total >= sample.of(LightSource.DARK).cdM2() && sample.of(LightSource.DARK).cdM2() > 0);
+        double sum = 0;
+        for (LightSource source : LightSource.values()) {
+            double without = sample.without(source).cdM2();
+            assertEquals(total, without + sample.of(source).cdM2(), 1e-12 * total, source.name());
+            sum += sample.of(source).cdM2();
+        }
+        assertEquals(total, sum, 1e-12 * total);
     }
 
     @Test
@@ -78,8 +83,8 @@ class SkyLightPropertyTest {
         Instant at = Instant.parse("2027-02-06T22:00:00Z"); // new Moon that day
         SkyLight.Sample sample = new SkyLight(EPHEMERIS, site).at(Direction.ZENITH, at);
         // the model is anchored there
-        assertEquals(site.darkSkyMagArcsec2(), sample.dark().magArcsec2(), 1e-9);
-        assertEquals(0, sample.moon().cdM2(), 1e-9); // a new Moon far below the horizon
+        assertEquals(site.darkSkyMagArcsec2(), sample.of(LightSource.DARK).magArcsec2(), 1e-9);
+        assertEquals(0, sample.of(LightSource.MOON).cdM2(), 1e-9); // a new Moon far below the horizon
         // 0.02 mag because the last of twilight is that much at most with the Sun 18° down or more
         assertEquals(site.darkSkyMagArcsec2(), sample.total().magArcsec2(), 0.02);
     }

@@ -29,10 +29,11 @@ class SkyPartsTest {
         double expected = NANOLAMBERT_CD_M2
                 * MoonGlow.nanolamberts(MoonGlow.meanIntensity(60), apartDeg, 60, 40, SITE.extinctionMag());
         SkyLight.Sample seen = new SkyLight(sky, SITE).at(aim, AT);
-        assertEquals(expected, seen.moon().cdM2(), 1e-9 * expected);
+        assertEquals(expected, seen.of(LightSource.MOON).cdM2(), 1e-9 * expected);
         double dark = SkyBrightness.ofMagArcsec2(21.6).cdM2() * DarkSky.relativeToZenith(40, 0.2);
-        assertEquals(dark, seen.dark().cdM2(), 1e-9 * dark, "Patat 2003, whose numbers are tested by themselves");
-        assertEquals(seen.moon().cdM2(), new SkyLight(sky, SITE).moment(AT).at(new SkyLight(sky, SITE).patch(aim)).moon().cdM2());
+        assertEquals(dark, seen.of(LightSource.DARK).cdM2(), 1e-9 * dark, "Patat 2003, whose numbers are tested by themselves");
+        assertEquals(seen.of(LightSource.MOON).cdM2(), new SkyLight(sky, SITE).moment(AT)
+                .at(new SkyLight(sky, SITE).patch(aim)).of(LightSource.MOON).cdM2());
     }
 
     /** Twilight away from the zenith is the zenith's times the two factors of Schaefer 1993, worked out by hand below. */
@@ -44,7 +45,7 @@ class SkyPartsTest {
         double airmass = 1.9939; // Kasten and Young 1989, their table: 1.9939 at 30° of altitude, from memory
         double path = (1 - Math.pow(10, -0.4 * 0.2 * airmass)) / (1 - Math.pow(10, -0.4 * 0.2));
         double angle = 98.0 / 38;
-        assertEquals(zenith * path * angle, new SkyLight(sky, SITE).at(aim, AT).twilight().cdM2(), 0.001 * zenith);
+        assertEquals(zenith * path * angle, new SkyLight(sky, SITE).at(aim, AT).of(LightSource.TWILIGHT).cdM2(), 0.001 * zenith);
         assertEquals(path * angle, TwilightGlow.relativeToZenith(60, 38, 8, 0.2), 0.001);
         assertEquals(1, TwilightGlow.relativeToZenith(0, 98, 8, 0.2), 1e-9, "the zenith itself");
     }

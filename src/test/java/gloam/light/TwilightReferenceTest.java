@@ -44,16 +44,18 @@ class TwilightReferenceTest {
         assertTrue(zenith > brighter && zenith < darker, brighter + " < " + zenith + " < " + darker);
     }
 
-    @ParameterizedTest
-    @CsvSource({"6, 13.30", "8, 15.87", "10, 18.00", "12, 19.70", "13, 20.38", "14, 20.97", "15, 21.39",
-            "16, 21.61",
-        "17, 21.72", "18, 21.76"})
-    void nightComesWithinATenthOfAMagnitudeAtSeventeenDegrees(double depressionDeg, double magArcsec2) {
-        // the curve's own points plus a night of 21.8, independently computed by straight lines to 0.01;
-        // 0.02 because the curve is smooth between them
-        SkyBrightness total = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg))
-                .plus(SkyBrightness.ofMagArcsec2(21.8));
-        assertEquals(magArcsec2, total.magArcsec2(), 0.02);
+    /**
+     * The end of astronomical twilight by definition: with the Sun 17° to 18° down its light no longer counts beside the
+     * night, a tenth of a magnitude or less; with the Sun 12° down, at the end of nautical twilight, it prevails.
+     */
+    @Test
+    void nightComesAtTheEndOfAstronomicalTwilight() {
+        SkyBrightness night = SkyBrightness.ofMagArcsec2(21.8);
+        for (double depressionDeg : new double[] {17, 17.5, 18}) {
+            SkyBrightness twilight = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg));
+            assertEquals(night.magArcsec2(), night.plus(twilight).magArcsec2(), 0.1);
+        }
+        assertTrue(TwilightGlow.zenithMagArcsec2(12) < night.magArcsec2() - 1);
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
+import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -53,7 +54,8 @@ class ConditionsTest {
         BitSet down = sky.sunDown();
         for (int minute = down.nextSetBit(0); minute >= 0; minute = down.nextSetBit(minute + 1)) {
             SkyLight.Sample light = sky.light(SOUTH, sky.clock().at(minute));
-            double addedMag = light.dark().magArcsec2() - light.dark().plus(light.moon()).magArcsec2();
+            double addedMag = light.of(LightSource.DARK).magArcsec2()
+                    - light.of(LightSource.DARK).plus(light.of(LightSource.MOON)).magArcsec2();
             int at = minute;
             if (Math.abs(addedMag - 0.2) > 0.03) { // a light that is straight between nodes is off by less
                 assertEquals(addedMag < 0.2, holds.get(minute), () -> at + ": " + addedMag);

@@ -120,8 +120,10 @@ class TripFileErrorsTest {
         moon, mercury, venus, mars, jupiter, saturn, uranus or neptune, found "sun"
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: {ra-deg: 10}} | 14:20 \
         wishes[0].follow.star.dec-deg: is missing. Add the key dec-deg.
-        point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: Vegga} | 14:20 wishes[0].follow.star: no star is \
-        named "Vegga". Did you mean Vega?
+        point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: Vegga} | 14:20 wishes[0].follow.star: nothing in \
+        the sky is named "Vegga"; did you mean Vega?
+        point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: sun} | 14:20 wishes[0].follow.star: the Sun is \
+        never to be followed. Name something else
         name: w | name: w¶    sky: drak | 14:10 wishes[0].sky: expected dark, moonlit, dusk, dawn or any, found \
         "drak". Did you mean dark?
         name: w | name: w¶    tone-stops: -1¶    tone-at-most-stops: -2 | 15:25 wishes[0].tone-at-most-stops: stands \

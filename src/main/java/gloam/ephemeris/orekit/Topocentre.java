@@ -1,6 +1,7 @@
 package gloam.ephemeris.orekit;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.EarthTurn;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.orekit.utils.Constants;
 import org.orekit.utils.PVCoordinates;
@@ -26,8 +27,6 @@ record Topocentre(double ttS, Vector3D positionKm, Vector3D velocityC, Vector3D 
     /** 2 GM/c² of the Sun. */
     private static final double SUN_GRAVITY_KM = 2 * Constants.IAU_2015_NOMINAL_SUN_GM
             / (Constants.SPEED_OF_LIGHT * Constants.SPEED_OF_LIGHT) / 1000;
-    /** Rate of the Earth rotation angle, rad/s (IAU Resolution B1.8 of 2000). */
-    private static final double TURN_RAD_S = 1.00273781191135448 * 2 * Math.PI / Constants.JULIAN_DAY;
     /** Keeps the bending finite inside the Sun's disc. */
     private static final double LEAST_OPENING = 1e-5;
 
@@ -36,7 +35,7 @@ record Topocentre(double ttS, Vector3D positionKm, Vector3D velocityC, Vector3D 
         PVCoordinates earth = solarSystem.earthKm(attitude.ttS());
         Vector3D fromCentreKm = attitude.fromEarth().applyTo(ground.positionKm());
         Vector3D velocityKmS = earth.getVelocity()
-                .add(TURN_RAD_S, attitude.pole().crossProduct(fromCentreKm));
+                .add(EarthTurn.RAD_S, attitude.pole().crossProduct(fromCentreKm));
         return new Topocentre(attitude.ttS(), earth.getPosition().add(fromCentreKm),
                 velocityKmS.scalarMultiply(1 / LIGHT_KM_S),
                 solarSystem.positionKm(Body.SUN, attitude.ttS()), attitude.fromEarth().applyTo(ground.east()),

@@ -1,4 +1,4 @@
-package gloam.store;
+package gloam.units;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,10 +27,19 @@ public final class Nearest {
                 .or(() -> beginning(asked, known));
     }
 
+    /** The question whether the nearest known word was meant, to stand after a semicolon. */
+    public static Optional<String> question(String word, Collection<String> known) {
+        return to(word, known).map(nearest -> "did you mean " + nearest + "?");
+    }
+
+    /** The same as a sentence of its own. */
+    public static Optional<String> sentence(String word, Collection<String> known) {
+        return to(word, known).map(nearest -> "Did you mean " + nearest + "?");
+    }
+
     /** The sentence that offers the nearest known word, or else lists all of them. */
-    static String hint(String word, Collection<String> known) {
-        return to(word, known).map(nearest -> "Did you mean " + nearest + "?")
-                .orElseGet(() -> "Known here: " + String.join(", ", known) + ".");
+    public static String hint(String word, Collection<String> known) {
+        return sentence(word, known).orElseGet(() -> "Known here: " + String.join(", ", known) + ".");
     }
 
     private static Optional<String> beginning(String asked, Collection<String> known) {

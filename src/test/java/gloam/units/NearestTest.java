@@ -1,4 +1,4 @@
-package gloam.store;
+package gloam.units;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
