@@ -27,7 +27,7 @@ public enum OutputFormat {
     /** Made anew each time, so that a format nobody asks for is not loaded. */
     private FileRenderer renderer() {
         return switch (this) {
-            case TEXT -> new TextRenderer();
+            case TEXT -> new TextPrinter(WIDTH);
             case JSON -> new JsonRenderer();
             case CSV -> new CsvRenderer();
             case SVG -> new SvgRenderer();
@@ -62,12 +62,8 @@ public enum OutputFormat {
 
     /** Writes a report in this format, if it is text, for a terminal of so many columns. */
     public void render(Report report, int columns, Appendable out) throws IOException {
-        FileRenderer renderer = renderer();
-        if (renderer instanceof TextRenderer text) {
-            text.render(report, columns, out);
-        } else {
-            ((Renderer) renderer).render(report, out);
-        }
+        Renderer renderer = this == TEXT ? new TextPrinter(columns) : (Renderer) renderer();
+        renderer.render(report, out);
     }
 
     /** Writes a report in this format as the bytes of a file. */

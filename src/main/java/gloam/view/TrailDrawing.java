@@ -95,7 +95,7 @@ final class TrailDrawing {
     }
 
     private String description() {
-        return String.join(" ", TrailText.lines(report).at(OutputFormat.WIDTH).stream().limit(9).map(String::strip).toList()).strip()
+        return String.join(" ", new TextPrinter(OutputFormat.WIDTH).lines(TrailText.part(report)).stream().limit(9).map(String::strip).toList()).strip()
                 + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", ")) + ".";
     }
 
