@@ -2,6 +2,7 @@ package gloam.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -11,29 +12,42 @@ import java.util.function.Supplier;
 final class Document {
 
     private final String title;
+    private Optional<Supplier<String>> whole = Optional.empty();
     private final List<Block> blocks = new ArrayList<>();
 
-    private Document(String title) {
+    private final boolean forPrograms;
+
+    private Document(String title, boolean forPrograms) {
         this.title = title;
+        this.forPrograms = forPrograms;
     }
 
     /** A document that begins with its title. */
     static Document headed(String title) {
-        return new Document(title).heading(1, title);
+        return new Document(title, false).heading(1, title);
     }
 
     /** A document whose title is left out where its first lines say as much. */
     static Document named(String title) {
-        return new Document(title);
+        return new Document(title, false);
     }
 
     /** Blocks that become a part of a document. */
     static Document part() {
-        return new Document("");
+        return new Document("", false);
+    }
+
+    /** A document of tables whose plain text is what other programs read. */
+    static Document forPrograms(String title) {
+        return new Document(title, true);
     }
 
     String title() {
         return title;
+    }
+
+    boolean forPrograms() {
+        return forPrograms;
     }
 
     List<Block> blocks() {
@@ -77,8 +91,20 @@ final class Document {
         return add(new Block.Gap());
     }
 
-    /** Adds a picture. */
+    /** Adds a drawing. */
     Document figure(String name, Supplier<String> drawing) {
         return add(new Block.Figure(name, drawing));
+    }
+
+    /** Has all of it as one drawing too, where that is another than its figures. */
+    Document drawn(Supplier<String> all) {
+        whole = Optional.of(all);
+        return this;
+    }
+
+    /** What stands for the document where only a drawing can. */
+    Optional<Supplier<String>> drawing() {
+        return whole.or(() -> blocks.stream().filter(Block.Figure.class::isInstance)
+                .map(block -> ((Block.Figure) block).drawing()).findFirst());
     }
 }

@@ -33,10 +33,13 @@ final class Documents {
             return TrailText.document(trail);
         }
         if (report instanceof ProofReport proof) {
-            return ProofText.document(proof.figures());
+            return ProofText.document(proof);
         }
         if (report instanceof LevelReport level) {
             return LevelText.document(level);
+        }
+        if (report instanceof JournalExportReport export) {
+            return JournalExportText.document(export);
         }
         if (report instanceof JournalReport journal) {
             return JournalText.document(journal);

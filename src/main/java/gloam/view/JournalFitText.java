@@ -19,6 +19,7 @@ final class JournalFitText {
                 + exponent(report.publishedExponent()) + ")");
         document.under("correlation of the two " + Wording.signed(report.correlation(), 2));
         document.gap();
+        document.figure("the fitted curve", () -> JournalCurveDrawing.of(report));
         document.add(situations(report));
         document.add(sheets(report));
         document.gap();

@@ -96,7 +96,8 @@ final class JournalText {
                 Table.words("how to tell"));
         report.words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
                 word.guide()));
-        Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone").gap();
+        Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
+                .figure("the words as greys", () -> ToneGuideDrawing.of(report)).gap();
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "

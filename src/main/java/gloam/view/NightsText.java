@@ -7,7 +7,7 @@ final class NightsText {
     }
 
     static Document document(NightsReport report) {
-        Document document = Document.named("Nights");
+        Document document = Document.named("Nights").figure("calendar", () -> NightCalendar.of(report));
         if (!report.stays().isEmpty()) {
             document.heading(2, "Stays, best first");
             document.gap();

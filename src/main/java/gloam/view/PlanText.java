@@ -14,7 +14,7 @@ final class PlanText {
     }
 
     static Document document(PlanReport report) {
-        Document document = Document.headed(report.title());
+        Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
         document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
         Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
                 .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
@@ -22,6 +22,8 @@ final class PlanText {
             document.gap();
             addNight(document, night, served);
         }
+        report.nights().forEach(night -> night.windows()
+                .forEach(window -> document.add(SheetCard.of(report, night, window))));
         document.gap();
         document.heading(2, "Cautions");
         report.cautions().forEach(document::item);
@@ -35,11 +37,19 @@ final class PlanText {
         if (night.windows().isEmpty()) {
             document.under("no window");
         } else {
+            if (!night.course().isEmpty()) {
+                document.figure("the night", () -> NightStrip.of(night));
+            }
             document.add(windows(night));
         }
         night.notes().forEach(document::item);
         night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
                 .forEach(refusal -> document.item("not " + refusal.wish() + ": " + refusal.reason()));
+        if (!night.refused().isEmpty()) {
+            Document refused = Document.part();
+            night.refused().forEach(refusal -> refused.item(refusal.wish() + ": " + refusal.reason()));
+            document.add(new Block.Aside("not on this night", refused));
+        }
     }
 
     private static Table windows(PlanReport.NightRow night) {

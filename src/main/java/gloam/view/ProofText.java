@@ -8,9 +8,11 @@ final class ProofText {
     private ProofText() {
     }
 
-    static Document document(ProofReport.Figures proof) {
+    static Document document(ProofReport report) {
+        ProofReport.Figures proof = report.figures();
         Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
                 + (proof.colour() ? "colour" : "grey"));
+        document.figure("the sheet", () -> TrailDrawing.over(report));
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));

@@ -19,6 +19,8 @@ final class TableLayout {
     private static final String NOTE_INDENT = "    ";
     /** Columns of words are made no narrower than this while titles of numbers can give way. */
     private static final int LEAST_WORDS = 16;
+    /** And no narrower than this, which a time with its day needs, while other columns can leave. */
+    private static final int SHORT_WORDS = 10;
 
     private final TextPrinter text;
     private final String indent;
@@ -142,7 +144,7 @@ final class TableLayout {
             }
             narrow(i -> column(i).numbers() ? taken[i] : Math.max(least[i], LEAST_WORDS));
             narrow(i -> column(i).numbers() ? least[i] : taken[i]);
-            narrow(i -> column(i).numbers() ? least[i] : inTwoLines(i, least[i]));
+            narrow(i -> column(i).numbers() ? least[i] : Math.max(SHORT_WORDS, inTwoLines(i, least[i])));
             if (toTheLast) {
                 narrow(i -> least[i]);
             }

@@ -5,13 +5,14 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Plain text for reading on a terminal or on paper: every block laid out once, for the width at which it is read. */
+/**
+ * Plain text for reading on a terminal or on paper: every block laid out once, for the width at which it is read. What is
+ * for programs becomes comma-separated values, which are never broken.
+ */
 final class TextPrinter implements Renderer {
 
     private static final String SET_IN = "  ";
     private static final String BULLET = SET_IN + "- ";
-    /** Longer lines of prose are hard to read; tables may be wider. */
-    private static final int WIDEST_PROSE = 100;
 
     private final int width;
 
@@ -22,11 +23,11 @@ final class TextPrinter implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        if (report instanceof JournalExportReport) {
-            new CsvRenderer().render(report, out);
+        Document document = Documents.of(report);
+        if (document.forPrograms()) {
+            out.append(CsvPrinter.printed(document));
             return;
         }
-        Document document = Documents.of(report);
         StringBuilder text = new StringBuilder();
         lines(document).forEach(line -> text.append(line).append('\n'));
         out.append(text);
@@ -68,7 +69,7 @@ final class TextPrinter implements Renderer {
     List<String> paragraph(String start, String text) {
         int indent = TextWidth.of(start);
         List<String> lines = new ArrayList<>();
-        for (String part : TextWidth.wrapped(PlainText.of(text), Math.max(1, Math.min(width, WIDEST_PROSE) - indent))) {
+        for (String part : TextWidth.wrapped(PlainText.of(text), Math.max(1, Math.min(width, OutputFormat.WIDTH) - indent))) {
             String line = (lines.isEmpty() ? start : " ".repeat(indent)) + part;
             lines.add(PlainText.isolated(line.stripTrailing()));
         }

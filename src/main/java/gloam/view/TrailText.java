@@ -20,7 +20,7 @@ final class TrailText {
     }
 
     static Document document(TrailReport report) {
-        return Document.named("Trails").add(part(report));
+        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report)).add(part(report));
     }
 
     /** What of the sheet runs across it, as a part of other documents too. */
@@ -47,6 +47,12 @@ final class TrailText {
                 + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
                 + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).");
         return document;
+    }
+
+    /** Where, when and on what, as one paragraph. */
+    static String circumstances(TrailReport report) {
+        return heading(report).blocks().stream().map(block -> ((Block.Paragraph) block).text())
+                .collect(Collectors.joining(" "));
     }
 
     private static Document heading(TrailReport report) {
