@@ -4,6 +4,7 @@ import gloam.ephemeris.OutsideCoverage;
 import gloam.units.BadInput;
 import gloam.units.Nearest;
 import gloam.units.PlainText;
+import gloam.view.OutputFormat;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -78,7 +79,7 @@ public final class App {
         CommandLine gloam = new GloamCommand().commandLine();
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         OptionSections.shorten(gloam);
-        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, session.columns())).setExpandAtFiles(false)
+        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
                 .setExecutionExceptionHandler(new Refusal());

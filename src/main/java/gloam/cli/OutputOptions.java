@@ -14,12 +14,12 @@ import java.util.List;
 final class OutputOptions extends OptionGroup {
 
     private final Option<OutputFormat> format = option("--format", "FORMAT", OutputFormat.class,
-            "Format of standard output: text or json; of a timetable also ics, svg or html; of other "
-            + "drawings svg (default: ${DEFAULT-VALUE}).")
+            "Format of standard output: " + OutputFormat.texts() + "; each report can be text, json and html "
+            + "(default: ${DEFAULT-VALUE}).")
             .completedBy(new Candidates.Formats()).byDefault("text").last();
 
     private final Option<List<Path>> files = repeated("--out", "FILE", Path.class,
-            "Write the report to a file as well; its ending (txt, json, ics, svg, html or png) picks the "
+            "Write the report to a file as well; its ending (" + OutputFormat.endings("") + ") picks the "
             + "format. May be given more than once.").last();
 
     private final Option<Boolean> failIfEmpty = flag("--fail-if-empty", "Exit with code 4 when nothing is found.")

@@ -20,6 +20,9 @@ public final class Session {
     /** On a terminal narrower than that lines run on as it folds them. */
     private static final int LEAST_COLUMNS = 40;
 
+    /** Wider tables are hard to follow. */
+    private static final int MOST_COLUMNS = 200;
+
     private final Clock clock;
     private final Supplier<Ephemeris> ephemeris;
     private final Supplier<StarCatalogue> stars;
@@ -110,7 +113,7 @@ public final class Session {
                 && !environment.getOrDefault("TERM", "dumb").equals("dumb");
     }
 
-    /** Columns for which text is laid out: those of a narrow terminal, else as many as in a pipe or a file. */
+    /** Columns for which text is laid out: those of the terminal, else as many as in a pipe or a file. */
     int columns() {
         return columns(UserConsole.there(), environment);
     }
@@ -118,6 +121,6 @@ public final class Session {
     static int columns(boolean terminal, Map<String, String> environment) {
         String said = environment.getOrDefault("COLUMNS", "");
         int columns = terminal && said.matches("[1-9]\\d{1,3}") ? Integer.parseInt(said) : OutputFormat.WIDTH;
-        return Math.max(LEAST_COLUMNS, Math.min(OutputFormat.WIDTH, columns));
+        return Math.max(LEAST_COLUMNS, Math.min(MOST_COLUMNS, columns));
     }
 }

@@ -7,34 +7,34 @@ import java.util.stream.Collectors;
 /** Text of how a trip was understood. */
 final class CheckText {
 
+    private static final int TERMS = 10;
+
     private CheckText() {
     }
 
-    static Lines lines(CheckReport report) {
-        Lines lines = new Lines();
-        lines.add(report.title());
-        add(lines, "nights", Wording.date(report.firstNight()) + " … " + Wording.date(report.lastNight()));
-        report.sites().forEach(site -> add(lines, "site", site(site)));
-        add(lines, "camera", camera(report.camera()));
-        add(lines, "film", film(report.film()));
-        add(lines, "sheets", String.valueOf(report.sheets()));
-        report.preview().forEach(frame -> add(lines, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
+    static Document document(CheckReport report) {
+        Document document = Document.headed(report.title());
+        add(document, "nights", Wording.date(report.firstNight()) + " … " + Wording.date(report.lastNight()));
+        report.sites().forEach(site -> add(document, "site", site(site)));
+        add(document, "camera", camera(report.camera()));
+        add(document, "film", film(report.film()));
+        add(document, "sheets", String.valueOf(report.sheets()));
+        report.preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
                 + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
-        lines.add("");
-        lines.add("Wishes");
-        report.wishes().forEach(wish -> add(lines, wish.name(), wish(wish)));
-        lines.add("");
-        lines.add(report.defaultsUsed().isEmpty() ? "No default was needed." : "Defaults used");
-        report.defaultsUsed().forEach(used -> lines.add("  " + used));
-        return lines;
+        document.gap();
+        document.heading(2, "Wishes");
+        report.wishes().forEach(wish -> add(document, wish.name(), wish(wish)));
+        document.gap();
+        if (report.defaultsUsed().isEmpty()) {
+            return document.text("No default was needed.");
+        }
+        document.heading(2, "Defaults used");
+        report.defaultsUsed().forEach(document::under);
+        return document;
     }
 
-    private static void add(Lines lines, String name, String text) {
-        boolean beside = TextWidth.of(name) <= 8;
-        if (!beside) {
-            lines.add("  " + name);
-        }
-        lines.add("  " + TextWidth.left(beside ? name : "", 10), text);
+    private static void add(Document document, String name, String text) {
+        document.add(new Block.Term(name, text, TERMS, true));
     }
 
     private static String site(CheckReport.SiteRow site) {

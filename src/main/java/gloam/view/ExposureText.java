@@ -13,6 +13,8 @@ final class ExposureText {
     /** Exposures shorter than this are told to the second. */
     private static final double BRIEF_S = 600;
 
+    private static final int MARKS = 3;
+
     private final ExposureReport report;
     private final List<String> notes;
 
@@ -21,26 +23,26 @@ final class ExposureText {
         this.notes = report.exposures().stream().flatMap(row -> row.notes().stream()).distinct().toList();
     }
 
-    static Lines lines(ExposureReport report) {
-        return new ExposureText(report).lines();
+    static Document document(ExposureReport report) {
+        return new ExposureText(report).document();
     }
 
-    private Lines lines() {
-        Lines lines = SituationText.lines(report.situation());
-        lines.add("");
-        lines.add(table(doing()));
-        lines.add("");
-        notes.forEach(note -> lines.add("  " + mark(note) + "  ", note));
+    private Document document() {
+        Document document = Document.named("Exposure").add(SituationText.document(report.situation()));
+        document.gap();
+        document.add(table(doing()));
+        document.gap();
+        notes.forEach(note -> document.add(new Block.Term(mark(note), note, MARKS, true)));
         if (!notes.isEmpty()) {
-            lines.add("");
+            document.gap();
         }
-        lines.add(key());
-        report.remarks().forEach(lines::add);
-        lines.add(sheets());
-        lines.add("");
-        lines.add("How it comes about");
-        lines.add(table(reasons()));
-        return lines;
+        document.text(key());
+        report.remarks().forEach(document::text);
+        document.add(sheets());
+        document.gap();
+        document.heading(2, "How it comes about");
+        document.add(table(reasons()));
+        return document;
     }
 
     private boolean timesWanted() {
@@ -50,53 +52,52 @@ final class ExposureText {
     private List<Cells> doing() {
         List<Cells> columns = new ArrayList<>(List.of(fNumber()));
         if (timesWanted()) {
-            columns.addAll(List.of(new Cells("expose", row -> time(row.correctedS())),
-                    new Cells("at least", row -> time(row.correctedLowS())),
-                    new Cells("at most", row -> time(row.correctedHighS()))));
+            columns.addAll(List.of(new Cells(Table.numbers("expose"), row -> time(row.correctedS())),
+                    new Cells(Table.numbers("at least").leaving(4), row -> time(row.correctedLowS())),
+                    new Cells(Table.numbers("at most").leaving(4), row -> time(row.correctedHighS()))));
             if (report.situation().latestCloseAt().isPresent()) {
-                columns.add(new Cells("close at", row -> closing(row)));
+                columns.add(new Cells(Table.numbers("close at").leaving(3), row -> closing(row)));
             }
         }
         if (report.situation().ground().isPresent()) {
-            columns.add(new Cells("ground stops", row -> text(row.groundToneStops(), "none",
+            columns.add(new Cells(Table.numbers("ground", "stops"), row -> text(row.groundToneStops(), "none",
                     stops -> spread(stops, row))));
-            columns.add(new Cells("sky stops", row -> Wording.signed(row.skyToneStops(), 1)));
+            columns.add(new Cells(Table.numbers("sky", "stops"), row -> Wording.signed(row.skyToneStops(), 1)));
         } else {
-            columns.add(new Cells("sky stops", row -> spread(row.skyToneStops(), row)));
+            columns.add(new Cells(Table.numbers("sky", "stops"), row -> spread(row.skyToneStops(), row)));
         }
-        columns.add(new Cells("stars to mag", row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
+        columns.add(new Cells(Table.numbers("stars to", "mag").leaving(2), row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
         if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
-            columns.add(new Cells("cast", row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+            columns.add(new Cells(Table.numbers("cast").leaving(1), row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
         }
-        columns.add(new Cells("", row -> row.notes().stream().map(this::mark).sorted().collect(Collectors.joining())));
+        columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted().collect(Collectors.joining())));
         return columns;
     }
 
     private List<Cells> reasons() {
         List<Cells> columns = new ArrayList<>(List.of(fNumber()));
         if (timesWanted()) {
-            columns.add(new Cells("metered", row -> time(row.meteredS())));
+            columns.add(new Cells(Table.numbers("metered"), row -> time(row.meteredS())));
         }
         columns.addAll(List.of(
-                new Cells("lost stops", row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
-                new Cells("contrast", row -> "× " + Wording.number(row.contrast(), 2)),
-                new Cells("spot µm", row -> Wording.number(row.spot().togetherUm(), 0)),
-                new Cells("defocus", row -> Wording.number(row.spot().defocusUm(), 0)),
-                new Cells("diffraction", row -> Wording.number(row.spot().diffractionUm(), 0)),
-                new Cells("lens + film", row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
-                new Cells("hyperfocal m", row -> metres(row.spot().hyperfocalM()))));
+                new Cells(Table.numbers("lost", "stops"), row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
+                new Cells(Table.numbers("contrast").leaving(5), row -> "× " + Wording.number(row.contrast(), 2)),
+                new Cells(Table.numbers("spot", "µm"), row -> Wording.number(row.spot().togetherUm(), 0)),
+                new Cells(Table.numbers("defocus").leaving(4), row -> Wording.number(row.spot().defocusUm(), 0)),
+                new Cells(Table.numbers("diffraction").leaving(3), row -> Wording.number(row.spot().diffractionUm(), 0)),
+                new Cells(Table.numbers("lens + film").leaving(2), row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
+                new Cells(Table.numbers("hyperfocal", "m").leaving(1), row -> metres(row.spot().hyperfocalM()))));
         return columns;
     }
 
     private static Cells fNumber() {
-        return new Cells("f/", row -> Wording.plain(row.fNumber()));
+        return new Cells(Table.numbers("f/"), row -> Wording.plain(row.fNumber()));
     }
 
     private Table table(List<Cells> columns) {
-        Table table = new Table(2, columns.stream().map(column ->
-                column.title.isEmpty() ? Table.words("") : Table.numbers(column.title)).toArray(Table.Column[]::new));
+        Table table = new Table(columns.stream().map(Cells::column).toArray(Table.Column[]::new));
         report.exposures().forEach(row ->
-                table.row(columns.stream().map(column -> column.cell.apply(row)).toArray(String[]::new)));
+                table.row(columns.stream().map(cells -> cells.cell.apply(row)).toArray(String[]::new)));
         return table;
     }
 
@@ -111,22 +112,22 @@ final class ExposureText {
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }
 
-    private Lines sheets() {
+    private Document sheets() {
         int sheets = report.situation().sheets();
         if (sheets < 2) {
-            return new Lines();
+            return Document.part();
         }
         List<Cells> columns = new ArrayList<>(List.of(fNumber()));
         for (int i = 0; i < sheets; i++) {
             int sheet = i;
-            columns.add(new Cells("sheet " + (sheet + 1), row -> row.bracket()
+            columns.add(new Cells(Table.numbers("sheet " + (sheet + 1)), row -> row.bracket()
                     .map(bracket -> Wording.exposure(bracket.exposuresS().get(sheet))).orElse("-")));
         }
-        columns.add(new Cells("together", row -> row.bracket()
+        columns.add(new Cells(Table.numbers("together").leaving(1), row -> row.bracket()
                 .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY))).orElse("-")));
-        columns.add(new Cells("one is right", row -> row.bracket()
+        columns.add(new Cells(Table.numbers("one is right"), row -> row.bracket()
                 .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
-        return new Lines().add("").add(sheets + " sheets, a stop of tone apart").add(table(columns));
+        return Document.part().gap().heading(2, sheets + " sheets, a stop of tone apart").add(table(columns));
     }
 
     private String mark(String note) {
@@ -154,7 +155,7 @@ final class ExposureText {
         return value.isPresent() ? form.apply(value.getAsDouble()) : none;
     }
 
-    /** A column of the table: its title and what it says of an f-number. */
-    private record Cells(String title, Function<ExposureRow, String> cell) {
+    /** A column of the table and what it says of an f-number. */
+    private record Cells(Table.Column column, Function<ExposureRow, String> cell) {
     }
 }

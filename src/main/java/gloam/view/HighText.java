@@ -8,19 +8,19 @@ final class HighText {
     private HighText() {
     }
 
-    static Lines lines(HighReport report) {
-        Lines lines = new Lines();
-        lines.add(Wording.title(report.target()) + " at " + Wording.plain(report.altitudeDeg())
-                + "\u00b0 or higher in darkness");
-        lines.add("at " + PlaceText.of(report.place()));
-        lines.add("");
+    static Document document(HighReport report) {
+        Document document = Document.headed(Wording.title(report.target()) + " at "
+                + Wording.plain(report.altitudeDeg()) + "\u00b0 or higher in darkness");
+        document.text("at " + PlaceText.of(report.place()));
+        document.gap();
         if (report.empty()) {
-            lines.add("  in none of these nights");
-            return lines;
+            document.under("in none of these nights");
+            return document;
         }
-        Table table = new Table(2, Table.words("night"), Table.words("from"), Table.words("to"),
-                Table.numbers("highest \u00b0"), Table.words("at"), Table.words("towards"),
-                Table.words("night without the Moon"));
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"),
+                Table.numbers("highest", "\u00b0").leaving(4), Table.words("at").leaving(3),
+                Table.words("towards").leaving(2),
+                Table.words("night without the Moon").leaving(1));
         for (HighReport.HighNightRow night : report.nights()) {
             NightTimes times = new NightTimes(night.night(), ZoneId.of(report.place().zone()));
             night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
@@ -28,7 +28,7 @@ final class HighText {
                     times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
                     Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
         }
-        lines.add(table);
-        return lines;
+        document.add(table);
+        return document;
     }
 }

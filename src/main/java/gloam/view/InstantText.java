@@ -10,27 +10,26 @@ final class InstantText {
     private InstantText() {
     }
 
-    static Lines lines(InstantReport report) {
-        Lines lines = new Lines();
-        lines.add("Sky of " + Wording.date(report.at().toLocalDate()) + " " + Wording.second(report.at()) + " ("
+    static Document document(InstantReport report) {
+        Document document = Document.headed("Sky of " + Wording.date(report.at().toLocalDate()) + " " + Wording.second(report.at()) + " ("
                 + Wording.offset(report.at()) + ")");
-        lines.add("at " + PlaceText.of(report.site()));
-        lines.add("");
-        lines.add(bodies(report));
+        document.text("at " + PlaceText.of(report.site()));
+        document.gap();
+        document.add(bodies(report));
         if (!report.stars().isEmpty()) {
-            lines.add("");
-            lines.add(stars(report));
+            document.gap();
+            document.add(stars(report));
         }
-        lines.add("");
-        lines.add(MoonText.lines(report.moon()));
+        document.gap();
+        document.add(MoonText.document(report.moon()));
         InstantReport.Light light = report.light();
-        lines.add("");
-        lines.add("  zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: "
+        document.gap();
+        document.under("zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: "
                 + Arrays.stream(LightSource.values())
                         .map(source -> words(source) + " " + Wording.light(light.zenith().of(source).cdM2()))
                         .collect(Collectors.joining(", ")) + " cd/m²");
-        lines.add("  level ground " + Wording.light(light.groundLux()) + " lx");
-        return lines;
+        document.under("level ground " + Wording.light(light.groundLux()) + " lx");
+        return document;
     }
 
     private static String words(LightSource source) {
@@ -42,9 +41,11 @@ final class InstantText {
     }
 
     private static Table bodies(InstantReport report) {
-        Table table = new Table(2, Table.words("body"), Table.numbers("azimuth °"), Table.numbers("altitude °"),
-                Table.numbers("airless °"), Table.numbers("RA °"), Table.numbers("dec °"),
-                Table.numbers("distance km"), Table.numbers("mag"), Table.numbers("lit %"), Table.numbers("phase °"));
+        Table table = new Table(Table.words("body"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+                Table.numbers("airless", "°").leaving(5), Table.numbers("RA", "°").leaving(4),
+                Table.numbers("dec", "°").leaving(4),
+                Table.numbers("distance", "km").leaving(2), Table.numbers("", "mag").leaving(6),
+                Table.numbers("lit", "%").leaving(3), Table.numbers("phase", "°").leaving(1));
         for (InstantReport.BodyRow body : report.bodies()) {
             table.row(Wording.title(body.name()), Wording.number(body.azimuthDeg(), 3),
                     Wording.number(body.apparentAltitudeDeg(), 3),
@@ -57,8 +58,9 @@ final class InstantText {
     }
 
     private static Table stars(InstantReport report) {
-        Table table = new Table(2, Table.words("star"), Table.numbers("azimuth °"), Table.numbers("altitude °"),
-                Table.numbers("airless °"), Table.numbers("RA °"), Table.numbers("dec °"));
+        Table table = new Table(Table.words("star"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+                Table.numbers("airless", "°").leaving(2), Table.numbers("RA", "°").leaving(1),
+                Table.numbers("dec", "°").leaving(1));
         for (InstantReport.StarRow star : report.stars()) {
             table.row(star.name(), Wording.number(star.azimuthDeg(), 3),
                     Wording.number(star.apparentAltitudeDeg(), 3), Wording.number(star.airlessAltitudeDeg(), 3),

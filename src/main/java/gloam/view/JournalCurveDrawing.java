@@ -32,7 +32,15 @@ final class JournalCurveDrawing {
     private final double leastS;
     private final double mostMeteredS;
     private final double mostS;
-    private final SvgText svg = new SvgText();
+    private final Drawing svg;
+
+    private static final Stroke FITTED = new Stroke("line", 0.7);
+    private static final Stroke PUBLISHED = new Stroke("line broken", 0.4);
+    private static final Stroke NO_FAILURE = new Stroke("line dotted", 0.4);
+
+    /** How a curve is drawn: classes of the style sheet and its width in mm. */
+    private record Stroke(String style, double width) {
+    }
 
     private record Tick(double seconds, String name) {
     }
@@ -44,6 +52,7 @@ final class JournalCurveDrawing {
         this.mostMeteredS = last.meteredS();
         this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
                 .reduce(last.mostS(), Math::max);
+        this.svg = new Drawing(WIDTH, HEIGHT, 3, title(), description());
     }
 
     /** The drawing of a fit. */
@@ -52,25 +61,26 @@ final class JournalCurveDrawing {
     }
 
     private String drawn() {
-        svg.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" aria-labelledby=\"title desc\" "
-                + "viewBox=\"0 0 " + SvgText.number(WIDTH) + " " + SvgText.number(HEIGHT)
-                + "\" font-family=\"serif\" font-size=\"3\" fill=\"#1d1b18\">");
-        svg.words("title", "id=\"title\"", "Film " + report.film() + ", fitted to " + report.used() + " sheets");
-        svg.words("desc", "id=\"desc\"", "Corrected over metered time. " + estimates() + " "
-                + report.situations().stream().map(light -> light.name() + ": " + Wording.exposure(light.fittedS())
-                        + " where " + Wording.exposure(light.publishedS()) + " is published")
-                        .collect(Collectors.joining("; ")) + ".");
-        svg.empty("rect", "width=\"100%\" height=\"100%\" fill=\"#f7f5ef\"");
-        svg.label(LEFT, 8, "font-size=\"4.6\"", "Film " + report.film() + ", fitted to " + report.used() + " sheets");
-        svg.label(LEFT, 14, "", estimates());
+        svg.label(LEFT, 8, title(), "font-size", 4.6);
+        svg.label(LEFT, 14, estimates());
         axes();
         curves();
         List<UsedRow> judged = report.sheets().stream().filter(sheet -> !sheet.tone().isEmpty())
                 .sorted(Comparator.comparingDouble(UsedRow::meteredS)).toList();
         IntStream.range(0, judged.size()).forEach(i -> sheet(judged.get(i), i % 2 == 0));
         legend();
-        svg.raw("</svg>");
-        return svg.toString();
+        return svg.finished();
+    }
+
+    private String title() {
+        return "Film " + report.film() + ", fitted to " + report.used() + " sheets";
+    }
+
+    private String description() {
+        return "Corrected over metered time. " + estimates() + " "
+                + report.situations().stream().map(light -> light.name() + ": " + Wording.exposure(light.fittedS())
+                        + " where " + Wording.exposure(light.publishedS()) + " is published")
+                        .collect(Collectors.joining("; ")) + ".";
     }
 
     private String estimates() {
@@ -82,18 +92,18 @@ final class JournalCurveDrawing {
     private void axes() {
         for (Tick tick : TICKS) {
             if (tick.seconds <= mostMeteredS) {
-                line(tick.seconds, leastS, tick.seconds, mostS, "stroke=\"#cfc9bb\" stroke-width=\"0.2\"");
-                svg.label(x(tick.seconds), HEIGHT - BOTTOM + 5, "text-anchor=\"middle\"", tick.name);
+                line(tick.seconds, leastS, tick.seconds, mostS, "grid");
+                svg.label(x(tick.seconds), HEIGHT - BOTTOM + 5, tick.name, "class", "middle");
             }
             if (tick.seconds > mostS) {
                 continue;
             }
-            line(leastS, tick.seconds, mostMeteredS, tick.seconds, "stroke=\"#cfc9bb\" stroke-width=\"0.2\"");
-            svg.label(LEFT - 1.5, y(tick.seconds) + 1.2, "text-anchor=\"end\"", tick.name);
+            line(leastS, tick.seconds, mostMeteredS, tick.seconds, "grid");
+            svg.label(LEFT - 1.5, y(tick.seconds) + 1.2, tick.name, "class", "end");
         }
-        svg.label((LEFT + WIDTH - RIGHT) / 2, HEIGHT - BOTTOM + 10, "text-anchor=\"middle\"",
-                "metered time of the mid-tone: the dimmer the light, the longer");
-        svg.label(LEFT, TOP - 2, "", "time to give");
+        svg.label((LEFT + WIDTH - RIGHT) / 2, HEIGHT - BOTTOM + 10,
+                "metered time of the mid-tone: the dimmer the light, the longer", "class", "middle");
+        svg.label(LEFT, TOP - 2, "time to give");
     }
 
     private void curves() {
@@ -101,23 +111,21 @@ final class JournalCurveDrawing {
         String upper = points(curve, CurvePoint::mostS);
         String lower = Stream.iterate(curve.size() - 1, i -> i >= 0, i -> i - 1)
                 .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS())).collect(Collectors.joining(" "));
-        svg.empty("polygon", "points=\"" + upper + " " + lower
-                + "\" fill=\"#b9c4cf\" fill-opacity=\"0.7\" stroke=\"#8796a5\" stroke-width=\"0.15\"");
-        polyline(points(curve, CurvePoint::meteredS), "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
-        polyline(points(curve, CurvePoint::publishedS), "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"");
-        polyline(points(curve, CurvePoint::fittedS), "stroke-width=\"0.7\"");
+        svg.empty("polygon", "points", upper + " " + lower, "class", "band");
+        polyline(points(curve, CurvePoint::meteredS), NO_FAILURE);
+        polyline(points(curve, CurvePoint::publishedS), PUBLISHED);
+        polyline(points(curve, CurvePoint::fittedS), FITTED);
     }
 
     private void sheet(UsedRow sheet, boolean nameAbove) {
         boolean contradicted = report.contradicted().stream().anyMatch(note -> note.id().equals(sheet.id()));
         double least = fastestS(sheet);
         double most = slowestS(sheet);
-        String stroke = "stroke=\"#7a2e1d\" stroke-width=\"0.5\"" + (contradicted ? " stroke-dasharray=\"0.8 0.8\"" : "");
-        line(sheet.meteredS(), least, sheet.meteredS(), most, stroke);
+        line(sheet.meteredS(), least, sheet.meteredS(), most, contradicted ? "bar doubted" : "bar");
         end(sheet.meteredS(), least, sheet.toneUpToStops().isEmpty() ? 1 : 0);
         end(sheet.meteredS(), most, sheet.toneAboveStops().isEmpty() ? -1 : 0);
         svg.label(x(sheet.meteredS()), nameAbove ? y(most) - 1 : y(least) + 3.2,
-                "font-size=\"2.8\" fill=\"#7a2e1d\" text-anchor=\"middle\"", sheet.id() + (contradicted ? "?" : ""));
+                sheet.id() + (contradicted ? "?" : ""), "font-size", 2.8, "class", "entry middle");
     }
 
     private static double fastestS(UsedRow sheet) {
@@ -136,35 +144,34 @@ final class JournalCurveDrawing {
     private void end(double meteredS, double timeS, int arrow) {
         double x = x(meteredS);
         double y = y(timeS);
-        svg.empty("path", "d=\"M " + SvgText.number(x - 0.8) + " " + SvgText.number(y - arrow * 1.4) + " L "
-                + SvgText.number(x) + " " + SvgText.number(y) + " L " + SvgText.number(x + 0.8) + " "
-                + SvgText.number(y - arrow * 1.4) + "\" fill=\"none\" stroke=\"#7a2e1d\" stroke-width=\"0.5\"");
+        svg.empty("path", "d", "M " + Markup.number(x - 0.8) + " " + Markup.number(y - arrow * 1.4) + " L "
+                + Markup.number(x) + " " + Markup.number(y) + " L " + Markup.number(x + 0.8) + " "
+                + Markup.number(y - arrow * 1.4), "class", "bar");
     }
 
     private void legend() {
-        List<String> styles = List.of("stroke-width=\"0.7\"", "stroke-width=\"0.4\" stroke-dasharray=\"3 1.5\"",
-                "stroke-width=\"0.4\" stroke-dasharray=\"0.4 1.2\"");
+        List<Stroke> strokes = List.of(FITTED, PUBLISHED, NO_FAILURE);
         List<String> names = List.of("fitted; grey holds nineteen in twenty", "published", "no failure");
         double[] starts = {LEFT, LEFT + 72, LEFT + 102};
         double y = HEIGHT - BOTTOM + 17;
         for (int i = 0; i < starts.length; i++) {
-            svg.empty("path", "d=\"M " + SvgText.number(starts[i]) + " " + SvgText.number(y - 1)
-                    + " h 9\" stroke=\"#1d1b18\" " + styles.get(i));
-            svg.label(starts[i] + 10.5, y, "", names.get(i));
+            svg.empty("path", "d", "M " + Markup.number(starts[i]) + " " + Markup.number(y - 1) + " h 9",
+                    "class", strokes.get(i).style, "stroke-width", strokes.get(i).width);
+            svg.label(starts[i] + 10.5, y, names.get(i));
         }
-        svg.label(LEFT, y + 6, "",
+        svg.label(LEFT, y + 6,
                 "Bars, with the entry's number: the times that would have made the mid-tone, by the tone the sheet got;");
-        svg.label(LEFT, y + 11, "",
+        svg.label(LEFT, y + 11,
                 "an arrowhead where that tone is open to one side, broken and with ? where the other sheets contradict.");
     }
 
-    private void polyline(String points, String attributes) {
-        svg.empty("polyline", "points=\"" + points + "\" fill=\"none\" stroke=\"#1d1b18\" " + attributes);
+    private void polyline(String points, Stroke stroke) {
+        svg.empty("polyline", "points", points, "class", stroke.style, "stroke-width", stroke.width);
     }
 
-    private void line(double x1S, double y1S, double x2S, double y2S, String attributes) {
-        svg.empty("path", "d=\"M " + point(x1S, y1S).replace(',', ' ') + " L " + point(x2S, y2S).replace(',', ' ') + "\" "
-                + attributes);
+    private void line(double x1S, double y1S, double x2S, double y2S, String style) {
+        svg.empty("path", "d", "M " + point(x1S, y1S).replace(',', ' ') + " L " + point(x2S, y2S).replace(',', ' '),
+                "class", style);
     }
 
     private String points(List<CurvePoint> curve, ToDoubleFunction<CurvePoint> timeS) {
@@ -172,7 +179,7 @@ final class JournalCurveDrawing {
     }
 
     private String point(double meteredS, double timeS) {
-        return SvgText.number(x(meteredS)) + "," + SvgText.number(y(timeS));
+        return Markup.number(x(meteredS)) + "," + Markup.number(y(timeS));
     }
 
     private double x(double meteredS) {

@@ -8,30 +8,31 @@ final class JournalFitText {
     private JournalFitText() {
     }
 
-    static Lines lines(JournalFitReport report) {
-        Lines lines = new Lines();
-        lines.add("Film " + report.film() + report.batch().map(batch -> ", " + batch).orElse("") + ": "
+    static Document document(JournalFitReport report) {
+        Document document = Document.headed("Film " + report.film() + report.batch().map(batch -> ", " + batch).orElse("") + ": "
                 + (report.used() == 1 ? "1 sheet" : report.used() + " sheets") + " used, "
                 + report.leftOut().size() + " left out");
-        lines.add("");
-        lines.add("  slower than rated by " + stops(report.speedOffsetStops()) + " stops (published "
+        document.gap();
+        document.under("slower than rated by " + stops(report.speedOffsetStops()) + " stops (published "
                 + stops(report.publishedSpeedOffsetStops()) + ")");
-        lines.add("  reciprocity exponent " + exponent(report.exponent()) + " (published "
+        document.under("reciprocity exponent " + exponent(report.exponent()) + " (published "
                 + exponent(report.publishedExponent()) + ")");
-        lines.add("  correlation of the two " + Wording.signed(report.correlation(), 2));
-        lines.add("");
-        lines.add(situations(report));
-        lines.add(sheets(report));
-        lines.add("");
-        lines.add("Spreads are standard deviations; a time lies outside its least and most once in "
+        document.under("correlation of the two " + Wording.signed(report.correlation(), 2));
+        document.gap();
+        document.figure("the fitted curve", () -> JournalCurveDrawing.of(report));
+        document.add(situations(report));
+        document.add(sheets(report));
+        document.gap();
+        document.text("Spreads are standard deviations; a time lies outside its least and most once in "
                 + "twenty. plan and expose reckon with this film when given --journal.");
-        return lines;
+        return document;
     }
 
     private static Table situations(JournalFitReport report) {
-        Table table = new Table(2, Table.words("light"), Table.numbers("metered"), Table.numbers("published"),
-                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"), Table.numbers("change stops"),
-                Table.numbers("± stops"), Table.numbers("before"));
+        Table table = new Table(Table.words("light"), Table.numbers("metered").leaving(2),
+                Table.numbers("published"),
+                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"), Table.numbers("change", "stops").leaving(3),
+                Table.numbers("±", "stops").leaving(3), Table.numbers("before").leaving(1));
         report.situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
                 Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()), Wording.exposure(light.leastS()),
                 Wording.exposure(light.mostS()), Wording.signed(light.changeStops(), 1),
@@ -39,15 +40,15 @@ final class JournalFitText {
         return table;
     }
 
-    private static Lines sheets(JournalFitReport report) {
-        Lines lines = new Lines();
+    private static Document sheets(JournalFitReport report) {
+        Document document = Document.part();
         if (!report.contradicted().isEmpty() || !report.leftOut().isEmpty()) {
-            lines.add("");
+            document.gap();
         }
-        report.contradicted().forEach(sheet -> lines.add("  entry " + sheet.id() + " is contradicted by the others in its "
+        report.contradicted().forEach(sheet -> document.under("entry " + sheet.id() + " is contradicted by the others in its "
                 + sheet.what() + " (wrong with a chance of " + Math.round(100 * sheet.chance()) + " %); look again"));
-        report.leftOut().forEach(sheet -> lines.add("  entry " + sheet.id() + " left out: " + sheet.reason()));
-        return lines;
+        report.leftOut().forEach(sheet -> document.under("entry " + sheet.id() + " left out: " + sheet.reason()));
+        return document;
     }
 
     private static String stops(Estimate estimate) {

@@ -9,28 +9,28 @@ final class JournalNextText {
     private JournalNextText() {
     }
 
-    static Lines lines(JournalNextReport report) {
-        Lines lines = new Lines();
-        lines.add("Next sheet: " + Wording.fNumber(report.fNumber()) + ", " + Wording.exposure(report.exposureS()));
-        lines.add("because " + report.reason() + ".");
-        lines.add("");
-        lines.add(choices(report));
-        lines.add("");
-        report.brackets().forEach(bracket -> lines.add("  bracket of " + bracket.sheets() + ": "
+    static Document document(JournalNextReport report) {
+        Document document = Document.headed("Next sheet: " + Wording.fNumber(report.fNumber()) + ", " + Wording.exposure(report.exposureS()));
+        document.text("because " + report.reason() + ".");
+        document.gap();
+        document.add(choices(report));
+        document.gap();
+        report.brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
                 + Wording.fNumber(report.mostLikelyRight().fNumber()) + "; one is right in "
                 + Math.round(100 * bracket.rightChance()) + " %"));
-        lines.add("");
-        lines.add("Film " + report.film() + " after " + report.used() + " sheets; wanted "
+        document.gap();
+        document.text("Film " + report.film() + " after " + report.used() + " sheets; wanted "
                 + Wording.signed(report.toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
                 + "leaves a doubt of " + Wording.number(report.spreadStops(), 1) + " stops now. The light is taken as steady; "
                 + "a bracket is for when no sheet can be looked at in between.");
-        return lines;
+        return document;
     }
 
     private static Table choices(JournalNextReport report) {
-        Table table = new Table(2, Table.words(""), Table.numbers("f/"), Table.numbers("exposure"),
-                Table.numbers("right %"), Table.numbers("right by the second %"), Table.numbers("doubt after, stops"));
+        Table table = new Table(Table.words(""), Table.numbers("f/"), Table.numbers("exposure"),
+                Table.numbers("right", "%"), Table.numbers("right by the second", "%").leaving(2),
+                Table.numbers("doubt after,", "stops").leaving(1));
         row(table, "most likely right", report.mostLikelyRight());
         row(table, "tells most", report.mostTelling());
         return table;

@@ -12,12 +12,12 @@ final class JournalText {
     private JournalText() {
     }
 
-    static Lines lines(JournalReport report) {
+    static Document document(JournalReport report) {
         if (report instanceof JournalAddedReport added) {
             return added(added);
         }
         if (report instanceof JournalListReport list) {
-            return list.empty() ? new Lines().add(NO_SHEET) : new Lines().add(sheets(list.sheets()));
+            return list(list.sheets());
         }
         if (report instanceof JournalStatsReport stats) {
             return stats(stats);
@@ -25,28 +25,33 @@ final class JournalText {
         if (report instanceof JournalGuideReport guide) {
             return guide(guide);
         }
-        return report instanceof JournalFitReport fit ? JournalFitText.lines(fit)
-                : JournalNextText.lines((JournalNextReport) report);
+        return report instanceof JournalFitReport fit ? JournalFitText.document(fit)
+                : JournalNextText.document((JournalNextReport) report);
     }
 
-    private static Lines added(JournalAddedReport report) {
+    private static Document added(JournalAddedReport report) {
         String entry = "entry " + report.id() + " of " + report.journal();
-        Lines lines = new Lines();
-        lines.add(report.already() ? "Nothing added: " + entry + " says so already."
+        Document document = Document.named("Journal");
+        document.text(report.already() ? "Nothing added: " + entry + " says so already."
                         + (report.corrected() ? "" : " A note tells two alike apart.")
                 : "Added as " + entry + report.corrects().map(id -> ", in place of entry " + id).orElse("")
                         + (report.withdrawn() ? "; the sheet is taken out." : "."));
-        report.changes().forEach(change -> lines.add("  " + change.text()));
+        report.changes().forEach(change -> document.under(change.text()));
         if (!report.withdrawn()) {
-            lines.add(sheets(List.of(report.sheet())));
+            document.add(sheets(List.of(report.sheet())));
         }
-        return lines;
+        return document;
+    }
+
+    private static Document list(List<SheetRow> sheets) {
+        Document document = Document.named("Sheets of the journal");
+        return sheets.isEmpty() ? document.text(NO_SHEET) : document.add(sheets(sheets));
     }
 
     private static Table sheets(List<SheetRow> rows) {
-        Table table = new Table(2, Table.numbers("entry"), Table.words("opened"), Table.numbers("open"),
-                Table.numbers("f/"), Table.words("film"), Table.words("site"), Table.words("sky tone"),
-                Table.numbers("to mag"), Table.words("kept"));
+        Table table = new Table(Table.numbers("entry"), Table.words("opened"), Table.numbers("open").leaving(4),
+                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1), Table.words("sky tone"),
+                Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
         for (SheetRow row : rows) {
             table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
                     Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
@@ -63,17 +68,19 @@ final class JournalText {
         return table;
     }
 
-    private static Lines stats(JournalStatsReport report) {
+    private static Document stats(JournalStatsReport report) {
+        Document document = Document.named("Keepers and what spoils sheets");
         if (report.empty()) {
-            return new Lines().add(NO_SHEET);
+            return document.text(NO_SHEET);
         }
-        Table table = new Table(2, Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
-                Table.numbers("kept %"), Table.numbers("undecided"), Table.words("spoiled by"));
+        Table table = new Table(Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
+                Table.numbers("kept", "%").leaving(3), Table.numbers("undecided").leaving(1),
+                Table.words("spoiled by").leaving(2));
         row(table, report.all());
         report.packs().forEach(group -> row(table, group));
         report.films().forEach(group -> row(table, group));
         report.seasons().forEach(group -> row(table, group));
-        return new Lines().add(table);
+        return document.add(table);
     }
 
     private static void row(Table table, JournalStatsReport.Group group) {
@@ -84,17 +91,18 @@ final class JournalText {
                         .collect(Collectors.joining(", ")));
     }
 
-    private static Lines guide(JournalGuideReport report) {
-        Table table = new Table(2, Table.words("word"), Table.numbers("stops"), Table.numbers("reflects %"),
+    private static Document guide(JournalGuideReport report) {
+        Table table = new Table(Table.words("word"), Table.numbers("", "stops"), Table.numbers("reflects", "%").leaving(1),
                 Table.words("how to tell"));
         report.words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
                 word.guide()));
-        Lines lines = new Lines().add("The tone of the sky on the finished picture, from its mid-tone").add("");
-        lines.add(table);
-        lines.add("");
-        lines.add("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
+        Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
+                .figure("the words as greys", () -> ToneGuideDrawing.of(report)).gap();
+        document.add(table);
+        document.gap();
+        document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
                 + "print. A blank sheet is \"black\", and tells too. Ask for svg to get a grey patch for each word.");
-        return lines;
+        return document;
     }
 
     /** Between what stops a word lies. */

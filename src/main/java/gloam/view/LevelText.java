@@ -6,21 +6,22 @@ final class LevelText {
     private LevelText() {
     }
 
-    static Lines lines(LevelReport report) {
+    static Document document(LevelReport report) {
         LevelReport.Question question = report.question();
-        Lines lines = new Lines();
-        lines.add("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
+        Document document = Document.headed("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
                 + "° of " + (question.wantedDeg() == 0 ? "level" : Wording.plain(question.wantedDeg()) + "°")
                 + ", nights of " + question.from() + " to " + question.to());
-        lines.add("at " + PlaceText.of(report.site()));
-        lines.add("");
+        document.text("at " + PlaceText.of(report.site()));
+        document.gap();
         if (report.spans().isEmpty()) {
-            lines.add("  never in these nights in the dark and above the skyline");
-            return lines;
+            document.under("never in these nights in the dark and above the skyline");
+            return document;
         }
-        Table table = new Table(2, Table.words("night"), Table.words("from"), Table.words("to"), Table.words("best"),
-                Table.numbers("off °"), Table.numbers("azimuth °"), Table.numbers("altitude °"),
-                Table.numbers("length mm"), Table.numbers("sagitta mm"), Table.words("Moon"));
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"), Table.words("best"),
+                Table.numbers("off", "°").leaving(3), Table.numbers("azimuth", "°").leaving(5),
+                Table.numbers("altitude", "°").leaving(5),
+                Table.numbers("length", "mm").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
+                Table.words("Moon").leaving(4));
         for (LevelReport.SpanRow span : report.spans()) {
             table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()), Wording.minuteBefore(span.to()),
                     Wording.minute(span.bestAt()), Wording.signed(span.offDeg(), 1),
@@ -28,10 +29,10 @@ final class LevelText {
                     Wording.number(span.lengthMm(), 1, "–"), Wording.number(span.sagittaMm(), 2, "–"),
                     span.moonUp() ? "up" : "down");
         }
-        lines.add(table);
-        lines.add("");
-        lines.add("Aim, length and sagitta are those of a camera that is set at the best moment and "
+        document.add(table);
+        document.gap();
+        document.text("Aim, length and sagitta are those of a camera that is set at the best moment and "
                 + "stays open from the first time to the last. Dark means the Sun below −18°.");
-        return lines;
+        return document;
     }
 }

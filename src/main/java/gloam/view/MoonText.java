@@ -9,18 +9,18 @@ final class MoonText {
     }
 
     /** Its looks and its next quarters, two sentences. */
-    static Lines lines(MoonRow moon) {
-        Lines lines = new Lines();
-        lines.add("Moon at " + Wording.minute(moon.at()) + ": " + moon.phase() + ", "
+    static Document document(MoonRow moon) {
+        Document document = Document.part();
+        document.text("Moon at " + Wording.minute(moon.at()) + ": " + moon.phase() + ", "
                 + Wording.number(100 * moon.illuminatedFraction(), 0) + " % lit"
                 + (moon.ageDays().isEmpty() ? "" : ", " + Wording.number(moon.ageDays().getAsDouble(), 1) + " d old")
                 + ", " + Wording.number(60 * moon.angularDiameterDeg(), 1) + "\u2032 across, "
                 + Wording.kilometres(moon.distanceKm()) + " km away, " + Wording.signed(moon.magnitude(), 1) + " mag");
         if (!moon.quarters().isEmpty()) {
-            lines.add("Next quarters: " + moon.quarters().stream()
+            document.text("Next quarters: " + moon.quarters().stream()
                     .map(quarter -> quarter.what() + " " + quarter.at().toLocalDate() + " "
                             + Wording.second(quarter.at())).collect(Collectors.joining(", ")));
         }
-        return lines;
+        return document;
     }
 }

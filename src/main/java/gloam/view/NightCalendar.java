@@ -22,9 +22,8 @@ final class NightCalendar {
     private static final double BAR = 120;
     private static final int DAYS = 7;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
-    private static final String INK = "#1d1b18";
 
-    private final SvgText svg = new SvgText();
+    private final Markup svg = new Markup();
     private final Map<LocalDate, Ranked> byDate = new TreeMap<>();
 
     /** A night and its place among the dates, from 1. */
@@ -46,34 +45,33 @@ final class NightCalendar {
         LocalDate first = byDate.keySet().iterator().next().with(DayOfWeek.MONDAY);
         LocalDate last = byDate.keySet().stream().reduce(first, (some, later) -> later);
         long weeks = ChronoUnit.WEEKS.between(first, last) + 1;
-        svg.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" viewBox=\"0 0 "
-                + SvgText.number(DAYS * CELL_WIDTH) + " " + SvgText.number(HEAD + weeks * CELL_HEIGHT)
-                + "\" font-family=\"serif\" font-size=\"13\">");
-        svg.words("title", "", "Nights: dark hours (grey), moonless ones (black), lit part of the Moon, rank");
-        svg.empty("rect", "width=\"100%\" height=\"100%\" fill=\"#f7f5ef\"");
         for (int day = 0; day < DAYS; day++) {
-            svg.label(day * CELL_WIDTH + 10, 20, "fill=\"" + INK + "\"", Wording.date(first.plusDays(day)).substring(0, 3));
+            svg.label(day * CELL_WIDTH + 10, 20, Wording.date(first.plusDays(day)).substring(0, 3));
         }
         byDate.forEach((date, ranked) -> cell(ranked, ChronoUnit.DAYS.between(first, date)));
-        return svg.raw("</svg>").toString();
+        Drawing calendar = new Drawing(DAYS * CELL_WIDTH, HEAD + weeks * CELL_HEIGHT, 13,
+                "Nights: dark hours (grey), moonless ones (black), lit part of the Moon, rank", "");
+        calendar.add(svg.toString());
+        return calendar.finished();
     }
 
     private void cell(Ranked ranked, long day) {
         NightRow night = ranked.night;
         double x = day % DAYS * CELL_WIDTH;
         double y = HEAD + day / DAYS * CELL_HEIGHT;
-        svg.raw("<g>");
-        svg.words("title", "", night.night() + " " + night.site() + ": " + night.reason());
-        svg.empty("rect", at(x + 2, y + 2) + " width=\"" + (CELL_WIDTH - 4) + "\" height=\"" + (CELL_HEIGHT - 4)
-                + "\" fill=\"#fffdf6\" stroke=\"" + INK + "\" stroke-width=\"" + (ranked.rank == 1 ? 2.5 : 0.5) + "\"");
-        svg.label(x + 10, y + 20, "fill=\"" + INK + "\"", DAY.format(night.night()));
-        svg.label(x + 62, y + 20, "fill=\"" + INK + "\" font-weight=\"bold\"", "no. " + ranked.rank);
+        svg.open("g");
+        svg.words("title", night.night() + " " + night.site() + ": " + night.reason());
+        svg.empty("rect", "x", x + 2, "y", y + 2, "width", CELL_WIDTH - 4, "height", CELL_HEIGHT - 4,
+                "class", "box",
+                "stroke-width", ranked.rank == 1 ? "2.5" : "0.5");
+        svg.label(x + 10, y + 20, DAY.format(night.night()));
+        svg.label(x + 62, y + 20, "no. " + ranked.rank, "class", "bold");
         moon(x + 122, y + 16, night.moon().illuminatedFraction());
-        bar(x + 10, y + 30, night.darkHours(), "#b9b5aa");
-        bar(x + 10, y + 30, night.moonlessDarkHours(), INK);
-        svg.label(x + 10, y + 62, "fill=\"" + INK + "\"", Wording.number(night.darkHours(), 1) + " h dark,");
-        svg.label(x + 10, y + 79, "fill=\"" + INK + "\"", Wording.number(night.moonlessDarkHours(), 1) + " h moonless");
-        svg.raw("</g>");
+        bar(x + 10, y + 30, night.darkHours(), "dark");
+        bar(x + 10, y + 30, night.moonlessDarkHours(), "ink");
+        svg.label(x + 10, y + 62, Wording.number(night.darkHours(), 1) + " h dark,");
+        svg.label(x + 10, y + 79, Wording.number(night.moonlessDarkHours(), 1) + " h moonless");
+        svg.close("g");
     }
 
     /** A disc whose pale part grows from below with the lit part of the Moon. */
@@ -81,19 +79,13 @@ final class NightCalendar {
         double radius = 9;
         double depth = radius - 2 * radius * lit;
         double half = Math.sqrt(Math.max(0, radius * radius - depth * depth));
-        svg.empty("circle", "cx=\"" + SvgText.number(x) + "\" cy=\"" + SvgText.number(y) + "\" r=\"" + radius
-                + "\" fill=\"" + INK + "\"");
-        svg.empty("path", "d=\"M" + SvgText.number(x - half) + " " + SvgText.number(y + depth) + "A" + radius + " " + radius
-                + " 0 " + (lit > 0.5 ? 1 : 0) + " 0 " + SvgText.number(x + half) + " " + SvgText.number(y + depth)
-                + "Z\" fill=\"#f2e9c4\"");
+        svg.empty("circle", "cx", x, "cy", y, "r", radius, "class", "night");
+        svg.empty("path", "d", "M" + Markup.number(x - half) + " " + Markup.number(y + depth) + "A" + radius + " " + radius
+                + " 0 " + (lit > 0.5 ? 1 : 0) + " 0 " + Markup.number(x + half) + " " + Markup.number(y + depth) + "Z",
+                "class", "lit");
     }
 
-    private void bar(double x, double y, double hours, String fill) {
-        svg.empty("rect", at(x, y) + " width=\"" + SvgText.number(BAR * Math.min(1, hours / FULL_HOURS))
-                + "\" height=\"12\" fill=\"" + fill + "\"");
-    }
-
-    private static String at(double x, double y) {
-        return "x=\"" + SvgText.number(x) + "\" y=\"" + SvgText.number(y) + "\"";
+    private void bar(double x, double y, double hours, String style) {
+        svg.empty("rect", "x", x, "y", y, "width", BAR * Math.min(1, hours / FULL_HOURS), "height", 12, "class", style);
     }
 }

@@ -22,10 +22,8 @@ final class NightStrip {
     private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
     private static final double DARKEST_MAG = 22;
     private static final double BRIGHTEST_MAG = 8;
-    private static final String INK = "#1d1b18";
-    private static final String MOON = "#e8dfb8";
 
-    private final SvgText svg = new SvgText();
+    private final Markup svg = new Markup();
     private final PlanReport.NightRow night;
     private final double top;
     private final OffsetDateTime from;
@@ -50,17 +48,11 @@ final class NightStrip {
     }
 
     private static String drawn(String title, List<PlanReport.NightRow> nights) {
-        SvgText all = new SvgText();
-        double height = Math.max(1, nights.size()) * NIGHT_HEIGHT;
-        all.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" viewBox=\"0 0 "
-                + SvgText.number(WIDTH + 2 * LEFT) + " " + SvgText.number(height)
-                + "\" font-family=\"serif\" font-size=\"13\">");
-        all.words("title", "", title);
-        all.empty("rect", "class=\"paper\" width=\"100%\" height=\"100%\" fill=\"#f7f5ef\"");
+        Drawing all = new Drawing(WIDTH + 2 * LEFT, Math.max(1, nights.size()) * NIGHT_HEIGHT, 13, title, "");
         for (int number = 0; number < nights.size(); number++) {
-            all.raw(new NightStrip(nights.get(number), number * NIGHT_HEIGHT).strip());
+            all.add(new NightStrip(nights.get(number), number * NIGHT_HEIGHT).strip());
         }
-        return all.raw("</svg>").toString();
+        return all.finished();
     }
 
     private static String title(PlanReport.NightRow night) {
@@ -68,7 +60,7 @@ final class NightStrip {
     }
 
     private String strip() {
-        svg.label(LEFT, top + 16, "fill=\"" + INK + "\"", title(night) + " (" + night.zone() + ")");
+        svg.label(LEFT, top + 16, title(night) + " (" + night.zone() + ")");
         sky();
         moon();
         windows();
@@ -83,22 +75,24 @@ final class NightStrip {
     /** The zenith's brightness as grey, a strip for each sample. */
     private void sky() {
         List<PlanReport.SkyRow> course = night.course();
-        svg.raw("<g class=\"sky\">");
+        svg.open("g", "class", "sky");
         for (int i = 0; i + 1 < course.size(); i++) {
             double left = x(course.get(i).at());
-            svg.empty("rect", "x=\"" + SvgText.number(left) + "\" y=\"" + SvgText.number(top + SKY_TOP) + "\" width=\""
-                    + SvgText.number(x(course.get(i + 1).at()) - left + 0.5) + "\" height=\"" + SvgText.number(SKY_HEIGHT)
-                    + "\" " + shade(course.get(i).zenithMagArcsec2()));
+            double light = light(course.get(i).zenithMagArcsec2());
+            svg.empty("rect", "x", left, "y", top + SKY_TOP, "width", x(course.get(i + 1).at()) - left + 0.5,
+                    "height", SKY_HEIGHT, "fill", grey(light), "style", "--light:" + Markup.number(light));
         }
-        svg.raw("</g>");
+        svg.close("g");
     }
 
-    /** A grey, and for other colours of the page the lightness alone. */
-    private static String shade(double mag) {
-        double light = Math.max(0, Math.min(1, (DARKEST_MAG - mag) / (DARKEST_MAG - BRIGHTEST_MAG)));
+    /** How light a sky is drawn, 0 to 1; the page takes it for other colours too. */
+    private static double light(double mag) {
+        return Math.max(0, Math.min(1, (DARKEST_MAG - mag) / (DARKEST_MAG - BRIGHTEST_MAG)));
+    }
+
+    private static String grey(double light) {
         int level = (int) Math.round(18 + 190 * light);
-        return String.format(Locale.ROOT, "fill=\"#%02x%02x%02x\" style=\"--light:%.2f\"", level, level,
-                Math.min(255, level + 12), light);
+        return String.format(Locale.ROOT, "#%02x%02x%02x", level, level, Math.min(255, level + 12));
     }
 
     /** The Moon's altitude from the horizon, the band's lower edge, to the zenith, its upper one. */
@@ -106,8 +100,8 @@ final class NightStrip {
         StringBuilder points = new StringBuilder();
         for (PlanReport.SkyRow sky : night.course()) {
             if (sky.moonAltitudeDeg() >= 0) {
-                points.append(points.isEmpty() ? "" : " ").append(SvgText.number(x(sky.at()))).append(',')
-                        .append(SvgText.number(top + SKY_TOP + SKY_HEIGHT * (1 - sky.moonAltitudeDeg() / 90)));
+                points.append(points.isEmpty() ? "" : " ").append(Markup.number(x(sky.at()))).append(',')
+                        .append(Markup.number(top + SKY_TOP + SKY_HEIGHT * (1 - sky.moonAltitudeDeg() / 90)));
             } else {
                 moonLine(points);
             }
@@ -117,8 +111,7 @@ final class NightStrip {
 
     private void moonLine(StringBuilder points) {
         if (!points.isEmpty()) {
-            svg.empty("polyline", "points=\"" + points + "\" fill=\"none\" stroke=\"" + MOON
-                    + "\" stroke-width=\"2.5\"");
+            svg.empty("polyline", "points", points, "class", "moon");
             points.setLength(0);
         }
     }
@@ -127,15 +120,12 @@ final class NightStrip {
         for (PlanReport.WindowRow window : night.windows()) {
             double left = x(window.openAt());
             double width = Math.max(3, x(window.closeAt()) - left);
-            svg.raw("<g>");
-            svg.words("title", "", window.wish() + ", "
+            svg.open("g");
+            svg.words("title", window.wish() + ", "
                     + night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()));
-            svg.empty("rect", "x=\"" + SvgText.number(left) + "\" y=\"" + SvgText.number(top + BAR_TOP) + "\" width=\""
-                    + SvgText.number(width) + "\" height=\"" + SvgText.number(BAR_HEIGHT)
-                    + "\" fill=\"#fffdf6\" stroke=\"" + INK + "\"");
-            svg.label(left + width / 2, top + BAR_TOP + 18, "text-anchor=\"middle\" fill=\"" + INK + "\"",
-                    String.valueOf(window.sheet()));
-            svg.raw("</g>");
+            svg.empty("rect", "x", left, "y", top + BAR_TOP, "width", width, "height", BAR_HEIGHT, "class", "box");
+            svg.label(left + width / 2, top + BAR_TOP + 18, String.valueOf(window.sheet()), "class", "middle");
+            svg.close("g");
         }
     }
 
@@ -146,13 +136,12 @@ final class NightStrip {
         for (int number = 0; number < hours.size(); number++) {
             ZonedDateTime hour = hours.get(number);
             double x = x(hour.toOffsetDateTime());
-            svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(top + SKY_TOP + SKY_HEIGHT) + "v5\" stroke=\""
-                    + INK + "\"");
-            svg.label(x, top + HOURS_TOP, "text-anchor=\"middle\" fill=\"" + INK + "\"",
-                    String.format(Locale.ROOT, "%02d", hour.getHour()));
+            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP + SKY_HEIGHT) + "v5",
+                    "class", "line");
+            svg.label(x, top + HOURS_TOP, String.format(Locale.ROOT, "%02d", hour.getHour()), "class", "middle");
             if (changes(hours, number - 1) || changes(hours, number)) {
-                svg.label(x, top + HOURS_TOP + 13, "text-anchor=\"middle\" font-size=\"10\" fill=\"" + INK + "\"",
-                        Wording.offset(hour.toOffsetDateTime()));
+                svg.label(x, top + HOURS_TOP + 13, Wording.offset(hour.toOffsetDateTime()), "font-size", 10,
+                        "class", "middle");
             }
         }
     }

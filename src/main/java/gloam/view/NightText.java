@@ -13,35 +13,34 @@ final class NightText {
     private NightText() {
     }
 
-    static Lines lines(NightReport report) {
+    static Document document(NightReport report) {
         NightRow night = report.nights().get(0);
-        Lines lines = new Lines();
-        lines.add("Night of " + Wording.date(night.night()));
-        lines.add("at " + PlaceText.of(report.place()));
-        lines.add("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
+        Document document = Document.headed("Night of " + Wording.date(night.night()));
+        document.text("at " + PlaceText.of(report.place()));
+        document.text("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
                 + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
-        lines.add(MoonText.lines(report.moon()));
-        lines.add("");
-        lines.add(events(night));
+        document.add(MoonText.document(report.moon()));
+        document.gap();
+        document.add(events(night));
         if (!report.hours().isEmpty()) {
-            lines.add("");
-            lines.add(hours(report));
+            document.gap();
+            document.add(hours(report));
         }
-        lines.add("");
-        lines.add("Magnitudes: " + report.planets().stream()
+        document.gap();
+        document.text("Magnitudes: " + report.planets().stream()
                 .map(planet -> Wording.title(planet.name()) + " " + Wording.signed(planet.magnitude(), 1))
                 .collect(Collectors.joining(", ")));
-        return lines;
+        return document;
     }
 
-    private static Lines events(NightRow night) {
+    private static Document events(NightRow night) {
         if (night.events().isEmpty()) {
-            return new Lines().add("  no rise, set or twilight from noon to noon");
+            return Document.part().under("no rise, set or twilight from noon to noon");
         }
-        Table table = new Table(2, Table.words("date"), Table.words("time"), Table.words("event"));
+        Table table = new Table(Table.words("date"), Table.words("time"), Table.words("event"));
         night.events().forEach(event -> table.row(Wording.date(Wording.secondDate(event.at())),
                 Wording.second(event.at()), words(event.what())));
-        return new Lines().add(table);
+        return Document.part().add(table);
     }
 
     /** A label in words, the body it names with a capital. */
@@ -52,11 +51,12 @@ final class NightText {
     }
 
     private static Table hours(NightReport report) {
-        List<Table.Column> columns = new ArrayList<>(List.of(Table.words("time"), Table.numbers("Sun °"),
-                Table.numbers("Moon °"), Table.numbers("sky mag/arcsec²"), Table.numbers("ground lx")));
-        report.planets().stream().limit(PLANETS_SHOWN)
-                .forEach(planet -> columns.add(Table.numbers(Wording.title(planet.name()) + " °")));
-        Table table = new Table(2, columns.toArray(Table.Column[]::new));
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.words("time"), Table.numbers("Sun", "°"),
+                Table.numbers("Moon", "°"), Table.numbers("sky", "mag/arcsec²"), Table.numbers("ground", "lx")));
+        for (int i = 0; i < Math.min(PLANETS_SHOWN, report.planets().size()); i++) {
+            columns.add(Table.numbers(Wording.title(report.planets().get(i).name()), "°").leaving(PLANETS_SHOWN - i));
+        }
+        Table table = new Table(columns.toArray(Table.Column[]::new));
         for (NightReport.HourRow hour : report.hours()) {
             List<String> cells = new ArrayList<>(List.of(Wording.minute(hour.at()),
                     Wording.number(hour.sunAltitudeDeg(), 0), Wording.number(hour.moonAltitudeDeg(), 0),

@@ -6,23 +6,23 @@ final class NightsText {
     private NightsText() {
     }
 
-    static Lines lines(NightsReport report) {
-        Lines lines = new Lines();
+    static Document document(NightsReport report) {
+        Document document = Document.named("Nights").figure("calendar", () -> NightCalendar.of(report));
         if (!report.stays().isEmpty()) {
-            lines.add("Stays, best first");
-            lines.add("");
-            lines.add(stays(report));
-            lines.add("");
+            document.heading(2, "Stays, best first");
+            document.gap();
+            document.add(stays(report));
+            document.gap();
         }
-        lines.add("Nights, best first");
-        lines.add("");
-        lines.add(nights(report));
-        return lines;
+        document.heading(2, "Nights, best first");
+        document.gap();
+        document.add(nights(report));
+        return document;
     }
 
     private static Table stays(NightsReport report) {
-        Table table = new Table(2, Table.numbers("rank"), Table.words("first night"), Table.words("last night"),
-                Table.words("site"), Table.numbers("score"));
+        Table table = new Table(Table.numbers("rank"), Table.words("first night"), Table.words("last night"),
+                Table.words("site").leaving(1), Table.numbers("score"));
         int rank = 1;
         for (NightsReport.StayRow stay : report.stays()) {
             table.row(String.valueOf(rank++), Wording.date(stay.from()), Wording.date(stay.to()), stay.site(),
@@ -32,7 +32,7 @@ final class NightsText {
     }
 
     private static Table nights(NightsReport report) {
-        Table table = new Table(2, Table.numbers("rank"), Table.words("night"), Table.words("site"),
+        Table table = new Table(Table.numbers("rank"), Table.words("night"), Table.words("site"),
                 Table.numbers("score"), Table.words("why"));
         int rank = 1;
         for (NightRow night : report.nights()) {

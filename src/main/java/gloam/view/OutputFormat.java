@@ -8,32 +8,32 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** The formats in which a report can be had. */
+/** The formats in which a report can be had: an ending of file names, and whether it is text. */
 public enum OutputFormat {
-    TEXT("txt"), JSON("json"), CSV("csv"), SVG("svg"), PNG("png"), ICS("ics"), HTML("html");
+    TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false), ICS("ics", true),
+    HTML("html", true);
 
-    /** Columns of text for pipes and files, and the most on a terminal. */
+    /** Columns of text for pipes and files, and of prose everywhere: longer lines are hard to read. */
     public static final int WIDTH = 100;
 
-    private static final String TEXTS = "text, json, svg, ics or html";
-    private static final String ENDINGS = "end the name in .txt, .json, .svg, .png, .ics or .html";
-
     private final String ending;
+    private final boolean text;
 
-    OutputFormat(String ending) {
+    OutputFormat(String ending, boolean text) {
         this.ending = ending;
+        this.text = text;
     }
 
     /** Made anew each time, so that a format nobody asks for is not loaded. */
-    private FileRenderer renderer() {
+    private FileRenderer renderer(int columns) {
         return switch (this) {
-            case TEXT -> new TextRenderer();
+            case TEXT -> new TextPrinter(columns);
             case JSON -> new JsonRenderer();
-            case CSV -> new CsvRenderer();
+            case CSV -> new CsvPrinter();
             case SVG -> new SvgRenderer();
             case PNG -> new PngRenderer();
             case ICS -> new IcsRenderer();
-            case HTML -> new HtmlRenderer();
+            case HTML -> new HtmlPrinter();
         };
     }
 
@@ -44,7 +44,23 @@ public enum OutputFormat {
 
     /** Whether it is text, which can go to standard output too. */
     public boolean text() {
-        return renderer() instanceof Renderer;
+        return text;
+    }
+
+    /** The names of all formats that are text, as part of a sentence. */
+    public static String texts() {
+        return choice(Arrays.stream(values()).filter(OutputFormat::text).map(OutputFormat::label).toList());
+    }
+
+    /** The endings of all formats, each behind what precedes it, as part of a sentence. */
+    public static String endings(String before) {
+        return choice(Arrays.stream(values()).map(format -> before + format.ending).toList());
+    }
+
+    private static String choice(List<String> names) {
+        int last = names.size() - 1;
+        return last < 1 ? String.join("", names)
+                : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
     }
 
     /**
@@ -53,26 +69,24 @@ public enum OutputFormat {
      * @throws BadInput when it cannot
      */
     public void check(Report report) {
-        if (!renderer().suits(report)) {
-            List<String> others = Arrays.stream(values()).filter(format -> format.renderer().suits(report))
-                    .map(OutputFormat::label).toList();
-            throw new BadInput("this report has no form in " + label() + "; ask for " + String.join(", ", others));
+        if (!suits(report)) {
+            throw new BadInput("this report cannot be written as " + label() + "; choose " + choice(Arrays.stream(values())
+                    .filter(format -> format.suits(report)).map(OutputFormat::label).toList()));
         }
+    }
+
+    private boolean suits(Report report) {
+        return renderer(WIDTH).suits(report);
     }
 
     /** Writes a report in this format, if it is text, for a terminal of so many columns. */
     public void render(Report report, int columns, Appendable out) throws IOException {
-        FileRenderer renderer = renderer();
-        if (renderer instanceof TextRenderer text) {
-            text.render(report, columns, out);
-        } else {
-            ((Renderer) renderer).render(report, out);
-        }
+        ((Renderer) renderer(columns)).render(report, out);
     }
 
     /** Writes a report in this format as the bytes of a file. */
     public void write(Report report, OutputStream out) throws IOException {
-        renderer().write(report, out);
+        renderer(WIDTH).write(report, out);
     }
 
     /**
@@ -86,10 +100,10 @@ public enum OutputFormat {
                 if (format.text()) {
                     return format;
                 }
-                throw new BadInput("format " + name + " is no text for standard output; use --out FILE." + name);
+                throw new BadInput(name.toUpperCase(Locale.ROOT) + " cannot be printed to the terminal; use --out FILE." + name);
             }
         }
-        throw new BadInput("format \"" + name + "\" is unknown; ask for " + TEXTS);
+        throw new BadInput("format \"" + name + "\" is unknown; choose " + texts());
     }
 
     /**
@@ -105,6 +119,6 @@ public enum OutputFormat {
                 return format;
             }
         }
-        throw new BadInput("file \"" + file + "\": the ending names no format; " + ENDINGS);
+        throw new BadInput("file \"" + file + "\": the ending names no format; end the name in " + endings("."));
     }
 }

@@ -13,41 +13,50 @@ final class PlanText {
     private PlanText() {
     }
 
-    static Lines lines(PlanReport report) {
-        Lines lines = new Lines();
-        lines.add(report.title());
-        lines.add(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
+    static Document document(PlanReport report) {
+        Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
+        document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
         Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
                 .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
         for (PlanReport.NightRow night : report.nights()) {
-            lines.add("");
-            addNight(lines, night, served);
+            document.gap();
+            addNight(document, night, served);
         }
-        lines.add("");
-        lines.add("Cautions");
-        report.cautions().forEach(caution -> addItem(lines, caution));
-        return lines;
+        report.nights().forEach(night -> night.windows()
+                .forEach(window -> document.add(SheetCard.of(report, night, window))));
+        document.gap();
+        document.heading(2, "Cautions");
+        report.cautions().forEach(document::item);
+        return document;
     }
 
     /** A night; of the wishes not served on it only those that no other night serves. */
-    private static void addNight(Lines lines, PlanReport.NightRow night, Set<String> served) {
-        lines.add(night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
-        lines.add("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
+    private static void addNight(Document document, PlanReport.NightRow night, Set<String> served) {
+        document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
+        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
         if (night.windows().isEmpty()) {
-            lines.add("  no window");
+            document.under("no window");
         } else {
-            lines.add(windows(night));
+            if (!night.course().isEmpty()) {
+                document.figure("the night", () -> NightStrip.of(night));
+            }
+            document.add(windows(night));
         }
-        night.notes().forEach(note -> addItem(lines, note));
+        night.notes().forEach(document::item);
         night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
-                .forEach(refusal -> addItem(lines, "not " + refusal.wish() + ": " + refusal.reason()));
+                .forEach(refusal -> document.item("not " + refusal.wish() + ": " + refusal.reason()));
+        if (!night.refused().isEmpty()) {
+            Document refused = Document.part();
+            night.refused().forEach(refusal -> refused.item(refusal.wish() + ": " + refusal.reason()));
+            document.add(new Block.Aside("not on this night", refused));
+        }
     }
 
     private static Table windows(PlanReport.NightRow night) {
-        Table table = new Table(2, Table.words("open"), Table.words("close"), Table.numbers("h:min"),
-                Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az °"),
-                Table.numbers("alt °"), Table.numbers("tone stops"), Table.numbers("trail mm"),
-                Table.numbers("stars"));
+        Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min").leaving(3),
+                Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°").leaving(5),
+                Table.numbers("alt", "°").leaving(4), Table.numbers("tone", "stops").leaving(6),
+                Table.numbers("trail", "mm").leaving(2), Table.numbers("stars").leaving(1));
         for (PlanReport.WindowRow window : night.windows()) {
             table.row(night.times().opens(window.openAt().toInstant()),
                     night.times().closes(window.closeAt().toInstant()),
@@ -71,9 +80,5 @@ final class PlanText {
         return spans.isEmpty() ? "never" : spans.stream()
                 .map(span -> night.times().span(span.from().toInstant(), span.to().toInstant()))
                 .collect(Collectors.joining(", "));
-    }
-
-    private static void addItem(Lines lines, String text) {
-        lines.add("  - ", text);
     }
 }

@@ -8,21 +8,22 @@ final class ProofText {
     private ProofText() {
     }
 
-    static Lines lines(ProofReport.Figures proof) {
-        Lines lines = new Lines();
-        lines.add(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
+    static Document document(ProofReport report) {
+        ProofReport.Figures proof = report.figures();
+        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
                 + (proof.colour() ? "colour" : "grey"));
-        lines.add("");
-        Table table = new Table(2, Table.words("tone at"), Table.numbers("x mm"), Table.numbers("y mm"),
+        document.figure("the sheet", () -> TrailDrawing.over(report));
+        document.gap();
+        Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
         for (ProofReport.ToneRow tone : proof.tones()) {
             table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1), Wording.number(tone.yMm(), 1),
                     tone.toneStops().stream().map(ProofText::stops).collect(Collectors.joining(", ")));
         }
-        lines.add(table);
-        lines.add("");
-        lines.add(TrailText.lines(proof.trail()));
-        return lines;
+        document.add(table);
+        document.gap();
+        document.add(TrailText.part(proof.trail()));
+        return document;
     }
 
     private static String stops(double stops) {

@@ -5,38 +5,38 @@ import java.util.stream.Collectors;
 /** Text of what an exposure is asked for. */
 final class SituationText {
 
-    private static final int INDENT = 8;
+    private static final int TERMS = 8;
 
     private SituationText() {
     }
 
-    static Lines lines(Situation situation) {
-        Lines lines = new Lines();
-        add(lines, "Sky", situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2) + " mag/arcsec²");
-        situation.otherSkies().forEach(other -> add(lines, "But", other.source() + ": "
+    static Document document(Situation situation) {
+        Document document = Document.part();
+        add(document, "Sky", situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2) + " mag/arcsec²");
+        situation.otherSkies().forEach(other -> add(document, "But", other.source() + ": "
                 + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², " + stops(other.brighterStops())));
-        situation.site().ifPresent(place -> add(lines, "Site", PlaceText.of(place)));
-        situation.openAt().ifPresent(at -> add(lines, "Open", opening(situation)));
-        situation.earlier().forEach(opening -> add(lines, "Before", "open " + Wording.second(opening.openAt()) + " to "
+        situation.site().ifPresent(place -> add(document, "Site", PlaceText.of(place)));
+        situation.openAt().ifPresent(at -> add(document, "Open", opening(situation)));
+        situation.earlier().forEach(opening -> add(document, "Before", "open " + Wording.second(opening.openAt()) + " to "
                 + Wording.second(opening.closeAt()) + " on the same sheet"));
         if (!situation.events().isEmpty()) {
-            add(lines, "Then", situation.events().stream()
+            add(document, "Then", situation.events().stream()
                     .map(event -> event.what().replace('-', ' ') + " " + Wording.minute(event.at()))
                     .collect(Collectors.joining(", ")));
         }
-        situation.ground().ifPresent(ground -> add(lines, "Ground", "throws back " + Wording.plain(ground.reflectance())
+        situation.ground().ifPresent(ground -> add(document, "Ground", "throws back " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
-        add(lines, "Film", Wording.film(situation.film(), situation.fittedToSheets()) + ", ISO " + Wording.plain(situation.iso()) + "; "
+        add(document, "Film", Wording.film(situation.film(), situation.fittedToSheets()) + ", ISO " + Wording.plain(situation.iso()) + "; "
                 + situation.reciprocity());
-        add(lines, "Lens", Wording.plain(situation.focalLengthMm()) + " mm, focused at "
+        add(document, "Lens", Wording.plain(situation.focalLengthMm()) + " mm, focused at "
                 + (situation.focusM().isPresent() ? Wording.plain(situation.focusM().getAsDouble()) + " m" : "infinity")
                 + ", passes " + Wording.plain(situation.transmittance()) + " of the light");
-        add(lines, "Want", wanted(situation));
-        return lines;
+        add(document, "Want", wanted(situation));
+        return document;
     }
 
-    private static void add(Lines lines, String title, String text) {
-        lines.add(TextWidth.left(title, INDENT), text);
+    private static void add(Document document, String title, String text) {
+        document.add(new Block.Term(title, text, TERMS, false));
     }
 
     private static String stops(double brighter) {

@@ -2,34 +2,19 @@ package gloam.view;
 
 import java.io.IOException;
 
-/** Drawings as SVG 1.1: of framings, timetables, ranges of nights, a fitted film's curve, the words for tones. */
+/** The drawing of a document as SVG 1.1, with its style sheet in it. */
 final class SvgRenderer implements Renderer {
 
     @Override
     public boolean suits(Report report) {
-        return report instanceof TrailReport || report instanceof ProofReport || report instanceof PlanReport
-                || report instanceof NightsReport || report instanceof JournalFitReport
-                || report instanceof JournalGuideReport;
+        return Documents.of(report).drawing().isPresent();
     }
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(drawing(report)).append('\n');
-    }
-
-    private static String drawing(Report report) {
-        if (report instanceof PlanReport plan) {
-            return NightStrip.of(plan);
-        }
-        if (report instanceof NightsReport nights) {
-            return NightCalendar.of(nights);
-        }
-        if (report instanceof JournalFitReport fit) {
-            return JournalCurveDrawing.of(fit);
-        }
-        if (report instanceof JournalGuideReport guide) {
-            return ToneGuideDrawing.of(guide);
-        }
-        return report instanceof ProofReport proof ? TrailDrawing.over(proof) : TrailDrawing.of((TrailReport) report);
+        String drawing = Documents.of(report).drawing().orElseThrow().get();
+        int start = drawing.indexOf('>') + 1;
+        out.append(drawing, 0, start).append("\n<style>\n").append(StyleSheet.DRAWING.rules()).append("</style>")
+                .append(drawing, start, drawing.length()).append('\n');
     }
 }

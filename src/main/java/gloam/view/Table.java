@@ -1,43 +1,32 @@
 package gloam.view;
 
-import gloam.units.PlainText;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.function.IntUnaryOperator;
-import java.util.function.ToIntFunction;
 
-/**
- * Rows of text in columns, as narrow as their contents allow, with notes that run under a row.
- *
- * <p>Where the columns are too wide together, titles and words run on below; where even that is too wide, each row is a
- * paragraph that says its titles.
- */
-final class Table implements Lines.Block {
+/** Rows of cells in typed columns, with notes that stand under a row. */
+final class Table implements Block {
 
-    private static final String GAP = "  ";
-    private static final String NOTE_INDENT = "    ";
-    /** Columns of words are made no narrower than this while titles of numbers can give way. */
-    private static final int LEAST_WORDS = 16;
-
-    private final String indent;
     private final List<Column> columns;
     private final List<Row> rows = new ArrayList<>();
 
-    /** An empty table that stands so many columns from the left edge. */
-    Table(int indent, Column... columns) {
-        this.indent = " ".repeat(indent);
+    /** An empty table. */
+    Table(Column... columns) {
         this.columns = List.of(columns);
     }
 
     /** A column of words. */
     static Column words(String title) {
-        return new Column(title, false);
+        return new Column(title, "", false, 0);
     }
 
-    /** A column of numbers, aligned right; its title carries the unit. */
+    /** A column of numbers without a unit, or whose cells say it. */
     static Column numbers(String title) {
-        return new Column(title, true);
+        return numbers(title, "");
+    }
+
+    /** A column of numbers, all in one unit. */
+    static Column numbers(String title, String unit) {
+        return new Column(title, unit, true, 0);
     }
 
     /** Adds a row with a cell for each column. */
@@ -45,7 +34,7 @@ final class Table implements Lines.Block {
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
         }
-        rows.add(new Row(Arrays.stream(cells).map(PlainText::of).toList(), new ArrayList<>()));
+        rows.add(new Row(List.of(cells), new ArrayList<>()));
         return this;
     }
 
@@ -55,126 +44,44 @@ final class Table implements Lines.Block {
         return this;
     }
 
-    /** The table's lines without blanks at their ends: titles, then rows. */
-    @Override
-    public List<String> at(int width) {
-        int[] widths = widths(width);
-        boolean fits = total(widths) <= width;
-        List<String> lines = new ArrayList<>();
-        if (fits) {
-            lines.addAll(lines(columns.stream().map(Column::title).toList(), widths));
-        }
-        for (Row row : rows) {
-            lines.addAll(fits ? lines(row.cells, widths) : told(row).at(width));
-            for (String note : row.notes) {
-                lines.addAll(new Lines().add(indent + NOTE_INDENT, note).at(width));
-            }
-        }
-        return lines;
+    List<Column> columns() {
+        return columns;
     }
 
-    private List<String> lines(List<String> cells, int[] widths) {
-        List<List<String>> parts = new ArrayList<>();
-        int height = 0;
-        for (int i = 0; i < cells.size(); i++) {
-            List<String> part = TextWidth.wrapped(cells.get(i), widths[i]);
-            parts.add(part);
-            height = Math.max(height, part.size());
-        }
-        List<String> lines = new ArrayList<>();
-        for (int line = 0; line < height; line++) {
-            lines.add(line(parts, line, widths));
-        }
-        return lines;
-    }
-
-    private String line(List<List<String>> parts, int line, int[] widths) {
-        StringBuilder text = new StringBuilder(indent);
-        for (int i = 0; i < parts.size(); i++) {
-            String cell = line < parts.get(i).size() ? parts.get(i).get(line) : "";
-            text.append(i == 0 ? "" : GAP).append(columns.get(i).aligned(PlainText.isolated(cell), widths[i]));
-        }
-        return text.toString().stripTrailing();
-    }
-
-    /** A row as a paragraph: its first cell, then every other that says something behind its title. */
-    private Lines told(Row row) {
-        List<String> said = new ArrayList<>();
-        for (int i = 0; i < columns.size(); i++) {
-            if (!row.cells.get(i).isEmpty()) {
-                said.add((columns.get(i).title + " " + row.cells.get(i)).strip());
-            }
-        }
-        return new Lines().add(indent + "- ", String.join(", ", said));
-    }
-
-    /** What the cells take; where that is too wide together, words give way first, then titles of numbers. */
-    private int[] widths(int width) {
-        int[] widths = new int[columns.size()];
-        int[] least = new int[columns.size()];
-        for (int i = 0; i < widths.length; i++) {
-            widths[i] = widest(i, TextWidth::of);
-            least[i] = columns.get(i).numbers ? leastOfNumbers(i) : widest(i, TextWidth::ofWidestWord);
-        }
-        narrow(widths, width, i -> columns.get(i).numbers ? widths[i] : Math.max(least[i], LEAST_WORDS));
-        narrow(widths, width, i -> columns.get(i).numbers ? least[i] : widths[i]);
-        narrow(widths, width, i -> least[i]);
-        return widths;
-    }
-
-    private int leastOfNumbers(int column) {
-        int widest = TextWidth.ofWidestWord(columns.get(column).title);
-        for (Row row : rows) {
-            widest = Math.max(widest, TextWidth.of(row.cells.get(column)));
-        }
-        return widest;
-    }
-
-    /** Takes from the widest column that can give, down to its floor, then from the next, until all fit. */
-    private void narrow(int[] widths, int width, IntUnaryOperator floor) {
-        for (int over = total(widths) - width; over > 0; over = total(widths) - width) {
-            int giving = -1;
-            for (int i = 0; i < widths.length; i++) {
-                if (widths[i] > floor.applyAsInt(i) && (giving < 0 || widths[i] >= widths[giving])) {
-                    giving = i;
-                }
-            }
-            if (giving < 0) {
-                return;
-            }
-            widths[giving] = Math.max(floor.applyAsInt(giving), widths[giving] - over);
-        }
-    }
-
-    private int total(int... widths) {
-        int all = indent.length() + GAP.length() * (widths.length - 1);
-        for (int width : widths) {
-            all += width;
-        }
-        return all;
-    }
-
-    private int widest(int column, ToIntFunction<String> width) {
-        int widest = width.applyAsInt(columns.get(column).title);
-        for (Row row : rows) {
-            widest = Math.max(widest, width.applyAsInt(row.cells.get(column)));
-        }
-        return widest;
+    List<Row> rows() {
+        return rows;
     }
 
     /**
      * A column.
      *
-     * @param title   its title, with the unit
-     * @param numbers whether its cells are aligned right
+     * @param title   its title; may be empty where the unit or the cells say enough
+     * @param unit    the unit of its numbers, or empty
+     * @param numbers whether its cells are numbers, which stand under one another
+     * @param leaves  where columns are too many for the width: in which order this one leaves and is told under its row,
+     *                from 1; 0 stays
      */
-    record Column(String title, boolean numbers) {
+    record Column(String title, String unit, boolean numbers, int leaves) {
 
-        private String aligned(String text, int width) {
-            return numbers ? TextWidth.right(text, width) : TextWidth.left(text, width);
+        /** The same, leaving as one of the first where there is no room. */
+        Column leaving(int order) {
+            return new Column(title, unit, numbers, order);
+        }
+
+        /** Title and unit. */
+        String heading() {
+            return (title + " " + unit).strip();
+        }
+
+        /** A cell with title and unit, as part of a sentence. */
+        String told(String cell) {
+            boolean number = !unit.isEmpty() && cell.matches(".*\\d");
+            String told = number ? cell + (unit.equals("\u00b0") ? unit : " " + unit) : cell;
+            return (number ? title + " " + told : heading() + " " + told).strip();
         }
     }
 
-    private record Row(List<String> cells, List<String> notes) {
+    /** A row: a cell for each column, and the notes under it. */
+    record Row(List<String> cells, List<String> notes) {
     }
 }

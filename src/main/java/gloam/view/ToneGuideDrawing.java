@@ -17,29 +17,23 @@ final class ToneGuideDrawing {
     /** The drawing of the guide. */
     static String of(JournalGuideReport report) {
         List<WordRow> words = report.words();
-        SvgText svg = new SvgText();
-        svg.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" aria-labelledby=\"title desc\" "
-                + "viewBox=\"0 0 " + SvgText.number(WIDTH) + " " + SvgText.number(TOP + ROW * words.size() + 8)
-                + "\" font-family=\"serif\" font-size=\"3.1\" fill=\"#1d1b18\">");
-        svg.words("title", "id=\"title\"", "Words for the tone of the sky");
-        svg.words("desc", "id=\"desc\"", "A grey patch for each word, from black to white.");
-        svg.empty("rect", "width=\"100%\" height=\"100%\" fill=\"#ffffff\"");
-        svg.label(6, 9, "font-size=\"5\"", "The tone of the sky on the finished picture");
+        Drawing svg = new Drawing(WIDTH, TOP + ROW * words.size() + 8, 3.1, "Words for the tone of the sky",
+                "A grey patch for each word, from black to white.");
+        svg.label(6, 9, "The tone of the sky on the finished picture", "font-size", 5);
         for (int i = 0; i < words.size(); i++) {
             row(svg, words.get(i), TOP + ROW * i);
         }
-        svg.label(6, TOP + ROW * words.size() + 3, "", "Judge in daylight, dry, away from trails and edges; a negative by "
+        svg.label(6, TOP + ROW * words.size() + 3, "Judge in daylight, dry, away from trails and edges; a negative by "
                 + "its print. Patches are true only on a calibrated screen or print.");
-        svg.raw("</svg>");
-        return svg.toString();
+        return svg.finished();
     }
 
-    private static void row(SvgText svg, WordRow word, double y) {
-        svg.empty("rect", "x=\"6\" y=\"" + SvgText.number(y) + "\" width=\"" + SvgText.number(PATCH) + "\" height=\""
-                + SvgText.number(ROW - 2) + "\" fill=\"" + word.patch() + "\" stroke=\"#1d1b18\" stroke-width=\"0.15\"");
-        svg.label(10 + PATCH, y + 6, "font-size=\"4.6\"", word.word());
-        svg.label(10 + PATCH, y + 11, "", JournalText.stops(word) + " stops from the mid-tone; reflects "
+    private static void row(Drawing svg, WordRow word, double y) {
+        svg.empty("rect", "x", 6, "y", y, "width", PATCH, "height", ROW - 2, "fill", word.patch(), "class", "edge",
+                "stroke-width", 0.15);
+        svg.label(10 + PATCH, y + 6, word.word(), "font-size", 4.6);
+        svg.label(10 + PATCH, y + 11, JournalText.stops(word) + " stops from the mid-tone; reflects "
                 + Wording.number(100 * word.reflectance(), 0) + " %");
-        svg.label(10 + PATCH, y + 15.5, "", word.guide());
+        svg.label(10 + PATCH, y + 15.5, word.guide());
     }
 }

@@ -24,11 +24,10 @@ final class TrailDrawing {
     private static final double NAME_LENGTH = 6;
     private static final double STAR_LINE = 0.08;
     private static final double BODY_LINE = 0.2;
-    private static final String PAPER_INK = "#1d1b18";
 
     private final TrailReport report;
     private final Optional<byte[]> picture;
-    private final SvgText svg = new SvgText();
+    private final Drawing svg;
     private final double widthMm;
     private final double heightMm;
     private final double marginMm;
@@ -41,6 +40,7 @@ final class TrailDrawing {
         this.heightMm = report.frame().heightMm();
         this.marginMm = MARGIN * Math.max(widthMm, heightMm);
         this.letterMm = marginMm / 5;
+        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(), description());
     }
 
     /** The drawing of a framing. */
@@ -60,25 +60,14 @@ final class TrailDrawing {
     }
 
     private String drawn() {
-        double fullWidth = widthMm + 2 * marginMm;
-        double fullHeight = heightMm + 2 * marginMm;
-        svg.raw("<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" "
-                + "version=\"1.1\" role=\"img\" aria-labelledby=\"title desc\" viewBox=\"0 0 " + SvgText.number(fullWidth)
-                + " " + SvgText.number(fullHeight) + "\" font-family=\"serif\" font-size=\"" + SvgText.number(letterMm)
-                + "\">");
-        svg.words("title", "id=\"title\"", title());
-        svg.words("desc", "id=\"desc\"", description());
-        svg.empty("rect", "width=\"100%\" height=\"100%\" fill=\"#f7f5ef\"");
-        svg.raw("<svg x=\"" + SvgText.number(marginMm) + "\" y=\"" + SvgText.number(marginMm) + "\" width=\""
-                + SvgText.number(widthMm) + "\" height=\"" + SvgText.number(heightMm) + "\" viewBox=\""
-                + SvgText.number(-widthMm / 2) + " " + SvgText.number(-heightMm / 2) + " " + SvgText.number(widthMm) + " "
-                + SvgText.number(heightMm) + "\" overflow=\"hidden\">");
+        svg.open("svg", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "viewBox",
+                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " " + Markup.number(widthMm) + " "
+                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over" : "alone");
         sheet();
-        svg.raw("</svg>");
+        svg.close("svg");
         edges();
         caption();
-        svg.raw("</svg>");
-        return svg.toString().stripTrailing();
+        return svg.finished();
     }
 
     private String title() {
@@ -95,16 +84,16 @@ final class TrailDrawing {
     }
 
     private String description() {
-        return String.join(" ", TrailText.lines(report).at(OutputFormat.WIDTH).stream().limit(9).map(String::strip).toList()).strip()
+        return TrailText.circumstances(report)
                 + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", ")) + ".";
     }
 
     private void sheet() {
-        String place = "x=\"" + SvgText.number(-widthMm / 2) + "\" y=\"" + SvgText.number(-heightMm / 2)
-                + "\" width=\"" + SvgText.number(widthMm) + "\" height=\"" + SvgText.number(heightMm) + "\"";
-        picture.ifPresentOrElse(png -> svg.empty("image", place + " preserveAspectRatio=\"none\" "
-                        + "xlink:href=\"data:image/png;base64," + Base64.getEncoder().encodeToString(png) + "\""),
-                () -> svg.empty("rect", place + " fill=\"#fffefb\""));
+        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm,
+                        "height", heightMm, "preserveAspectRatio", "none",
+                        "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png)),
+                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height", heightMm,
+                        "class", "sheet"));
         List<TrackRow> named = named();
         report.tracks().stream().filter(track -> picture.isEmpty() || !track.records().orElse(true))
                 .forEach(this::line);
@@ -139,15 +128,15 @@ final class TrailDrawing {
 
     /** A trail as a line for each opening. */
     private void line(TrackRow track) {
-        String style = "fill=\"none\" stroke=\"" + ink() + "\" stroke-linecap=\"round\" stroke-width=\""
-                + SvgText.number(letterMm * (track.kind().equals("star") ? STAR_LINE : BODY_LINE)) + "\""
-                + (track.records().orElse(true) ? "" : " stroke-dasharray=\"" + SvgText.number(letterMm / 3) + "\"");
+        double strokeMm = letterMm * (track.kind().equals("star") ? STAR_LINE : BODY_LINE);
+        String dashes = track.records().orElse(true) ? "none" : Markup.number(letterMm / 3);
         List<TrackRow.PointRow> piece = new ArrayList<>();
         for (TrackRow.PointRow point : track.points()) {
             piece.add(point);
             if (closes(point) || point == track.points().get(track.points().size() - 1)) {
-                svg.empty("polyline", "points=\"" + piece.stream().map(at -> SvgText.number(at.xMm()) + ","
-                        + SvgText.number(-at.yMm())).collect(Collectors.joining(" ")) + "\" " + style);
+                svg.empty("polyline", "points", piece.stream().map(at -> Markup.number(at.xMm()) + ","
+                        + Markup.number(-at.yMm())).collect(Collectors.joining(" ")), "class", "trail",
+                        "stroke-width", strokeMm, "stroke-dasharray", dashes);
                 piece.clear();
             }
         }
@@ -163,50 +152,34 @@ final class TrailDrawing {
         TrackRow.PointRow before = track.points().get(Math.max(0, track.points().size() - 2));
         double turnDeg = -Math.toDegrees(Math.atan2(end.yMm() - before.yMm(), end.xMm() - before.xMm()));
         double sizeMm = Math.min(letterMm / 3, track.lengthMm() / 4);
-        svg.empty("path", "d=\"M0 0L" + SvgText.number(-2 * sizeMm) + " " + SvgText.number(sizeMm / 2) + "V"
-                + SvgText.number(-sizeMm / 2) + "Z\" fill=\"" + ink() + "\"" + outline(sizeMm / 2) + " transform=\"translate("
-                + SvgText.number(end.xMm()) + " " + SvgText.number(-end.yMm()) + ") rotate(" + SvgText.number(turnDeg)
-                + ")\"");
+        svg.empty("path", "d", "M0 0L" + Markup.number(-2 * sizeMm) + " " + Markup.number(sizeMm / 2) + "V"
+                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform", "translate("
+                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate(" + Markup.number(turnDeg) + ")");
     }
 
     private void pole() {
         if (report.pole().inFrame()) {
             double x = report.pole().xMm().orElseThrow();
             double y = -report.pole().yMm().orElseThrow();
-            cross(x, y, ground(), letterMm / 4);
-            cross(x, y, ink(), letterMm / 12);
+            cross(x, y, "seam", letterMm / 4);
+            cross(x, y, "line", letterMm / 12);
             written(new TrackRow.PointRow(report.generatedAt(), x, -y - 1.6 * letterMm),
                     Wording.title(report.pole().name()) + " pole");
         }
     }
 
-    private void cross(double x, double y, String colour, double strokeMm) {
-        String arm = SvgText.number(letterMm / 2);
-        svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(y) + "m-" + arm + " 0h"
-                + SvgText.number(letterMm) + "m-" + arm + " -" + arm + "v" + SvgText.number(letterMm)
-                + "\" fill=\"none\" stroke=\"" + colour + "\" stroke-width=\"" + SvgText.number(strokeMm) + "\"");
+    private void cross(double x, double y, String style, double strokeMm) {
+        String arm = Markup.number(letterMm / 2);
+        svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + "m-" + arm + " 0h"
+                + Markup.number(letterMm) + "m-" + arm + " -" + arm + "v" + Markup.number(letterMm),
+                "class", style, "stroke-width", strokeMm);
     }
 
     /** A name beside a place on the sheet, on the side where there is more room. */
     private void written(TrackRow.PointRow place, String words) {
         boolean left = place.xMm() > 0;
-        svg.label(place.xMm() + (left ? -letterMm / 2 : letterMm / 2), -place.yMm() - letterMm / 3,
-                "text-anchor=\"" + (left ? "end" : "start") + "\" font-style=\"italic\" fill=\"" + ink() + "\""
-                        + outline(letterMm / 5), words);
-    }
-
-    /** A seam in the colour of the ground, so that marks can be told from dark and light pictures alike. */
-    private String outline(double strokeMm) {
-        return " stroke=\"" + ground() + "\" stroke-width=\"" + SvgText.number(strokeMm)
-                + "\" stroke-linejoin=\"round\" paint-order=\"stroke\"";
-    }
-
-    private String ink() {
-        return picture.isPresent() ? "#f4efe2" : "#1d1b18";
-    }
-
-    private String ground() {
-        return picture.isPresent() ? "#1d1b18" : "#fffefb";
+        svg.label(place.xMm() + (left ? -letterMm / 2 : letterMm / 2), -place.yMm() - letterMm / 3, words,
+                "class", left ? "name slanted end" : "name slanted", "stroke-width", letterMm / 5);
     }
 
     /** Azimuths under the lower edge, altitudes beside the left one. */
@@ -215,29 +188,27 @@ final class TrailDrawing {
             double x = marginMm + widthMm / 2 + edge.xMm();
             double y = marginMm + heightMm / 2 - edge.yMm();
             boolean bottom = edge.edge().equals("bottom");
-            svg.empty("path", "d=\"M" + SvgText.number(x) + " " + SvgText.number(y) + (bottom ? "v" : "h-")
-                    + SvgText.number(letterMm / 2) + "\" stroke=\"" + PAPER_INK + "\" stroke-width=\""
-                    + SvgText.number(letterMm / 12) + "\"");
+            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + (bottom ? "v" : "h-")
+                    + Markup.number(letterMm / 2), "class", "line", "stroke-width", letterMm / 12);
             if (bottom) {
-                svg.label(x, y + 1.6 * letterMm, "text-anchor=\"middle\" fill=\"" + PAPER_INK + "\"",
-                        Wording.number(edge.azimuthDeg(), 0) + "° " + Wording.bearing(edge.azimuthDeg()));
+                svg.label(x, y + 1.6 * letterMm, Wording.number(edge.azimuthDeg(), 0) + "° "
+                        + Wording.bearing(edge.azimuthDeg()), "class", "middle");
             } else {
-                svg.label(x - 0.8 * letterMm, y + letterMm / 3, "text-anchor=\"end\" fill=\"" + PAPER_INK + "\"",
-                        Wording.number(edge.altitudeDeg(), 0) + "°");
+                svg.label(x - 0.8 * letterMm, y + letterMm / 3, Wording.number(edge.altitudeDeg(), 0) + "°",
+                        "class", "end");
             }
         }
     }
 
     private void caption() {
         double x = marginMm;
-        svg.label(x, marginMm * 0.62, "fill=\"" + PAPER_INK + "\" font-size=\"" + SvgText.number(1.2 * letterMm) + "\"",
-                aim());
+        svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
         double y = marginMm + heightMm;
-        svg.label(x, y + 3.2 * letterMm, "fill=\"" + PAPER_INK + "\"",
-                report.sheet().map(sheet -> Wording.film(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
+        svg.label(x, y + 3.2 * letterMm, report.sheet().map(sheet -> Wording.film(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
                         + Wording.lasting(report.frame().lastsS()) + ", " + Wording.plain(report.frame().focalLengthMm())
                         + " mm on " + Wording.plain(widthMm) + " × " + Wording.plain(heightMm) + " mm");
-        svg.label(x, y + 4.4 * letterMm, "fill=\"" + PAPER_INK + "\" font-style=\"italic\"",
-                picture.isPresent() ? ProofReport.STATEMENT : "Computed trails; directions under and beside the frame");
+        svg.label(x, y + 4.4 * letterMm,
+                picture.isPresent() ? ProofReport.STATEMENT : "Computed trails; directions under and beside the frame",
+                "class", "slanted");
     }
 }

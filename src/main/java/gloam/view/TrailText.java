@@ -19,46 +19,57 @@ final class TrailText {
     private TrailText() {
     }
 
-    static Lines lines(TrailReport report) {
-        Lines lines = heading(report);
-        lines.add("");
+    static Document document(TrailReport report) {
+        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report)).add(part(report));
+    }
+
+    /** What of the sheet runs across it, as a part of other documents too. */
+    static Document part(TrailReport report) {
+        Document document = heading(report);
+        document.gap();
         report.records().ifPresent(records -> {
-            lines.add(recorded(records, report.tracks().isEmpty()));
-            lines.add("");
+            document.text(recorded(records, report.tracks().isEmpty()));
+            document.gap();
         });
         if (!report.tracks().isEmpty()) {
-            lines.add(tracks(report));
+            document.add(tracks(report));
             if (report.tracks().size() > MOST_TRACKS) {
-                lines.add("  … and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
+                document.under("… and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
             }
-            lines.add("");
+            document.gap();
         } else if (report.records().isEmpty()) {
-            lines.add("  nothing asked for comes into the frame").add("");
+            document.under("nothing asked for comes into the frame").gap();
         }
-        lines.add(here(report));
-        lines.add("");
-        lines.add("mm on the sheet from the frame's centre, x to the right and y up as seen in "
+        document.add(here(report));
+        document.gap();
+        document.text("mm on the sheet from the frame's centre, x to the right and y up as seen in "
                 + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
                 + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
                 + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).");
-        return lines;
+        return document;
     }
 
-    private static Lines heading(TrailReport report) {
+    /** Where, when and on what, as one paragraph. */
+    static String circumstances(TrailReport report) {
+        return heading(report).blocks().stream().map(block -> ((Block.Paragraph) block).text())
+                .collect(Collectors.joining(" "));
+    }
+
+    private static Document heading(TrailReport report) {
         TrailReport.FrameRow frame = report.frame();
-        Lines lines = new Lines();
-        lines.add("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
+        Document document = Document.part();
+        document.text("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
                 + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
                 + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
                 + Wording.plain(frame.heightMm()) + " mm"
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
-        lines.add(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
-        lines.add("at " + PlaceText.of(report.site()));
-        report.sheet().ifPresent(sheet -> lines.add(sheet(sheet)));
-        lines.add(pole(report.pole(), report.frame()));
-        lines.add(moon(report));
-        return lines;
+        document.text(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
+        document.text("at " + PlaceText.of(report.site()));
+        report.sheet().ifPresent(sheet -> document.text(sheet(sheet)));
+        document.text(pole(report.pole(), report.frame()));
+        document.text(moon(report));
+        return document;
     }
 
     /** When the shutter is open, each date told once. */
@@ -138,10 +149,11 @@ final class TrailText {
     }
 
     private static Table tracks(TrailReport report) {
-        Table table = new Table(2, Table.words("trail of"), Table.numbers("mag"), Table.words("shows"),
-                Table.numbers("stops"), Table.words("from"), Table.words("to"), Table.numbers("mm"),
-                Table.numbers("°"), Table.numbers("share"), Table.numbers("runs"), Table.numbers("sagitta"),
-                Table.words("enters"), Table.words("leaves"));
+        Table table = new Table(Table.words("trail of"), Table.numbers("", "mag"), Table.words("shows"),
+                Table.numbers("", "stops").leaving(5), Table.words("from").leaving(6), Table.words("to").leaving(6),
+                Table.numbers("", "mm"), Table.numbers("", "°").leaving(3), Table.numbers("share").leaving(2),
+                Table.numbers("runs").leaving(7), Table.numbers("sagitta").leaving(1),
+                Table.words("enters").leaving(4), Table.words("leaves").leaving(4));
         for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
             TrackRow.PointRow first = track.points().get(0);
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
@@ -163,9 +175,9 @@ final class TrailText {
     }
 
     private static Table here(TrailReport report) {
-        Table table = new Table(2, Table.words("a star here"), Table.numbers("x mm"), Table.numbers("y mm"),
-                Table.numbers("length mm"), Table.numbers("mm an hour"), Table.numbers("direction"),
-                Table.numbers("sagitta mm"));
+        Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
+                Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3), Table.numbers("direction").leaving(2),
+                Table.numbers("sagitta", "mm").leaving(1));
         for (TrailReport.HereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
                     Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),

@@ -169,8 +169,8 @@ class JournalCommandTest {
     @Test
     void drawingsTellInWordsWhatTheyShow() {
         String fit = ok(Run.of("journal", "fit", "--journal", DEMO, "--film", "instant-mono-640", "--format", "svg"));
-        assertTrue(fit.contains("<title id=\"title\">Film instant-mono-640, fitted to 9 sheets</title>"));
-        assertTrue(fit.contains("<desc id=\"desc\">Corrected over metered time."));
+        assertTrue(fit.contains("<title>Film instant-mono-640, fitted to 9 sheets</title>"));
+        assertTrue(fit.contains("<desc>Corrected over metered time."));
         assertTrue(fit.contains(">9?</text>"));
         String guide = ok(Run.of("journal", "guide", "--format", "svg"));
         assertEquals(6, guide.split("stops from the mid-tone", -1).length - 1);

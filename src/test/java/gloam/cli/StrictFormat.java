@@ -126,6 +126,9 @@ final class StrictFormat {
         parser.parseInput(content, "");
         require(parser.getErrors().isEmpty(), parser.getErrors().toString());
         require(content.stripTrailing().endsWith("</html>"), "not closed");
+        if (content.contains("<main class=\"data\">")) {
+            return; // a page of what is for programs, as csv is
+        }
         words(content.replaceAll("(?s)base64,[A-Za-z0-9+/=\\s]+", ""));
     }
 

@@ -59,7 +59,7 @@ class NightCalendarTest {
         List<double[]> cells = new ArrayList<>();
         for (int i = 0; i < svg.getElementsByTagName("rect").getLength(); i++) {
             Element rect = (Element) svg.getElementsByTagName("rect").item(i);
-            if (!rect.getAttribute("stroke").isEmpty()) {
+            if (rect.getAttribute("class").equals("box")) {
                 cells.add(new double[] {number(rect, "x"), number(rect, "y"), number(rect, "width"), number(rect, "height")});
             }
         }

@@ -13,37 +13,40 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-class SheetCsvTest {
+class CsvPrinterTest {
 
     @Test
     void formulasAreMadeHarmless() {
         // OWASP, CSV injection: texts that begin with = + - @, a tab or a carriage return
-        assertEquals("'=1+1", SheetCsv.text("=1+1").replace("\"", ""));
+        assertEquals("'=1+1", CsvPrinter.cell("=1+1").replace("\"", ""));
         for (String start : List.of("=", "+", "-", "@", "\t")) {
-            assertTrue(SheetCsv.text(start + "cmd").startsWith("\"'"), start);
+            assertTrue(CsvPrinter.cell(start + "cmd").startsWith("\"'"), start);
         }
-        assertEquals("dew 3", SheetCsv.text("dew 3").replace("\"", ""));
+        assertEquals("dew 3", CsvPrinter.cell("dew 3").replace("\"", ""));
     }
 
     @Test
     void textsAreQuotedAsRfc4180Says() {
-        assertEquals("\"a, \"\"b\"\"\"", SheetCsv.text("a, \"b\""));
-        assertEquals("plain", SheetCsv.text("plain"));
-        assertEquals("", SheetCsv.text(""));
-        assertEquals("\"two lines\"", SheetCsv.text("two\r\nlines"));
+        assertEquals("\"a, \"\"b\"\"\"", CsvPrinter.cell("a, \"b\""));
+        assertEquals("plain", CsvPrinter.cell("plain"));
+        assertEquals("", CsvPrinter.cell(""));
+        assertEquals("\"two lines\"", CsvPrinter.cell("two\r\nlines"));
     }
 
     @Test
     void everyLineHasACellForEachField() {
-        List<String> lines = SheetCsv.lines(List.of(row("plain")));
+        String printed = CsvPrinter.printed(JournalExportText.document(
+                JournalExportReport.of(List.of(sheet("plain")), Instant.EPOCH)));
+        assertTrue(printed.endsWith("\r\n") && printed.replace("\r\n", "").indexOf('\n') < 0, "RFC 4180, 2.1: lines end in CRLF");
+        List<String> lines = printed.lines().toList();
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).startsWith("id,film,batch,site,openAt,closeAt,"));
         assertEquals(lines.get(0).split(",", -1).length, lines.get(1).split(",", -1).length);
         assertTrue(lines.get(1).endsWith(",dark,,,,,plain"), lines.get(1));
     }
 
-    private static SheetRow row(String note) {
+    private static Entry sheet(String note) {
         Entry sheet = Sheets.steady("1", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
-        return SheetRow.of(new Entry("1", Instant.EPOCH, Optional.empty(), false, sheet.exposed(), sheet.outcome(), note));
+        return new Entry("1", Instant.EPOCH, Optional.empty(), false, sheet.exposed(), sheet.outcome(), note);
     }
 }

@@ -1,0 +1,77 @@
+package gloam.view;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
+sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap, Block.Figure, Block.Picture,
+        Block.Aside, Block.Card, Table {
+
+    /**
+     * A heading.
+     *
+     * @param level 1 for the document's own, more for its parts
+     */
+    record Heading(int level, String text) implements Block {
+    }
+
+    /**
+     * Prose.
+     *
+     * @param under whether it stands under what is before it
+     */
+    record Paragraph(String text, boolean under) implements Block {
+    }
+
+    /** A point of a list. */
+    record Item(String text) implements Block {
+    }
+
+    /**
+     * A name and what is said of it.
+     *
+     * @param column letters from the name's start to where the text stands, for all terms of a list
+     * @param under  whether it stands under what is before it
+     */
+    record Term(String name, String text, int column, boolean under) implements Block {
+    }
+
+    /** Space between parts. */
+    record Gap() implements Block {
+    }
+
+    /**
+     * A drawing, which plain text leaves out.
+     *
+     * @param name    what it shows
+     * @param drawing the drawing as SVG, made when it is printed
+     */
+    record Figure(String name, Supplier<String> drawing) implements Block {
+    }
+
+    /**
+     * A picture of pixels, which plain text leaves out.
+     *
+     * @param name what it shows, for who does not see it
+     * @param png  the picture as PNG, made when it is printed
+     */
+    record Picture(String name, Supplier<byte[]> png) implements Block {
+    }
+
+    /** What few want to read; plain text leaves it out. */
+    record Aside(String title, Document part) implements Block {
+    }
+
+    /**
+     * A card to take along and fill in; plain text leaves it out, since its figures stand elsewhere in the document.
+     *
+     * @param id     its name within the document
+     * @param time   what is read from afar
+     * @param part   what else stands on it
+     * @param steps  what is ticked off
+     * @param blanks what is filled in
+     */
+    record Card(String id, String title, String time, Document part, List<String> steps, List<String> blanks)
+            implements Block {
+    }
+}

@@ -1,0 +1,164 @@
+package gloam.view;
+
+import java.io.IOException;
+import java.util.Base64;
+import java.util.List;
+
+/**
+ * One self-contained page, which is sound XML too: it asks for nothing from elsewhere and runs no script.
+ */
+final class HtmlPrinter implements Renderer {
+
+    /** Letters of a cell that is not broken, such as a date. */
+    private static final int SHORT = 16;
+
+    private final Markup page = new Markup();
+
+    @Override
+    public void render(Report report, Appendable out) throws IOException {
+        out.append(new HtmlPrinter().printed(Documents.of(report), "Made by Gloam on "
+                + Wording.date(report.generatedAt().toLocalDate()) + " " + Wording.minuteBefore(report.generatedAt()) + " ("
+                + Wording.offset(report.generatedAt()) + ")"));
+    }
+
+    /** The page of a document above a line that says where it comes from. */
+    String printed(Document document, String origin) {
+        page.add("<!DOCTYPE html>").open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8")
+                .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
+                .empty("meta", "http-equiv", "Content-Security-Policy", "content",
+                        "default-src 'none'; img-src data:; style-src 'unsafe-inline'")
+                .empty("link", "rel", "icon", "href", "data:,").words("title", document.title())
+                .open("style").add(StyleSheet.DRAWING.rules()).add(StyleSheet.PAGE.rules()).close("style").close("head")
+                .open("body").empty("input", "type", "checkbox", "id", "red")
+                .words("label", "dim red view", "for", "red", "class", "switch")
+                .open("main", "class", document.forPrograms() ? "data" : "page");
+        List<Block> blocks = document.blocks();
+        if (blocks.isEmpty() || !(blocks.get(0) instanceof Block.Heading)
+                || ((Block.Heading) blocks.get(0)).level() > 1) {
+            words("h1", document.title());
+        }
+        blocks(blocks);
+        words("footer", origin, "class", "small");
+        return page.close("main").close("body").close("html").toString();
+    }
+
+    /** Blocks in order: a heading begins a section, cards stand outside of them, like stands with like. */
+    private void blocks(List<Block> blocks) {
+        String group = "";
+        boolean section = false;
+        for (Block block : blocks) {
+            String own = group(block);
+            boolean begins = block instanceof Block.Heading heading && heading.level() > 1;
+            if (!own.equals(group)) {
+                end(group);
+            }
+            if (section && (begins || block instanceof Block.Card)) {
+                end("section");
+                section = false;
+            }
+            if (begins) {
+                page.open("section");
+                section = true;
+            }
+            if (!own.equals(group) && !own.isEmpty()) {
+                page.open(own, "class", own.equals("div") ? "cards" : "points");
+            }
+            group = own;
+            block(block);
+        }
+        end(group);
+        end(section ? "section" : "");
+    }
+
+    private void end(String element) {
+        if (!element.isEmpty()) {
+            page.close(element);
+        }
+    }
+
+    /** The element in which blocks like this one stand together. */
+    private static String group(Block block) {
+        if (block instanceof Block.Item) {
+            return "ul";
+        }
+        return block instanceof Block.Term ? "dl" : block instanceof Block.Card ? "div" : "";
+    }
+
+    private void block(Block block) {
+        if (block instanceof Block.Heading heading) {
+            words("h" + heading.level(), heading.text());
+        } else if (block instanceof Block.Paragraph paragraph) {
+            words("p", paragraph.text(), "class", paragraph.under() ? "under" : "prose");
+        } else if (block instanceof Block.Item item) {
+            words("li", item.text());
+        } else if (block instanceof Block.Term term) {
+            words("dt", term.name());
+            words("dd", term.text());
+        } else if (block instanceof Table table) {
+            table(table);
+        } else if (block instanceof Block.Figure figure) {
+            page.open("div", "class", "strip").add(figure.drawing().get()).close("div");
+        } else if (block instanceof Block.Picture picture) {
+            page.open("div", "class", "proof").empty("img", "alt", picture.name(), "src",
+                    "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get())).close("div");
+        } else if (block instanceof Block.Aside aside) {
+            page.open("details");
+            words("summary", aside.title());
+            blocks(aside.part().blocks());
+            page.close("details");
+        } else if (block instanceof Block.Card card) {
+            card(card);
+        }
+    }
+
+    private void table(Table table) {
+        page.open("div", "class", "wide").open("table").open("thead").open("tr");
+        table.columns().forEach(column -> words("th", column.heading(), "scope", "col", "class", column.numbers() ? "number" : "words"));
+        page.close("tr").close("thead").open("tbody");
+        for (Table.Row row : table.rows()) {
+            page.open("tr", "class", "row");
+            for (int i = 0; i < row.cells().size(); i++) {
+                Table.Column column = table.columns().get(i);
+                String cell = row.cells().get(i);
+                String kind = column.numbers() ? "number" : cell.length() > SHORT ? "words" : "words short";
+                if (i == 0) {
+                    words("th", cell, "scope", "row", "data-title", column.heading(), "class", kind);
+                } else {
+                    words("td", cell, "data-title", column.heading(), "class", kind);
+                }
+            }
+            page.close("tr");
+            for (String note : row.notes()) {
+                page.open("tr", "class", "note");
+                words("td", note, "colspan", table.columns().size());
+                page.close("tr");
+            }
+        }
+        page.close("tbody").close("table").close("div");
+    }
+
+    private void card(Block.Card card) {
+        page.open("article", "class", "card", "id", card.id());
+        words("h3", card.title());
+        words("p", card.time(), "class", "time");
+        blocks(card.part().blocks());
+        page.open("ul", "class", "ticks");
+        for (String step : card.steps()) {
+            page.add("<li><label><input type=\"checkbox\"/> " + html(step) + "</label></li>");
+        }
+        page.close("ul");
+        for (String blank : card.blanks()) {
+            page.add("<label class=\"blank\">" + html(blank) + " <input type=\"text\"/></label>");
+        }
+        page.close("article");
+    }
+
+    private void words(String name, String words, Object... attributes) {
+        page.add(Markup.start(name, attributes) + ">" + html(words) + "</" + name + ">");
+    }
+
+    /** Words in an element; what is written from right to left stands apart in its own. */
+    private static String html(String words) {
+        return Markup.escaped(words).replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
+    }
+}

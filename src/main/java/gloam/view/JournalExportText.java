@@ -1,0 +1,52 @@
+package gloam.view;
+
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** The sheets of the journal for other programs: a row each, a column for each field. */
+final class JournalExportText {
+
+    private static final List<RecordComponent> FIELDS = List.of(SheetRow.class.getRecordComponents());
+
+    private JournalExportText() {
+    }
+
+    static Document document(JournalExportReport report) {
+        Table table = new Table(FIELDS.stream().map(JournalExportText::column).toArray(Table.Column[]::new));
+        report.sheets().forEach(sheet -> table.row(FIELDS.stream()
+                .map(field -> cell(field.getName(), value(field, sheet))).toArray(String[]::new)));
+        return Document.forPrograms("Sheets of the journal").add(table);
+    }
+
+    private static Table.Column column(RecordComponent field) {
+        boolean number = field.getType() == OptionalDouble.class || field.getType().isPrimitive();
+        return number ? Table.numbers(field.getName()) : Table.words(field.getName());
+    }
+
+    private static String cell(String name, Object value) {
+        if (value instanceof Optional<?> optional) {
+            return optional.map(there -> cell(name, there)).orElse("");
+        }
+        if (value instanceof OptionalDouble optional) {
+            return optional.isPresent() ? cell(name, optional.getAsDouble()) : "";
+        }
+        if (value instanceof Double number) {
+            return Accuracy.of(name).of(number).stripTrailingZeros().toPlainString();
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(String::valueOf).collect(Collectors.joining(" "));
+        }
+        return String.valueOf(value);
+    }
+
+    private static Object value(RecordComponent field, SheetRow sheet) {
+        try {
+            return field.getAccessor().invoke(sheet);
+        } catch (ReflectiveOperationException cannotHappen) {
+            throw new IllegalStateException(cannotHappen);
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package gloam.view;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+class MarkupTest {
+
+    @Test
+    void wordsAreEscaped() {
+        assertEquals("<text>&lt;script&gt; &amp; &quot;x&quot; ✓</text>\n",
+                new Markup().words("text", "<script> & \"x\" ✓").toString());
+    }
+
+    @Test
+    void attributesAreEscapedAndNumbersCut() {
+        assertEquals("<rect x=\"1.50\" class=\"a&quot;&lt;\" n=\"3\"/>\n",
+                new Markup().empty("rect", "x", 1.499999, "class", "a\"<", "n", 3).toString());
+        assertEquals("<text x=\"1.00\" y=\"2.00\" class=\"b\">ink</text>\n",
+                new Markup().label(1, 2, "ink", "class", "b").toString());
+    }
+
+    @Test
+    void whatXmlCannotHoldIsReplaced() {
+        assertEquals("a\ufffdb\ufffd", Markup.escaped("a\u0007b\ufffe"));
+    }
+
+    @Test
+    void numbersArePlain() {
+        assertEquals("0.00", Markup.number(-0.001));
+        assertEquals("-12.35", Markup.number(-12.346));
+    }
+}
