@@ -67,6 +67,7 @@ final class AimSection {
     private static Star namedStar(Item item) {
         StarCatalogue catalogue = StarCatalogue.builtIn();
         String name = item.text();
+        item.readAs("name of a star, or section");
         return catalogue.named(name).orElseThrow(() -> item.fault("no star is named " + Shown.quoted(name) + ". "
                 + Nearest.to(name, catalogue.stars().stream().map(Star::name).toList())
                 .map(nearest -> "Did you mean " + nearest + "?").orElse("Give its ra-deg and dec-deg instead.")));

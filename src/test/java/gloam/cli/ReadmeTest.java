@@ -38,7 +38,7 @@ class ReadmeTest {
     private static final String MORE = "…";
     private static final String OWN = "my-";
     private static final int LEAST_RUNS = 5;
-    private static final int PAGES = 5;
+    private static final int PAGES = 6;
 
     @TempDir
     private Path folder;
