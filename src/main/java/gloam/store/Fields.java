@@ -117,7 +117,7 @@ final class Fields {
     <T> Value<T> exactlyOneOf(List<Choice<T>> choices) {
         Value<Optional<T>> chosen = oneOf(choices);
         List<String> keys = choices.stream().map(Choice::key).toList();
-        keys.forEach(key -> without(key, "one of " + Item.oneOf(keys) + " is required"));
+        keys.forEach(key -> without(key, "one of " + Shown.oneOf(keys) + " is required"));
         if (keys.stream().noneMatch(this::has)) {
             note(item.where(), "needs one of the keys " + String.join(", ", keys) + ".");
             return new Value<>(item, Optional.empty());

@@ -122,11 +122,11 @@ record Item(Node node, String path, Source source) {
     /** One of a few words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(List<E> allowed) {
         List<String> words = allowed.stream().map(Item::label).toList();
-        readAs(oneOf(words));
-        String word = scalar(oneOf(words)).text().strip();
+        readAs(Shown.oneOf(words));
+        String word = scalar(Shown.oneOf(words)).text().strip();
         int index = words.indexOf(word.toLowerCase(Locale.ROOT));
         if (index < 0) {
-            throw fault("expected " + oneOf(words) + ", found " + Shown.quoted(word)
+            throw fault("expected " + Shown.oneOf(words) + ", found " + Shown.quoted(word)
                     + Nearest.to(word, words).map(nearest -> ". Did you mean " + nearest + "?").orElse(""));
         }
         return allowed.get(index);
@@ -164,13 +164,6 @@ record Item(Node node, String path, Source source) {
             throw fault("expected a time such as 22:30, found " + Shown.quoted(text)
                     + ". Write hours and minutes of a day of 24 hours, with two digits each.");
         }
-    }
-
-    /** Another file, named beside the one it stands in. */
-    Source file() {
-        String name = text();
-        readAs("name of a file");
-        return source.beside(name);
     }
 
     /** A time zone. */
@@ -250,11 +243,5 @@ record Item(Node node, String path, Source source) {
     /** The word that stands for a constant: lower case with hyphens. */
     static String label(Enum<?> meaning) {
         return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Words to choose from, in words. */
-    static String oneOf(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 }

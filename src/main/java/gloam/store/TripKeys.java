@@ -56,7 +56,7 @@ public final class TripKeys {
     }
 
     /** One path for the same key wherever it occurs: in every item of a list, in every film and every layer of one. */
-    private static String general(String path) {
+    static String general(String path) {
         return path.replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
                 .replaceFirst("\\.(red|green|blue)\\.", ".");
     }
