@@ -13,10 +13,10 @@ final class HelpCommand extends Command {
 
     private final Cell<List<String>> words = new Cell<>();
 
-    private final Option<Boolean> man = flag("--man", "As a page for man.");
+    private final Option<Boolean> man = flag("--man", "Print a page for man.");
 
     private final Option<Path> folder = option("--into", "FOLDER", Path.class,
-            "With --man: the pages of the command and all below it, a file each, in that folder.");
+            "With --man: write the pages of the command and its subcommands into this folder.");
 
     private final Session session;
 
@@ -32,7 +32,7 @@ final class HelpCommand extends Command {
     @Override
     public Integer call() {
         if (folder.given() && !man.given()) {
-            throw new BadInput("--into tells where pages go; add --man");
+            throw new BadInput("--into is for pages; add --man");
         }
         if (words.value().orElse(List.of()).equals(List.of(TripFileHelp.TOPIC))) {
             TripFileHelp.print(out(), session.columns());

@@ -34,25 +34,25 @@ final class ShotOptions extends OptionGroup {
             "How high the camera points.");
 
     private final Option<String> aim = option("--aim", "TARGET", String.class,
-            "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.");
+            "Point at this body, star or RA,DEC instead; it lands on --at-frame at mid-exposure.");
 
     private final Option<Framing.Point> place = option("--at-frame", "X,Y", Framing.Point.class,
             "Where on the frame, in mm from the centre to the right and up (default: 0,0).");
 
     private final Option<Quantity> rollDeg = option("--roll", "DEG", Quantity.class,
-            "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Camera turned clockwise, as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");
 
     private final Option<String> from = option("--from", "INSTANT", String.class,
-            "When it opens, such as 2027-02-08T21:00 by the site's clocks.");
+            "When the shutter opens, such as 2027-02-08T21:00 (local time at the site).");
 
     private final Option<Duration> lasts = option("--lasts", "DURATION", Duration.class,
-            "How long it is open, such as 30s, 18m or 1h50m.");
+            "Exposure time, such as 30s, 18m or 1h50m.");
 
     private final Option<List<TimedOpening>> openings = repeated("--open", "OPENING", TimedOpening.class,
             "An opening, such as 2027-02-08T21:00/10m, besides --from or instead. Repeatable.");
 
     private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
-            "Instead of --lasts: until the trail of what is aimed at is so long.");
+            "Instead of --lasts: expose until the target's trail is this long.");
 
     /**
      * One sheet's worth of pointing and opening.
@@ -74,7 +74,7 @@ final class ShotOptions extends OptionGroup {
     private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {
         if (aimed.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
                 || aimed.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
-            throw new BadInput("where the camera points is " + (aimed.isPresent() ? "said twice" : "not said")
+            throw new BadInput("the aim is " + (aimed.isPresent() ? "given twice" : "not given")
                     + "; give --azimuth DEG and --altitude DEG, or --aim TARGET");
         }
         if (aimed.isEmpty()) {
@@ -84,31 +84,31 @@ final class ShotOptions extends OptionGroup {
         }
         return new Framing(Direction.ofDegrees(0, 0), roll(), camera)
                 .placing(estimator.direction(aimed.get(), middle), place().xMm(), place().yMm())
-                .orElseThrow(() -> new BadInput("no aim puts it there: it stands too near the zenith for that place "
+                .orElseThrow(() -> new BadInput("no aim puts it there: it is too near the zenith for that place "
                         + "of the frame. Choose another (--at-frame)"));
     }
 
     private Interval forLength(Site site, Camera camera, TrailEstimator estimator, Optional<Target> aimed) {
         if (lasts.given() || !openings.get().isEmpty()) {
-            throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
+            throw new BadInput("--length sets the exposure time; leave out --lasts and --open");
         }
         double wantedMm = FromOption.checked("--length", LENGTH, lengthMm.get());
         return new LengthSearch(estimator, opens(site), wantedMm).find(open -> {
             Framing framing = framing(camera, estimator, aimed, open.middle());
             return new LengthSearch.Shot(framing, aimed.orElseGet(() -> estimator.starAt(framing, 0, 0, open)));
-        }).orElseThrow(() -> new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
+        }).orElseThrow(() -> new BadInput("no trail gets this long in 16 h; give a shorter length (--length)"));
     }
 
     private Instant opens(Site site) {
         return FromOption.of("--from", () -> from.value().map(Moment::parse).orElseThrow(() ->
-                new BadInput("when the shutter opens is not said; give --from INSTANT")).in(site.zone()));
+                new BadInput("no opening given; use --from INSTANT")).in(site.zone()));
     }
 
     private List<Interval> openings(Site site) {
         List<Interval> all = new ArrayList<>(openings.get().stream()
                 .map(opening -> FromOption.of("--open", () -> opening.in(site.zone()))).toList());
         if (from.given() != lasts.given() || all.isEmpty() && !from.given()) {
-            throw new BadInput("when the shutter is open is not said; give --from INSTANT and --lasts DURATION, or "
+            throw new BadInput("no exposure given; use --from INSTANT and --lasts DURATION, or "
                     + "--open INSTANT/DURATION");
         }
         lasts.value().ifPresent(open -> all.add(Interval.lasting(opens(site), open)));

@@ -36,8 +36,7 @@ final class Targets {
             return Converters.star(text);
         }
         StarCatalogue stars = catalogue.get();
-        return stars.named(text).orElseThrow(() -> new BadInput("\"" + text + "\" is no body and no star of the "
-                + "catalogue; " + Nearest.to(text, Stream.concat(bodies().stream(), stars.stars().stream()
+        return stars.named(text).orElseThrow(() -> new BadInput("no body or star is called \"" + text + "\"; " + Nearest.to(text, Stream.concat(bodies().stream(), stars.stars().stream()
                         .map(Star::name)).toList()).map(near -> "did you mean " + near + "?")
                         .orElse("give a planet, a star such as Vega or \"α Lyr\", or RA,DEC in degrees")));
     }

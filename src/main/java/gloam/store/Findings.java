@@ -84,7 +84,7 @@ class Findings {
                 .map(Problem::toString).distinct().toList();
         List<String> lines = new ArrayList<>(all.subList(0, Math.min(MOST_SHOWN, all.size())));
         if (all.size() > MOST_SHOWN) {
-            lines.add("and " + (all.size() - MOST_SHOWN) + " more. Mend these first.");
+            lines.add("and " + (all.size() - MOST_SHOWN) + " more. Correct these first.");
         }
         return lines;
     }

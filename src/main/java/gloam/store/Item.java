@@ -162,7 +162,7 @@ record Item(Node node, String path, Source source) {
             return LocalTime.parse(text);
         } catch (DateTimeParseException bad) {
             throw fault("expected a time such as 22:30, found " + Shown.quoted(text)
-                    + ". Write hours and minutes of a day of 24 hours, with two digits each.");
+                    + ". Write 24-hour time, hours and minutes with two digits each.");
         }
     }
 

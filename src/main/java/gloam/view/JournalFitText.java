@@ -24,7 +24,7 @@ final class JournalFitText {
         lines.add(sheets(report));
         lines.add("");
         lines.add("Spreads are standard deviations; a time lies outside its least and most once in "
-                + "twenty. plan and expose reckon with this film when given --journal.");
+                + "twenty. plan and expose use this film when given --journal.");
         return lines;
     }
 

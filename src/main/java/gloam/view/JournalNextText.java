@@ -32,7 +32,7 @@ final class JournalNextText {
         Table table = new Table(2, Table.words(""), Table.numbers("f/"), Table.numbers("exposure"),
                 Table.numbers("right %"), Table.numbers("right by the second %"), Table.numbers("doubt after, stops"));
         row(table, "most likely right", report.mostLikelyRight());
-        row(table, "tells most", report.mostTelling());
+        row(table, "reveals most", report.mostTelling());
         return table;
     }
 

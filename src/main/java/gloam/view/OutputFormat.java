@@ -56,7 +56,7 @@ public enum OutputFormat {
         if (!renderer().suits(report)) {
             List<String> others = Arrays.stream(values()).filter(format -> format.renderer().suits(report))
                     .map(OutputFormat::label).toList();
-            throw new BadInput("this report has no form in " + label() + "; ask for " + String.join(", ", others));
+            throw new BadInput("this report cannot be written as " + label() + "; choose " + String.join(", ", others));
         }
     }
 
@@ -86,7 +86,7 @@ public enum OutputFormat {
                 if (format.text()) {
                     return format;
                 }
-                throw new BadInput("format " + name + " is no text for standard output; use --out FILE." + name);
+                throw new BadInput(name.toUpperCase(Locale.ROOT) + " cannot be printed to the terminal; use --out FILE." + name);
             }
         }
         throw new BadInput("format \"" + name + "\" is unknown; ask for " + TEXTS);

@@ -24,7 +24,7 @@ final class SituationText {
                     .map(event -> event.what().replace('-', ' ') + " " + Wording.minute(event.at()))
                     .collect(Collectors.joining(", ")));
         }
-        situation.ground().ifPresent(ground -> add(lines, "Ground", "throws back " + Wording.plain(ground.reflectance())
+        situation.ground().ifPresent(ground -> add(lines, "Ground", "reflects " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
         add(lines, "Film", situation.film() + ", ISO " + Wording.plain(situation.iso()) + "; "
                 + situation.reciprocity());
