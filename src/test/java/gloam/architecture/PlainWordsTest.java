@@ -74,6 +74,15 @@ class PlainWordsTest {
         assertEquals(List.of(), archaic(file, Files.readString(Path.of(file))));
     }
 
+    @Test
+    void approvedOutputs() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/test/resources/golden"))) {
+            for (Path file : files.filter(file -> file.toString().matches(".*(out|err)")).toList()) {
+                assertEquals(List.of(), archaic(file.toString(), Files.readString(file)));
+            }
+        }
+    }
+
     private static List<String> archaic(String where, String text) {
         return ARCHAIC.matcher(TO_PEOPLE.matcher(text).replaceAll("")).results()
                 .map(found -> where + ": " + found.group() + " in " + text.lines()
