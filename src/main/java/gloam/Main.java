@@ -64,7 +64,7 @@ public final class Main {
         @Override
         public void run() {
             if (!done) {
-                err.println("interrupted; files that were there are whole, as they were or as they were to be");
+                err.println("interrupted; no file was left half-written");
                 err.flush();
             }
         }

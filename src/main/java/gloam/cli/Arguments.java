@@ -57,7 +57,7 @@ public final class Arguments {
             return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(argument)).toString();
         } catch (CharacterCodingException other) {
             throw new BadInput("\"" + new String(argument, StandardCharsets.UTF_8)
-                    + "\" is no text in UTF-8. Type it on a terminal that uses UTF-8.");
+                    + "\" is not UTF-8 text. Type it on a terminal that uses UTF-8.");
         }
     }
 

@@ -114,7 +114,7 @@ final class CameraOptions extends OptionGroup {
     /** The camera whose frame is looked at. */
     Camera camera(Optional<Camera> trips) {
         if (trips.isEmpty() && (!focalLengthMm.given() || !frame.given())) {
-            throw new BadInput("the camera is not said; give --trip FILE, or --focal-length MM and --frame WxH");
+            throw new BadInput("no camera given; use --trip FILE, or --focal-length MM and --frame WxH");
         }
         return new Camera(trips.map(Camera::name).orElse("camera"), lens(trips),
                 frame(trips).orElseThrow(),

@@ -13,7 +13,7 @@ final class CheckCommand extends ReportingCommand {
 
     CheckCommand(Session session) {
         super(session, "check",
-                "Tell how a trip file is understood and which defaults it uses.",
+                "Show how a trip file is understood and which defaults it uses.",
                 "gloam check --trip demo-data/trip.yaml");
     }
 

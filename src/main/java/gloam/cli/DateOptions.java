@@ -29,7 +29,7 @@ final class DateOptions extends OptionGroup {
     /** The evenings that there are at one of some sites or more, at least one, in order. */
     List<LocalDate> dates(Optional<Trip> trip, List<Site> sites) {
         LocalDate first = from.given() ? from.get() : trip.map(Trip::firstNight).orElseThrow(() ->
-                new BadInput("the nights are not said; give --from DATE and --to DATE, or --trip FILE"));
+                new BadInput("no nights given; use --from DATE and --to DATE, or --trip FILE"));
         LocalDate last = to.given() ? to.get() : trip.map(Trip::lastNight).orElse(first);
         refuse(first, last);
         return Night.evenings(sites, first, last);

@@ -34,24 +34,24 @@ final class ExposeCommand extends ReportingCommand {
             "Tone wanted, in stops from the film's mid-tone (default: 0).");
 
     private final Option<Duration> lasts = option("--lasts", "DURATION", Duration.class,
-            "How long it is open, such as 1h50m; tells the tone, not the time.");
+            "Exposure time, e.g. 1h50m; reports the resulting tone.");
 
     private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
-            "Sheets to spend on the picture; tells how to bracket (default: 1).");
+            "Sheets to spend on the picture; shows how to bracket (default: 1).");
 
     private final Option<List<TimedOpening>> openings = repeated("--open", "OPENING", TimedOpening.class,
-            "An earlier one on the same sheet, such as 2027-02-08T20:10/40m. Repeatable.");
+            "An earlier exposure on the same sheet, such as 2027-02-08T20:10/40m. Repeatable.");
 
     private final Option<Quantity> ground = option("--ground", "SHARE", Quantity.class,
-            "Expose for ground that throws back that share of the light: grass 0.1, rock 0.2, snow 80 %%.");
+            "Expose for ground that reflects this share of the light: grass 0.1, rock 0.2, snow 80 %%.");
 
     private final Option<Quantity> leastDifference = option("--least-difference", "DENSITY", Quantity.class,
-            "By how much density a trail has to stand out (default: "
+            "Density by which a trail must stand out (default: "
             + TrailLimit.LEAST_DIFFERENCE_DENSITY + ").");
 
     ExposeCommand(Session session) {
         super(session, "expose",
-                "Tell aperture and time for one situation, all f-numbers side by side.",
+                "Show the exposure time at every f-number.",
                 "gloam expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s"
                 + " --film instant-mono-640");
     }

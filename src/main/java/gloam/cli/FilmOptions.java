@@ -35,7 +35,7 @@ final class FilmOptions extends OptionGroup {
     /** The film. */
     FilmStock required(Optional<FilmStock> trips) {
         return film(trips).orElseThrow(() ->
-                new BadInput("the film is not said; give --film NAME|FILE, --iso N or --trip FILE"));
+                new BadInput("no film given; use --film NAME|FILE, --iso N or --trip FILE"));
     }
 
     private static FilmStock plain(double iso) {

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 final class FittedFilm extends OptionGroup {
 
     private final Option<Input> file = input("--journal", "FILE",
-            "Reckon with the film as fitted to the sheets of that journal.");
+            "Use the film calibrated from this journal.");
 
     /** A film fitted; what was done goes to the notes. */
     FilmStock film(FilmStock published, Consumer<String> notes) {

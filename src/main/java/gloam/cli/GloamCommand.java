@@ -13,7 +13,7 @@ final class GloamCommand extends Command {
             "",
             "  gloam init --place 41.05,-2.15,1080 --zone Europe/Madrid",
             "",
-            "It tells what to do next. gloam --help lists the commands, gloam COMMAND --help explains one.",
+            "It shows what to do next. gloam --help lists the commands, gloam COMMAND --help explains one.",
             "Without gloam on the path write java -jar target/gloam.jar in its place.");
 
     GloamCommand() {

@@ -13,26 +13,30 @@ final class HelpCommand extends Command {
 
     private final Cell<List<String>> words = new Cell<>();
 
-    private final Option<Boolean> man = flag("--man", "As a page for man.");
+    private final Option<Boolean> man = flag("--man", "Print a page for man.");
 
     private final Option<Path> folder = option("--into", "FOLDER", Path.class,
-            "With --man: the pages of the command and all below it, a file each, in that folder.");
+            "With --man: write the pages of the command and its subcommands into this folder.");
 
     private final Session session;
 
     HelpCommand(Session session) {
-        super("help", "Explain a command with all its options.",
-                "gloam help journal add", "gloam help plan --man | man -l -");
+        super("help", "Explain a command with all its options, or every key of the trip file.",
+                "gloam help journal add", "gloam help trip-file", "gloam help plan --man | man -l -");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("COMMAND").arity("0..2")
                 .type(List.class).auxiliaryTypes(String.class).getter(words).setter(words)
-                .description("The command, such as plan or journal add.").build()));
+                .description("The command, such as plan or journal add; or trip-file, for the keys of the trip file.").build()));
         this.session = session;
     }
 
     @Override
     public Integer call() {
         if (folder.given() && !man.given()) {
-            throw new BadInput("--into tells where pages go; add --man");
+            throw new BadInput("--into is for pages; add --man");
+        }
+        if (words.value().orElse(List.of()).equals(List.of(TripFileHelp.TOPIC))) {
+            TripFileHelp.print(out(), session.columns());
+            return App.DONE;
         }
         CommandLine command = App.commandLine(session);
         for (String word : words.value().orElse(List.of())) {

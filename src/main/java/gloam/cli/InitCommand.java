@@ -59,7 +59,7 @@ final class InitCommand extends Command {
             "What to call the place (default: ${DEFAULT-VALUE}).").byDefault("First site");
 
     private final Option<LocalDate> from = option("--from", "DATE", LocalDate.class,
-            "Evening of the first night (default: of the week about the next new Moon).");
+            "Evening of the first night (default: of the week around the next new Moon).");
 
     private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class, "Evening of the last night.");
 
@@ -69,7 +69,7 @@ final class InitCommand extends Command {
     private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
             "Sheets to take along (default: ${DEFAULT-VALUE}).").byDefault("8");
 
-    private final Option<Boolean> overwrite = flag("--overwrite", "Write over a file that is there.");
+    private final Option<Boolean> overwrite = flag("--overwrite", "Overwrite an existing file.");
 
     private final CameraOptions camera = group(new CameraOptions());
 
@@ -77,7 +77,7 @@ final class InitCommand extends Command {
 
     InitCommand(Session session) {
         super("init",
-                "Write a commented trip file for a place and a camera; asks, on a terminal, for what is not given.",
+                "Write a commented trip file for a place and a camera; on a terminal it asks for what is missing.",
                 "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
                         + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FILE").arity("0..1")
@@ -113,7 +113,7 @@ final class InitCommand extends Command {
 
     private void refuseToOverwrite() {
         if (Files.exists(file()) && !overwrite.given()) {
-            throw new BadInput("file \"" + file() + "\" is there already; give another name, or --overwrite");
+            throw new BadInput("file \"" + file() + "\" already exists; give another name, or --overwrite");
         }
     }
 
@@ -128,7 +128,7 @@ final class InitCommand extends Command {
 
     private List<LocalDate> nights(ZoneId zone) {
         if (!from.given() && to.given()) {
-            throw new BadInput("the first night is not said; give --from DATE");
+            throw new BadInput("no first night given; use --from DATE");
         }
         return from.value().map(first -> DateOptions.between(first, to.value().orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
                 .orElseGet(() -> NewMoonNights.after(session.ephemeris(), session.now(), zone, DAYS_AROUND_NEW_MOON)

@@ -25,24 +25,24 @@ final class JournalAddCommand extends ReportingCommand {
     private final JournalOptions journal = group(new JournalOptions());
 
     private final Option<String> corrects = option("--corrects", "ENTRY", String.class,
-            "The entry this one takes the place of; what is not given stays.");
+            "The entry that this one replaces; what is not given is kept.");
 
-    private final Option<Boolean> withdraw = flag("--withdraw", "Take the corrected sheet out altogether.");
+    private final Option<Boolean> withdraw = flag("--withdraw", "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Take back: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, site, sky or withdraw.")
+            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final SheetOptions sheet = group(new SheetOptions());
 
     private final OutcomeOptions outcome = group(new OutcomeOptions());
 
-    private final Option<String> note = option("--note", "TEXT", String.class, "Whatever else is worth knowing.");
+    private final Option<String> note = option("--note", "TEXT", String.class, "Anything else worth knowing.");
 
     JournalAddCommand(Session session) {
         super(session, "add",
-                "Add a sheet to the journal, or a later word on one. Asks, on a terminal, where "
-                + "nothing is said.",
+                "Add a sheet to the journal, or correct one. On a terminal it asks for what is "
+                + "missing.",
                 "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark");
     }
 
@@ -53,7 +53,7 @@ final class JournalAddCommand extends ReportingCommand {
             return added(session);
         }
         Questions questions = new Questions(session.terminal().orElseThrow(() -> new BadInput(
-                "when the sheet was open is not said; give --open INSTANT/DURATION, or --plan FILE and --sheet N, or "
+                "no exposure given; use --open INSTANT/DURATION, or --plan FILE and --sheet N, or "
                 + "--corrects ENTRY")), this);
         JournalQuestions.ask(questions, sheet, outcome);
         return questions.result(() -> {

@@ -47,7 +47,7 @@ final class JournalNextCommand extends ReportingCommand {
 
     JournalNextCommand(Session session) {
         super(session, "next",
-                "Tell which exposure to try next, and why.",
+                "Show which exposure to try next, and why.",
                 "gloam journal next --journal demo-data/journal.jsonl --film instant-mono-640"
                 + " --sky-mag-arcsec2 21.4 --f-number 8,11 --tone -1 --sheets 3");
     }

@@ -29,10 +29,10 @@ final class KnownSkyOptions extends OptionGroup {
             "Measured brightness of the sky at the frame's centre, V mag/arcsec².");
 
     private final Option<Moment> at = option("--at", "INSTANT", Moment.class,
-            "Compute the sky for an instant and take it as steady.");
+            "Compute the sky at this instant; it is taken as constant.");
 
     private final Option<Moment> from = option("--from", "INSTANT", Moment.class,
-            "Compute the sky from when the shutter opens, as it changes.");
+            "When the shutter opens; the sky is computed as it changes.");
 
     private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
             "Where the camera points, from north through east (default: 0).");
@@ -63,7 +63,7 @@ final class KnownSkyOptions extends OptionGroup {
         }
         if (skies.isEmpty()) {
             skies.add(trip.flatMap(Trip::preview).map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
-                    "the sky is not said; give --preview-f-number, --preview-iso and --preview-exposure, or "
+                    "no sky given; use --preview-f-number, --preview-iso and --preview-exposure, or "
                             + "--sky-mag-arcsec2, or a site and --at or --from")));
         }
         return skies;

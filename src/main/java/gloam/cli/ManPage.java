@@ -17,9 +17,9 @@ import picocli.CommandLine.Model.OptionSpec;
  */
 record ManPage(CommandSpec command) {
 
-    private static final Map<Integer, String> EXIT_CODES = Map.of(App.DONE, "done, also when the honest answer is that "
-            + "there is nothing", App.BUG, "a bug, with a stack trace", App.BAD_INPUT, "input that cannot be used; a line "
-            + "for each problem says what to mend", App.NO_DATA, "no ephemeris for that date", App.EMPTY,
+    private static final Map<Integer, String> EXIT_CODES = Map.of(App.DONE, "done, also when nothing "
+            + "was found", App.BUG, "a bug, with a stack trace", App.BAD_INPUT, "input that cannot be used; a line "
+            + "for each problem says what to correct", App.NO_DATA, "no ephemeris for that date", App.EMPTY,
             "nothing found, and --fail-if-empty given");
 
     /** The name of the page, such as {@code gloam-journal-add}. */

@@ -92,7 +92,7 @@ record Moment(LocalDateTime local, Optional<ZoneId> zone) {
         if (half.matches()) {
             int hour = Integer.parseInt(half.group(2));
             boolean evening = half.group(5).equalsIgnoreCase("p");
-            throw new BadInput("\"" + text + "\" is in hours of half a day. Write the time with 24 hours" + (hour > 11 ? ""
+            throw new BadInput("\"" + text + "\" is 12-hour time; use 24-hour time" + (hour > 11 ? ""
                     : String.format(Locale.ROOT, ", %02d%s", evening ? hour + 12 : hour,
                             Optional.ofNullable(half.group(3)).orElse(":00").replace('.', ':'))));
         }

@@ -19,11 +19,11 @@ final class NightsCommand extends ReportingCommand {
     private final DateOptions evenings = group(new DateOptions());
 
     private final Option<Integer> stay = option("--stay", "N", Integer.class,
-            "Rank runs of N consecutive nights too (default: the trip's stay, if any).");
+            "Also rank runs of N consecutive nights (default: the trip's stay, if any).");
 
     NightsCommand(Session session) {
         super(session, "nights",
-                "Tell which nights suit, best first: by the wishes of a trip that they have the time for, else by darkness, "
+                "Rank nights, best first, by what the trip's wishes would gain from each; without a trip by darkness, "
                 + "moonlight and planets.",
                 "gloam nights --trip demo-data/trip.yaml --stay 2");
     }

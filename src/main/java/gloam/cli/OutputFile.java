@@ -47,7 +47,7 @@ final class OutputFile {
                         StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (FileAlreadyExistsException there) {
-            throw new BadInput("file \"" + file + "\" is there already; give another name");
+            throw new BadInput("file \"" + file + "\" already exists; give another name");
         } catch (IOException failed) {
             throw refused(file, reason(failed));
         }

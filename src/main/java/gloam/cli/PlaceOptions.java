@@ -24,7 +24,7 @@ final class PlaceOptions extends OptionGroup {
             "Latitude, north positive: 40.41, 40°24'36\"N or 40:24:36.").readBy(new Converters.Latitude());
 
     private final Option<Angle> longitude = option("--lon", "DEG", Angle.class,
-            "Longitude, east positive, written likewise.").readBy(new Converters.Longitude());
+            "Longitude, east positive, written the same way.").readBy(new Converters.Longitude());
 
     private final Option<Quantity> heightM = option("--height", "M", Quantity.class,
             "Height in metres, or with its unit.");
@@ -66,7 +66,7 @@ final class PlaceOptions extends OptionGroup {
     void refuseMissing(String remedy, boolean withHeight) {
         List<String> missing = missing(withHeight);
         if (!missing.isEmpty()) {
-            throw new BadInput("where is not said; " + remedy + String.join(", ", missing));
+            throw new BadInput("no location given; " + remedy + String.join(", ", missing));
         }
     }
 

@@ -20,16 +20,16 @@ final class PlanCommand extends ReportingCommand {
     private final SiteOptions place = group(new SiteOptions());
 
     private final Option<Moment> fromNow = option("--from-now", "INSTANT", Moment.class,
-            "Plan what is left of the trip from then on, such as after a failure or a cloud.");
+            "Plan the rest of the trip from this moment on, for example after a failure.");
 
     private final Option<Integer> spent = option("--spent", "N", Integer.class,
-            "Sheets gone by then (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Sheets already used (default: ${DEFAULT-VALUE}).").byDefault("0");
 
     private final Option<List<String>> done = repeated("--done", "WISH", String.class,
-            "A wish served by then, as often as it was.");
+            "A wish already fulfilled (repeat once per sheet).");
 
     private final Option<Input> previous = input("--previous", "FILE",
-            "The timetable before, saved as JSON: its events are moved or cancelled.");
+            "The previous timetable, saved as JSON: its calendar events are moved or cancelled.");
 
     private final FittedFilm fitted = group(new FittedFilm());
 
@@ -63,7 +63,7 @@ final class PlanCommand extends ReportingCommand {
     private Trip rest(Trip trip) {
         if (!fromNow.given()) {
             if (spent.get() > 0 || !done.get().isEmpty()) {
-                throw new BadInput("--spent and --done tell what is gone by an instant; add --from-now INSTANT");
+                throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
             }
             return trip;
         }

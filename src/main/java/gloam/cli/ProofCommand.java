@@ -31,13 +31,13 @@ final class ProofCommand extends ReportingCommand {
             "Pixels along the frame's longer side (default: ${DEFAULT-VALUE}).").byDefault("1000");
 
     private final Option<Quantity> groundReflectance = option("--ground", "SHARE", Quantity.class,
-            "Light the land that throws back that share of Moon, "
-            + "twilight and sky, such as 0.1 for grass or 0.8 for snow (default: a black outline).");
+            "Show lit ground that reflects this share of the light, "
+            + "such as 0.1 for grass or 0.8 for snow (default: a black outline).");
 
     ProofCommand(Session session) {
         super(session, "proof",
-                "Compute the picture that a sheet will carry: as PNG (--out FILE.png), as SVG with "
-                + "names, pole and directions, and what shows on it.",
+                "Compute the picture on the sheet: as PNG (--out FILE.png), or as SVG with names, pole and "
+                + "directions; list what shows on it.",
                 "gloam proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
                 + " --lasts 3h --out sheet.png");
     }

@@ -126,7 +126,7 @@ final class SheetOptions extends OptionGroup {
 
     private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         if (trip.isEmpty() && planned.isPresent()) {
-            throw new BadInput("a plan does not tell site and camera; add --trip FILE");
+            throw new BadInput("a plan holds neither site nor camera; add --trip FILE");
         }
         if (!place.given() && (skyMagArcsec2.given() || known.isPresent())) {
             return Optional.empty();
@@ -174,7 +174,7 @@ final class SheetOptions extends OptionGroup {
         double fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));
         if (lens.fNumbers().size() > 1 && planned.isEmpty()) {
-            throw new BadInput("which f-number was used is not said; give --f-number N");
+            throw new BadInput("no f-number given; use --f-number N");
         }
         return new Lens(lens.focalLengthMm(), List.of(fNumber), lens.transmittance(), lens.focusM(), lens.spotUm(),
                 lens.filterStops(), lens.projection(), Vignetting.NONE);
@@ -183,7 +183,7 @@ final class SheetOptions extends OptionGroup {
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         if (opened.get().isEmpty()) {
             return planned.map(plans -> List.of(plans.open()))
-                    .orElseGet(() -> known.orElseThrow(() -> new BadInput("when the sheet was open is not said; give "
+                    .orElseGet(() -> known.orElseThrow(() -> new BadInput("no exposure given; use "
                             + "--open INSTANT/DURATION, or --plan FILE and --sheet N, or --corrects ENTRY")).openings().stream().map(Opening::open).toList());
         }
         return FromOption.of("--open", () -> {

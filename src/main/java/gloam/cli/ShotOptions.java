@@ -33,25 +33,25 @@ final class ShotOptions extends OptionGroup {
             "How high the camera points.");
 
     private final Option<String> aim = option("--aim", "TARGET", String.class,
-            "Instead: the body, star or RA,DEC in degrees at --at-frame at mid exposure.");
+            "Point at this body, star or RA,DEC instead; it lands on --at-frame at mid-exposure.");
 
     private final Option<Framing.Point> place = option("--at-frame", "X,Y", Framing.Point.class,
             "Where on the frame, in mm from the centre to the right and up (default: 0,0).");
 
     private final Option<Quantity> rollDeg = option("--roll", "DEG", Quantity.class,
-            "Turned clockwise as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Camera turned clockwise, as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");
 
     private final Option<String> from = option("--from", "INSTANT", String.class,
-            "When it opens, such as 2027-02-08T21:00 by the site's clocks.");
+            "When the shutter opens, such as 2027-02-08T21:00 (local time at the site).");
 
     private final Option<Duration> lasts = option("--lasts", "DURATION", Duration.class,
-            "How long it is open, such as 30s, 18m or 1h50m.");
+            "Exposure time, such as 30s, 18m or 1h50m.");
 
     private final Option<List<TimedOpening>> openings = repeated("--open", "OPENING", TimedOpening.class,
             "An opening, such as 2027-02-08T21:00/10m, besides --from or instead. Repeatable.");
 
     private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
-            "Instead of --lasts: until the trail of what is aimed at is so long.");
+            "Instead of --lasts: expose until the target's trail is this long.");
 
     /**
      * One sheet's worth of pointing and opening.
@@ -75,7 +75,7 @@ final class ShotOptions extends OptionGroup {
         Optional<Target> target = aim.value().map(text -> FromOption.of("--aim", () -> NamedTarget.of(text, session::stars).target()));
         if (target.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
                 || target.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
-            throw new BadInput("where the camera points is " + (target.isPresent() ? "said twice" : "not said")
+            throw new BadInput("the aim is " + (target.isPresent() ? "given twice" : "not given")
                     + "; give --azimuth DEG and --altitude DEG, or --aim TARGET");
         }
         return target.<Pointing.Aimed>map(one -> new Pointing.Keeping(one, place()))
@@ -86,24 +86,24 @@ final class ShotOptions extends OptionGroup {
 
     private Interval forLength(Pointing pointing, Pointing.Standpoint from) {
         if (lasts.given() || !openings.get().isEmpty()) {
-            throw new BadInput("--length tells how long the shutter is open; leave out --lasts and --open");
+            throw new BadInput("--length sets the exposure time; leave out --lasts and --open");
         }
         double wantedMm = FromOption.checked("--length", Pointing.LENGTH, lengthMm.get());
         Instant opens = opens(from.site());
         return FromOption.of("--at-frame", () -> pointing.untilLength(from, opens, wantedMm)).orElseThrow(() ->
-                new BadInput("no trail gets so long in 16 h; ask for a shorter one (--length)"));
+                new BadInput("no trail gets this long in 16 h; give a shorter length (--length)"));
     }
 
     private Instant opens(Site site) {
         return FromOption.of("--from", () -> from.value().map(Moment::parse).orElseThrow(() ->
-                new BadInput("when the shutter opens is not said; give --from INSTANT")).in(site.zone()));
+                new BadInput("no opening given; use --from INSTANT")).in(site.zone()));
     }
 
     private List<Interval> openings(Site site) {
         List<Interval> all = new ArrayList<>(openings.get().stream()
                 .map(opening -> FromOption.of("--open", () -> opening.in(site.zone()))).toList());
         if (from.given() != lasts.given() || all.isEmpty() && !from.given()) {
-            throw new BadInput("when the shutter is open is not said; give --from INSTANT and --lasts DURATION, or "
+            throw new BadInput("no exposure given; use --from INSTANT and --lasts DURATION, or "
                     + "--open INSTANT/DURATION");
         }
         lasts.value().ifPresent(open -> all.add(Interval.lasting(opens(site), open)));

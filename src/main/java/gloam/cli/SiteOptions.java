@@ -90,7 +90,7 @@ final class SiteOptions extends OptionGroup {
     }
 
     private Site directSite() {
-        place.refuseMissing("give --trip FILE, or add ", true);
+        place.refuseMissing("use --trip FILE, or add ", true);
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
         return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),

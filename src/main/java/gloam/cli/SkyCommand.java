@@ -29,10 +29,10 @@ final class SkyCommand extends ReportingCommand {
     private final SiteOptions place = group(new SiteOptions());
 
     private final Option<LocalDate> night = option("--night", "DATE", LocalDate.class,
-            "The night of that evening, from noon to noon.");
+            "The night that begins on this evening, from noon to noon.");
 
     private final Option<Moment> at = option("--at", "INSTANT", Moment.class,
-            "One instant, such as 2027-02-08T22:30 by the site's clocks, or with an offset or Z.");
+            "One instant, such as 2027-02-08T22:30 (local time at the site), or with an offset or Z.");
 
     private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,PMRA,PMDEC[,PARALLAX]]", Star.class,
             "Add a star to --at: ICRS degrees, proper motion in mas a year, parallax in mas. May be given"
@@ -41,10 +41,10 @@ final class SkyCommand extends ReportingCommand {
     private final DateOptions evenings = group(new DateOptions());
 
     private final Option<Quantity> approachesDeg = option("--approaches", "DEG", Quantity.class,
-            "Closest approaches of Moon and planets to that angle or less, from --from to --to.");
+            "Find approaches of Moon and planets to this angle or less, from --from to --to.");
 
     private final Option<String> above = option("--above", "TARGET", String.class,
-            "When that stands above --altitude in darkness, from --from to --to: galactic-centre, a"
+            "Find when this target is above --altitude in darkness, from --from to --to: galactic-centre, a"
             + " constellation (the middle of its named stars), a star, a planet or the Moon.");
 
     private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
@@ -52,8 +52,8 @@ final class SkyCommand extends ReportingCommand {
 
     SkyCommand(Session session) {
         super(session, "sky",
-                "Tell what happens in one night, where everything stands at one instant, or when bodies come"
-                + " close or a target stands high.",
+                "List a night's events, show the sky at one instant, or find close approaches and the times a"
+                + " target is high.",
                 "gloam sky --lat 41.05 --lon -2.15 --height 1080 --zone Europe/Madrid --night 2027-02-08");
     }
 

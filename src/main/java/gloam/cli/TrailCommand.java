@@ -48,25 +48,25 @@ final class TrailCommand extends ReportingCommand {
     private final Option<Boolean> airless = flag("--airless", "Leave refraction out.");
 
     private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,…]", Star.class,
-            "That star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.");
+            "Show this star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.");
 
     private final Option<String> level = option("--level", "BODY", String.class,
-            "When the body's trail runs level in the nights --from to --to, and the aim.")
+            "Find when, and where to point, so that the body's trail is level (nights --from to --to).")
             .completedBy(new Candidates.Bodies());
 
     private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class,
             "Last evening for --level (default: the first).");
 
     private final Option<Quantity> within = option("--within", "DEG", Quantity.class,
-            "How far from level the trail may run (default: ${DEFAULT-VALUE}).").byDefault("3");
+            "Greatest angle from level (default: ${DEFAULT-VALUE}).").byDefault("3");
 
     private final Option<Quantity> slope = option("--slope", "DEG", Quantity.class,
-            "Instead of level: at that angle, upwards to the right (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Instead of level: this angle, upwards to the right (default: ${DEFAULT-VALUE}).").byDefault("0");
 
     TrailCommand(Session session) {
         super(session, "trail",
-                "Tell where stars, planets, Moon and pole run across one framing and what of it shows on the sheet; with --level, "
-                + "when a body's trail runs level in a camera that centres it.",
+                "Show how stars, planets and the Moon trail across the frame, and which trails the film records; with --level, "
+                + "find when a body's trail is level.",
                 "gloam trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
                 + " --lasts 2h");
     }

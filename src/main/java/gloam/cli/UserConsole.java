@@ -39,7 +39,7 @@ final class UserConsole {
                 return line.isEmpty() ? Optional.empty()
                         : Optional.of(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(line.get())).toString());
             } catch (CharacterCodingException other) {
-                asked = "That is no text in UTF-8." + System.lineSeparator() + question;
+                asked = "That is not UTF-8 text." + System.lineSeparator() + question;
             }
         }
     }

@@ -10,7 +10,7 @@ import org.hipparchus.special.Erf;
 /**
  * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way adjoin.
  *
- * <p>Each is reckoned as if opened when the first is.
+ * <p>Each is computed as if opened when the first is.
  *
  * @param exposuresS     times to give in s, shortest first
  * @param chanceOfOneHit chance, 0 to 1, that one of them comes within half a stop of the wanted tone

@@ -77,7 +77,7 @@ public final class ExposureEngine {
                 close.isEmpty(), toneStops(made), spreadStops);
     }
 
-    /** The exposure that makes a tone under constant light, told by the mid-tone's metered time in s. */
+    /** The exposure that makes a tone under constant light, given the mid-tone's metered time in s. */
     public static Exposure exposure(FilmStock film, double midToneMeteredS, double toneStops) {
         Reciprocity law = film.reciprocity();
         double share = Stops.factor(toneStops);
@@ -98,9 +98,9 @@ public final class ExposureEngine {
     /**
      * Standard deviation of a tone in stops: sky model and speed, both steepened by the law, and the law
      * itself, half a stop inside what its source covers and half a stop more a decade beyond. Of a film fitted to
-     * judged sheets speed and law are as well known as these tell.
+     * judged sheets speed and law are as well known as these show.
      *
-     * @param meteredS metered time of the mid-tone in s, which tells how dim the light is
+     * @param meteredS metered time of the mid-tone in s, which measures how dim the light is
      */
     public static double spreadStops(FilmStock film, double meteredS) {
         Reciprocity law = film.reciprocity();

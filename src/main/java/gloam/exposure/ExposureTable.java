@@ -25,7 +25,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     /**
      * Stars that cross the frame's centre.
      *
-     * <p>About a pole of the sky a star draws a point, however faint it shows: the limit of a trail is told there of
+     * <p>About a pole of the sky a star draws a point, however faint it shows: the limit of a trail is given there for
      * stars as far from the pole as half-way from the frame's centre to its nearest edge, which draw the rings of such
      * a sheet; where no frame is known, 10° from it.
      *
@@ -55,13 +55,13 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
             return imageDistanceMm * EarthTurn.RAD_S * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
         }
 
-        /** Declination of the stars of which the limit of a trail is told: that of the aim, but not next to a pole. */
+        /** Declination of the stars for which the limit of a trail is given: that of the aim, but not next to a pole. */
         public static Angle told(Lens lens, Optional<Frame> frame, Angle aimed) {
             double mostRad = Math.PI / 2 - fromPole(lens, frame).radians();
             return Angle.ofRadians(Math.max(-mostRad, Math.min(mostRad, aimed.radians())));
         }
 
-        /** Speed in mm/s of the slowest images of which the limit of a trail is told. */
+        /** Speed in mm/s of the slowest images for which the limit of a trail is given. */
         public static double slowestMmS(Lens lens, Optional<Frame> frame) {
             return lens.imageDistanceMm() * EarthTurn.RAD_S * fromPole(lens, frame).sin();
         }

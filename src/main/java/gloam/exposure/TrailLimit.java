@@ -13,7 +13,7 @@ import gloam.units.Stops;
  *
  * <p><b>Model.</b> A star's light, gathered by the entrance pupil, falls on a spot that passes each point
  * of the sheet in a short dwell; the film works at the rate of sky and star together, so that the star is
- * spared most of the sky's reciprocity failure. The trail shows when the tone curve tells it from the sky.
+ * spared most of the sky's reciprocity failure. The trail shows when the tone curve sets it off from the sky.
  * Form as in work on satellite and meteor photography: exposure F/(s v) by flux, width of the spot and
  * speed of the image. <b>Valid.</b> Trails longer than their width. <b>Error.</b> About 0.5 mag, the spot's
  * width the weakest number. <b>Departures.</b> The spot is taken as evenly lit over its width; light spread
@@ -32,7 +32,7 @@ public final class TrailLimit {
     private static final double BRIGHTEST_MAG = -30;
     private static final double FAINTEST_MAG = 30;
 
-    /** By how much the limit is kept on the visible side of where it was reckoned, against rounding. */
+    /** Margin by which the limit is moved to the visible side of the computed one, against rounding. */
     private static final double VISIBLE_SIDE_MAG = 1e-9;
 
     private TrailLimit() {

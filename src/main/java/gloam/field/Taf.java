@@ -164,10 +164,10 @@ public final class Taf {
         Instant start = at(period.group(1), period.group(2));
         Instant end = at(period.group(3), period.group(4));
         if (!start.isBefore(end)) {
-            throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or mend it");
+            throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or correct it");
         }
         if (Duration.between(start, end).compareTo(LONGEST) > 0) {
-            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h; mend its days and hours");
+            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h; correct its days and hours");
         }
         return new Interval(start, end);
     }

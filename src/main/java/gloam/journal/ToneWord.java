@@ -8,7 +8,7 @@ package gloam.journal;
  */
 public enum ToneWord {
     /** A blank sheet: it says only that the sky was below the first bound. */
-    BLACK(Double.NEGATIVE_INFINITY, -3, "no tone at all in the sky: it cannot be told from the sheet's own black"),
+    BLACK(Double.NEGATIVE_INFINITY, -3, "no tone at all in the sky: it looks like the sheet's own black"),
     /** Tone can just be told. */
     VERY_DARK(-3, -1.5, "a first trace of tone, seen beside the black of the sheet's edge"),
     /** Clearly a tone. */

@@ -31,7 +31,7 @@ public final class Atmosphere {
                 + DUST_MAG * Math.exp(-heightM / DUST_SCALE_M);
     }
 
-    /** The same to a thousandth, so that what is told of a site is what it is reckoned with. */
+    /** The same to a thousandth, so that the value shown for a site is the value used. */
     public static double statedClearExtinctionMag(double heightM) {
         return Math.round(clearExtinctionMag(heightM) * 1000) / 1000.0;
     }

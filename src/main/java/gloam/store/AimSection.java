@@ -66,6 +66,7 @@ final class AimSection {
     }
 
     private static Target named(Item item) {
+        item.readAs("name of a star, or section");
         Target target = NamedTarget.of(item.text(), StarCatalogue::builtIn).target();
         if (target == Body.SUN) {
             throw item.fault("the Sun is never to be followed. Name something else");

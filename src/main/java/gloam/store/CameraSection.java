@@ -73,7 +73,9 @@ final class CameraSection {
     }
 
     private static double focus(Item item, Value<Double> focalLengthMm) {
-        return item.number(focalLengthMm.content().map(Lens::focus).orElse(Lens.FOCUS));
+        double focusM = item.number(focalLengthMm.content().map(Lens::focus).orElse(Lens.FOCUS));
+        item.readAs(Lens.FOCUS);
+        return focusM;
     }
 
     private static Frame frame(Item item) {
@@ -81,6 +83,7 @@ final class CameraSection {
             return Frame.of(scalar.text());
         }
         Fields fields = item.fields();
+        item.readAs("width x height, or section");
         Value<Double> widthMm = fields.number("width", Frame.SIDE);
         Value<Double> heightMm = fields.number("height", Frame.SIDE);
         fields.noOthers();

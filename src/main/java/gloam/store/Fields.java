@@ -17,6 +17,8 @@ import java.util.function.Function;
  */
 final class Fields {
 
+    private static final String REQUIRED = "required";
+
     private final Node.Section section;
     private final Item item;
     private final Set<String> known = new LinkedHashSet<>();
@@ -39,13 +41,16 @@ final class Fields {
         if (found.isEmpty()) {
             missing.add(key);
         }
+        without(key, REQUIRED);
         return found.map(place -> place.value(reader))
                 .orElseGet(() -> new Value<>(item, Optional.empty()));
     }
 
     /** A value that decides which other keys there are; without it the whole section is given up. */
     <T> T deciding(String key, Function<Item, T> reader) {
-        return reader.apply(find(key).orElseThrow(() -> Fault.at(where(key), missing(key))));
+        Item found = find(key).orElseThrow(() -> Fault.at(where(key), missing(key)));
+        without(key, REQUIRED);
+        return reader.apply(found);
     }
 
     /** A value that may be left out. */
@@ -65,7 +70,13 @@ final class Fields {
         if (found.isEmpty()) {
             item.source().findings().usedDefault(path(key), shown);
         }
+        without(key, "default " + shown);
         return found.map(place -> place.value(reader)).orElse(fallback);
+    }
+
+    /** Says by which rule the default of a key is found, where its value is not the same in every file. */
+    void defaultRule(String key, String rule) {
+        without(key, "default " + rule);
     }
 
     /** A number that has a default. */
@@ -99,6 +110,7 @@ final class Fields {
         if (choices.stream().map(Choice::key).noneMatch(this::has)) {
             item.source().findings().usedDefault(path(choices.get(0).key()), shown);
         }
+        without(choices.get(0).key(), "default " + shown);
         return oneOf(choices).map(chosen -> chosen.orElse(fallback));
     }
 
@@ -106,6 +118,7 @@ final class Fields {
     <T> Value<T> exactlyOneOf(List<Choice<T>> choices) {
         Value<Optional<T>> chosen = oneOf(choices);
         List<String> keys = choices.stream().map(Choice::key).toList();
+        keys.forEach(key -> without(key, "one of " + Shown.oneOf(keys) + " is required"));
         if (keys.stream().noneMatch(this::has)) {
             note(item.where(), "needs one of the keys " + String.join(", ", keys) + ".");
             return new Value<>(item, Optional.empty());
@@ -145,7 +158,13 @@ final class Fields {
 
     private Optional<Item> find(String key) {
         known.add(key);
-        return section.entry(key).map(entry -> new Item(entry.value(), path(key), item.source()));
+        Optional<Node.Entry> entry = section.entry(key);
+        item.source().findings().asked(path(key), entry.stream().mapToInt(Node.Entry::line).findFirst());
+        return entry.map(there -> new Item(there.value(), path(key), item.source()));
+    }
+
+    private void without(String key, String what) {
+        item.source().findings().without(path(key), what);
     }
 
     private String path(String key) {

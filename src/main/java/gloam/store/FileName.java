@@ -24,7 +24,7 @@ public final class FileName {
         try {
             return Path.of(name);
         } catch (InvalidPathException strange) {
-            throw new BadInput(Shown.quoted(name) + " is no file name");
+            throw new BadInput(Shown.quoted(name) + " is not a file name");
         }
     }
 

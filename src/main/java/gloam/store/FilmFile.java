@@ -4,15 +4,11 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.units.BadInput;
 import gloam.units.Nearest;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 
 /** Films: those built in, each in a resource of its name, and those the user describes in YAML or JSON. */
@@ -69,7 +65,9 @@ public final class FilmFile {
             if (builtIn.isEmpty() && !looksLikeFile(scalar.text())) {
                 throw item.fault(unknown(scalar.text()));
             }
-            return builtIn.orElseGet(() -> FilmSection.film(item));
+            FilmStock film = builtIn.orElseGet(() -> FilmSection.film(item));
+            item.readAs("name of a film, or section");
+            return film;
         }
         return FilmSection.film(item);
     }
@@ -104,14 +102,8 @@ public final class FilmFile {
     }
 
     private static FilmStock resource(String name) {
-        String resource = "/gloam/films/" + name + ".json";
         Findings findings = new Findings();
-        try (InputStream in = Objects.requireNonNull(FilmFile.class.getResourceAsStream(resource), resource)) {
-            String text = TextFile.text(resource, in);
-            Source source = new Source(resource, Path.of(resource), List.of(), Input.of(resource), findings);
-            return findings.result(() -> FilmSection.film(new Item(Tree.of(resource, text, findings), "", source)));
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
+        return findings.result(() ->
+                FilmSection.film(Source.of(Input.inside("/gloam/films/" + name + ".json"), findings).root()));
     }
 }

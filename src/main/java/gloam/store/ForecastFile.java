@@ -31,7 +31,7 @@ public final class ForecastFile {
 
     /** The forecast in a file named at an item; the date tells the month of a TAF's days. */
     static Forecast named(Item item, LocalDate near) {
-        Source source = item.source().beside(item.text());
+        Source source = Source.named(item);
         if (source.path().toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
             List<String> columns = columns(source);
             return new Forecast(Csv.read(source, columns, cells -> row(cells, columns)));

@@ -2,10 +2,13 @@ package gloam.store;
 
 import gloam.units.BadInput;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -22,11 +25,14 @@ public final class Input {
 
     private final String name;
     private final List<Path> files;
-    private Optional<String> piped = Optional.empty();
+    private Optional<String> read = Optional.empty();
 
-    private Input(String name, List<Path> files) {
+    private final boolean inside;
+
+    private Input(String name, List<Path> files, boolean inside) {
         this.name = name;
         this.files = files;
+        this.inside = inside;
     }
 
     /**
@@ -34,12 +40,24 @@ public final class Input {
      * a file of that name. Nothing is looked at yet.
      */
     public static Input of(String name) {
-        return new Input(name, new ArrayList<>());
+        return new Input(name, new ArrayList<>(), false);
+    }
+
+    /** A part of such a resource. */
+    static Input inside(String resource, String text) {
+        Input part = inside(resource);
+        part.read = Optional.of(text);
+        return part;
+    }
+
+    /** A resource of the program; files named in it are resources too. */
+    static Input inside(String resource) {
+        return new Input(resource, List.of(), true);
     }
 
     /** What a part of the name stands for, read for the same option. */
     Input naming(String part) {
-        return new Input(part, files);
+        return new Input(part, files, false);
     }
 
     /** The name as it was given. */
@@ -75,13 +93,16 @@ public final class Input {
 
     /** Its text; {@link BadInput} naming it where it cannot be read. */
     String text() {
+        if (inside) {
+            return read.orElseGet(() -> resource(name));
+        }
         if (!piped()) {
             return TextFile.read(file());
         }
-        if (piped.isEmpty()) {
-            piped = Optional.of(all());
+        if (read.isEmpty()) {
+            read = Optional.of(all());
         }
-        return piped.get();
+        return read.get();
     }
 
     /** All that is piped in; it stays open, so that it is known which file it comes from. */
@@ -96,8 +117,19 @@ public final class Input {
 
     /** The text of a file that it names. */
     String text(Path beside) {
+        if (inside) {
+            return resource(beside.toString().replace('\\', '/'));
+        }
         files.add(beside);
         return TextFile.read(beside);
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = Objects.requireNonNull(Input.class.getResourceAsStream(name), name)) {
+            return TextFile.text(name, in);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     /** Whether a file, by whatever name, is one that is read. */

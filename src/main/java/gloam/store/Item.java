@@ -6,6 +6,7 @@ import gloam.units.Quantity;
 import gloam.units.Range;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -56,8 +57,19 @@ record Item(Node node, String path, Source source) {
         return new Value<>(this, attempt(reader));
     }
 
+    /** Says what it is read as, where that is not plain from how it is read. */
+    void readAs(String kind) {
+        source.findings().readAs(path, kind);
+    }
+
+    /** Says in which range it is read as a number, where a narrower one follows from other values. */
+    void readAs(Range range) {
+        source.findings().readAs(path, range);
+    }
+
     /** A text: any single value that is not a list or section, as the file writes it. */
     String text() {
+        readAs("text");
         String text = scalar("text").text().strip();
         if (text.length() > MOST_TEXT) {
             throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
@@ -77,6 +89,7 @@ record Item(Node node, String path, Source source) {
 
     /** A number in a range where it stands plain, else what a reader makes of the text. */
     double number(Range range, ToDoubleFunction<String> reader) {
+        readAs(range);
         String unit = Quantity.unitName(range);
         Node.Scalar scalar = scalar(unit);
         Optional<Double> plain = parsed(scalar.text());
@@ -100,6 +113,7 @@ record Item(Node node, String path, Source source) {
     /** A whole number in a range. */
     int whole(Range range) {
         double number = number(range);
+        readAs("whole number, " + range.allowed());
         if (number != Math.rint(number)) {
             throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()) + ". Leave out the fraction.");
         }
@@ -109,10 +123,11 @@ record Item(Node node, String path, Source source) {
     /** One of a few words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(List<E> allowed) {
         List<String> words = allowed.stream().map(Item::label).toList();
-        String word = scalar(oneOf(words)).text().strip();
+        readAs(Shown.oneOf(words));
+        String word = scalar(Shown.oneOf(words)).text().strip();
         int index = words.indexOf(word.toLowerCase(Locale.ROOT));
         if (index < 0) {
-            throw fault("expected " + oneOf(words) + ", found " + Shown.quoted(word)
+            throw fault("expected " + Shown.oneOf(words) + ", found " + Shown.quoted(word)
                     + Nearest.sentence(word, words).map(". "::concat).orElse(""));
         }
         return allowed.get(index);
@@ -120,6 +135,7 @@ record Item(Node node, String path, Source source) {
 
     /** Yes or no. */
     boolean flag() {
+        readAs("true or false");
         String word = scalar("true or false").text().strip();
         if (!word.equals("true") && !word.equals("false")) {
             throw fault("expected true or false, found " + Shown.quoted(word));
@@ -129,6 +145,7 @@ record Item(Node node, String path, Source source) {
 
     /** A date. */
     LocalDate date() {
+        readAs("date");
         String text = scalar("a date").text().strip();
         try {
             return LocalDate.parse(text);
@@ -138,8 +155,21 @@ record Item(Node node, String path, Source source) {
         }
     }
 
+    /** A time of day. */
+    LocalTime time() {
+        String text = text();
+        readAs("time of day");
+        try {
+            return LocalTime.parse(text);
+        } catch (DateTimeParseException bad) {
+            throw fault("expected a time such as 22:30, found " + Shown.quoted(text)
+                    + ". Write 24-hour time, hours and minutes with two digits each.");
+        }
+    }
+
     /** A time zone. */
     ZoneId zone() {
+        readAs("time zone");
         String text = scalar("a time zone").text().strip();
         try {
             return ZoneId.of(text);
@@ -152,6 +182,7 @@ record Item(Node node, String path, Source source) {
 
     /** The keys of a section, which may stand in a file of its own. */
     Fields fields() {
+        readAs("section");
         Item item = opened();
         if (item.node instanceof Node.Section section) {
             return new Fields(section, item);
@@ -161,6 +192,7 @@ record Item(Node node, String path, Source source) {
 
     /** A list of so many items, which may stand in a file of its own; every item is tried before a fault stops it. */
     <T> List<T> list(Range count, Function<Item, T> reader) {
+        readAs("list of " + count.allowed());
         Item item = opened();
         if (item.node instanceof Node.Row row) {
             count.check(row.items().size());
@@ -212,11 +244,5 @@ record Item(Node node, String path, Source source) {
     /** The word that stands for a constant: lower case with hyphens. */
     static String label(Enum<?> meaning) {
         return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    /** Words to choose from, in words. */
-    static String oneOf(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 }

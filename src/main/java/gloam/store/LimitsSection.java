@@ -4,7 +4,6 @@ import gloam.planner.Between;
 import gloam.planner.Limits;
 import gloam.units.Range;
 import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,18 +64,9 @@ final class LimitsSection {
 
     private static Limits.TimeOfNight time(Item item) {
         Fields fields = item.fields();
-        Value<LocalTime> from = fields.required("from", LimitsSection::clockTime);
-        Value<LocalTime> to = fields.required("to", LimitsSection::clockTime);
+        Value<LocalTime> from = fields.required("from", Item::time);
+        Value<LocalTime> to = fields.required("to", Item::time);
         fields.noOthers();
         return new Limits.TimeOfNight(from.get(), to.get());
-    }
-
-    private static LocalTime clockTime(Item item) {
-        try {
-            return LocalTime.parse(item.text());
-        } catch (DateTimeParseException bad) {
-            throw item.fault("expected a time such as 22:30, found " + Shown.quoted(item.text())
-                    + ". Write hours and minutes of a day of 24 hours, with two digits each.");
-        }
     }
 }

@@ -70,7 +70,7 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
         List<String> words = type.isEnum()
                 ? Arrays.stream(type.getEnumConstants()).map(word -> Item.label((Enum<?>) word)).toList() : List.of();
         Optional<String> meant = Nearest.to(spot.found.replace("\"", ""), words);
-        return "expected " + (words.isEmpty() ? words(type) : Item.oneOf(words))
+        return "expected " + (words.isEmpty() ? words(type) : Shown.oneOf(words))
                 + ", found " + spot.found + meant.map(word -> ". Did you mean " + word + "?").orElse("");
     }
 

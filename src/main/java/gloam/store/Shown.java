@@ -1,6 +1,7 @@
 package gloam.store;
 
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Shows a piece of a user's file in a message: short, on one line, without characters that would steer a terminal. */
 final class Shown {
@@ -30,6 +31,12 @@ final class Shown {
     static String number(double value) {
         return Double.isFinite(value)
                 ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() : Double.toString(value);
+    }
+
+    /** Words to choose from, in words. */
+    static String oneOf(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
     }
 
     private static String cut(String text, int most) {

@@ -40,6 +40,7 @@ final class SiteSection {
         Value<Double> extinction = fields.orElse("extinction-mag", clear,
                 clear.content().map(mag -> Shown.number(mag) + " (clear air at this height)").orElse("unknown"),
                 value -> value.number(Site.EXTINCTION));
+        fields.defaultRule("extinction-mag", "that of clear air at this height");
         Value<Skyline> skyline = fields.orDefault("skyline", Skyline.FLAT, "level all around", SkylineFile::named);
         Value<Boolean> sea = fields.orDefault("sea-horizon", false, "false",
                 Item::flag);
@@ -51,8 +52,9 @@ final class SiteSection {
 
     /** Where it is: one key for all, or latitude and longitude. */
     private static Value<Coordinates> place(Fields fields) {
+        Value<Optional<Coordinates>> written = fields.optional("place", value -> Coordinates.of(value.text()));
         if (fields.has("place")) {
-            Value<Coordinates> place = fields.required("place", value -> Coordinates.of(value.text()));
+            Value<Coordinates> place = new Value<>(written.place(), written.content().flatMap(Function.identity()));
             List.of("latitude-deg", "longitude-deg").forEach(key -> fields.refuse(key, "stands beside place; keep one of the two"));
             return place;
         }

@@ -20,7 +20,7 @@ public final class SkylineFile {
 
     /** The skyline in a file named at an item. */
     static Skyline named(Item item) {
-        return skyline(item.source().beside(item.text()));
+        return skyline(Source.named(item));
     }
 
     private static Skyline skyline(Source source) {

@@ -54,6 +54,13 @@ record Source(String name, Path path, List<Path> chain, Input input, Findings fi
         return new Item(Tree.of(name, text(), findings), path, this);
     }
 
+    /** The file that an item names. */
+    static Source named(Item item) {
+        String name = item.text();
+        item.readAs("name of a file");
+        return item.source().beside(name);
+    }
+
     /**
      * A file named in this one, relative to its folder.
      *

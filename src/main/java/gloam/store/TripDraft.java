@@ -12,7 +12,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A trip file to begin with: one site, one camera, three wishes, every key explained.
+ * A trip file to begin with: one site, one camera, three wishes, and every key once with its comment, those behind a
+ * {@code #} that may be left out.
  *
  * @param site         what the place is called
  * @param where        the place; without a height it is taken to lie at sea level
@@ -32,42 +33,43 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final double LOWEST_AIM_DEG = 20;
     private static final double HIGHEST_AIM_DEG = 70;
     private static final int COORDINATE_DECIMALS = 6;
-    private static final int COMMENT_COLUMN = 42;
 
     /** The file's text, in YAML. */
     public String text() {
-        return aligned(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site), number(where.latitude().degrees()),
-                number(where.longitude().degrees()), number(where.heightM().orElse(0)),
-                where.heightM().isPresent() ? "" : "\tnot given: sea level",
-                zone.getId(), firstNight, lastNight) + cameraText() + String.format(Locale.ROOT, WISHES, film, sheets, round(),
-                across()));
-    }
-
-    /** The text with what stands behind tabs as comments below each other. */
-    private static String aligned(String text) {
-        return text.lines().map(line -> line.split("\t", 2)).map(parts -> parts.length < 2 ? parts[0]
-                : String.format(Locale.ROOT, "%-" + COMMENT_COLUMN + "s  # %s", parts[0], parts[1]))
-                .collect(Collectors.joining("\n", "", "\n"));
-    }
-
-    private String cameraText() {
         Lens lens = camera.lens();
-        return String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place", quoted(camera.name()),
-                number(lens.focalLengthMm()), number(camera.frame().widthMm()), number(camera.frame().heightMm()),
-                lens.fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", ")),
+        return new KeyComments().beside(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site),
+                number(where.latitude().degrees()), number(where.longitude().degrees()), number(where.heightM().orElse(0)),
+                where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight, lastNight)
+                + String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place",
+                quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
+                number(camera.frame().heightMm()), fNumbers(), widest(),
                 Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
-                number(lens.spotUm()), number(lens.filterStops()), lens.projection().name().toLowerCase(Locale.ROOT),
-                number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0));
+                widest(), number(lens.spotUm()), number(lens.filterStops()), Item.label(lens.projection()),
+                number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
+                + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
+                + String.format(Locale.ROOT, WISHES, round(), widest(), across()));
+    }
+
+    private String fNumbers() {
+        return camera.lens().fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", "));
+    }
+
+    private String widest() {
+        return Shown.number(FNumbers.marking(camera.lens().fNumbers().get(0)));
     }
 
     /** What turns about one point: the pole, or near the equator what rises. */
     private String round() {
         return Math.abs(where.latitude().degrees()) >= LEAST_POLE_ALTITUDE_DEG ? """
                   - name: Wheel about the pole
-                    pole: {roll-deg: 0}\tthe pole in the middle of the frame
+                    pole: {}
+                    # pole: {roll-deg: 90}\tthe same with the camera turned
+                    # point: {azimuth-deg: 0, altitude-deg: 41, roll-deg: 0}
                 """ : """
                   - name: Stars rise steeply
-                    point: {azimuth-deg: 90, altitude-deg: 45}
+                    point: {azimuth-deg: 90, altitude-deg: 45, roll-deg: 0}
+                    # pole: {}
+                    # pole: {roll-deg: 90}\tthe same with the camera turned
                 """;
     }
 
@@ -89,22 +91,30 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     }
 
     private static final String HEAD = """
-            # A trip for Gloam. Keys carry their units; a number may also be written with its own, such as 12 cm or 1h30m.
-            # gloam check --trip FILE   tells how this file is understood and which defaults it uses
+            # A trip for Gloam. Change what is not yours. Keys behind a # are further ones: take the # away to
+            # use one, and put it before the key whose place it takes. Numbers are in the unit of their key, or
+            # carry their own, such as 12 cm or 1h30m. Azimuth runs from north (0) through east (90).
+            # gloam check --trip FILE   shows how this file is understood and which defaults it uses
             # gloam plan --trip FILE    makes the timetable
+            # gloam help trip-file      lists every key
             title: %s
 
-            sites:\tone or more; a night is spent at one of them
+            sites:
               - name: %s
-                latitude-deg: %s\tnorth positive; 41°03′N will do too
-                longitude-deg: %s\teast positive
+                latitude-deg: %s
+                longitude-deg: %s
                 height-m: %s%s
+                # place: 41°03′N 2°09′W 1080m
                 zone: %s
-                # dark-sky-mag-arcsec2: 21.6\tthe moonless zenith; larger is darker. Measure it, or leave it so
-                # extinction-mag: 0.3\thaze; left out, it is reckoned for clear air
-                # skyline: skyline.csv\tazimuth_deg,altitude_deg of the hills around
+                # dark-sky-mag-arcsec2: 21.6
+                # extinction-mag: 0.3
+                # skyline: skyline.csv
+                # sea-horizon: true
 
-            nights: {from: %s, to: %s}\tdates of the evenings
+            nights:
+              from: %s
+              to: %s
+              # stay: 3
 
             """;
 
@@ -113,39 +123,75 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               name: %s
               focal-length-mm: %s
               frame-mm: {width: %s, height: %s}
+              # frame-mm: 4x5in\tor so
               f-numbers: [%s]
-              focus-m: %s\tthe distance it is focused at; infinity for the stars
-              transmittance: %s\tshare of the light that the glass passes
-              spot-um: %s\twidth of a star's spot by lens and film
+              # f-numbers: [f/%s]\tor so
+              focus-m: %s
+              transmittance: %s
+              # t-stop: {f-number: %s, t-number: 12.3}
+              spot-um: %s
               filter-stops: %s
-              projection: %s\tor a fisheye's: equidistant, equisolid
-              corner-stops: %s\tlight the mount takes from the corner at the widest f-number
-              changeover-min: %s\tfrom closing one sheet to opening the next
+              projection: %s
+              corner-stops: %s
+              changeover-min: %s
+
+            """;
+
+    private static final String FILM = """
+            film: %s\tbuilt in: %s
+            # film:\ta film of your own, here or in its file
+            #   name: Slow pan, batch 7
+            #   iso: 100
+            #   kind: negative
+            #   layers: mono
+            #   reciprocity: {model: power, exponent: 1.28, from-s: 1}\thow it loses speed in long exposures
+            #   # reciprocity: {model: none}\tno loss
+            #   # reciprocity: {model: schwarzschild, schwarzschild-p: 0.78, from-s: 1}\tthe power law by p = 1 / exponent
+            #   # reciprocity: {model: added-power, added-at-one-second-s: 0.2, exponent: 1.4}\tan addition that grows
+            #   # reciprocity: {model: catenary, bend: 0.06, best-s: 0.1, reference-s: 0.1}\tloss on both sides of a best time
+            #   # reciprocity: {model: table, points: [{metered-s: 1, corrected-s: 1}, {metered-s: 10, corrected-s: 17}]}\tpoints as the maker prints them
+            #   # reciprocity: {red: {model: power, exponent: 1.3}, green: {model: none}, blue: {model: none}}\twith layers: three
+            #   tone: {density-min: 0.1, density-max: 2.2, density-mid: 0.7, gamma: 0.65}
+            #   speed-offset-stops: 0
+            #   source: Invented.
+            sheets: %d
+
+            # preview: {f-number: 2, iso: 6400, exposure-s: 30}
+            # forecast: clouds.csv
 
             """;
 
     private static final String WISHES = """
-            film: %s\tbuilt in; for your own: {name: …, iso: 640, kind: positive, reciprocity: …}
-            sheets: %d
-
-            # preview: {f-number: 2, iso: 6400, exposure-s: 30}\ta digital frame of the dark sky that looked right
-
-            wishes:\tpictures wanted; azimuth runs from north (0) through east (90)
-            %s    sky: dark\tdark, moonlit, dusk, dawn or any
-                tone-at-most-stops: -1\tthe sky this far below the film's mid-tone, or darker
-                exposure-min: {shortest: 60, longest: 240}
-                worth: 2\tagainst the other wishes
-              - name: Trails across the sky
-                point: %s
+            wishes:
+            %s    # follow: {body: mars, level-within-deg: 4, roll-deg: 0}
+                # follow: {star: Alnilam}\ta star by its name
+                # follow: {star: {ra-deg: 266.4, dec-deg: -29}}\ta star by its place
                 sky: dark
                 tone-at-most-stops: -1
-                exposure-min: {shortest: 30, longest: 120}
-                # records-at-least: 12\tso many star trails must show
-                # trail-mm: {least: 15, most: 40}\thow long they are in the middle of the frame
-              - name: Last light
-                point: {azimuth-deg: 270, altitude-deg: 15}
-                sky: dusk
-                tone-stops: 0\tas near as may be to the mid-tone
-                exposure-min: {shortest: 20, longest: 90}
+                # tone-stops: -2
+                # records-at-least: 12
+                # records: mars
+                # trail-mm: {least: 15, most: 40}
+                exposure-min: {shortest: 60, longest: 240}
+                # f-numbers: [%s]
+                worth: 2
+                # repeat: 2
+                # moon: {altitude-deg: {least: 5, most: 40}, lit-percent: {least: 30, most: 80}, side: behind}
+                # sun-depth-deg: {least: 20, most: 40}
+                # time-of-night: {from: "22:30", to: "02:00"}
+                # twilight-min: {least: 5, most: 30}
+                # twilight-percent: {least: 30, most: 70}
+                # arc-deg: {least: 30, most: 60}
+                # film: negative-slow-25
+              - name: Trails across the sky\t
+                point: %s\t
+                sky: dark\t
+                tone-at-most-stops: -1\t
+                exposure-min: {shortest: 30, longest: 120}\t
+              - name: Last light\t
+                point: {azimuth-deg: 270, altitude-deg: 15}\t
+                sky: dusk\t
+                tone-stops: 0\t
+                exposure-min: {shortest: 20, longest: 90}\t
             """;
 }

@@ -55,10 +55,11 @@ public final class TripFile {
         }
     }
 
-    private static Reading reading(Source source) {
+    static Reading reading(Source source) {
         Fields fields = source.root().fields();
         String fileName = source.path().getFileName().toString();
         Value<String> title = fields.orDefault("title", fileName, fileName, Item::text);
+        fields.defaultRule("title", "the file's name");
         Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
         Value<Nights> nights = fields.required("nights", TripFile::nights);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);

@@ -10,7 +10,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * A piece of a path that the lens sees, as a fine polyline on the sheet.
  *
  * <p>A chord of two minutes, 0.5° of the sky, falls short of its arc by 3e-6 of the length; as that error
- * goes with the square of the step, lengths with the whole and with the doubled step tell it, and it is taken
+ * goes with the square of the step, lengths with the whole and with the doubled step show it, and it is taken
  * out (Richardson).
  *
  * @param points on the sheet, in order of time, an odd number

@@ -22,7 +22,7 @@ public record LengthSearch(TrailEstimator estimator, Instant open, double length
     private static final int MOST_ROUNDS = 50;
 
     /**
-     * The exposure; empty where the trail does not get so long in 16 hours.
+     * The exposure; empty where the trail does not get this long in 16 hours.
      *
      * @param shot what is in the camera if the shutter is open for a given time: an aim at mid exposure shifts with it
      */

@@ -83,7 +83,7 @@ public final class Track {
     }
 
     /**
-     * When to close the shutter for that length of trail on the frame; empty when it does not get so long in the
+     * When to close the shutter for that length of trail on the frame; empty when it does not get this long in the
      * track's span.
      *
      * @param open     when it is opened

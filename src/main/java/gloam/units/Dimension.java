@@ -45,7 +45,7 @@ enum Dimension {
                 Arrays.stream(values()).filter(kind -> kind.size(unit).isPresent()).findFirst().orElse(NUMBER));
     }
 
-    /** How large a unit is, in the smallest ones that this kind reckons in; empty for a unit of another kind. */
+    /** How large a unit is, in the smallest unit of this kind; empty for a unit of another kind. */
     Optional<BigDecimal> size(String unit) {
         return Optional.ofNullable(sizes.get(unit.toLowerCase(Locale.ROOT)));
     }

@@ -89,7 +89,7 @@ public final class PlainText {
         };
     }
 
-    /** Whether nothing can need replacing, which a look at each letter tells of nearly all text. */
+    /** Whether nothing can need replacing, which a look at each letter shows for nearly all text. */
     private static boolean plain(char... text) {
         for (char letter : text) {
             if (!(letter >= ' ' && letter < DELETE || letter >= NO_BREAK_SPACE && letter < FIRST_OF_PUNCTUATION)) {

@@ -33,7 +33,7 @@ public record Quantity(String text) {
     private static final Map<String, String> NAMES = Map.ofEntries(
             Map.entry("", "a number"), Map.entry("deg", "degrees"), Map.entry("m", "metres"),
             Map.entry("mm", "millimetres"), Map.entry("um", "micrometres"), Map.entry("min", "minutes"),
-            Map.entry("s", "seconds"), Map.entry("mag", "magnitudes"),
+            Map.entry("s", "seconds"), Map.entry("%", "percent"), Map.entry("mag", "magnitudes"),
             Map.entry("mag/arcsec2", "magnitudes per square arcsecond"));
 
     /** Takes blanks at the ends away and writes the minus sign as a hyphen. */

@@ -1,6 +1,8 @@
 package gloam.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 
 /**
  * What a number from outside may be: its name, its least and greatest value and its unit.
@@ -28,9 +30,15 @@ public record Range(String what, double least, double most, String unit) {
 
     /** The allowed values in words, such as {@code -90 … 90 deg}, or {@code 0.1 m and more}. */
     public String allowed() {
+        String from = plain(rounded(least, RoundingMode.CEILING));
         return Double.isInfinite(most)
-                ? plain(least) + unitAfterSpace() + " and more"
-                : plain(least) + " … " + plain(most) + unitAfterSpace();
+                ? from + unitAfterSpace() + " and more"
+                : from + " … " + plain(rounded(most, RoundingMode.FLOOR)) + unitAfterSpace();
+    }
+
+    /** A bound to six digits, so that what is printed is allowed itself. */
+    private static double rounded(double bound, RoundingMode inwards) {
+        return BigDecimal.valueOf(bound).round(new MathContext(6, inwards)).doubleValue();
     }
 
     private String unitAfterSpace() {

@@ -24,7 +24,7 @@ final class JournalFitText {
         document.add(sheets(report));
         document.gap();
         document.text("Spreads are standard deviations; a time lies outside its least and most once in "
-                + "twenty. plan and expose reckon with this film when given --journal.");
+                + "twenty. plan and expose use this film when given --journal.");
         return document;
     }
 

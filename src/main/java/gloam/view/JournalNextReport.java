@@ -48,7 +48,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
             return "with one sheet left it is the one most likely right, " + percent(advice.likeliest().rightChance());
         }
         return advice.learnFirst()
-                ? "it tells most of the film: judged before the next, it makes one of two sheets right in " + telling
+                ? "it reveals most about the film: judged before the next, it makes one of two sheets right in " + telling
                         + ", where the likeliest first makes " + right
                 : "it is the one most likely right, " + percent(advice.likeliest().rightChance()) + ", and judged before the "
                         + "next it makes one of two sheets right in " + right + "; the most telling first makes " + telling;

@@ -32,7 +32,7 @@ final class JournalNextText {
                 Table.numbers("right", "%"), Table.numbers("right by the second", "%").leaving(2),
                 Table.numbers("doubt after,", "stops").leaving(1));
         row(table, "most likely right", report.mostLikelyRight());
-        row(table, "tells most", report.mostTelling());
+        row(table, "reveals most", report.mostTelling());
         return table;
     }
 

@@ -33,7 +33,7 @@ final class JournalText {
         String entry = "entry " + report.id() + " of " + report.journal();
         Document document = Document.named("Journal");
         document.text(report.already() ? "Nothing added: " + entry + " says so already."
-                        + (report.corrected() ? "" : " A note tells two alike apart.")
+                        + (report.corrected() ? "" : " A note keeps two alike apart.")
                 : "Added as " + entry + report.corrects().map(id -> ", in place of entry " + id).orElse("")
                         + (report.withdrawn() ? "; the sheet is taken out." : "."));
         report.changes().forEach(change -> document.under(change.text()));
@@ -93,7 +93,7 @@ final class JournalText {
 
     private static Document guide(JournalGuideReport report) {
         Table table = new Table(Table.words("word"), Table.numbers("", "stops"), Table.numbers("reflects", "%").leaving(1),
-                Table.words("how to tell"));
+                Table.words("how to recognize it"));
         report.words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
                 word.guide()));
         Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
@@ -101,7 +101,7 @@ final class JournalText {
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
-                + "print. A blank sheet is \"black\", and tells too. Ask for svg to get a grey patch for each word.");
+                + "print. A blank sheet is \"black\", and counts too. Ask for svg to get a grey patch for each word.");
         return document;
     }
 

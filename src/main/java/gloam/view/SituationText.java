@@ -24,7 +24,7 @@ final class SituationText {
                     .map(event -> event.what().replace('-', ' ') + " " + Wording.minute(event.at()))
                     .collect(Collectors.joining(", ")));
         }
-        situation.ground().ifPresent(ground -> add(document, "Ground", "throws back " + Wording.plain(ground.reflectance())
+        situation.ground().ifPresent(ground -> add(document, "Ground", "reflects " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
         add(document, "Film", Wording.film(situation.film(), situation.fittedToSheets()) + ", ISO " + Wording.plain(situation.iso()) + "; "
                 + situation.reciprocity());

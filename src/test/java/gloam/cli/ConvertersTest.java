@@ -78,10 +78,10 @@ class ConvertersTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        2027-02-08 9:30 pm | "2027-02-08 9:30 pm" is in hours of half a day. Write the time with 24 hours, 21:30
-        2027-02-08T9:30PM | "2027-02-08T9:30PM" is in hours of half a day. Write the time with 24 hours, 21:30
-        2027-02-08 9 a.m. | "2027-02-08 9 a.m." is in hours of half a day. Write the time with 24 hours, 09:00
-        2027-02-08 12:30 am | "2027-02-08 12:30 am" is in hours of half a day. Write the time with 24 hours
+        2027-02-08 9:30 pm | "2027-02-08 9:30 pm" is 12-hour time; use 24-hour time, 21:30
+        2027-02-08T9:30PM | "2027-02-08T9:30PM" is 12-hour time; use 24-hour time, 21:30
+        2027-02-08 9 a.m. | "2027-02-08 9 a.m." is 12-hour time; use 24-hour time, 09:00
+        2027-02-08 12:30 am | "2027-02-08 12:30 am" is 12-hour time; use 24-hour time
         """)
     void halvesOfADayAreRefusedWithTheTimeOfTwentyFourHours(String text, String problem) {
         assertEquals(problem, assertThrows(BadInput.class, () -> Moment.parse(text)).getMessage());

@@ -102,7 +102,7 @@ class FaultsTest {
             String err = ended(process, signal);
             int exit = process.waitFor();
             assertTrue(exit == 128 + (signal.equals("INT") ? 2 : 15) || exit == 0, exit + err);
-            boolean told = err.equals("interrupted; files that were there are whole, as they were or as they were to be\n");
+            boolean told = err.equals("interrupted; no file was left half-written\n");
             assertTrue(told || err.isEmpty(), err);
             interrupted += told ? 1 : 0;
             String content = Files.readString(old);

@@ -93,6 +93,14 @@ class HelpTest {
     }
 
     @Test
+    void theKeysOfTheTripFileAreListed() {
+        Run run = Run.of("help", "trip-file");
+        assertEquals(0, run.exit());
+        assertTrue(run.out().lines().allMatch(line -> line.length() <= 100));
+        assertTrue(run.out().contains("\nsites[].latitude-deg               degrees, -90 … 90; required; e.g. 41.18\n"), run.out());
+    }
+
+    @Test
     void helpForAnUnknownCommandOffersTheNearest() {
         assertEquals(2, Run.of("help", "plam").exit());
         assertTrue(Run.of("help", "plam").err().startsWith("unknown command \"plam\"; did you mean plan?"));

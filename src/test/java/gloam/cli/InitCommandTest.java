@@ -80,7 +80,7 @@ class InitCommandTest {
         Files.writeString(Path.of(trip()), "mine");
         Run refused = init("--place", "41,-2", "--zone", "UTC");
         assertEquals(2, refused.exit());
-        assertTrue(refused.err().contains("is there already; give another name, or --overwrite"), refused.err());
+        assertTrue(refused.err().contains("already exists; give another name, or --overwrite"), refused.err());
         assertEquals("mine", Files.readString(Path.of(trip())));
         assertEquals(0, init("--place", "41,-2", "--zone", "UTC", "--overwrite").exit());
         assertTrue(Files.readString(Path.of(trip())).startsWith("# A trip for Gloam."));
@@ -93,11 +93,11 @@ class InitCommandTest {
     void withoutATerminalNothingIsAsked() {
         Run run = init("--sheets", "3");
         assertEquals(2, run.exit());
-        assertTrue(run.err().startsWith("where is not said; add --place LAT,LON, --zone"), run.err());
+        assertTrue(run.err().startsWith("no location given; add --place LAT,LON, --zone"), run.err());
         assertFalse(Files.exists(Path.of(trip())));
         assertTrue(init("--place", "41,-2", "--zone", "UTC", "--film", "instant-mono").err()
                 .contains("did you mean instant-mono-640?"));
-        assertTrue(init("--place", "41,-2", "--zone", "UTC", "--to", "2027-03-01").err().contains("give --from DATE"));
+        assertTrue(init("--place", "41,-2", "--zone", "UTC", "--to", "2027-03-01").err().contains("no first night given; use --from DATE"));
     }
 
     @Test

@@ -87,7 +87,7 @@ class JournalCommandTest {
 
     @Test
     void whatIsMissingOrWrongIsToldInALine() {
-        assertRefused("when the sheet was open is not said", add(List.of()));
+        assertRefused("no exposure given", add(List.of()));
         assertRefused("expected an opening", add(SHEET, "--open", "2027-01-10T23:00Z"));
         assertRefused("before it has closed", add(SHEET, "--open", "2027-01-10T21:00Z/2h"));
         assertRefused("did you mean dark?", add(SHEET, "--tone", "drak"));

@@ -81,7 +81,7 @@ class JournalQuestionsTest {
                 "8", // no f-number
                 "180", "45", "")); // no aim
         assertEquals(0, run.exit(), run.err());
-        for (String refusal : List.of("where is not said", "which f-number was used is not said", "without an aim")) {
+        for (String refusal : List.of("no location given", "no f-number given", "without an aim")) {
             assertTrue(run.err().contains(refusal), refusal + ": " + run.err());
         }
         assertEquals("kept in mind", sheet().get("note").asString());

@@ -38,7 +38,8 @@ class ReadmeTest {
     private static final String MORE = "…";
     private static final String OWN = "my-";
     private static final int LEAST_RUNS = 5;
-    private static final int PAGES = 5;
+    private static final int PAGES = 6;
+    private static final int WIDTH = 120;
 
     @TempDir
     private Path folder;
@@ -103,6 +104,20 @@ class ReadmeTest {
                     document + ": " + fences.get(i));
         }
         blocks(lines, "console").forEach(block -> assertTrue(block.startsWith(PROMPT), block));
+    }
+
+    /** Lines of README, guide and page for developers; rows of tables and commands are not broken. */
+    @ParameterizedTest
+    @MethodSource("wrapped")
+    void linesWrap(Path document) throws IOException {
+        for (String line : Files.readAllLines(document)) {
+            boolean whole = !document.equals(README) && (line.startsWith("| ") || line.startsWith(PROMPT));
+            assertTrue(whole || line.length() <= WIDTH, document + ": " + line);
+        }
+    }
+
+    static Stream<Path> wrapped() throws IOException {
+        return Stream.concat(documents(), Stream.of(Path.of("DEVELOPERS.md")));
     }
 
     @Test

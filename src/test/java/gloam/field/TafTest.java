@@ -67,12 +67,12 @@ class TafTest {
     @CsvSource(delimiter = '|', textBlock = """
             ''                                   | [0 the TAF names no validity such as 0818/0924; paste it whole]
             TAF XXXX                             | [0 the TAF names no validity such as 0818/0924; paste it whole]
-            TAF XXXX 0918/0818 SKC               | [9 the TAF's period 0918/0818 ends before it begins; take the group out or mend it, 0 the TAF names \
+            TAF XXXX 0918/0818 SKC               | [9 the TAF's period 0918/0818 ends before it begins; take the group out or correct it, 0 the TAF names \
             no validity such as 0818/0924; paste it whole]
             TAF 0018/9924 SKC                    | [4 the TAF names day 00, which no month has; paste it anew, 0 the TAF names no validity \
             such as 0818/0924; paste it whole]
             TAF 0818/0924 FM082190 OVC010 0899/0901 | [14 minute 90 min is out of range; give 0 … 59 min, 30 hour 99 h is out of range; give 0 … 24 h]
-            TAF 0818/1018 SKC                    | [4 the TAF's period 0818/1018 is longer than 30 h; mend its days and hours, 0 the TAF names no \
+            TAF 0818/1018 SKC                    | [4 the TAF's period 0818/1018 is longer than 30 h; correct its days and hours, 0 the TAF names no \
             validity such as 0818/0924; paste it whole]
             FM082100 0818/0924                   | [0 FM082100 stands before the TAF's validity, such as 0818/0924; paste it whole]
             """)

@@ -106,7 +106,7 @@ class TripFileErrorsTest {
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
         is below least, 20. Put them in order.
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
-        wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write hours and minutes of a day of 24 hours, \
+        wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write 24-hour time, hours and minutes \
         with two digits each.
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
@@ -157,7 +157,7 @@ class TripFileErrorsTest {
                 "trip.yaml:1:1 titel: unknown key. Did you mean title?",
                 "trip.yaml:3:5 sites[0].zone: is missing. Add the key zone.",
                 "trip.yaml:4:19 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
-                "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, latitude-deg, longitude-deg, height-m, "
+                "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, place, latitude-deg, longitude-deg, height-m, "
                         + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon.",
                 "trip.yaml:11:9 sheets: expected a number, found \"many\". Write a plain number, 1 … 500."),
                 refusal(bad));
@@ -197,7 +197,7 @@ class TripFileErrorsTest {
         }
         List<String> problems = refusal(bad.toString());
         assertEquals(51, problems.size());
-        assertEquals("and 250 more. Mend these first.", problems.get(50));
+        assertEquals("and 250 more. Correct these first.", problems.get(50));
     }
 
     @Test

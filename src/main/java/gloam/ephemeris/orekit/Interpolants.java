@@ -19,7 +19,7 @@ final class Interpolants {
     private final Map<Integer, Interpolant> known = new ConcurrentHashMap<>();
 
     /**
-     * Interpolants of what samples tell.
+     * Interpolants of samples.
      *
      * @param originS where a span begins, in seconds
      * @param spanS   how long each is
