@@ -69,7 +69,8 @@ final class Blanks {
                 .filter(fNumber -> dark ? fNumber < shot.fNumber() : fNumber > shot.fNumber())
                 .filter(fNumber -> !blank(shot,
                         kit.circumstances(light, fNumber, shot.openMin(), shot.closeMin()))).findFirst();
-        return new Reason.NothingShows(Reason.Exposure.of(shot), ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
+        return new Reason.NothingShows(Reason.Exposure.of(shot),
+                ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
     }
 
     private static double fNumber(int stop) {

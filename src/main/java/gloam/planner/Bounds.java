@@ -34,7 +34,10 @@ record Bounds(int leastMin, int mostMin, DurationLimit leastBy, DurationLimit mo
 
     /** Whether it is for want of time that nothing longer is left, and not by the wish itself. */
     boolean shortOfTime() {
-        return mostBy == DurationLimit.SPAN || mostBy == DurationLimit.OPENING || mostBy == DurationLimit.MIDDLE || mostBy == DurationLimit.CLOSING;
+        return switch (mostBy) {
+            case SPAN, OPENING, MIDDLE, CLOSING -> true;
+            case EXPOSURE, TRAIL, TONE, ARC, TWILIGHT_SHARE -> false;
+        };
     }
 
     /** What is left when durations come in steps from zero. */

@@ -12,13 +12,13 @@ import java.util.Optional;
  * @param blend  how much twilight it wants
  * @param growth how the trail grows, where the wish wants one of some length and that is to count
  */
-record ExposureLimits(Wish wish, Blend blend, Optional<TrailGrowth> growth) {
+record ExposureLimits(Wish wish, TwilightShare blend, Optional<TrailGrowth> growth) {
 
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
     private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
 
     /** An opening at an f-number. */
-    record Stop(Opening opening, double fNumber, MadeTone made) {
+    record Stop(Opening opening, double fNumber, MinuteProgress made) {
 
         double progress(int durationMin) {
             return made.progress(opening.openAt(durationMin), opening.closeAt(durationMin));

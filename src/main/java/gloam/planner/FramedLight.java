@@ -28,7 +28,7 @@ final class FramedLight {
     private final int stepMin;
     private final int firstMin;
     private final double[] atFullPupilLx;
-    private final Map<Double, MadeTone> byFNumber = new HashMap<>();
+    private final Map<Double, MinuteProgress> byFNumber = new HashMap<>();
 
     /** The light that a fixed aim meets at the steps around some minutes. */
     static FramedLight of(Aiming fixed, FilmStock film, MinuteRun minutes) {
@@ -58,11 +58,11 @@ final class FramedLight {
     }
 
     /** What the light makes on the film through an f-number. */
-    MadeTone through(double fNumber) {
+    MinuteProgress through(double fNumber) {
         return byFNumber.computeIfAbsent(fNumber, this::made);
     }
 
-    private MadeTone made(double fNumber) {
+    private MinuteProgress made(double fNumber) {
         double[] ratesPerS = new double[atFullPupilLx.length];
         Arrays.setAll(ratesPerS, node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / (fNumber * fNumber)));
         double[] byMinute = new double[(ratesPerS.length - 1) * stepMin + 1];
@@ -74,7 +74,7 @@ final class FramedLight {
                 inMinute *= ratio;
             }
         }
-        return new MadeTone(firstMin, byMinute);
+        return new MinuteProgress(firstMin, byMinute);
     }
 
     /** Mean of what grows by a ratio within a step, as a share of what it starts from. */

@@ -25,7 +25,7 @@ final class TimeForWish {
         this.kit = kit;
         this.sky = sky;
         this.aiming = new Aiming(wish.aim(), sky, kit.camera());
-        this.limits = new ExposureLimits(wish, new Blend(wish.limits(), sky.darkRun()), Optional.empty());
+        this.limits = new ExposureLimits(wish, new TwilightShare(wish.limits(), sky.darkRun()), Optional.empty());
     }
 
     /**

@@ -63,7 +63,7 @@ final class WindowFinder {
         List<MinuteRun> runs = MinuteRun.of(moments.throughout());
         MinuteRun longest = runs.stream().max(Comparator.comparingInt(MinuteRun::lastsMin)).orElseThrow();
         Openings openings = new Openings(wish, sky, aiming, moments);
-        ShotChooser chooser = new ShotChooser(kit, new ExposureLimits(wish, new Blend(wish.limits(), sky.darkRun()),
+        ShotChooser chooser = new ShotChooser(kit, new ExposureLimits(wish, new TwilightShare(wish.limits(), sky.darkRun()),
                 growth(openings, moments, longest)), new TrailAims(wish.records(), sky, stars));
         for (MinuteRun run : runs) {
             Optional<FramedLight> shared = aiming.fixed()

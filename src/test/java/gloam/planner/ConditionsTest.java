@@ -101,7 +101,7 @@ class ConditionsTest {
         Wish wish = limited(Trips.pointed("arc", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()), new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY, Between.ANY,
                 new Between(OptionalDouble.empty(), OptionalDouble.of(arcDeg))));
-        ExposureLimits limits = new ExposureLimits(wish, new Blend(wish.limits(), new MinuteRun(0, 0)), Optional.empty());
+        ExposureLimits limits = new ExposureLimits(wish, new TwilightShare(wish.limits(), new MinuteRun(0, 0)), Optional.empty());
         Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 1);
         assertEquals((int) Math.floor(arcDeg / 360 * 86_164.1 / 60), left.mostMin()); // sidereal day in s
         assertEquals(DurationLimit.ARC, left.mostBy());
@@ -114,11 +114,11 @@ class ConditionsTest {
         for (int minute = 0; minute < even.length; minute++) {
             even[minute] = minute;
         }
-        MadeTone made = new MadeTone(0, even);
+        MinuteProgress made = new MinuteProgress(0, even);
         MinuteRun dark = new MinuteRun(60, 120);
-        assertTrue(new Blend(share(49, 51), dark).suits(0, 120, made));
-        assertFalse(new Blend(share(51, 100), dark).suits(0, 120, made));
-        assertFalse(new Blend(share(0, 49), dark).suits(0, 120, made));
+        assertTrue(new TwilightShare(share(49, 51), dark).suits(0, 120, made));
+        assertFalse(new TwilightShare(share(51, 100), dark).suits(0, 120, made));
+        assertFalse(new TwilightShare(share(0, 49), dark).suits(0, 120, made));
     }
 
     private static Limits share(double least, double most) {

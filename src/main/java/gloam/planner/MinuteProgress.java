@@ -6,7 +6,7 @@ package gloam.planner;
  * @param firstMin minute from which on it is added up
  * @param byMinute the sum up to each minute from then on
  */
-record MadeTone(int firstMin, double[] byMinute) {
+record MinuteProgress(int firstMin, double[] byMinute) {
 
     /** Progress made between two minutes. */
     double progress(int openMin, int closeMin) {
