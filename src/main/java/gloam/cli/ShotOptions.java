@@ -15,10 +15,8 @@ import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Where the camera points and when its shutter is open. */
 final class ShotOptions extends OptionGroup {
@@ -68,7 +66,7 @@ final class ShotOptions extends OptionGroup {
         Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
         List<Interval> openings = lengthMm.given() ? List.of(forLength(site, camera, estimator, aimed))
                 : openings(site);
-        return new Shot(framing(camera, estimator, aimed, whole(openings).middle()), openings);
+        return new Shot(framing(camera, estimator, aimed, Interval.span(openings).middle()), openings);
     }
 
     private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {
@@ -112,18 +110,14 @@ final class ShotOptions extends OptionGroup {
                     + "--open INSTANT/DURATION");
         }
         lasts.value().ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
-        all.sort(Comparator.comparing(Interval::start));
-        if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
+        List<Interval> inOrder = Interval.sorted(all);
+        if (Interval.overlapping(inOrder).isPresent()) {
             throw new BadInput("two openings overlap; let each close before the next opens (--open)");
         }
-        if (whole(all).lasts().compareTo(LONGEST) > 0) {
+        if (Interval.span(inOrder).lasts().compareTo(LONGEST) > 0) {
             throw new BadInput("first opening and last closing are more than ten days apart; give openings of one sheet (--open)");
         }
-        return all;
-    }
-
-    private static Interval whole(List<Interval> openings) {
-        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+        return inOrder;
     }
 
     /** The text of --from, where it is to be a date. */

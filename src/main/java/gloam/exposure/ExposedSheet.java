@@ -4,7 +4,6 @@ import gloam.film.FilmStock;
 import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.Interval;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -30,7 +29,7 @@ public record ExposedSheet(FilmStock film, Lens lens, double fNumber, Interval o
     /** The sheet after several openings in order of time, which work as one that lasts as long as the longest. */
     public static ExposedSheet of(FilmStock film, Lens lens, double fNumber, SkyOnFilm sky, List<Interval> openings) {
         LightCurve light = sky.at(fNumber);
-        Interval longest = openings.stream().max(Comparator.comparing(Interval::lasts)).orElseThrow();
+        Interval longest = Interval.longest(openings);
         return new ExposedSheet(film, lens, fNumber, longest, openings.stream()
                 .mapToDouble(open -> ExposureEngine.progress(film, light, open)).sum(),
                 light.illuminanceLx(longest.middle()));

@@ -8,7 +8,6 @@ import gloam.units.Finite;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -131,8 +130,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     /** Of the trails of the longest opening. */
     private double trailLimitMag(double fNumber, double openS, double skyStops) {
         PassingStars stars = scene.stars();
-        Interval longest = scene.sky().openings(openS).stream()
-                .max(Comparator.comparing(Interval::lasts)).orElseThrow();
+        Interval longest = Interval.longest(scene.sky().openings(openS));
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(film, lens, fNumber, longest.seconds(),
                 Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()), stars.imageSpeedMmS(),
                 stars.lossMag());

@@ -151,10 +151,10 @@ final class NightDemand {
             Interval step = new Interval(at(node), at(node + 1));
             if (!Interval.intersect(night.sunDown(), List.of(step)).isEmpty()) {
                 Spans.notNegative(step, margin.applyAsDouble(node), margin.applyAsDouble(node + 1))
-                        .ifPresent(span -> Spans.add(where, span));
+                        .ifPresent(where::add);
             }
         }
-        return where;
+        return Interval.union(where);
     }
 
     private List<Interval> byTheClock(Limits.TimeOfNight time) {
@@ -165,10 +165,10 @@ final class NightDemand {
             Instant from = instant(date.atTime(time.from()));
             Instant to = instant(ends.atTime(time.to()));
             if (from.isBefore(to)) {
-                Spans.add(spans, new Interval(from, to));
+                spans.add(new Interval(from, to));
             }
         }
-        return spans;
+        return Interval.union(spans);
     }
 
     /** When the clocks show a time first; of a time that they skip, when they do. */

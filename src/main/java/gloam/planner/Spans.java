@@ -2,23 +2,12 @@ package gloam.planner;
 
 import gloam.units.Interval;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 
-/** Spans put together from steps in order of time. */
+/** Spans found in steps of time. */
 final class Spans {
 
     private Spans() {
-    }
-
-    /** Adds a span that starts no earlier than those before end; where it goes on from the last one, the two become one. */
-    static void add(List<Interval> spans, Interval next) {
-        int last = spans.size() - 1;
-        if (last >= 0 && spans.get(last).endExclusive().equals(next.start())) {
-            spans.set(last, new Interval(spans.get(last).start(), next.endExclusive()));
-        } else {
-            spans.add(next);
-        }
     }
 
     /** The part of a step in which something is not negative that goes straight from one value to another. */

@@ -18,8 +18,7 @@ final class WeatherNotes {
     static List<String> of(Trip trip, Night night) {
         List<String> notes = new ArrayList<>();
         if (!night.sunDown().isEmpty()) {
-            Interval down = new Interval(night.sunDown().get(0).start(),
-                    night.sunDown().get(night.sunDown().size() - 1).endExclusive());
+            Interval down = Interval.span(night.sunDown());
             trip.forecast().ifPresent(weather -> add(notes, weather, down, night));
         }
         return notes;

@@ -33,7 +33,7 @@ public record SheetSetup(Site site, Framing framing, FilmStock film, double fNum
 
     /** From the first opening to the last closing. */
     public Interval whole() {
-        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+        return Interval.span(openings);
     }
 
     Lens lens() {

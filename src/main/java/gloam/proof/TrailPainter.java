@@ -58,7 +58,7 @@ final class TrailPainter {
 
     /** So many that on the frame they are about as long as wanted. */
     private int pieces(Track track, Interval opening) {
-        double onFrameS = track.visits(opening).stream().mapToDouble(Interval::seconds).sum();
+        double onFrameS = Interval.seconds(track.visits(opening));
         double speedMmS = onFrameS == 0 ? 0 : track.lengthMm(opening) / onFrameS;
         double pieceS = Math.min(LONGEST_PIECE_S, PIECE_PX * raster.pixelMm() / speedMmS);
         return (int) Math.ceil(opening.seconds() / pieceS);

@@ -26,7 +26,7 @@ public record FrameQuestion(Site site, Framing framing, List<Interval> openings,
 
     /** From the first opening to the last closing. */
     public Interval whole() {
-        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+        return Interval.span(openings);
     }
 
     TrailEstimator estimator(Ephemeris ephemeris) {

@@ -57,9 +57,9 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
         if (night.sunDown().isEmpty()) {
             return Stream.empty();
         }
-        List<Interval> down = night.sunDown();
-        ZonedDateTime first = down.get(0).start().atZone(night.site().zone()).truncatedTo(ChronoUnit.HOURS);
-        Instant last = down.get(down.size() - 1).endExclusive().plus(Duration.ofHours(1));
+        Interval down = Interval.span(night.sunDown());
+        ZonedDateTime first = down.start().atZone(night.site().zone()).truncatedTo(ChronoUnit.HOURS);
+        Instant last = down.endExclusive().plus(Duration.ofHours(1));
         return Stream.iterate(first, hour -> hour.plusHours(1)).map(ZonedDateTime::toInstant)
                 .takeWhile(at -> at.isBefore(last) && !at.isAfter(night.span().endExclusive()));
     }

@@ -67,7 +67,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
             Framing framing = question.framing();
             Camera camera = framing.camera();
             SiteClock clock = new SiteClock(question.site().zone());
-            double lastsS = question.openings().stream().mapToDouble(Interval::seconds).sum();
+            double lastsS = Interval.seconds(question.openings());
             return new FrameRow(framing.aim().azimuth().degrees(),
                     framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),

@@ -170,7 +170,7 @@ public final class TrailSurvey {
 
     private TrailReport.PoleRow pole() {
         CelestialPole pole = estimator.pole(question.framing());
-        double openS = question.openings().stream().mapToDouble(Interval::seconds).sum();
+        double openS = Interval.seconds(question.openings());
         return TrailReport.PoleRow.of(pole, SKY_TURN_DEG_H * openS / 3600, pole.inFrame()
                 ? OptionalDouble.of(estimator.longestTrailMm(question.framing(), question.openings()))
                 : OptionalDouble.empty());
