@@ -6,6 +6,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -84,10 +85,11 @@ public class ProofOfSheet {
 
     private Picture picture(String film, Interval open, Direction aim) {
         turn++;
-        Lens lens = new Lens(120, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR,
+        Lens lens = new Lens(120, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                Projection.RECTILINEAR,
                 Vignetting.NONE);
         Camera camera = new Camera("bench", lens, new Frame(80, 80), Duration.ZERO);
-        SheetSetup setup = new SheetSetup(site, Framing.level(aim, camera), FilmFile.film(film), 11, List.of(open),
+        SheetSetup setup = new SheetSetup(site, Framing.level(aim, camera), FilmFile.film(film), lens.fNumbers().get(0), List.of(open),
                 OptionalDouble.empty());
         return Proof.of(ephemeris, setup, StarCatalogue.builtIn().stars(), Raster.of(camera.frame(), LONG_SIDE_PX))
                 .picture();

@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.exposure.FilmPlane;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.journal.FilmFit;
 import gloam.journal.NextSheet;
@@ -72,7 +73,7 @@ final class JournalNextCommand extends ReportingCommand {
         Lens lens = camera.lens(trips);
         SkyBrightness sky = SkyBrightness.ofMagArcsec2(
                 FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
-        return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, 1, sky), lens.fNumbers(),
+        return new NextSheet.Wanted(FilmPlane.meteredS(published, lens, FNumber.ONE, sky), lens.fNumbers(),
                 shortest.get().toMillis() / 1000.0, longest.get().toMillis() / 1000.0, tone);
     }
 }

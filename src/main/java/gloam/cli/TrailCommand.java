@@ -5,6 +5,7 @@ import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.proof.ExposedFrame;
@@ -84,7 +85,7 @@ final class TrailCommand extends ReportingCommand {
             return levels(session, site, taken);
         }
         FrameQuestion question = question(session, site, taken);
-        double fNumber = taken.lens().fNumbers().get(0);
+        FNumber fNumber = taken.lens().fNumbers().get(0);
         Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
                 .map(stock -> new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
                         question.openings(), OptionalDouble.empty())));

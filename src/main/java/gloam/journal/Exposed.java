@@ -2,6 +2,7 @@ package gloam.journal;
 
 import gloam.ephemeris.Direction;
 import gloam.exposure.ExposureTable.PassingStars;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;
@@ -83,7 +84,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
     }
 
     /** The f-number used. */
-    public double fNumber() {
+    public FNumber fNumber() {
         return lens.fNumbers().get(0);
     }
 

@@ -4,9 +4,9 @@ import gloam.exposure.ExposureEngine;
 import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.SkyLight;
-import gloam.light.SkyBrightness;
 import gloam.trail.Framing;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -25,7 +25,7 @@ final class FramedLight {
     private final FilmStock film;
     private final int firstMin;
     private final double[] atFullPupilLx;
-    private final Map<Double, MadeTone> byFNumber = new HashMap<>();
+    private final Map<FNumber, MadeTone> byFNumber = new HashMap<>();
 
     /** The light that a fixed aim meets at the nodes around some minutes. */
     static FramedLight of(Aiming fixed, FilmStock film, MinuteRun minutes) {
@@ -44,23 +44,25 @@ final class FramedLight {
         this.firstMin = firstNode * NightClock.NODE_MIN;
         this.atFullPupilLx = new double[nodes];
         Arrays.setAll(atFullPupilLx, node ->
-                FilmPlane.illuminanceLx(lens, 1, light.apply(firstMin + node * NightClock.NODE_MIN).total()));
+                FilmPlane.illuminanceLx(lens, FNumber.ONE,
+                        light.apply(firstMin + node * NightClock.NODE_MIN).total()));
     }
 
     /** The light at the frame's centre, exact at every instant. */
-    static LightCurve of(NightSky sky, Framing framing, double fNumber) {
+    static LightCurve of(NightSky sky, Framing framing, FNumber fNumber) {
         Lens lens = framing.camera().lens();
         return at -> FilmPlane.illuminanceLx(lens, fNumber, sky.light(framing.aim(), at).total());
     }
 
     /** What the light makes on the film through an f-number. */
-    MadeTone through(double fNumber) {
+    MadeTone through(FNumber fNumber) {
         return byFNumber.computeIfAbsent(fNumber, this::made);
     }
 
-    private MadeTone made(double fNumber) {
+    private MadeTone made(FNumber fNumber) {
         double[] ratesPerS = new double[atFullPupilLx.length];
-        Arrays.setAll(ratesPerS, node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / (fNumber * fNumber)));
+        Arrays.setAll(ratesPerS,
+                node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / fNumber.squared()));
         double[] byMinute = new double[(ratesPerS.length - 1) * NightClock.NODE_MIN + 1];
         for (int node = 0; node < ratesPerS.length - 1; node++) {
             double ratio = Math.pow(ratesPerS[node + 1] / ratesPerS[node], 1.0 / NightClock.NODE_MIN);
@@ -80,11 +82,11 @@ final class FramedLight {
     }
 
     /** Illuminance at an f-number at a minute in lx. */
-    double illuminanceLx(double fNumber, int minute) {
+    double illuminanceLx(FNumber fNumber, int minute) {
         int node = (minute - firstMin) / NightClock.NODE_MIN;
         double share = (minute - firstMin) % NightClock.NODE_MIN / (double) NightClock.NODE_MIN;
         double fullPupilLx = share == 0 ? atFullPupilLx[node]
                 : atFullPupilLx[node] * Math.pow(atFullPupilLx[node + 1] / atFullPupilLx[node], share);
-        return fullPupilLx / (fNumber * fNumber);
+        return fullPupilLx / fNumber.squared();
     }
 }

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Night;
+import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
 import gloam.units.Angle;
 import gloam.units.Finite;
@@ -86,7 +87,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<String> cautions) {
      * @param misses             by how much it misses parts of its wish, a few words each
      * @param reason             why it is there, in one line
      */
-    public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, double fNumber,
+    public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.gear.FNumber;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
@@ -76,7 +77,7 @@ final class Reasons {
                 Wording.duration(shot.durationMin()), Wording.stops(blank.boundStops()),
                 dark ? "up" : "down");
         return nothing + (blank.atFNumber().isEmpty() ? "; it takes another light" : "; it takes f/"
-                + Wording.fNumber(blank.atFNumber().getAsDouble()) + (dark ? " or wider" : " or narrower"));
+                + Wording.fNumber(blank.atFNumber().get()) + (dark ? " or wider" : " or narrower"));
     }
 
     private static String missed(Wish wish, Shot best) {
@@ -103,7 +104,7 @@ final class Reasons {
                 + Wording.duration(Math.max(0, bounds.mostMin()));
     }
 
-    private static String least(Wish wish, Bounds.Cut cut, double fNumber) {
+    private static String least(Wish wish, Bounds.Cut cut, FNumber fNumber) {
         return switch (cut) {
             case TRAIL -> "a trail of " + Wording.mm(wish.trail().leastMm().orElseThrow());
             case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);
@@ -112,7 +113,7 @@ final class Reasons {
         };
     }
 
-    private static String most(Wish wish, Bounds.Cut cut, double fNumber) {
+    private static String most(Wish wish, Bounds.Cut cut, FNumber fNumber) {
         return switch (cut) {
             case TRAIL -> "a trail of at most " + Wording.mm(wish.trail().mostMm().orElseThrow());
             case TONE -> Wording.tone(wish.tone()) + " at f/" + Wording.fNumber(fNumber);

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
+import gloam.gear.FNumber;
 import gloam.trail.Framing;
 import gloam.units.Stops;
 import java.util.ArrayList;
@@ -55,11 +56,11 @@ final class ShotChooser {
     }
 
     /** Durations left at an f-number, or the conflict of aims that leaves none. */
-    record Conflict(Bounds bounds, double fNumber) {
+    record Conflict(Bounds bounds, FNumber fNumber) {
     }
 
     /** An opening at an f-number. */
-    private record Stop(Opening opening, double fNumber, MadeTone made) {
+    private record Stop(Opening opening, FNumber fNumber, MadeTone made) {
 
         double progress(int durationMin) {
             return made.progress(opening.openAt(durationMin), opening.closeAt(durationMin));
@@ -72,7 +73,8 @@ final class ShotChooser {
         }
     }
 
-    private record Draft(double fNumber, int durationMin, double progress, double toneSatisfaction, double safety) {
+    private record Draft(FNumber fNumber, int durationMin, double progress, double toneSatisfaction,
+            double safety) {
 
         /** The merit it has if all records that must. */
         long merit() {
@@ -98,7 +100,7 @@ final class ShotChooser {
                 draft -> known.computeIfAbsent(draft, unknown -> judged(unknown, opening, framing, light));
         List<Draft> drafts = new ArrayList<>();
         Conflict nearest = new Conflict(byTrail, kit.fNumbers().get(0));
-        for (double fNumber : kit.fNumbers()) {
+        for (FNumber fNumber : kit.fNumbers()) {
             Stop stop = new Stop(opening, fNumber, light.through(fNumber));
             Bounds bounds = byBlend(byTone(byTrail, stop), stop);
             if (bounds.empty()) {

@@ -1,6 +1,6 @@
 package gloam.planner;
 
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import java.util.Locale;
 
 /** Numbers as reasons write them. */
@@ -28,10 +28,8 @@ final class Wording {
     }
 
     /** An f-number as it is engraved. */
-    static String fNumber(double fNumber) {
-        double marking = FNumbers.marking(fNumber);
-        return marking == Math.rint(marking) ? String.format(Locale.ROOT, "%.0f", marking)
-                : String.format(Locale.ROOT, "%.1f", marking);
+    static String fNumber(FNumber fNumber) {
+        return fNumber.number();
     }
 
     /** A length on the sheet in whole millimetres. */

@@ -1,6 +1,7 @@
 package gloam.proof;
 
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.light.GroundLight;
@@ -19,7 +20,7 @@ import java.util.OptionalDouble;
  * @param openings          when the shutter is open, in order of time, at least one, without overlaps
  * @param groundReflectance share of its light that the land throws back; empty for land that stays black
  */
-public record SheetSetup(Site site, Framing framing, FilmStock film, double fNumber, List<Interval> openings,
+public record SheetSetup(Site site, Framing framing, FilmStock film, FNumber fNumber, List<Interval> openings,
                          OptionalDouble groundReflectance) {
 
     /** Copies the list; refuses a sheet that is never exposed. */

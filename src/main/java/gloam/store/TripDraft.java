@@ -2,7 +2,7 @@ package gloam.store;
 
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -54,7 +54,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
         Lens lens = camera.lens();
         return String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place", quoted(camera.name()),
                 number(lens.focalLengthMm()), number(camera.frame().widthMm()), number(camera.frame().heightMm()),
-                lens.fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", ")),
+                lens.fNumbers().stream().map(FNumber::number).collect(Collectors.joining(", ")),
                 Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
                 number(lens.spotUm()), number(lens.filterStops()), lens.projection().name().toLowerCase(Locale.ROOT),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0));

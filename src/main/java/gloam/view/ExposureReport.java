@@ -1,7 +1,6 @@
 package gloam.view;
 
 import gloam.exposure.Trade;
-import gloam.gear.FNumbers;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -36,8 +35,8 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
                                  double sharpestUm, double recordingUm) {
 
         static SharpnessTrade of(Trade trade) {
-            return new SharpnessTrade(FNumbers.marking(trade.sharpest().fNumber()),
-                    FNumbers.marking(trade.mostRecording().fNumber()), trade.gainedMag(),
+            return new SharpnessTrade(trade.sharpest().fNumber().marked(),
+                    trade.mostRecording().fNumber().marked(), trade.gainedMag(),
                     trade.sharpestMm() * 1000, trade.blurredMm() * 1000);
         }
     }

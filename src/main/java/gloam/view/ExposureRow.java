@@ -5,7 +5,7 @@ import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
 import gloam.film.FilmStock;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.units.Finite;
 import java.time.OffsetDateTime;
@@ -72,7 +72,7 @@ public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
     public record Spot(double togetherUm, double defocusUm, double diffractionUm, double lensAndFilmUm,
                        double hyperfocalM) {
 
-        static Spot of(Lens lens, double fNumber) {
+        static Spot of(Lens lens, FNumber fNumber) {
             return new Spot(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)), um(lens.diffractionMm(fNumber)),
                     lens.spotUm(), lens.hyperfocalM(fNumber, lens.spotUm() / 1000));
         }
@@ -103,7 +103,7 @@ public record ExposureRow(double fNumber, @JsonInclude OptionalDouble meteredS,
         Exposure exposure = row.exposure();
         Lens lens = table.lens();
         boolean ground = table.scene().ground().isPresent();
-        return new ExposureRow(FNumbers.marking(row.fNumber()), Finite.of(exposure.meteredS()),
+        return new ExposureRow(row.fNumber().marked(), Finite.of(exposure.meteredS()),
                 Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
                 closeAt(table, exposure, clock), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),

@@ -9,6 +9,7 @@ import gloam.exposure.Scene;
 import gloam.exposure.Shutter;
 import gloam.exposure.SkyOnFilm;
 import gloam.exposure.Trade;
+import gloam.gear.FNumber;
 import gloam.light.Atmosphere;
 import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
@@ -67,7 +68,7 @@ public final class ExposureSurvey {
                 ? table.bracket(row.fNumber(), time.toneStops(), time.sheets()) : Optional.empty();
     }
 
-    private Row row(ExposureTable table, double fNumber) {
+    private Row row(ExposureTable table, FNumber fNumber) {
         return question.unknown() instanceof ToneAfter after ? table.after(fNumber, after.lasts())
                 : table.toTone(fNumber, ((TimeFor) question.unknown()).toneStops());
     }

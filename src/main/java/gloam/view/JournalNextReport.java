@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.gear.FNumbers;
 import gloam.journal.FilmFit;
 import gloam.journal.NextSheet;
 import java.time.Instant;
@@ -33,7 +32,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
     public static JournalNextReport of(FilmFit fit, NextSheet.Advice advice, double toneStops, int sheetsLeft, Instant now) {
         NextSheet.Choice chosen = advice.learnFirst() ? advice.telling() : advice.likeliest();
         return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(), fit.used().size(),
-                toneStops, sheetsLeft, FNumbers.marking(chosen.fNumber()), chosen.exposureS(),
+                toneStops, sheetsLeft, chosen.fNumber().marked(), chosen.exposureS(),
                 reason(advice, sheetsLeft), advice.spreadStops(), ChoiceRow.of(advice.likeliest()),
                 ChoiceRow.of(advice.telling()), advice.brackets().stream().map(BracketRow::of).toList());
     }
@@ -66,7 +65,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
                             double rightByTheSecondChance) {
 
         static ChoiceRow of(NextSheet.Choice choice) {
-            return new ChoiceRow(FNumbers.marking(choice.fNumber()), choice.exposureS(),
+            return new ChoiceRow(choice.fNumber().marked(), choice.exposureS(),
                     choice.rightChance(), choice.spreadAfterStops(),
                     choice.rightByTheSecond());
         }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.film.FilmStock;
-import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.NightTimes;
@@ -142,7 +141,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.wish().film().orElse(tripFilm).name(), clock.event(prepareAt),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
-                    window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
+                    window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), window.recordedStars(),

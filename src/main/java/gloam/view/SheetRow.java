@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.gear.FNumbers;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Outcome;
@@ -40,7 +39,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
         return new SheetRow(entry.id(), exposed.film(), exposed.batch(), exposed.place().map(Place::name),
                 clock.asked(exposed.whole().start()), clock.asked(exposed.whole().endExclusive()),
                 exposed.openings().size(), exposed.openS(),
-                FNumbers.marking(exposed.fNumber()),
+                exposed.fNumber().marked(),
                 optional(exposed.aim().map(aim -> aim.azimuth().degrees())),
                 optional(exposed.aim().map(aim -> aim.altitude().degrees())),
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",

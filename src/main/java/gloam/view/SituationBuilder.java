@@ -5,6 +5,7 @@ import gloam.exposure.ExposureTable.PassingStars;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ReciprocityTable;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
@@ -96,7 +97,7 @@ final class SituationBuilder {
                 light.landscape(reflectance, known.openAt()).cdM2()));
     }
 
-    private OptionalDouble cornerStops(double fNumber) {
+    private OptionalDouble cornerStops(FNumber fNumber) {
         if (question.frame().isEmpty()) {
             return OptionalDouble.empty();
         }

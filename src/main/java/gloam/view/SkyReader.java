@@ -2,7 +2,6 @@ package gloam.view;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.FilmPlane;
-import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
@@ -39,7 +38,7 @@ final class SkyReader {
     static String source(KnownSky sky) {
         if (sky instanceof KnownSky.Metered metered) {
             Preview frame = metered.preview();
-            return "preview frame " + Wording.fNumber(FNumbers.marking(frame.fNumber())) + ", ISO "
+            return "preview frame " + Wording.fNumber(frame.fNumber().marked()) + ", ISO "
                     + Wording.plain(frame.iso()) + ", " + Wording.plain(seconds(frame)) + " s";
         }
         return !(sky instanceof KnownSky.Computed computed) ? "measured sky"

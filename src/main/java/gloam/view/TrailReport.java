@@ -3,7 +3,6 @@ package gloam.view;
 import gloam.exposure.ExposedSheet;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
@@ -96,7 +95,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
                            OptionalDouble starDeclinationDeg) {
 
         static SheetRow of(ExposedSheet sheet, PassingStars stars, Optional<Angle> declination) {
-            return new SheetRow(sheet.film().name(), FNumbers.marking(sheet.fNumber()),
+            return new SheetRow(sheet.film().name(), sheet.fNumber().marked(),
                     sheet.skyToneStops(), Finite.of(sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag())),
                     Finite.of(declination.map(Angle::degrees)));
         }

@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.gear.FNumbers;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Trip;
@@ -71,7 +70,8 @@ final class WindowRows {
                 clock.event(prepareAt).toInstant(), new Interval(clock.event(window.open().start()).toInstant(),
                         clock.event(window.open().endExclusive()).toInstant()),
                 cut("azimuthDeg", window.aim().azimuth().degrees()), cut("altitudeDeg", window.aim().altitude().degrees()),
-                cut("rollDeg", window.wish().aim().roll().degrees()), cut("fNumber", FNumbers.marking(window.fNumber())));
+                cut("rollDeg", window.wish().aim().roll().degrees()),
+                cut("fNumber", window.fNumber().marked()));
     }
 
     private static double cut(String name, double number) {

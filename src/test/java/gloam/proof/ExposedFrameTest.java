@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gloam.ephemeris.Direction;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -21,7 +22,8 @@ class ExposedFrameTest {
     @Test
     void mountDimsSkyAndStarsAlikeInTheCorner() {
         ExposedFrame clear = frame(Vignetting.NONE);
-        ExposedFrame shaded = frame(new Vignetting(1.5, 50, 11)); // the corner of 80 × 60 mm lies 50 mm out
+        ExposedFrame shaded = frame(new Vignetting(1.5, 50,
+                FNumber.exact(11))); // the corner of 80 × 60 mm lies 50 mm out
         Direction corner = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(0, 41), lens(Vignetting.NONE), FRAME,
                 Sheets.mono(new Reciprocity.None()), Sheets.open("2027-02-06T21:00:00Z", 60)).framing().toSky(40, 30);
         // Pogson: a stop is 2.5 lg 2 mag
@@ -38,6 +40,7 @@ class ExposedFrameTest {
     }
 
     private static Lens lens(Vignetting vignetting) {
-        return new Lens(120, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, vignetting);
+        return new Lens(120, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                Projection.RECTILINEAR, vignetting);
     }
 }

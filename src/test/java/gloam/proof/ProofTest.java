@@ -15,6 +15,7 @@ import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Site;
@@ -55,7 +56,7 @@ class ProofTest {
             Direction seen = setup.framing().toSky(raster.xMm(column), raster.yMm(row));
             double cosine = seen.to(setup.framing().aim()).cos();
             LightCurve light = at -> Math.pow(cosine, 4) // the lens's fall-off, film-exposure handbooks' cos⁴ law
-                    * FilmPlane.illuminanceLx(setup.lens(), 11, sky.at(seen, at).total());
+                    * FilmPlane.illuminanceLx(setup.lens(), FNumber.exact(11), sky.at(seen, at).total());
             double expected = ExposureEngine.progress(FILM, light, setup.openings().get(0));
             // a tenth of the least visible half stop: nodes a degree apart, steps of five minutes
             assertEquals(0, Stops.between(expected, proof.progress(0, column, row)), 0.02);
@@ -127,10 +128,11 @@ class ProofTest {
             trail = Math.max(trail, proof.progress(0, 200, row));
         }
         double sky = proof.progress(0, 200, 5);
-        double skyLx = FilmPlane.illuminanceLx(lens, 11, new SkyLight(EPHEMERIS, crossing.site)
+        double skyLx = FilmPlane.illuminanceLx(lens, FNumber.exact(11), new SkyLight(EPHEMERIS, crossing.site)
                 .at(crossing.aim, crossing.open.middle()).total());
         double speedMmS = 150 * 7.292115e-5; // the Earth's turn, IERS Conventions 2010
-        double evenStops = TrailLimit.stopsOverSky(new TrailLimit.Circumstances(FILM, lens, 11, 600, sky, skyLx, speedMmS,
+        double evenStops = TrailLimit.stopsOverSky(new TrailLimit.Circumstances(FILM, lens,
+                FNumber.exact(11), 600, sky, skyLx, speedMmS,
                 0), 4);
         // the trail limit takes the spot as even over its width; a Gaussian's peak is 0.939 of that
         double expected = sky + 0.939 * sky * (Stops.factor(evenStops) - 1);
@@ -154,7 +156,8 @@ class ProofTest {
     void litLandIsGreyAndUnlitLandBlack() {
         SheetSetup unlit = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(90, 0), Sheets.lens(120, 11, 0.05),
                 FRAME, FILM, Sheets.open("2027-02-20T21:00:00Z", 60));
-        SheetSetup lit = new SheetSetup(unlit.site(), unlit.framing(), unlit.film(), 11, unlit.openings(),
+        SheetSetup lit = new SheetSetup(unlit.site(), unlit.framing(), unlit.film(), FNumber.exact(11),
+                unlit.openings(),
                 OptionalDouble.of(0.8));
         Raster raster = Raster.of(FRAME, 40);
         assertEquals(0, Proof.of(EPHEMERIS, unlit, List.of(), raster).progress(0, 20, 28));

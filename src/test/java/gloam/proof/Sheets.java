@@ -5,6 +5,7 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -40,7 +41,7 @@ final class Sheets {
     static Lens lens(double focalLengthMm, double fNumber, double spotMm) {
         double diffractionMm = 2.44 * 550e-6 * fNumber;
         double ownUm = 1000 * Math.sqrt(spotMm * spotMm - diffractionMm * diffractionMm);
-        return new Lens(focalLengthMm, List.of(fNumber), 1, Double.POSITIVE_INFINITY, ownUm, 0,
+        return new Lens(focalLengthMm, List.of(FNumber.exact(fNumber)), 1, Double.POSITIVE_INFINITY, ownUm, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 
