@@ -73,8 +73,7 @@ final class ShotChooser {
         }
     }
 
-    private record Draft(FNumber fNumber, int durationMin, double progress, double toneSatisfaction,
-            double safety) {
+    private record Draft(FNumber fNumber, int durationMin, double progress, double toneSatisfaction, double safety) {
 
         /** The merit it has if all records that must. */
         long merit() {
@@ -126,8 +125,7 @@ final class ShotChooser {
 
     /** Whether smaller stops need no look: no tone is aimed at, none is passed, and this stop is without fault. */
     private boolean settles(List<Draft> drafts, Function<Draft, Judged> judge) {
-        return wish.tone() instanceof Wish.Tone.AtMost
-                && drafts.stream().map(judge).noneMatch(Judged::blank)
+        return wish.tone() instanceof Wish.Tone.AtMost && drafts.stream().map(judge).noneMatch(Judged::blank)
                 && drafts.stream().allMatch(draft -> judge.apply(draft).shot.merit() == draft.merit());
     }
 
