@@ -16,7 +16,7 @@ import gloam.gear.Vignetting;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.store.FilmFile;
 import gloam.trail.Framing;
 import gloam.units.Angle;
@@ -89,9 +89,10 @@ public class ProofOfSheet {
                 Projection.RECTILINEAR,
                 Vignetting.NONE);
         Camera camera = new Camera("bench", lens, new Frame(80, 80), Duration.ZERO);
-        SheetSetup setup = new SheetSetup(site, Framing.level(aim, camera), FilmFile.film(film), lens.fNumbers().get(0), List.of(open),
-                OptionalDouble.empty());
-        return Proof.of(ephemeris, setup, StarCatalogue.builtIn().stars(), Raster.of(camera.frame(), LONG_SIDE_PX))
+        Sheet sheet = Sheet.of(site, FilmFile.film(film), Framing.level(aim, camera), lens.fNumbers().get(0),
+                List.of(open));
+        return Proof.of(ephemeris, sheet, OptionalDouble.empty(), StarCatalogue.builtIn().stars(),
+                Raster.of(camera.frame(), LONG_SIDE_PX))
                 .picture();
     }
 }

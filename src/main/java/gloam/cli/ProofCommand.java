@@ -9,7 +9,8 @@ import gloam.planner.Trip;
 import gloam.proof.ExposedFrame;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Setting;
+import gloam.sheet.Sheet;
 import gloam.view.FrameQuestion;
 import gloam.view.ProofReport;
 import gloam.view.Report;
@@ -18,6 +19,7 @@ import gloam.view.TrailSurvey;
 import gloam.trail.TrailEstimator;
 import gloam.units.Quantity;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -58,17 +60,17 @@ final class ProofCommand extends ReportingCommand {
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
-        ShotOptions.Shot asked = shot.shot(site, taken, new TrailEstimator(session.ephemeris(), site), session);
+        Setting asked = shot.setting(site, taken, new TrailEstimator(session.ephemeris(), site), session);
         Daylight.refuse(session.ephemeris(), site, asked.openings());
-        SheetSetup setup = new SheetSetup(site, asked.framing(), stock, taken.lens().fNumbers().get(0),
-                asked.openings(), groundReflectance.value().map(share ->
-                        OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
-                        .orElse(OptionalDouble.empty()));
+        OptionalDouble reflectance = groundReflectance.value().map(share ->
+                OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
+                .orElse(OptionalDouble.empty());
+        Sheet sheet = new Sheet(site, stock, List.of(asked));
         FrameQuestion question = new FrameQuestion(site, asked.framing(), asked.openings(), POINTS_EVERY, false);
         TrailReport trails = new TrailSurvey(session.ephemeris(), question,
-                Optional.of(new ExposedFrame(session.ephemeris(), setup)))
+                Optional.of(new ExposedFrame(session.ephemeris(), sheet)))
                 .ofAll(session.stars().stars(), session.now());
-        return ProofReport.of(Proof.of(session.ephemeris(), setup, session.stars().stars(), raster), trails,
-                session.now());
+        Proof proof = Proof.of(session.ephemeris(), sheet, reflectance, session.stars().stars(), raster);
+        return ProofReport.of(proof, trails, session.now());
     }
 }

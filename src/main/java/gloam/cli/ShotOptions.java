@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.gear.Site;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.trail.LengthSearch;
 import gloam.trail.TrailEstimator;
@@ -52,21 +53,13 @@ final class ShotOptions extends OptionGroup {
     private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
             "Instead of --lasts: until the trail of what is aimed at is so long.");
 
-    /**
-     * One sheet's worth of pointing and opening.
-     *
-     * @param framing  where the camera points
-     * @param openings when its shutter is open, in order of time
-     */
-    record Shot(Framing framing, List<Interval> openings) {
-    }
-
-    /** What the options say of a camera at a site; an aim stands at its place as the estimator sees it. */
-    Shot shot(Site site, Camera camera, TrailEstimator estimator, Session session) {
+    /** The setting of a camera at its widest f-number; an aim stands at its place as the estimator sees it. */
+    Setting setting(Site site, Camera camera, TrailEstimator estimator, Session session) {
         Optional<Target> aimed = aim.value().map(text -> FromOption.of("--aim", () -> Targets.target(text, session::stars)));
         List<Interval> openings = lengthMm.given() ? List.of(forLength(site, camera, estimator, aimed))
                 : openings(site);
-        return new Shot(framing(camera, estimator, aimed, Interval.span(openings).middle()), openings);
+        return new Setting(framing(camera, estimator, aimed, Interval.span(openings).middle()),
+                camera.lens().fNumbers().get(0), openings);
     }
 
     private Framing framing(Camera camera, TrailEstimator estimator, Optional<Target> aimed, Instant middle) {

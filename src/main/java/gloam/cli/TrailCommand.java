@@ -5,11 +5,11 @@ import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
-import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.proof.ExposedFrame;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Setting;
+import gloam.sheet.Sheet;
 import gloam.view.FrameQuestion;
 import gloam.view.LevelSurvey;
 import gloam.view.Report;
@@ -27,7 +27,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Tells what runs across one framing, or when a body's trail runs level. */
 final class TrailCommand extends ReportingCommand {
@@ -84,23 +83,23 @@ final class TrailCommand extends ReportingCommand {
         if (level.given()) {
             return levels(session, site, taken);
         }
-        FrameQuestion question = question(session, site, taken);
-        FNumber fNumber = taken.lens().fNumbers().get(0);
+        Setting setting = setting(session, site, taken);
+        FrameQuestion question = new FrameQuestion(site, setting.framing(), setting.openings(), every.get(),
+                airless.given());
         Optional<ExposedFrame> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
-                .map(stock -> new ExposedFrame(session.ephemeris(), new SheetSetup(site, question.framing(), stock, fNumber,
-                        question.openings(), OptionalDouble.empty())));
+                .map(stock -> new ExposedFrame(session.ephemeris(), new Sheet(site, stock, List.of(setting))));
         TrailSurvey survey = new TrailSurvey(session.ephemeris(), question, sheet);
         return stars.get().isEmpty() ? survey.ofAll(session.stars().stars(), session.now())
                 : survey.of(stars.get(), session.now());
     }
 
-    private FrameQuestion question(Session session, Site site, Camera taken) {
+    private Setting setting(Session session, Site site, Camera taken) {
         TrailEstimator estimator = new TrailEstimator(session.ephemeris(), site);
-        ShotOptions.Shot asked = shot.shot(site, taken, airless.given() ? estimator.airless() : estimator, session);
+        Setting asked = shot.setting(site, taken, airless.given() ? estimator.airless() : estimator, session);
         Daylight.refuse(session.ephemeris(), site, asked.openings());
         double openMs = asked.openings().stream().map(Interval::lasts).mapToLong(Duration::toMillis).sum();
         FromOption.checked("--every", POINTS, Math.ceil(openMs / every.get().toMillis()));
-        return new FrameQuestion(site, asked.framing(), asked.openings(), every.get(), airless.given());
+        return asked;
     }
 
     private Report levels(Session session, Site site, Camera taken) {

@@ -37,6 +37,11 @@ public record ExposedSheet(FilmStock film, Lens lens, FNumber fNumber, Interval 
                 light.illuminanceLx(longest.middle()));
     }
 
+    /** The same on a sheet on which openings at other settings have made some progress, before or after. */
+    public ExposedSheet over(double progress) {
+        return new ExposedSheet(film, lens, fNumber, open, skyProgress + progress, skyLx);
+    }
+
     /** Tone of the sky on it, in stops from the mid-tone. */
     public double skyToneStops() {
         return ExposureEngine.toneStops(skyProgress);

@@ -11,12 +11,12 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
+import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Sheets for the tests of proofs. */
 final class Sheets {
@@ -45,10 +45,10 @@ final class Sheets {
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 
-    static SheetSetup setup(Site site, Direction aim, Lens lens, Frame frame, FilmStock film, Interval... openings) {
+    static Sheet sheet(Site site, Direction aim, Lens lens, Frame frame, FilmStock film,
+            Interval... openings) {
         Camera camera = new Camera("camera", lens, frame, Duration.ZERO);
-        return new SheetSetup(site, Framing.level(aim, camera), film, lens.fNumbers().get(0), List.of(openings),
-                OptionalDouble.empty());
+        return Sheet.of(site, film, Framing.level(aim, camera), lens.fNumbers().get(0), List.of(openings));
     }
 
     static Interval open(String start, int minutes) {
