@@ -6,6 +6,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -15,7 +16,7 @@ import gloam.gear.Vignetting;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.store.FilmFile;
 import gloam.trail.Framing;
 import gloam.units.Angle;
@@ -84,12 +85,14 @@ public class ProofOfSheet {
 
     private Picture picture(String film, Interval open, Direction aim) {
         turn++;
-        Lens lens = new Lens(120, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR,
+        Lens lens = new Lens(120, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                Projection.RECTILINEAR,
                 Vignetting.NONE);
         Camera camera = new Camera("bench", lens, new Frame(80, 80), Duration.ZERO);
-        SheetSetup setup = new SheetSetup(site, Framing.level(aim, camera), FilmFile.film(film), 11, List.of(open),
-                OptionalDouble.empty());
-        return Proof.of(ephemeris, setup, StarCatalogue.builtIn().stars(), Raster.of(camera.frame(), LONG_SIDE_PX))
+        Sheet sheet = Sheet.of(site, FilmFile.film(film), Framing.level(aim, camera), lens.fNumbers().get(0),
+                List.of(open));
+        return Proof.of(ephemeris, sheet, OptionalDouble.empty(), StarCatalogue.builtIn().stars(),
+                Raster.of(camera.frame(), LONG_SIDE_PX))
                 .picture();
     }
 }

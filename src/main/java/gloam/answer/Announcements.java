@@ -1,7 +1,6 @@
 package gloam.answer;
 
 import gloam.answer.Timetable.Announced;
-import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
@@ -70,7 +69,7 @@ final class Announcements {
         return new FormerPlan.Details(window.sheet(), site.name(),
                 window.wish().film().orElse(trip.film()).name(), prepareAt, window.open(),
                 window.aim().azimuth().degrees(), window.aim().altitude().degrees(),
-                window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()));
+                window.wish().aim().roll().degrees(), window.fNumber().marked());
     }
 
     /**

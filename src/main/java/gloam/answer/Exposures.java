@@ -12,6 +12,7 @@ import gloam.exposure.Scene;
 import gloam.exposure.Shutter;
 import gloam.exposure.SkyOnFilm;
 import gloam.exposure.Trade;
+import gloam.gear.FNumber;
 import gloam.light.GroundLight;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
@@ -74,7 +75,7 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
                 Trade.of(question.lens(), rows));
     }
 
-    private static Row row(ExposureTable table, ExposureQuestion question, double fNumber) {
+    private static Row row(ExposureTable table, ExposureQuestion question, FNumber fNumber) {
         return question.unknown() instanceof ToneAfter after ? table.after(fNumber, after.lasts())
                 : table.toTone(fNumber, ((TimeFor) question.unknown()).toneStops());
     }

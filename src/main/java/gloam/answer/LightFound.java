@@ -3,6 +3,7 @@ package gloam.answer;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.FilmPlane;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.light.GroundLight;
@@ -122,7 +123,7 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
                 light.landscape(reflectance.getAsDouble(), known.openAt()).cdM2()));
     }
 
-    private static OptionalDouble cornerStops(ExposureQuestion question, double fNumber) {
+    private static OptionalDouble cornerStops(ExposureQuestion question, FNumber fNumber) {
         if (question.frame().isEmpty()) {
             return OptionalDouble.empty();
         }

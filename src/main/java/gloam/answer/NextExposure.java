@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.exposure.FilmPlane;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
@@ -51,7 +52,7 @@ public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) 
     public static NextExposure of(FilmStock published, Journal journal, String batch, Wanted wanted) {
         FilmFit fit = FilmFit.of(published, journal.of(published.name(), batch));
         NextSheet next = new NextSheet(fit.posterior(), new NextSheet.Wanted(
-                FilmPlane.meteredS(published, wanted.lens, 1, wanted.sky), wanted.lens.fNumbers(),
+                FilmPlane.meteredS(published, wanted.lens, FNumber.ONE, wanted.sky), wanted.lens.fNumbers(),
                 wanted.shortest.toMillis() / 1000.0, wanted.longest.toMillis() / 1000.0, wanted.toneStops));
         return new NextExposure(fit, wanted, next.advice(wanted.sheetsLeft));
     }

@@ -5,13 +5,14 @@ import gloam.ephemeris.Star;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.units.Stops;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -56,15 +57,17 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     }
 
     /**
-     * The proof of a sheet under the Moon, the planets and the stars of a catalogue.
+     * The proof of a sheet under the Moon, the planets and the stars of a catalogue; trails are those of its first
+     * setting.
      *
+     * @param groundReflectance share of its light that the land throws back; empty for land that stays black
      * @throws gloam.units.BadInput when the shutter would be open by day or the Sun shines into the frame
      */
-    public static SheetProof of(Ephemeris ephemeris, SheetSetup setup, List<Star> catalogue, Raster raster) {
-        FrameQuestion question = new FrameQuestion(setup.site(), setup.framing(), setup.openings(),
-                POINTS_EVERY, false);
-        Trails trails = Trails.ofAll(ephemeris, question, Optional.of(setup), catalogue);
-        Proof proof = Proof.of(ephemeris, setup, catalogue, raster);
+    public static SheetProof of(Ephemeris ephemeris, Sheet sheet, OptionalDouble groundReflectance,
+                                List<Star> catalogue, Raster raster) {
+        FrameQuestion question = new FrameQuestion(sheet.site(), sheet.first(), POINTS_EVERY, false);
+        Trails trails = Trails.ofAll(ephemeris, question, Optional.of(sheet), catalogue);
+        Proof proof = Proof.of(ephemeris, sheet, groundReflectance, catalogue, raster);
         return new SheetProof(trails, proof.picture(),
                 Stream.of(StarHere.Where.values()).map(where -> PointTone.of(proof, where)).toList());
     }

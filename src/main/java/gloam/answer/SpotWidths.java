@@ -1,5 +1,6 @@
 package gloam.answer;
 
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 
 /**
@@ -15,7 +16,7 @@ public record SpotWidths(double togetherUm, double defocusUm, double diffraction
                          double hyperfocalM) {
 
     /** The spot of a lens at an f-number. */
-    public static SpotWidths of(Lens lens, double fNumber) {
+    public static SpotWidths of(Lens lens, FNumber fNumber) {
         return new SpotWidths(um(lens.spotMm(fNumber)), um(lens.defocusMm(fNumber)),
                 um(lens.diffractionMm(fNumber)),
                 lens.spotUm(), lens.hyperfocalM(fNumber, lens.spotUm() / 1000));

@@ -24,7 +24,7 @@ import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.proof.ExposedFrame;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.trail.CelestialPole;
 import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
@@ -55,11 +55,11 @@ final class TrailSurvey {
     private final TrailEstimator estimator;
     private final FramedTrails trails;
 
-    TrailSurvey(Ephemeris ephemeris, FrameQuestion question, Optional<SheetSetup> setup) {
+    TrailSurvey(Ephemeris ephemeris, FrameQuestion question, Optional<Sheet> exposed) {
         Daylight.refuse(ephemeris, question.site(), question.openings());
         this.ephemeris = ephemeris;
         this.question = question;
-        this.sheet = setup.map(exposed -> new ExposedFrame(ephemeris, exposed));
+        this.sheet = exposed.map(on -> new ExposedFrame(ephemeris, on));
         this.estimator = question.estimator(ephemeris);
         this.trails = new FramedTrails(estimator, question.site().skyline(), question.framing(),
                 question.openings());

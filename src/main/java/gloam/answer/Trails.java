@@ -4,7 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.exposure.ExposedSheet;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
@@ -44,7 +44,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * @param sheet what is exposed; without one nothing is said of what shows
      * @throws gloam.units.BadInput when the shutter would be open by day
      */
-    public static Trails of(Ephemeris ephemeris, FrameQuestion question, Optional<SheetSetup> sheet,
+    public static Trails of(Ephemeris ephemeris, FrameQuestion question, Optional<Sheet> sheet,
                             List<Star> stars) {
         return new TrailSurvey(ephemeris, question, sheet).of(stars);
     }
@@ -55,7 +55,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * @param sheet what is exposed; without one nothing is said of what shows
      * @throws gloam.units.BadInput when the shutter would be open by day or the Sun shines into the frame
      */
-    public static Trails ofAll(Ephemeris ephemeris, FrameQuestion question, Optional<SheetSetup> sheet,
+    public static Trails ofAll(Ephemeris ephemeris, FrameQuestion question, Optional<Sheet> sheet,
                                List<Star> catalogue) {
         return new TrailSurvey(ephemeris, question, sheet).ofAll(catalogue);
     }

@@ -1,7 +1,7 @@
 package gloam.cli;
 
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -12,7 +12,6 @@ import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** The camera: the trip's, with whatever is given changed. */
@@ -21,12 +20,11 @@ final class CameraOptions extends OptionGroup {
     private static final double FOCAL_LENGTH_MM = 150;
     private static final double TRANSMITTANCE = 0.9;
     private static final double SPOT_UM = 40;
-    private static final List<Double> F_NUMBERS =
-            DoubleStream.of(5.6, 8, 11, 16, 22, 32, 45, 64, 90).map(FNumbers::exact).boxed().toList();
+    private static final List<FNumber> F_NUMBERS = FNumber.series(5.6, 8, 11, 16, 22, 32, 45, 64, 90);
 
-    private final Option<List<Double>> fNumbers = repeated("--f-number", "N", Double.class,
+    private final Option<List<FNumber>> fNumbers = repeated("--f-number", "N", FNumber.class,
             "F-number, or several with commas between (default: the trip's, else 5.6 to 90).")
-            .readBy(new Converters.FNumber()).withCommas();
+            .readBy(FNumber::of).withCommas();
 
     private final Option<Quantity> focalLengthMm = option("--focal-length", "MM", Quantity.class,
             "Focal length in mm (default: the trip's, else " + FOCAL_LENGTH_MM + ").");
@@ -95,7 +93,7 @@ final class CameraOptions extends OptionGroup {
         }
         Frame whole = frame(trips).orElseThrow(() ->
                 new BadInput("--corner-stops needs the frame; add --frame WxH or --trip FILE"));
-        List<Double> all = trips.isPresent() || fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get();
+        List<FNumber> all = trips.isPresent() || fNumbers.get().isEmpty() ? base.fNumbers() : fNumbers.get();
         return new Vignetting(FromOption.checked("--corner-stops", Vignetting.CORNER, cornerStops.get()),
                 whole.halfDiagonalMm(), Collections.min(all));
     }

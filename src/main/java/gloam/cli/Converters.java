@@ -2,7 +2,7 @@ package gloam.cli;
 
 import gloam.ephemeris.Star;
 import gloam.gear.Coordinates;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -147,8 +147,8 @@ final class Converters {
             if (parts.length != 2) {
                 throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
             }
-            return Lens.transmittanceOf(FNumbers.of(parts[0]),
-                    FNumbers.exact(Lens.T_NUMBER.check(Quantity.number(parts[1]))));
+            return Lens.transmittanceOf(FNumber.of(parts[0]),
+                    FNumber.exactOf(Lens.T_NUMBER.check(Quantity.number(parts[1]))));
         }
     }
 
@@ -167,15 +167,6 @@ final class Converters {
         @Override
         public Angle convert(String text) {
             return Coordinates.longitude(text);
-        }
-    }
-
-    /** An f-number such as 12 or f/12; a marking stands for its exact value. */
-    static final class FNumber implements ITypeConverter<Double> {
-
-        @Override
-        public Double convert(String text) {
-            return FNumbers.of(text);
         }
     }
 }

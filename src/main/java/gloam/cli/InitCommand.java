@@ -4,7 +4,7 @@ import gloam.answer.NewMoonNights;
 import gloam.cli.Questions.Question;
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -35,7 +35,7 @@ final class InitCommand extends Command {
 
     /** A box of one's own making: an example, said to be one in the file. */
     private static final Camera EXAMPLE = new Camera("My camera", new Lens(120,
-            Stream.of(11, 16, 22, 32, 45, 64, 90).map(FNumbers::exact).toList(), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+            FNumber.series(11, 16, 22, 32, 45, 64, 90), 0.9, Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
     private static final String FILM = "instant-mono-640";
     private static final int DAYS_AROUND_NEW_MOON = 3;

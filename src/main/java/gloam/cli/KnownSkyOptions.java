@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Direction;
+import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.light.SkyBrightness;
 import gloam.planner.Preview;
@@ -17,8 +18,8 @@ import java.util.function.Supplier;
 /** How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them. */
 final class KnownSkyOptions extends OptionGroup {
 
-    private final Option<Double> previewFNumber = option("--preview-f-number", "N", Double.class,
-            "F-number of a digital frame that looked right (default: the trip's).").readBy(new Converters.FNumber());
+    private final Option<FNumber> previewFNumber = option("--preview-f-number", "N", FNumber.class,
+            "F-number of a digital frame that looked right (default: the trip's).").readBy(FNumber::of);
 
     private final Option<Quantity> previewIso = option("--preview-iso", "N", Quantity.class, "Its ISO setting.");
 

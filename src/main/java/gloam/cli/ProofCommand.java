@@ -7,10 +7,11 @@ import gloam.gear.Site;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.proof.Raster;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.units.Quantity;
 import gloam.view.ProofReport;
 import gloam.view.Report;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,12 +50,11 @@ final class ProofCommand extends ReportingCommand {
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
-        ShotOptions.Shot asked = shot.shot(site, taken, false, session);
-        SheetSetup setup = new SheetSetup(site, asked.framing(), stock, taken.lens().fNumbers().get(0),
-                asked.openings(), groundReflectance.value().map(share ->
-                        OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
-                        .orElse(OptionalDouble.empty()));
-        return ProofReport.of(SheetProof.of(session.ephemeris(), setup, session.stars().stars(), raster),
+        Sheet sheet = new Sheet(site, stock, List.of(shot.setting(site, taken, false, session)));
+        OptionalDouble reflectance = groundReflectance.value().map(share ->
+                OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
+                .orElse(OptionalDouble.empty());
+        return ProofReport.of(SheetProof.of(session.ephemeris(), sheet, reflectance, session.stars().stars(), raster),
                 session.now());
     }
 }

@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.answer.SheetLit;
 import gloam.ephemeris.Direction;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
@@ -171,7 +172,7 @@ final class SheetOptions extends OptionGroup {
 
     /** The lens at the f-number used; the journal speaks of the frame's centre, where no mount takes light. */
     private static Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
-        double fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
+        FNumber fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));
         if (lens.fNumbers().size() > 1 && planned.isEmpty()) {
             throw new BadInput("no f-number given; use --f-number N");

@@ -6,6 +6,7 @@ import gloam.ephemeris.NamedTarget;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
 import gloam.gear.Site;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
@@ -15,10 +16,8 @@ import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Where the camera points and when its shutter is open. */
 final class ShotOptions extends OptionGroup {
@@ -53,22 +52,14 @@ final class ShotOptions extends OptionGroup {
     private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
             "Instead of --lasts: expose until the target's trail is this long.");
 
-    /**
-     * One sheet's worth of pointing and opening.
-     *
-     * @param framing  where the camera points
-     * @param openings when its shutter is open, in order of time
-     */
-    record Shot(Framing framing, List<Interval> openings) {
-    }
-
-    /** What the options say of a camera at a site; an aim stands at its place as it is seen with or without air. */
-    Shot shot(Site site, Camera camera, boolean airless, Session session) {
+    /** The setting of a camera at its widest f-number; an aim stands at its place as it is seen with or without air. */
+    Setting setting(Site site, Camera camera, boolean airless, Session session) {
         List<Interval> said = lengthMm.given() ? List.of() : openings(site);
         Pointing pointing = new Pointing(camera, roll(), aimed(session));
         Pointing.Standpoint from = new Pointing.Standpoint(session.ephemeris(), site, airless);
         List<Interval> openings = lengthMm.given() ? List.of(forLength(pointing, from)) : said;
-        return new Shot(FromOption.of("--at-frame", () -> pointing.framing(from, whole(openings).middle())), openings);
+        return new Setting(FromOption.of("--at-frame", () ->
+                pointing.framing(from, Interval.span(openings).middle())), camera.lens().fNumbers().get(0), openings);
     }
 
     private Pointing.Aimed aimed(Session session) {
@@ -107,18 +98,14 @@ final class ShotOptions extends OptionGroup {
                     + "--open INSTANT/DURATION");
         }
         lasts.value().ifPresent(open -> all.add(Interval.lasting(opens(site), open)));
-        all.sort(Comparator.comparing(Interval::start));
-        if (IntStream.range(1, all.size()).anyMatch(i -> all.get(i - 1).intersect(all.get(i)).isPresent())) {
+        List<Interval> inOrder = Interval.sorted(all);
+        if (Interval.overlapping(inOrder).isPresent()) {
             throw new BadInput("two openings overlap; let each close before the next opens (--open)");
         }
-        if (whole(all).lasts().compareTo(LONGEST) > 0) {
+        if (Interval.span(inOrder).lasts().compareTo(LONGEST) > 0) {
             throw new BadInput("first opening and last closing are more than ten days apart; give openings of one sheet (--open)");
         }
-        return all;
-    }
-
-    private static Interval whole(List<Interval> openings) {
-        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+        return inOrder;
     }
 
     /** The text of --from, where it is to be a date. */

@@ -10,7 +10,8 @@ import gloam.ephemeris.Star;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.planner.Trip;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Setting;
+import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
 import gloam.units.Angle;
@@ -24,7 +25,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Tells what runs across one framing, or when a body's trail runs level. */
 final class TrailCommand extends ReportingCommand {
@@ -80,19 +80,16 @@ final class TrailCommand extends ReportingCommand {
             return levels(session, site, taken);
         }
         FrameQuestion question = question(session, site, taken);
-        double fNumber = taken.lens().fNumbers().get(0);
-        Optional<SheetSetup> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
-                .map(stock -> new SheetSetup(site, question.framing(), stock, fNumber, question.openings(),
-                        OptionalDouble.empty()));
+        Optional<Sheet> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
+                .map(stock -> new Sheet(site, stock, List.of(question.setting())));
         return TrailReport.of(stars.get().isEmpty()
                 ? Trails.ofAll(session.ephemeris(), question, sheet, session.stars().stars())
                 : Trails.of(session.ephemeris(), question, sheet, stars.get()), session.now());
     }
 
     private FrameQuestion question(Session session, Site site, Camera taken) {
-        ShotOptions.Shot asked = shot.shot(site, taken, airless.given(), session);
-        return FromOption.of("--every", () -> new FrameQuestion(site, asked.framing(), asked.openings(), every.get(),
-                airless.given()));
+        Setting asked = shot.setting(site, taken, airless.given(), session);
+        return FromOption.of("--every", () -> new FrameQuestion(site, asked, every.get(), airless.given()));
     }
 
     private Report levels(Session session, Site site, Camera taken) {

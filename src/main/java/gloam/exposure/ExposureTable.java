@@ -2,6 +2,7 @@ package gloam.exposure;
 
 import gloam.ephemeris.EarthTurn;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.units.Angle;
@@ -9,7 +10,6 @@ import gloam.units.Finite;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -86,7 +86,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
      * @param layerToneStops tones of the film's layers, in its order, of what is exposed for
      * @param trailLimitMag  faintest V magnitude that marks the sheet; negative infinity where none does
      */
-    public record Row(double fNumber, Exposure exposure, double skyToneStops, List<Double> layerToneStops,
+    public record Row(FNumber fNumber, Exposure exposure, double skyToneStops, List<Double> layerToneStops,
                       double trailLimitMag) {
 
         /** Copies the list. */
@@ -101,7 +101,7 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     }
 
     /** The time an f-number needs to a tone. */
-    public Row toTone(double fNumber, double toneStops) {
+    public Row toTone(FNumber fNumber, double toneStops) {
         Exposure exposure = scene.subject().exposure(film, fNumber, toneStops);
         double openS = openS(exposure);
         double skyStops = scene.ground().isEmpty() ? exposure.toneStops()
@@ -112,12 +112,12 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     }
 
     /** The tone an f-number gives in a time, all of it usable. */
-    public Row after(double fNumber, Duration lasts) {
+    public Row after(FNumber fNumber, Duration lasts) {
         return toTone(fNumber, scene.subject().toneStops(film, film.reciprocity(), fNumber, lasts.toNanos() * 1e-9));
     }
 
     /** Several sheets around a tone at an f-number; empty where one of them never finishes. */
-    public Optional<Bracket> bracket(double fNumber, double toneStops, int sheets) {
+    public Optional<Bracket> bracket(FNumber fNumber, double toneStops, int sheets) {
         return Bracket.of(stops -> scene.subject().exposure(film, fNumber, stops), toneStops, sheets);
     }
 
@@ -127,10 +127,9 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     }
 
     /** Of the trails of the longest opening. */
-    private double trailLimitMag(double fNumber, double openS, double skyStops) {
+    private double trailLimitMag(FNumber fNumber, double openS, double skyStops) {
         PassingStars stars = scene.stars();
-        Interval longest = scene.sky().openings(openS).stream()
-                .max(Comparator.comparing(Interval::lasts)).orElseThrow();
+        Interval longest = Interval.longest(scene.sky().openings(openS));
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(film, lens, fNumber, longest.seconds(),
                 Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()), stars.imageSpeedMmS(),
                 stars.lossMag());

@@ -1,6 +1,7 @@
 package gloam.exposure;
 
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.SkyBrightness;
 
@@ -17,12 +18,12 @@ public final class FilmPlane {
     }
 
     /** Illuminance on the axis in lx: q L / N² with q = π/4 · throughput. */
-    public static double illuminanceLx(Lens lens, double fNumber, SkyBrightness sky) {
-        return Math.PI / 4 * lens.throughput() * sky.cdM2() / (fNumber * fNumber);
+    public static double illuminanceLx(Lens lens, FNumber fNumber, SkyBrightness sky) {
+        return Math.PI / 4 * lens.throughput() * sky.cdM2() / fNumber.squared();
     }
 
     /** Time in s after which that luminance has made the film's mid-tone, without reciprocity failure. */
-    public static double meteredS(FilmStock film, Lens lens, double fNumber, SkyBrightness sky) {
+    public static double meteredS(FilmStock film, Lens lens, FNumber fNumber, SkyBrightness sky) {
         return film.midToneLxS() / illuminanceLx(lens, fNumber, sky);
     }
 
@@ -34,8 +35,8 @@ public final class FilmPlane {
      * t2 = t1 (N2/N1)² (S1/S2), longer for filter and bellows, whatever τ is; only the stated luminance hangs
      * on it. Through a lens of q = 0.65 it is the meter equation's L = K N²/(S t), K = 12.5.
      */
-    public static SkyBrightness luminanceOfFrame(Lens lens, double fNumber, double iso, double exposureS) {
-        return new SkyBrightness(FilmStock.midToneLxS(iso) * fNumber * fNumber
+    public static SkyBrightness luminanceOfFrame(Lens lens, FNumber fNumber, double iso, double exposureS) {
+        return new SkyBrightness(FilmStock.midToneLxS(iso) * fNumber.squared()
                 / (Math.PI / 4 * lens.transmittance() * exposureS));
     }
 }

@@ -5,7 +5,6 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -18,13 +17,11 @@ public record Shutter(List<Interval> earlier, Interval available) {
 
     /** Sorts the openings; refuses those that overlap with {@link BadInput}. */
     public Shutter {
-        earlier = earlier.stream().sorted(Comparator.comparing(Interval::start)).toList();
+        earlier = Interval.sorted(earlier);
         List<Interval> all = new ArrayList<>(earlier);
         all.add(available);
-        for (int i = 1; i < all.size(); i++) {
-            if (all.get(i).start().isBefore(all.get(i - 1).endExclusive())) {
-                throw new BadInput("openings of the shutter overlap; let each end before the next begins");
-            }
+        if (Interval.overlapping(all).isPresent()) {
+            throw new BadInput("openings of the shutter overlap; let each end before the next begins");
         }
     }
 

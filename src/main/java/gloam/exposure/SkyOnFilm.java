@@ -2,6 +2,7 @@ package gloam.exposure;
 
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.SkyBrightness;
 import gloam.units.Interval;
@@ -23,7 +24,8 @@ public record SkyOnFilm(LightCurve atF1, Optional<Shutter> shutter) {
 
     /** A sky of unchanging brightness. */
     public static SkyOnFilm steady(Lens lens, SkyBrightness sky) {
-        return new SkyOnFilm(LightCurve.constant(FilmPlane.illuminanceLx(lens, 1, sky)), Optional.empty());
+        return new SkyOnFilm(LightCurve.constant(FilmPlane.illuminanceLx(lens, FNumber.ONE, sky)),
+                Optional.empty());
     }
 
     /** A sky that changes while the shutter is open. */
@@ -33,13 +35,13 @@ public record SkyOnFilm(LightCurve atF1, Optional<Shutter> shutter) {
 
     /** A sky that changes from the sheet's first opening on. */
     public static SkyOnFilm changing(Lens lens, Function<Instant, SkyBrightness> sky, Shutter shutter) {
-        LightCurve atF1 = at -> FilmPlane.illuminanceLx(lens, 1, sky.apply(at));
+        LightCurve atF1 = at -> FilmPlane.illuminanceLx(lens, FNumber.ONE, sky.apply(at));
         return new SkyOnFilm(atF1.sampled(shutter.span(), STEP), Optional.of(shutter));
     }
 
     /** The light at an f-number. */
-    LightCurve at(double fNumber) {
-        return atF1.times(1 / (fNumber * fNumber));
+    LightCurve at(FNumber fNumber) {
+        return atF1.times(1 / fNumber.squared());
     }
 
     /** When the shutter opens; under light that never changes any instant will do. */
@@ -53,14 +55,14 @@ public record SkyOnFilm(LightCurve atF1, Optional<Shutter> shutter) {
     }
 
     /** The exposure that makes a tone at an f-number. */
-    Exposure exposure(FilmStock film, double fNumber, double toneStops) {
+    Exposure exposure(FilmStock film, FNumber fNumber, double toneStops) {
         LightCurve light = at(fNumber);
         return shutter.map(open -> ExposureEngine.exposure(film, light, open, toneStops)).orElseGet(() ->
                 ExposureEngine.exposure(film, film.midToneLxS() / light.illuminanceLx(opensAt()), toneStops));
     }
 
     /** Tone in stops that a layer of that law comes to at an f-number, the shutter open for so many seconds now. */
-    double toneStops(FilmStock film, Reciprocity law, double fNumber, double openS) {
+    double toneStops(FilmStock film, Reciprocity law, FNumber fNumber, double openS) {
         LightCurve light = at(fNumber);
         double progress = shutter.isEmpty()
                 ? openS * ProgressCurve.ratePerS(law, film.midToneLxS(), light.illuminanceLx(opensAt()))

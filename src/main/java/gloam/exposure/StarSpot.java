@@ -1,5 +1,6 @@
 package gloam.exposure;
 
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.units.Angle;
 
@@ -20,7 +21,7 @@ public record StarSpot(double widthMm, double illuminanceLx) {
      * @param magnitude    V as it arrives: the air's loss and the lens's fall-off added
      * @param semidiameter half the angle of the body's disc, zero for a star
      */
-    public static StarSpot of(Lens lens, double fNumber, double magnitude, Angle semidiameter) {
+    public static StarSpot of(Lens lens, FNumber fNumber, double magnitude, Angle semidiameter) {
         double widthMm = Math.hypot(lens.spotMm(fNumber), discMm(lens, semidiameter));
         return new StarSpot(widthMm, fluxLxMm2(lens, fNumber, magnitude) / (widthMm * widthMm));
     }
@@ -31,8 +32,8 @@ public record StarSpot(double widthMm, double illuminanceLx) {
     }
 
     /** The light through the entrance pupil, in lx mm² (millionths of a lumen). */
-    static double fluxLxMm2(Lens lens, double fNumber, double magnitude) {
-        double pupilMm = lens.focalLengthMm() / fNumber;
+    static double fluxLxMm2(Lens lens, FNumber fNumber, double magnitude) {
+        double pupilMm = lens.focalLengthMm() / fNumber.exact();
         return lens.transmission() * ZERO_MAG_LX * Math.pow(10, -0.4 * magnitude) * Math.PI / 4 * pupilMm * pupilMm;
     }
 }

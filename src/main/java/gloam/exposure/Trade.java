@@ -19,7 +19,8 @@ public record Trade(Row sharpest, Row mostRecording, double gainedMag, double sh
 
     /** The trade among the rows of a lens; empty where one f-number is both or nothing records at one of them. */
     public static Optional<Trade> of(Lens lens, List<Row> rows) {
-        Optional<Row> sharpest = rows.stream().filter(row -> row.fNumber() == lens.sharpestFNumber()).findFirst();
+        Optional<Row> sharpest
+                = rows.stream().filter(row -> row.fNumber().equals(lens.sharpestFNumber())).findFirst();
         Optional<Row> mostRecording = rows.stream().max(Comparator.comparingDouble(Row::trailLimitMag));
         return sharpest.flatMap(sharp -> mostRecording.map(most -> between(lens, sharp, most)))
                 .filter(trade -> trade.gainedMag > 0 && Double.isFinite(trade.gainedMag));

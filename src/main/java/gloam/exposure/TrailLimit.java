@@ -2,6 +2,7 @@ package gloam.exposure;
 
 import gloam.film.FilmStock;
 import gloam.film.ToneCurve;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.Finite;
@@ -50,7 +51,7 @@ public final class TrailLimit {
      * @param imageSpeedMmS    speed of the star's image on the film, 0 or more
      * @param lossMag          light lost on the way: extinction times airmass, fall-off of the lens
      */
-    public record Circumstances(FilmStock film, Lens lens, double fNumber, double exposureS,
+    public record Circumstances(FilmStock film, Lens lens, FNumber fNumber, double exposureS,
                                 double skyProgress, double skyIlluminanceLx, double imageSpeedMmS,
                                 double lossMag) {
 

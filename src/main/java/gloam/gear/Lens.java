@@ -12,8 +12,7 @@ import java.util.Locale;
  * A lens as it stands on the camera.
  *
  * @param focalLengthMm  focal length f in mm, 5 to 2000
- * @param fNumbers       the f-numbers it can be set to, exact (45.2548 for the marking 45), growing, one at
- *                       least
+ * @param fNumbers       the f-numbers it can be set to, growing, one at least
  * @param transmittance  share of light that passes the glass on axis, 0.2 to 1
  * @param focusM         distance from the lens it is focused at, in m, {@link #focus 1.1 f} or more; infinite
  *                       for the stars
@@ -23,13 +22,11 @@ import java.util.Locale;
  * @param projection     how it maps angle to distance from the centre
  * @param vignetting     what its mount takes away from the axis
  */
-public record Lens(double focalLengthMm, List<Double> fNumbers, double transmittance, double focusM,
+public record Lens(double focalLengthMm, List<FNumber> fNumbers, double transmittance, double focusM,
                    double spotUm, double filterStops, Projection projection, Vignetting vignetting) {
 
     /** Allowed focal lengths. */
     public static final Range FOCAL_LENGTH = new Range("focal length", 5, 2000, "mm");
-    /** Allowed f-numbers. */
-    public static final Range F_NUMBER = new Range("f-number", 0.7, 512, "");
     /** Allowed transmittances. */
     public static final Range TRANSMITTANCE = new Range("transmittance", 0.2, 1, "");
     /** Allowed T-numbers. */
@@ -48,7 +45,6 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
     /** Refuses a number outside its range with {@link gloam.units.BadInput}. */
     public Lens {
         FOCAL_LENGTH.check(focalLengthMm);
-        fNumbers.forEach(F_NUMBER::check);
         TRANSMITTANCE.check(transmittance);
         focus(focalLengthMm).check(focusM);
         SPOT.check(spotUm);
@@ -83,8 +79,8 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
     }
 
     /** T-number of an f-number: the f-number at which a lens without loss of light passes as much, N/√τ. */
-    public double tNumber(double fNumber) {
-        return fNumber / Math.sqrt(transmittance);
+    public double tNumber(FNumber fNumber) {
+        return fNumber.exact() / Math.sqrt(transmittance);
     }
 
     /**
@@ -92,12 +88,13 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
      *
      * @throws BadInput when the T-number is below the f-number, or so far above that the share is not allowed
      */
-    public static double transmittanceOf(double fNumber, double tNumber) {
-        if (tNumber < fNumber) {
+    public static double transmittanceOf(FNumber fNumber, double tNumber) {
+        if (tNumber < fNumber.exact()) {
             throw new BadInput(String.format(Locale.ROOT, "T-number %.4g is below the f-number %.4g, markings taken "
-                    + "exactly; a lens passes no more light than comes in, so its T-number is the f-number or more", tNumber, fNumber));
+                    + "exactly; a lens passes no more light than comes in, so its T-number is the f-number or more",
+                    tNumber, fNumber.exact()));
         }
-        return TRANSMITTANCE.check(square(fNumber / tNumber));
+        return TRANSMITTANCE.check(square(fNumber.exact() / tNumber));
     }
 
     /** Share of a wide sky's light left by glass, filter and bellows; 1 for a clear lens at infinity. */
@@ -106,37 +103,37 @@ public record Lens(double focalLengthMm, List<Double> fNumbers, double transmitt
     }
 
     /** A wide sky's light at an angle off the axis as a share of that on it, at an f-number. */
-    public double relativeIllumination(Angle offAxis, double fNumber) {
+    public double relativeIllumination(Angle offAxis, FNumber fNumber) {
         return projection.relativeIllumination(offAxis) * mountShare(offAxis, fNumber);
     }
 
     /** Share of light at an angle off the axis that the mount lets by, at an f-number. */
-    public double mountShare(Angle offAxis, double fNumber) {
+    public double mountShare(Angle offAxis, FNumber fNumber) {
         return vignetting.share(projection.radius(offAxis) * imageDistanceMm(), fNumber);
     }
 
     /** Nearest focus in m that still draws infinity within a spot of that width: f²/(N c) + f. */
-    public double hyperfocalM(double fNumber, double spotMm) {
-        return (square(focalLengthMm) / (fNumber * spotMm) + focalLengthMm) / 1000;
+    public double hyperfocalM(FNumber fNumber, double spotMm) {
+        return (square(focalLengthMm) / (fNumber.exact() * spotMm) + focalLengthMm) / 1000;
     }
 
     /** The one of its f-numbers at which a star's spot is narrowest. */
-    public double sharpestFNumber() {
+    public FNumber sharpestFNumber() {
         return fNumbers.stream().min(Comparator.comparingDouble(this::spotMm)).orElseThrow();
     }
 
     /** Width of a star's disc from defocus alone, in mm: f²/(N(s−f)), exact for a thin lens. */
-    public double defocusMm(double fNumber) {
-        return focalLengthMm * (extension() - 1) / fNumber;
+    public double defocusMm(FNumber fNumber) {
+        return focalLengthMm * (extension() - 1) / fNumber.exact();
     }
 
     /** Diameter of the first dark ring of diffraction at 550 nm, in mm: 2.44 λ N. */
-    public double diffractionMm(double fNumber) {
-        return 2.44 * DIFFRACTION_WAVELENGTH_MM * fNumber;
+    public double diffractionMm(FNumber fNumber) {
+        return 2.44 * DIFFRACTION_WAVELENGTH_MM * fNumber.exact();
     }
 
     /** Width of a star's spot in mm: defocus, diffraction and spot of lens and film in quadrature. */
-    public double spotMm(double fNumber) {
+    public double spotMm(FNumber fNumber) {
         return Math.sqrt(square(defocusMm(fNumber)) + square(diffractionMm(fNumber)) + square(spotUm / 1000));
     }
 

@@ -2,6 +2,7 @@ package gloam.journal;
 
 import gloam.ephemeris.Direction;
 import gloam.exposure.ExposureTable.PassingStars;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;
@@ -9,6 +10,7 @@ import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,7 +43,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         if (film.isBlank()) {
             throw new BadInput("the film has no name; give it one");
         }
-        checkOrder(openings.stream().map(Opening::open).toList());
+        checkOrder(spans(openings));
         if (lens.fNumbers().size() != 1) {
             throw new BadInput("a sheet is exposed at one f-number; give one");
         }
@@ -75,27 +77,34 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
             throw new BadInput("the sheet was never opened; give at least one opening");
         }
         OPENINGS.check(openings.size());
-        for (int i = 1; i < openings.size(); i++) {
-            if (openings.get(i).start().isBefore(openings.get(i - 1).endExclusive())) {
-                throw new BadInput("the shutter opens at " + openings.get(i).start()
-                        + " before it has closed; give openings in order of time");
-            }
-        }
+        Interval.overlapping(openings).ifPresent(early -> {
+            throw new BadInput("the shutter opens at " + early.start()
+                    + " before it has closed; give openings in order of time");
+        });
     }
 
     /** The f-number used. */
-    public double fNumber() {
+    public FNumber fNumber() {
         return lens.fNumbers().get(0);
     }
 
     /** How long the shutter was open in all, in s. */
     public double openS() {
-        return openings.stream().map(Opening::open).mapToDouble(Interval::seconds).sum();
+        return Interval.seconds(spans(openings));
+    }
+
+    /** From the first opening to the last closing. */
+    public Interval whole() {
+        return Interval.span(spans(openings));
+    }
+
+    private static List<Interval> spans(List<Opening> openings) {
+        return openings.stream().map(Opening::open).toList();
     }
 
     /** Illuminance half-way through the longest opening. */
     public double middleLx() {
-        return openings.stream().max((a, b) -> a.open().lasts().compareTo(b.open().lasts()))
+        return openings.stream().max(Comparator.comparing(opening -> opening.open().lasts()))
                 .map(Opening::middleLx).orElseThrow();
     }
 }

@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.gear.FNumber;
 import gloam.units.Range;
 import gloam.units.Stops;
 import java.util.Comparator;
@@ -36,12 +37,12 @@ public final class NextSheet {
      * What is wanted.
      *
      * @param meteredAtF1S metered time of the mid-tone at f/1 on the published film, in s
-     * @param fNumbers     the f-numbers at hand, exact, at least one
+     * @param fNumbers     the f-numbers at hand, at least one
      * @param shortestS    shortest exposure to be made, in s
      * @param longestS     longest exposure to be made, in s
      * @param toneStops    the tone wanted
      */
-    public record Wanted(double meteredAtF1S, List<Double> fNumbers, double shortestS, double longestS,
+    public record Wanted(double meteredAtF1S, List<FNumber> fNumbers, double shortestS, double longestS,
                          double toneStops) {
 
         /** Copies the list. */
@@ -59,7 +60,7 @@ public final class NextSheet {
      * @param spreadAfterStops doubt left about the wanted tone once the sheet is judged, on average, in stops
      * @param rightByTheSecond chance that it is right or else a second one after it has been judged
      */
-    public record Choice(double fNumber, double exposureS, double rightChance, double spreadAfterStops,
+    public record Choice(FNumber fNumber, double exposureS, double rightChance, double spreadAfterStops,
                          double rightByTheSecond) {
     }
 
@@ -86,7 +87,7 @@ public final class NextSheet {
     }
 
     /** One f-number. */
-    private record Setting(double fNumber, double[] log2Times, TimeSpread spread) {
+    private record Setting(FNumber fNumber, double[] log2Times, TimeSpread spread) {
     }
 
     /** An exposure that might be made. */
@@ -105,7 +106,7 @@ public final class NextSheet {
         this.timesS = IntStream.rangeClosed(0, steps)
                 .mapToDouble(step -> wanted.shortestS * Stops.factor((double) step / STEPS_A_STOP)).toArray();
         this.settings = wanted.fNumbers.stream().map(fNumber -> {
-            SteadyLight light = SteadyLight.of(posterior, wanted.meteredAtF1S * fNumber * fNumber, toneStops);
+            SteadyLight light = SteadyLight.of(posterior, wanted.meteredAtF1S * fNumber.squared(), toneStops);
             return new Setting(fNumber, light.log2Times(), TimeSpread.of(light));
         }).toList();
     }

@@ -66,7 +66,7 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
     static String season(Entry entry) {
         Optional<Place> place = entry.exposed().place();
         double latitudeDeg = place.map(where -> where.latitude().degrees()).orElse(TROPIC_DEG);
-        int month = entry.exposed().openings().get(0).open().start()
+        int month = entry.exposed().whole().start()
                 .atZone(place.map(Place::zone).orElse(ZoneOffset.UTC)).getMonthValue();
         int season = month % 12 / 3;
         return SEASONS.get(latitudeDeg < 0 ? (season + 2) % 4 : season);

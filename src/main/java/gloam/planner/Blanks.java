@@ -4,11 +4,12 @@ import gloam.exposure.ExposureEngine;
 import gloam.exposure.FilmPlane;
 import gloam.exposure.TrailLimit;
 import gloam.film.ToneCurve;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.SkyBrightness;
 import gloam.units.Stops;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
+import java.util.Comparator;
+import java.util.Optional;
 
 /** Knows the sheets on which nothing shows: no trail, and a sky as black or as white as the film gets. */
 final class Blanks {
@@ -17,11 +18,6 @@ final class Blanks {
     private static final double BRIGHTEST_MAG = -1.44;
     /** By how much the sky of a night may be brighter, while it is dark or moonlit, than half-way through. */
     private static final double BRIGHTER_STOPS = 2;
-
-    /** f/0.7, f/128 and f/512 in stops from f/1. */
-    private static final int WIDEST = -1;
-    private static final int LAST_MARKED = 14;
-    private static final int NARROWEST = 18;
 
     private final Wish wish;
     private final Kit kit;
@@ -47,7 +43,7 @@ final class Blanks {
      */
     static boolean certain(Kit kit, SkyBrightness halfway, double openS) {
         Lens lens = kit.camera().lens();
-        double fNumber = kit.fNumbers().get(0);
+        FNumber fNumber = kit.fNumbers().get(0);
         double lx = FilmPlane.illuminanceLx(lens, fNumber, halfway);
         double most = openS * ExposureEngine.ratePerS(kit.film(), lx * Stops.factor(BRIGHTER_STOPS));
         return most < kit.film().tone().leastShown(TrailLimit.LEAST_DIFFERENCE_DENSITY)
@@ -64,17 +60,12 @@ final class Blanks {
     /** Why nothing shows of a blank shot in a light. */
     Reason reason(Shot shot, FramedLight light) {
         boolean dark = Stops.factor(shot.toneStops()) < leastProgress;
-        OptionalDouble shown = IntStream.rangeClosed(WIDEST, NARROWEST)
-                .map(stop -> dark ? WIDEST + NARROWEST - stop : stop).mapToDouble(Blanks::fNumber)
-                .filter(fNumber -> dark ? fNumber < shot.fNumber() : fNumber > shot.fNumber())
+        Comparator<FNumber> nearestFirst = dark ? Comparator.reverseOrder() : Comparator.naturalOrder();
+        Optional<FNumber> shown = FNumber.wholeStops().stream().sorted(nearestFirst)
+                .filter(fNumber -> nearestFirst.compare(fNumber, shot.fNumber()) > 0)
                 .filter(fNumber -> !blank(shot,
                         kit.circumstances(light, fNumber, shot.openMin(), shot.closeMin()))).findFirst();
         return new Reason.NothingShows(Reason.Exposure.of(shot),
                 ExposureEngine.toneStops(dark ? leastProgress : mostProgress), shown);
-    }
-
-    private static double fNumber(int stop) {
-        double fNumber = Math.pow(2, stop / 2.0);
-        return stop > LAST_MARKED ? Math.rint(fNumber) : fNumber;
     }
 }

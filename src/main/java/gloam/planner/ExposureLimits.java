@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.EarthTurn;
+import gloam.gear.FNumber;
 import gloam.units.Stops;
 import java.util.Optional;
 
@@ -18,7 +19,7 @@ record ExposureLimits(Wish wish, TwilightShare blend, Optional<TrailGrowth> grow
     private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
 
     /** An opening at an f-number. */
-    record Stop(Opening opening, double fNumber, MinuteProgress made) {
+    record Stop(Opening opening, FNumber fNumber, MinuteProgress made) {
 
         double progress(int durationMin) {
             return made.progress(opening.openAt(durationMin), opening.closeAt(durationMin));

@@ -15,5 +15,5 @@ record Failed(Shot shot, Optional<Reason> blank) {
     static final Comparator<Failed> ORDER = Comparator.comparing((Failed failed) -> failed.blank.isPresent())
             .thenComparingDouble(failed -> failed.shot.shortfallMag())
             .thenComparingDouble(failed -> Math.abs(failed.shot.toneStops()))
-            .thenComparingDouble(failed -> failed.shot.fNumber());
+            .thenComparing(failed -> failed.shot.fNumber());
 }

@@ -4,9 +4,9 @@ import gloam.exposure.ExposureEngine;
 import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.SkyLight;
-import gloam.light.SkyBrightness;
 import gloam.trail.Framing;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -28,7 +28,7 @@ final class FramedLight {
     private final int stepMin;
     private final int firstMin;
     private final double[] atFullPupilLx;
-    private final Map<Double, MinuteProgress> byFNumber = new HashMap<>();
+    private final Map<FNumber, MinuteProgress> byFNumber = new HashMap<>();
 
     /** The light that a fixed aim meets at the steps around some minutes. */
     static FramedLight of(Aiming fixed, FilmStock film, MinuteRun minutes) {
@@ -48,23 +48,23 @@ final class FramedLight {
         this.firstMin = first * stepMin;
         this.atFullPupilLx = new double[minutes.last() / stepMin + 2 - first];
         Arrays.setAll(atFullPupilLx, step ->
-                FilmPlane.illuminanceLx(lens, 1, light.apply(firstMin + step * stepMin).total()));
+                FilmPlane.illuminanceLx(lens, FNumber.ONE, light.apply(firstMin + step * stepMin).total()));
     }
 
     /** The light at the frame's centre, exact at every instant. */
-    static LightCurve of(NightSky sky, Framing framing, double fNumber) {
+    static LightCurve of(NightSky sky, Framing framing, FNumber fNumber) {
         Lens lens = framing.camera().lens();
         return at -> FilmPlane.illuminanceLx(lens, fNumber, sky.light(framing.aim(), at).total());
     }
 
     /** What the light makes on the film through an f-number. */
-    MinuteProgress through(double fNumber) {
+    MinuteProgress through(FNumber fNumber) {
         return byFNumber.computeIfAbsent(fNumber, this::made);
     }
 
-    private MinuteProgress made(double fNumber) {
+    private MinuteProgress made(FNumber fNumber) {
         double[] ratesPerS = new double[atFullPupilLx.length];
-        Arrays.setAll(ratesPerS, node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / (fNumber * fNumber)));
+        Arrays.setAll(ratesPerS, node -> ExposureEngine.ratePerS(film, atFullPupilLx[node] / fNumber.squared()));
         double[] byMinute = new double[(ratesPerS.length - 1) * stepMin + 1];
         for (int step = 0; step < ratesPerS.length - 1; step++) {
             double ratio = Math.pow(ratesPerS[step + 1] / ratesPerS[step], 1.0 / stepMin);
@@ -84,11 +84,11 @@ final class FramedLight {
     }
 
     /** Illuminance at an f-number at a minute in lx. */
-    double illuminanceLx(double fNumber, int minute) {
+    double illuminanceLx(FNumber fNumber, int minute) {
         int step = (minute - firstMin) / stepMin;
         double share = (minute - firstMin) % stepMin / (double) stepMin;
         double fullPupilLx = share == 0 ? atFullPupilLx[step]
                 : atFullPupilLx[step] * Math.pow(atFullPupilLx[step + 1] / atFullPupilLx[step], share);
-        return fullPupilLx / (fNumber * fNumber);
+        return fullPupilLx / fNumber.squared();
     }
 }

@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import java.util.List;
 
 /**
@@ -12,7 +13,7 @@ import java.util.List;
  * @param film     the wish's film, or the trip's
  * @param fNumbers the f-numbers to choose from, growing
  */
-record Kit(Camera camera, FilmStock film, List<Double> fNumbers) {
+record Kit(Camera camera, FilmStock film, List<FNumber> fNumbers) {
 
     private static final double SECONDS = 60;
 
@@ -23,7 +24,7 @@ record Kit(Camera camera, FilmStock film, List<Double> fNumbers) {
     }
 
     /** What a star on the equator meets through an f-number between two minutes, without loss in air. */
-    TrailLimit.Circumstances circumstances(FramedLight light, double fNumber, int openMin, int closeMin) {
+    TrailLimit.Circumstances circumstances(FramedLight light, FNumber fNumber, int openMin, int closeMin) {
         return new TrailLimit.Circumstances(film, camera.lens(), fNumber, (closeMin - openMin) * SECONDS,
                 light.through(fNumber).progress(openMin, closeMin),
                 light.illuminanceLx(fNumber, openMin + (closeMin - openMin) / 2),

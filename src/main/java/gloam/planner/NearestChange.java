@@ -46,7 +46,7 @@ final class NearestChange {
     private Stream<Changed> changes() {
         Wish.TrailLength anyLength = new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         return Stream.of(
-                new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), Shot::fNumber),
+                new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), shot -> shot.fNumber().marked()),
                 new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),
                 new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)), Shot::durationMin),
                 new Changed(Remedy.Change.TONE, wish.toned(new Wish.Tone.Free()), Shot::toneStops),

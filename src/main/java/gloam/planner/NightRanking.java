@@ -38,7 +38,6 @@ public final class NightRanking {
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
-    private static final Comparator<Interval> BY_START = (one, other) -> one.start().compareTo(other.start());
 
     private final Ephemeris ephemeris;
     private final Optional<Trip> trip;
@@ -136,12 +135,7 @@ public final class NightRanking {
     private List<Interval> trulyDark(Night night) {
         List<Interval> parts = new ArrayList<>(night.moonlessDarkness());
         parts.addAll(faintlyMoonlit(night));
-        parts.sort(BY_START);
-        List<Interval> spans = new ArrayList<>();
-        for (Interval span : parts) {
-            Spans.add(spans, span);
-        }
-        return spans;
+        return Interval.union(parts);
     }
 
     /**
@@ -183,10 +177,9 @@ public final class NightRanking {
 
     /** The bright planets that stand high at the start, in the middle or at the end of darkness. */
     private List<Body> high(Night night) {
-        Instant from = night.darkness().get(0).start();
-        Instant to = night.darkness().get(night.darkness().size() - 1).endExclusive();
+        Interval dark = Interval.span(night.darkness());
         Set<Body> high = EnumSet.noneOf(Body.class);
-        for (Instant at : List.of(from, new Interval(from, to).middle(), to.minusMillis(1))) {
+        for (Instant at : List.of(dark.start(), dark.middle(), dark.endExclusive().minusMillis(1))) {
             for (Body planet : PLANETS) {
                 if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at).up() >= PLANET_HIGH_SINE) {
                     high.add(planet);

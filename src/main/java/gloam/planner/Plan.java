@@ -1,6 +1,9 @@
 package gloam.planner;
 
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
+import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
 import gloam.units.Angle;
 import gloam.units.Finite;
@@ -87,7 +90,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
      * @param misses             by how much it misses parts of its wish
      * @param setting            the sky in which it stands
      */
-    public record Window(int sheet, Wish wish, Interval open, gloam.ephemeris.Direction aim, double fNumber,
+    public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,
@@ -102,6 +105,11 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
             Finite.check(skyToneSpreadStops, "spread in stops");
             Finite.check(trailLengthMm, "length in mm");
             Finite.check(score, "score");
+        }
+
+        /** By how many degrees the sky turns while the shutter is open. */
+        public double turnDeg() {
+            return EarthTurn.degrees(open.seconds());
         }
     }
 

@@ -1,6 +1,6 @@
 package gloam.planner;
 
-import gloam.gear.Lens;
+import gloam.gear.FNumber;
 import gloam.units.Range;
 import java.time.Duration;
 
@@ -11,7 +11,7 @@ import java.time.Duration;
  * @param iso      its ISO setting
  * @param exposure its exposure time
  */
-public record Preview(double fNumber, double iso, Duration exposure) {
+public record Preview(FNumber fNumber, double iso, Duration exposure) {
 
     /** Allowed ISO settings and film speeds. */
     public static final Range ISO = new Range("ISO", 0.1, 1_000_000, "");
@@ -20,7 +20,6 @@ public record Preview(double fNumber, double iso, Duration exposure) {
 
     /** Refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
     public Preview {
-        Lens.F_NUMBER.check(fNumber);
         ISO.check(iso);
         EXPOSURE.check(exposure.toNanos() * 1e-9);
     }

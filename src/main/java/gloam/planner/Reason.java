@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.time.LocalDate;
 import java.util.List;
@@ -46,7 +47,7 @@ public sealed interface Reason {
      * @param minutes   how long it is
      * @param toneStops the sky's tone that it makes
      */
-    record Exposure(double fNumber, int minutes, double toneStops) {
+    record Exposure(FNumber fNumber, int minutes, double toneStops) {
 
         static Exposure of(Shot shot) {
             return new Exposure(shot.fNumber(), shot.durationMin(), shot.toneStops());
@@ -60,7 +61,7 @@ public sealed interface Reason {
      * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
      * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
      */
-    record NothingShows(Exposure nearest, double boundStops, OptionalDouble atFNumber) implements Reason { }
+    record NothingShows(Exposure nearest, double boundStops, Optional<FNumber> atFNumber) implements Reason { }
 
     /** No exposure comes near the tone wanted. */
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
@@ -69,7 +70,7 @@ public sealed interface Reason {
     record TooFewStars(int wanted) implements Reason { }
 
     /** What must record is too faint by some magnitudes. */
-    record NotRecorded(Wish.Records wanted, double shortfallMag, double fNumber) implements Reason { }
+    record NotRecorded(Wish.Records wanted, double shortfallMag, FNumber fNumber) implements Reason { }
 
     /**
      * No duration is left.
@@ -81,6 +82,6 @@ public sealed interface Reason {
      * @param mostMin after how long, in minutes
      * @param fNumber at which f-number
      */
-    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin, double fNumber)
+    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin, FNumber fNumber)
             implements Reason { }
 }

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.gear.FNumber;
 import gloam.trail.Framing;
 
 /**
@@ -14,7 +15,8 @@ import gloam.trail.Framing;
  * @param satisfaction how far it gives what the wish asks for, 0 to 1
  * @param safety       how far it is from the bounds of what the wish asks for, 0 (on one) to 1
  */
-record Shot(Framing framing, int openMin, int closeMin, double fNumber, double toneStops, double shortfallMag,
+record Shot(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops,
+        double shortfallMag,
             double satisfaction, double safety) {
 
     private static final int SAFETY_STEPS = 10;

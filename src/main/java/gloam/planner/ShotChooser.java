@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.EarthTurn;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.TrailLimit;
+import gloam.gear.FNumber;
 import gloam.planner.ExposureLimits.Stop;
 import gloam.trail.Framing;
 import java.util.ArrayList;
@@ -48,10 +49,10 @@ final class ShotChooser {
     }
 
     /** Durations left at an f-number, or the conflict of aims that leaves none. */
-    record Conflict(Bounds bounds, double fNumber) {
+    record Conflict(Bounds bounds, FNumber fNumber) {
     }
 
-    private record Draft(double fNumber, int durationMin, double progress, double toneSatisfaction, double safety) {
+    private record Draft(FNumber fNumber, int durationMin, double progress, double toneSatisfaction, double safety) {
 
         /** The merit it has if all records that must. */
         long merit() {
@@ -77,7 +78,7 @@ final class ShotChooser {
                 draft -> known.computeIfAbsent(draft, unknown -> judged(unknown, opening, framing, light));
         List<Draft> drafts = new ArrayList<>();
         Conflict nearest = new Conflict(turned, kit.fNumbers().get(0));
-        for (double fNumber : kit.fNumbers()) {
+        for (FNumber fNumber : kit.fNumbers()) {
             Stop stop = new Stop(opening, fNumber, light.through(fNumber));
             Bounds bounds = limits.byLight(turned, stop);
             if (bounds.empty()) {
@@ -103,8 +104,7 @@ final class ShotChooser {
 
     /** Whether smaller stops need no look: no tone is aimed at, none is passed, and this stop is without fault. */
     private boolean settles(List<Draft> drafts, Function<Draft, Judged> judge) {
-        return wish.tone() instanceof Wish.Tone.AtMost
-                && drafts.stream().map(judge).noneMatch(Judged::blank)
+        return wish.tone() instanceof Wish.Tone.AtMost && drafts.stream().map(judge).noneMatch(Judged::blank)
                 && drafts.stream().allMatch(draft -> judge.apply(draft).shot.merit() == draft.merit());
     }
 

@@ -8,10 +8,11 @@ import gloam.exposure.ExposureEngine;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.LightCurve;
 import gloam.exposure.TrailLimit;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.proof.ExposedFrame;
-import gloam.proof.SheetSetup;
+import gloam.sheet.Sheet;
 import gloam.proof.StarCount;
 import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
@@ -69,9 +70,8 @@ final class ShotFigures {
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
-    private StarCount count(Framing framing, double fNumber, Interval open) {
-        SheetSetup sheet = new SheetSetup(sky.site(), framing, kit.film(), fNumber, List.of(open),
-                OptionalDouble.empty());
+    private StarCount count(Framing framing, FNumber fNumber, Interval open) {
+        Sheet sheet = Sheet.of(sky.site(), kit.film(), framing, fNumber, List.of(open));
         FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()), sky.site().skyline(),
                 framing, sheet.openings());
         return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet));

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.gear.FNumber;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,7 +83,7 @@ final class TimeForWish {
     }
 
     private boolean suits(Bounds left, Opening opening, FramedLight light) {
-        for (double fNumber : kit.fNumbers()) {
+        for (FNumber fNumber : kit.fNumbers()) {
             if (!limits.byLight(left, new ExposureLimits.Stop(opening, fNumber, light.through(fNumber))).empty()) {
                 return true;
             }

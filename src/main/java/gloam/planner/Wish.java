@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.units.Range;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -28,7 +29,7 @@ import java.util.function.UnaryOperator;
  * @param limits   what narrows it further
  */
 public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
-                   Duration shortest, Duration longest, List<Double> fNumbers, double worth, int repeat,
+                   Duration shortest, Duration longest, List<FNumber> fNumbers, double worth, int repeat,
                    Optional<FilmStock> film, Limits limits) {
 
     /** Allowed tones. */
@@ -57,7 +58,8 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
 
     /** A wish that nothing narrows further. */
     public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail, Duration shortest,
-                Duration longest, List<Double> fNumbers, double worth, int repeat, Optional<FilmStock> film) {
+                Duration longest, List<FNumber> fNumbers, double worth, int repeat,
+                Optional<FilmStock> film) {
         this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film, Limits.NONE);
     }
 
@@ -86,7 +88,7 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
     }
 
     /** The same with other f-numbers to choose from. */
-    Wish through(List<Double> others) {
+    Wish through(List<FNumber> others) {
         return new Wish(name, aim, sky, tone, records, trail, shortest,
                 longest, others, worth, repeat, film, limits);
     }

@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.FilmPlane;
 import gloam.light.SkyBrightness;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -21,12 +22,12 @@ final class PointProgress {
     private static final double BENDS_WITHIN = 0.015;
     private static final int MOST_HALVINGS = 8;
 
-    private final SheetSetup setup;
+    private final Setting setting;
     private final List<Layer> layers;
     private final WideLight light;
 
-    PointProgress(SheetSetup setup, List<Layer> layers, WideLight light) {
-        this.setup = setup;
+    PointProgress(Setting setting, List<Layer> layers, WideLight light) {
+        this.setting = setting;
         this.layers = layers;
         this.light = light;
     }
@@ -41,11 +42,11 @@ final class PointProgress {
      * @param panel time between the first looks at most
      */
     double[] at(Framing.Point point, Duration panel) {
-        Direction direction = setup.framing().toSky(point.xMm(), point.yMm());
-        double fallOff = setup.lens().relativeIllumination(direction.to(setup.framing().aim()), setup.fNumber());
+        Direction direction = setting.framing().toSky(point.xMm(), point.yMm());
+        double fallOff = setting.fallOff(direction);
         Function<Instant, WideLight.Glow> seen = light.from(direction);
         double[] sum = new double[layers.size()];
-        for (Interval opening : setup.openings()) {
+        for (Interval opening : setting.openings()) {
             int panels = (int) Math.ceil(opening.seconds() / (2 * panel.toMillis() / 1e3));
             Sight sight = new Sight(seen, fallOff, opening);
             double panelS = opening.seconds() / panels;
@@ -60,9 +61,9 @@ final class PointProgress {
     }
 
     /** What a layer takes of wide light on the lens's axis, in lx of white light. */
-    static double illuminanceLx(SheetSetup setup, Layer layer, WideLight.Glow glow) {
-        return layer.band().share(glow.colourBv()) * FilmPlane.illuminanceLx(setup.lens(), setup.fNumber(),
-                new SkyBrightness(glow.luminanceCdM2()));
+    static double illuminanceLx(Setting setting, Layer layer, WideLight.Glow glow) {
+        return layer.band().share(glow.colourBv()) * FilmPlane.illuminanceLx(setting.lens(),
+                setting.fNumber(), new SkyBrightness(glow.luminanceCdM2()));
     }
 
     private static void add(double[] sum, double[] part) {
@@ -93,7 +94,8 @@ final class PointProgress {
             double[] ratesPerS = new double[layers.size()];
             for (int i = 0; i < ratesPerS.length; i++) {
                 Layer layer = layers.get(i);
-                ratesPerS[i] = ExposureEngine.ratePerS(layer.film(), fallOff * illuminanceLx(setup, layer, glow));
+                ratesPerS[i] = ExposureEngine.ratePerS(layer.film(),
+                        fallOff * illuminanceLx(setting, layer, glow));
             }
             return new Look(sinceS, ratesPerS);
         }

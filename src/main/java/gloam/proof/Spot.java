@@ -1,5 +1,6 @@
 package gloam.proof;
 
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -25,7 +26,7 @@ sealed interface Spot {
     double reachMm();
 
     /** The spot of a body whose own disc is that wide, on pixels of that side. */
-    static Spot of(Lens lens, double fNumber, double discMm, double pixelMm) {
+    static Spot of(Lens lens, FNumber fNumber, double discMm, double pixelMm) {
         double widthMm = Math.hypot(lens.spotMm(fNumber), discMm);
         double sharpMm = Math.hypot(lens.defocusMm(fNumber), discMm);
         return sharpMm > MOSTLY * widthMm && widthMm > LEAST_DISC_PX * pixelMm

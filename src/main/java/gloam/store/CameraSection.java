@@ -1,13 +1,14 @@
 package gloam.store;
 
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
 import gloam.units.Range;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 
 /** Reads the camera from its keys. */
@@ -36,7 +37,7 @@ final class CameraSection {
 
     private static Value<Lens> lens(Item item, Fields fields, Value<Frame> frame) {
         Value<Double> focalLengthMm = fields.number("focal-length-mm", Lens.FOCAL_LENGTH);
-        Value<List<Double>> fNumbers = fields.required("f-numbers",
+        Value<List<FNumber>> fNumbers = fields.required("f-numbers",
                 value -> value.list(F_NUMBERS, CameraSection::fNumber));
         Value<Double> transmittance = fields.oneOf(List.of(
                 new Fields.Choice<>("transmittance", value -> value.number(Lens.TRANSMITTANCE)),
@@ -50,21 +51,22 @@ final class CameraSection {
         Value<Double> cornerStops = fields.numberOr("corner-stops", 0, Vignetting.CORNER);
         return item.value(here -> new Lens(focalLengthMm.get(), fNumbers.get(), transmittance.get(),
                 focusM.get(), spotUm.get(), filterStops.get(), projection.get(), new Vignetting(cornerStops.get(),
-                        frame.get().halfDiagonalMm(), fNumbers.get().stream().min(Double::compare).orElseThrow())));
+                        frame.get().halfDiagonalMm(), Collections.min(fNumbers.get()))));
     }
 
     /** The transmittance of a lens known by its T-number: an f-number and the T-number there. */
     private static double tStop(Item item) {
         Fields fields = item.fields();
-        Value<Double> fNumber = fields.required("f-number", CameraSection::fNumber);
-        Value<Double> tNumber = fields.required("t-number", value -> FNumbers.exact(value.number(Lens.T_NUMBER)));
+        Value<FNumber> fNumber = fields.required("f-number", CameraSection::fNumber);
+        Value<Double> tNumber = fields.required("t-number",
+                value -> FNumber.exactOf(value.number(Lens.T_NUMBER)));
         fields.noOthers();
         return Lens.transmittanceOf(fNumber.get(), tNumber.get());
     }
 
-    /** The f-number at an item: the exact value of a marking. */
-    static double fNumber(Item item) {
-        return FNumbers.exact(item.number(Lens.F_NUMBER, FNumbers::of));
+    /** The f-number that an item is marked with. */
+    static FNumber fNumber(Item item) {
+        return FNumber.marked(item.number(FNumber.RANGE, text -> FNumber.of(text).marked()));
     }
 
     /** A length of time given in minutes, to a thousandth of a second. */

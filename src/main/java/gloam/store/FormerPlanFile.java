@@ -2,7 +2,7 @@ package gloam.store;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import gloam.ephemeris.Direction;
-import gloam.gear.Lens;
+import gloam.gear.FNumber;
 import gloam.planner.FormerPlan;
 import gloam.units.Interval;
 import gloam.units.Range;
@@ -52,7 +52,7 @@ public final class FormerPlanFile {
             Direction.AZIMUTH.check(azimuthDeg);
             Direction.ALTITUDE.check(altitudeDeg);
             AimSection.ROLL.check(rollDeg);
-            Lens.F_NUMBER.check(fNumber);
+            FNumber.RANGE.check(fNumber);
         }
 
         FormerPlan.Window at(String site) {

@@ -1,7 +1,7 @@
 package gloam.store;
 
 import gloam.ephemeris.Direction;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
@@ -139,18 +139,18 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
 
         /** Refuses an f-number outside its range with {@link BadInput}. */
         LensKeys {
-            Lens.F_NUMBER.check(fNumber.doubleValue());
+            FNumber.RANGE.check(fNumber.doubleValue());
         }
 
         private static LensKeys of(Lens lens) {
-            return new LensKeys(cut(lens.focalLengthMm(), 3), cut(FNumbers.marking(lens.fNumbers().get(0)), 4),
+            return new LensKeys(cut(lens.focalLengthMm(), 3), cut(lens.fNumbers().get(0).marked(), 4),
                     cut(lens.transmittance(), 4),
                     Optional.of(lens.focusM()).filter(Double::isFinite).map(focusM -> cut(focusM, 3)),
                     cut(lens.spotUm(), 2), cut(lens.filterStops(), 3), lens.projection());
         }
 
         private Lens lens() {
-            return new Lens(focalLengthMm.doubleValue(), List.of(FNumbers.exact(fNumber.doubleValue())),
+            return new Lens(focalLengthMm.doubleValue(), List.of(FNumber.marked(fNumber.doubleValue())),
                     transmittance.doubleValue(), focusM.map(BigDecimal::doubleValue).orElse(Double.POSITIVE_INFINITY),
                     spotUm.doubleValue(), filterStops.doubleValue(), projection, Vignetting.NONE);
         }

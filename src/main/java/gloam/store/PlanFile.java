@@ -2,8 +2,7 @@ package gloam.store;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import gloam.ephemeris.Direction;
-import gloam.gear.FNumbers;
-import gloam.gear.Lens;
+import gloam.gear.FNumber;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
@@ -31,7 +30,7 @@ public final class PlanFile {
      * @param fNumber the f-number
      */
     public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
-                               double fNumber) {
+                               FNumber fNumber) {
     }
 
     /** The exposure on a sheet of a plan. */
@@ -67,13 +66,13 @@ public final class PlanFile {
             SHEET.check(sheet);
             Direction.AZIMUTH.check(azimuthDeg);
             Direction.ALTITUDE.check(altitudeDeg);
-            Lens.F_NUMBER.check(fNumber);
+            FNumber.RANGE.check(fNumber);
             checkOrder(openAt, closeAt);
         }
 
         private PlannedSheet at(String site) {
             return new PlannedSheet(sheet, site, wish, film, new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumbers.exact(fNumber));
+                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber));
         }
     }
 }

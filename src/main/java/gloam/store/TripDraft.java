@@ -2,7 +2,7 @@ package gloam.store;
 
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -51,11 +51,11 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     }
 
     private String fNumbers() {
-        return camera.lens().fNumbers().stream().map(FNumbers::marking).map(Shown::number).collect(Collectors.joining(", "));
+        return camera.lens().fNumbers().stream().map(FNumber::marked).map(Shown::number).collect(Collectors.joining(", "));
     }
 
     private String widest() {
-        return Shown.number(FNumbers.marking(camera.lens().fNumbers().get(0)));
+        return Shown.number(camera.lens().fNumbers().get(0).marked());
     }
 
     /** What turns about one point: the pole, or near the equator what rises. */

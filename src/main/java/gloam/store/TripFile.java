@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
@@ -111,7 +112,7 @@ public final class TripFile {
 
     private static Preview preview(Item item) {
         Fields fields = item.fields();
-        Value<Double> fNumber = fields.required("f-number", CameraSection::fNumber);
+        Value<FNumber> fNumber = fields.required("f-number", CameraSection::fNumber);
         Value<Double> iso = fields.number("iso", Preview.ISO);
         Value<Double> exposureS = fields.number("exposure-s", Preview.EXPOSURE);
         fields.noOthers();

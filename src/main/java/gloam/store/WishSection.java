@@ -2,7 +2,7 @@ package gloam.store;
 
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.planner.Aim;
 import gloam.planner.Limits;
 import gloam.planner.Wish;
@@ -46,7 +46,7 @@ final class WishSection {
         Value<Optional<Wish.TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
         Value<Open> open = fields.orDefault("exposure-min", new Open(SHORTEST_MIN, LONGEST_MIN),
                 "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN), WishSection::open);
-        Value<Optional<List<Double>>> fNumbers = fields.optional("f-numbers",
+        Value<Optional<List<FNumber>>> fNumbers = fields.optional("f-numbers",
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
         Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
@@ -105,11 +105,11 @@ final class WishSection {
         return most;
     }
 
-    private double fNumberOfLens(Item item) {
-        double fNumber = CameraSection.fNumber(item);
+    private FNumber fNumberOfLens(Item item) {
+        FNumber fNumber = CameraSection.fNumber(item);
         camera.content().map(known -> known.lens().fNumbers()).filter(all -> !all.contains(fNumber)).ifPresent(all -> {
-            throw item.fault("the lens has no f/" + Shown.number(FNumbers.marking(fNumber)) + ". It has "
-                    + String.join(", ", all.stream().map(FNumbers::marking).map(Shown::number).toList()) + ".");
+            throw item.fault("the lens has no " + fNumber + ". It has "
+                    + String.join(", ", all.stream().map(FNumber::number).toList()) + ".");
         });
         return fNumber;
     }

@@ -123,8 +123,7 @@ public final class Track {
         if (stretches.isEmpty()) {
             return Optional.empty();
         }
-        Interval whole = new Interval(openings.get(0).start(),
-                openings.get(openings.size() - 1).endExclusive());
+        Interval whole = Interval.span(openings);
         double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
         return motion(axes, path, nearest(stretches, whole.middle())).map(motion -> new Trail(target, stretches, middle(stretches),
                 curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad), motion.direction(),

@@ -127,7 +127,7 @@ public final class TrailEstimator {
     }
 
     private Optional<StarHere> starHere(Framing framing, StarHere.Where where, List<Interval> openings) {
-        Interval span = whole(openings);
+        Interval span = Interval.span(openings);
         Framing.Point point = where.on(framing.camera().frame());
         Star star = starAt(framing, point.xMm(), point.yMm(), span);
         Track track = track(framing, star, span);
@@ -137,11 +137,7 @@ public final class TrailEstimator {
 
     private static boolean touches(Trail trail, List<Interval> openings) {
         return trail.stretches().stream().mapToDouble(stretch -> stretch.span().seconds()).sum()
-                < TOUCHING_SHARE * openings.stream().mapToDouble(Interval::seconds).sum();
-    }
-
-    private static Interval whole(List<Interval> openings) {
-        return new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+                < TOUCHING_SHARE * Interval.seconds(openings);
     }
 
     /**
@@ -149,7 +145,7 @@ public final class TrailEstimator {
      * nine, half-way through.
      */
     public double longestTrailMm(Framing framing, List<Interval> openings) {
-        Interval whole = whole(openings);
+        Interval whole = Interval.span(openings);
         Frame frame = framing.camera().frame();
         return IntStream.range(0, POINTS * POINTS).mapToObj(i -> starAt(framing,
                         frame.widthMm() * ((double) (i % POINTS) / (POINTS - 1) - 0.5),

@@ -3,8 +3,10 @@ package gloam.units;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A span of time, its start in it and its end not.
@@ -13,6 +15,8 @@ import java.util.Optional;
  * @param endExclusive the first instant after the span, later than {@code start}
  */
 public record Interval(Instant start, Instant endExclusive) {
+
+    private static final Comparator<Interval> BY_START = Comparator.comparing(Interval::start);
 
     /** Refuses an empty or reversed span. */
     public Interval {
@@ -95,6 +99,49 @@ public record Interval(Instant start, Instant endExclusive) {
             left.add(new Interval(from, endExclusive));
         }
         return List.copyOf(left);
+    }
+
+    /** From the start of the first to the end of the last of some spans in order of time, at least one. */
+    public static Interval span(List<Interval> spans) {
+        return new Interval(spans.get(0).start, spans.get(spans.size() - 1).endExclusive);
+    }
+
+    /** The longest of some spans, at least one; of equals the first. */
+    public static Interval longest(List<Interval> spans) {
+        return spans.stream().max(Comparator.comparing(Interval::lasts)).orElseThrow();
+    }
+
+    /** The same spans in order of their starts. */
+    public static List<Interval> sorted(List<Interval> spans) {
+        List<Interval> sorted = new ArrayList<>(spans);
+        sorted.sort(BY_START);
+        return sorted;
+    }
+
+    /** The first span of a list that starts before the one ahead of it has ended; empty where none does. */
+    public static Optional<Interval> overlapping(List<Interval> spans) {
+        return IntStream.range(1, spans.size())
+                .filter(i -> spans.get(i).start.isBefore(spans.get(i - 1).endExclusive)).mapToObj(spans::get)
+                .findFirst();
+    }
+
+    /** What lies in any of some spans, in order of time: those that overlap or touch become one. */
+    public static List<Interval> union(List<Interval> spans) {
+        List<Interval> union = new ArrayList<>();
+        for (Interval next : sorted(spans)) {
+            int last = union.size() - 1;
+            if (last < 0 || union.get(last).endExclusive.isBefore(next.start)) {
+                union.add(next);
+            } else if (union.get(last).endExclusive.isBefore(next.endExclusive)) {
+                union.set(last, new Interval(union.get(last).start, next.endExclusive));
+            }
+        }
+        return List.copyOf(union);
+    }
+
+    /** The summed length of spans that do not overlap, in seconds. */
+    public static double seconds(List<Interval> spans) {
+        return spans.stream().mapToDouble(Interval::seconds).sum();
     }
 
     /** The summed length of spans that do not overlap, zero for none. */

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.FNumber;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

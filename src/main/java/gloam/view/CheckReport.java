@@ -3,7 +3,7 @@ package gloam.view;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.planner.Trip;
 import gloam.units.Finite;
@@ -40,7 +40,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
                         .toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
-                trip.preview().stream().map(frame -> new PreviewRow(FNumbers.marking(frame.fNumber()), frame.iso(),
+                trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
                 trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
@@ -60,7 +60,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
         static CameraRow of(Camera camera) {
             Lens lens = camera.lens();
             return new CameraRow(camera.name(), lens.focalLengthMm(), camera.frame().widthMm(),
-                    camera.frame().heightMm(), lens.fNumbers().stream().map(FNumbers::marking).toList(),
+                    camera.frame().heightMm(), lens.fNumbers().stream().map(FNumber::marked).toList(),
                     Finite.of(lens.focusM()),
                     lens.transmittance(), lens.spotUm(), lens.filterStops(),
                     lens.vignetting().cornerStops(), camera.changeover().toSeconds() / 60.0);

@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
@@ -61,7 +60,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
                 .collect(Collectors.joining(", ")));
         sayings.put("azimuth", exposed.aim().map(aim -> Wording.plain(aim.azimuth().degrees()) + "°").orElse(""));
         sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°").orElse(""));
-        sayings.put("f-number", Wording.fNumber(FNumbers.marking(exposed.fNumber())));
+        sayings.put("f-number", Wording.fNumber(exposed.fNumber().marked()));
         sayings.put("focal length", Wording.plain(lens.focalLengthMm()) + " mm");
         sayings.put("focus", Double.isInfinite(lens.focusM()) ? "infinity" : Wording.plain(lens.focusM()) + " m");
         sayings.put("transmittance", Wording.number(lens.transmittance(), 4));

@@ -2,7 +2,6 @@ package gloam.view;
 
 import gloam.answer.Exposures;
 import gloam.exposure.Trade;
-import gloam.gear.FNumbers;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -50,8 +49,8 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
                                  double sharpestUm, double recordingUm) {
 
         static SharpnessTrade of(Trade trade) {
-            return new SharpnessTrade(FNumbers.marking(trade.sharpest().fNumber()),
-                    FNumbers.marking(trade.mostRecording().fNumber()), trade.gainedMag(),
+            return new SharpnessTrade(trade.sharpest().fNumber().marked(),
+                    trade.mostRecording().fNumber().marked(), trade.gainedMag(),
                     trade.sharpestMm() * 1000, trade.blurredMm() * 1000);
         }
     }

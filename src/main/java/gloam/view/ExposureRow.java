@@ -7,7 +7,6 @@ import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
 import gloam.film.FilmStock;
-import gloam.gear.FNumbers;
 import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -82,7 +81,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
         ExposureTable.Row row = at.row();
         Exposure exposure = row.exposure();
         ExposureQuestion question = answer.question();
-        return new ExposureRow(FNumbers.marking(row.fNumber()), Finite.of(exposure.meteredS()),
+        return new ExposureRow(row.fNumber().marked(), Finite.of(exposure.meteredS()),
                 Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
                 at.closeAt().map(clock::asked), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),

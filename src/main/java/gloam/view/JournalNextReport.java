@@ -1,7 +1,6 @@
 package gloam.view;
 
 import gloam.answer.NextExposure;
-import gloam.gear.FNumbers;
 import gloam.journal.NextSheet;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -36,7 +35,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         int sheetsLeft = answer.wanted().sheetsLeft();
         return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), answer.fit().published().name(),
                 answer.fit().used().size(), answer.wanted().toneStops(), sheetsLeft,
-                FNumbers.marking(chosen.fNumber()), chosen.exposureS(), reason(advice, sheetsLeft),
+                chosen.fNumber().marked(), chosen.exposureS(), reason(advice, sheetsLeft),
                 advice.spreadStops(), ChoiceRow.of(advice.likeliest()), ChoiceRow.of(advice.telling()),
                 advice.brackets().stream().map(BracketRow::of).toList());
     }
@@ -69,7 +68,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
                             double rightByTheSecondChance) {
 
         static ChoiceRow of(NextSheet.Choice choice) {
-            return new ChoiceRow(FNumbers.marking(choice.fNumber()), choice.exposureS(),
+            return new ChoiceRow(choice.fNumber().marked(), choice.exposureS(),
                     choice.rightChance(), choice.spreadAfterStops(),
                     choice.rightByTheSecond());
         }

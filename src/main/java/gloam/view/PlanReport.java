@@ -7,7 +7,6 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.film.FilmStock;
-import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
@@ -148,7 +147,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     film.name(), film.fittedToSheets(), clock.event(announced.prepareAt()),
                     clock.event(window.open().start()), clock.event(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
-                    window.wish().aim().roll().degrees(), FNumbers.marking(window.fNumber()),
+                    window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG, window.recordedStars(),

@@ -1,7 +1,7 @@
 package gloam.view;
 
 import gloam.ephemeris.Night;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.planner.DurationLimit;
 import gloam.planner.Plan;
 import gloam.planner.Reason;
@@ -79,7 +79,7 @@ final class ReasonWords {
                 + stops(nearest.toneStops()) + " at " + fNumber(nearest.fNumber()) + " in " + minutes(nearest.minutes())
                 + ", while a tone shows from " + stops(nothing.boundStops()) + (dark ? " up" : " down")
                 + (nothing.atFNumber().isEmpty() ? "; it takes another light"
-                : "; it takes " + fNumber(nothing.atFNumber().getAsDouble()) + (dark ? " or wider" : " or narrower"));
+                : "; it takes " + fNumber(nothing.atFNumber().get()) + (dark ? " or wider" : " or narrower"));
     }
 
     private static String needs(Reason.NoDuration none) {
@@ -124,7 +124,7 @@ final class ReasonWords {
         Remedy.Changed changed = (Remedy.Changed) remedy;
         String from = "from " + times.time(changed.from());
         return switch (changed.change()) {
-            case F_NUMBERS -> "at " + fNumber(changed.amount()) + " " + from;
+            case F_NUMBERS -> "at " + Wording.fNumber(changed.amount()) + " " + from;
             case TRAIL_LENGTH -> "with " + mm(Math.ceil(Math.abs(changed.amount())))
                     + (changed.amount() < 0 ? " less trail " : " more trail ") + from;
             case SHORTEST -> from + ", " + (changed.amount() == 1 ? "one minute" : minutes((int) changed.amount())) + " long";
@@ -151,8 +151,8 @@ final class ReasonWords {
         return Wording.signed(stops, 1);
     }
 
-    private static String fNumber(double fNumber) {
-        return Wording.fNumber(FNumbers.marking(fNumber));
+    private static String fNumber(FNumber fNumber) {
+        return Wording.fNumber(fNumber.marked());
     }
 
     private static String mm(double mm) {

@@ -1,9 +1,7 @@
 package gloam.view;
 
-import gloam.gear.FNumbers;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
-import gloam.journal.Opening;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
 import gloam.journal.Verdict;
@@ -38,11 +36,10 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
         Outcome outcome = entry.outcome();
         ZoneId zone = exposed.place().map(Place::zone).orElse(ZoneOffset.UTC);
         SiteClock clock = new SiteClock(zone);
-        List<Opening> openings = exposed.openings();
         return new SheetRow(entry.id(), exposed.film(), exposed.batch(), exposed.place().map(Place::name),
-                clock.asked(openings.get(0).open().start()),
-                clock.asked(openings.get(openings.size() - 1).open().endExclusive()), openings.size(), exposed.openS(),
-                FNumbers.marking(exposed.fNumber()),
+                clock.asked(exposed.whole().start()), clock.asked(exposed.whole().endExclusive()),
+                exposed.openings().size(), exposed.openS(),
+                exposed.fNumber().marked(),
                 optional(exposed.aim().map(aim -> aim.azimuth().degrees())),
                 optional(exposed.aim().map(aim -> aim.altitude().degrees())),
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",

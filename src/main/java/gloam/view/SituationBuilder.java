@@ -9,7 +9,6 @@ import gloam.answer.LightFound;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ReciprocityTable;
-import gloam.gear.FNumbers;
 import gloam.gear.Lens;
 import gloam.planner.Preview;
 import gloam.units.Finite;
@@ -56,7 +55,7 @@ final class SituationBuilder {
     private static String source(KnownSky sky) {
         if (sky instanceof KnownSky.Metered metered) {
             Preview frame = metered.preview();
-            return "preview frame " + Wording.fNumber(FNumbers.marking(frame.fNumber())) + ", ISO "
+            return "preview frame " + Wording.fNumber(frame.fNumber().marked()) + ", ISO "
                     + Wording.plain(frame.iso()) + ", " + Wording.plain(metered.exposureS()) + " s";
         }
         return !(sky instanceof KnownSky.Computed computed) ? "measured sky"

@@ -4,7 +4,6 @@ import gloam.answer.FrameQuestion;
 import gloam.answer.Trails;
 import gloam.exposure.ExposedSheet;
 import gloam.gear.Camera;
-import gloam.gear.FNumbers;
 import gloam.gear.Site;
 import gloam.trail.CelestialPole;
 import gloam.trail.Framing;
@@ -109,7 +108,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
 
         static SheetRow of(Trails.SheetLimit sheet) {
             ExposedSheet centre = sheet.centre();
-            return new SheetRow(centre.film().name(), centre.film().fittedToSheets(), FNumbers.marking(centre.fNumber()), centre.skyToneStops(),
+            return new SheetRow(centre.film().name(), centre.film().fittedToSheets(), centre.fNumber().marked(), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }

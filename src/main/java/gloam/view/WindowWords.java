@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.planner.Limits;
@@ -81,7 +80,7 @@ final class WindowWords {
     }
 
     private static String trail(Plan.Window window) {
-        double turnDeg = EarthTurn.degrees(window.open().seconds());
+        double turnDeg = window.turnDeg();
         return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
                 ? "wheel of " + Wording.number(turnDeg, 0) + "° arcs"
                 : "trail " + Wording.number(window.trailLengthMm(), 0) + " mm";

@@ -4,7 +4,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.planner.Aim;
 import gloam.planner.Wish;
 import java.util.List;
@@ -38,7 +38,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
-                wish.fNumbers().stream().map(FNumbers::marking).toList(), wish.worth(), wish.repeat(),
+                wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
                 wish.film().map(FilmStock::name), LimitWords.of(wish.limits()));
     }
 

@@ -12,6 +12,7 @@ import gloam.ephemeris.Ephemeris;
 import gloam.exposure.TrailLimit;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -28,6 +29,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,14 +37,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExposuresTest {
 
     private static final Lens LENS = lens(150, 10, 8, 16, 32);
-    private static final Preview FRAME = new Preview(2, 640, Duration.ofSeconds(30));
+    private static final Preview FRAME = new Preview(FNumber.exact(2), 640, Duration.ofSeconds(30));
     private static final StandingSky DARK = new StandingSky(Direction.ofDegrees(0, -40),
             Direction.ofDegrees(180, -40),
             384_400, Angle.ofDegrees(90));
     private static final Instant EVENING = Instant.parse("2027-02-08T22:00:00Z");
 
     private static Lens lens(double focalLengthMm, double focusM, Double... fNumbers) {
-        return new Lens(focalLengthMm, List.of(fNumbers), 0.9, focusM, 40, 0, Projection.RECTILINEAR,
+        return new Lens(focalLengthMm, Stream.of(fNumbers).map(FNumber::exact).toList(), 0.9, focusM, 40, 0, Projection.RECTILINEAR,
                 Vignetting.NONE);
     }
 
@@ -125,7 +127,7 @@ class ExposuresTest {
     @ParameterizedTest
     @MethodSource("blurs")
     void aNearFocusBlursAsTheThinLensSays(ReferenceTable.Row row) {
-        SpotWidths spot = SpotWidths.of(lens(150, 10, row.number("fNumber")), row.number("fNumber"));
+        SpotWidths spot = SpotWidths.of(lens(150, 10, row.number("fNumber")), FNumber.exact(row.number("fNumber")));
         double blurUm = 1000 * row.number("blurMm");
         assertEquals(blurUm, spot.defocusUm(), 0.0005 * blurUm); // the table's tolerance
         assertEquals(2.44 * 0.55 * row.number("fNumber"), spot.diffractionUm(), 1e-6);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class JournalAnswersTest {
 
     private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
-    private static final Lens LENS = new Lens(120, List.of(8.0, 11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE);
 
     private static Journal journal(Entry... entries) {

@@ -8,6 +8,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -42,7 +43,7 @@ class LevelSpansTest {
         Site base = Places.at(latitudeDeg, 10, 100);
         Site site = new Site("site", base.latitude(), base.longitude(), 100, base.zone(), 21.6, 0.2,
                 new Skyline(List.of(new Skyline.Point(0, skylineDeg))));
-        Camera camera = new Camera("camera", new Lens(100, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40,
+        Camera camera = new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
                 0,
                 Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
         LevelSpans answer = LevelSpans.of(EPHEMERIS, site, new LevelSpans.Wanted(body,

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.answer.Timetable.Announced;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.StarCatalogue;
-import gloam.gear.FNumbers;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
@@ -49,7 +48,7 @@ class TimetableTest {
                     new FormerPlan.Details(window.sheet(),
                     Places.MID_NORTH.name(), TRIP.film().name(), tenth(announced.prepareAt()), open,
                     cut(window.aim().azimuth().degrees()), cut(window.aim().altitude().degrees()), 0,
-                    FNumbers.marking(window.fNumber())));
+                    window.fNumber().marked()));
         }).toList(), List.of());
     }
 

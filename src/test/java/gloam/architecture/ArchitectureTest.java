@@ -53,16 +53,18 @@ class ArchitectureTest {
         MAY_USE.put("light", List.of("units", "gear", "ephemeris"));
         MAY_USE.put("exposure", List.of("units", "gear", "film", "ephemeris", "light"));
         MAY_USE.put("trail", List.of("units", "gear", "ephemeris"));
-        MAY_USE.put("proof", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
+        MAY_USE.put("sheet", List.of("units", "gear", "film", "ephemeris", "light", "trail"));
+        MAY_USE.put("proof",
+                List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "sheet"));
         MAY_USE.put("field", List.of("units"));
         MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "proof", "field"));
+                "sheet", "proof", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "proof", "planner", "journal"));
+                "sheet", "proof", "planner", "journal"));
         MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "proof", "planner", "journal", "answer"));
+                "sheet", "proof", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
         MAY_USE.put("cli", everything);
     }
@@ -99,7 +101,7 @@ class ArchitectureTest {
 
     /** What commands make of options though it belongs to those who compute. */
     private static final Set<String> MADE_OF_OPTIONS = Set.of("gloam.light.Atmosphere", "gloam.proof.Raster",
-            "gloam.proof.SheetSetup", "gloam.journal.SheetLight");
+            "gloam.sheet.Sheet", "gloam.sheet.Setting", "gloam.journal.SheetLight");
 
     @Test
     void packagesUseOnlyThoseListed() {

@@ -71,12 +71,6 @@ class ConvertersTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"12, 12", "f/12, 12", "f 12, 12", "1:12, 12", "F12, 12", "f/11, 11.313708498984761", "45, 45.254833995939045"})
-    void markingsOfLensesStandForTheirExactValues(String text, double fNumber) {
-        assertEquals(fNumber, new Converters.FNumber().convert(text), 1e-12); // rounding of doubles
-    }
-
-    @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         2027-02-08 9:30 pm | "2027-02-08 9:30 pm" is 12-hour time; use 24-hour time, 21:30
         2027-02-08T9:30PM | "2027-02-08T9:30PM" is 12-hour time; use 24-hour time, 21:30

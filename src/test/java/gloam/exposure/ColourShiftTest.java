@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,8 +56,8 @@ class ColourShiftTest {
     /** Under steady light whose mid-tone is metered at that time, exposed for the green layer's mid-tone. */
     private static ColourShift shift(FilmStock film, double meteredS) {
         SkyOnFilm sky = new SkyOnFilm(LightCurve.constant(film.midToneLxS() / meteredS), Optional.empty());
-        double openS = sky.exposure(film, 1, 0).correctedS();
+        double openS = sky.exposure(film, FNumber.exact(1), 0).correctedS();
         return ColourShift.ofTones(film.layers().stream()
-                .map(layer -> sky.toneStops(film, layer.reciprocity(), 1, openS)).toList());
+                .map(layer -> sky.toneStops(film, layer.reciprocity(), FNumber.exact(1), openS)).toList());
     }
 }

@@ -7,6 +7,7 @@ import gloam.ephemeris.Direction;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
@@ -33,14 +34,15 @@ class DuskPropertyTest {
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
     private static final FilmStock FILM = Films.print(100, Reciprocity.power(1.5, 1));
     private static final Lens LENS =
-            new Lens(150, List.of(12.0), 0.9, Double.POSITIVE_INFINITY, 50, 0, Projection.RECTILINEAR, Vignetting.NONE);
+            new Lens(150, List.of(FNumber.exact(12)), 0.9, Double.POSITIVE_INFINITY, 50, 0,
+            Projection.RECTILINEAR, Vignetting.NONE);
     private static final Instant FIRST = Instant.parse("2027-01-01T00:00:00Z");
 
     record Case(Site site, Instant open, Direction direction) {
 
         LightCurve light() {
             SkyLight sky = new SkyLight(EPHEMERIS, site);
-            return at -> FilmPlane.illuminanceLx(LENS, 12, sky.at(direction, at).total());
+            return at -> FilmPlane.illuminanceLx(LENS, FNumber.exact(12), sky.at(direction, at).total());
         }
 
         Interval span() {

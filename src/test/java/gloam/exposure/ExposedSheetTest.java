@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -23,7 +24,8 @@ import org.junit.jupiter.api.Test;
 class ExposedSheetTest {
 
     private static final Instant OPEN = Instant.parse("2027-02-06T20:00:00Z");
-    private static final Lens LENS = new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+    private static final FNumber F8 = FNumber.marked(8);
+    private static final Lens LENS = new Lens(120, List.of(F8), 0.9, Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE);
     private static final FilmStock FILM = Films.print(400, new Reciprocity.None());
     private static final SkyBrightness SKY = SkyBrightness.ofMagArcsec2(19);
@@ -33,7 +35,7 @@ class ExposedSheetTest {
     void toneGrowsByAStopForTwiceTheTime() {
         double one = sheet(600).skyToneStops();
         assertEquals(one + 1, sheet(1200).skyToneStops(), 1e-9);
-        double metered = FILM.midToneLxS() / FilmPlane.illuminanceLx(LENS, 8, SKY);
+        double metered = FILM.midToneLxS() / FilmPlane.illuminanceLx(LENS, F8, SKY);
         assertEquals(Math.log(600 / metered) / Math.log(2), one, 1e-9);
     }
 
@@ -42,7 +44,8 @@ class ExposedSheetTest {
     void severalOpeningsWorkLikeOneAsLongAsTheyAreTogether() {
         Interval first = Interval.lasting(OPEN, Duration.ofSeconds(200));
         Interval second = Interval.lasting(OPEN.plusSeconds(500), Duration.ofSeconds(400));
-        ExposedSheet together = ExposedSheet.of(FILM, LENS, 8, SkyOnFilm.steady(LENS, SKY), List.of(first, second));
+        ExposedSheet together = ExposedSheet.of(FILM, LENS, F8, SkyOnFilm.steady(LENS, SKY),
+                List.of(first, second));
         assertEquals(sheet(600).skyToneStops(), together.skyToneStops(), 1e-9);
         assertEquals(second, together.open());
     }
@@ -63,20 +66,21 @@ class ExposedSheetTest {
         Interval night = Interval.lasting(OPEN, Duration.ofHours(6));
         SkyOnFilm changing = SkyOnFilm.changing(LENS, at -> SKY, night);
         SkyOnFilm steady = SkyOnFilm.steady(LENS, SKY);
-        Exposure expected = steady.exposure(FILM, 8, -1);
-        Exposure given = changing.exposure(FILM, 8, -1);
+        Exposure expected = steady.exposure(FILM, F8, -1);
+        Exposure given = changing.exposure(FILM, F8, -1);
         assertEquals(expected.correctedS(), given.correctedS(), 1e-6 * expected.correctedS());
-        assertEquals(-1, changing.toneStops(FILM, FILM.reciprocity(), 8, given.correctedS()), 1e-6);
-        assertEquals(-1, steady.toneStops(FILM, FILM.reciprocity(), 8, expected.correctedS()), 1e-9);
+        assertEquals(-1, changing.toneStops(FILM, FILM.reciprocity(), F8, given.correctedS()), 1e-6);
+        assertEquals(-1, steady.toneStops(FILM, FILM.reciprocity(), F8, expected.correctedS()), 1e-9);
     }
 
     /** On a sheet opened before only the rest is left to do, and the range of doubt is that of the whole. */
     @Test
     void whatWasMadeBeforeIsTakenOff() {
-        double metered = FILM.midToneLxS() / FilmPlane.illuminanceLx(LENS, 8, SKY);
+        double metered = FILM.midToneLxS() / FilmPlane.illuminanceLx(LENS, F8, SKY);
         Interval before = Interval.lasting(OPEN, Duration.ofNanos(Math.round(metered * 0.25e9)));
         Interval available = Interval.lasting(before.endExclusive().plusSeconds(60), Duration.ofHours(20));
-        Exposure rest = ExposureEngine.exposure(FILM, LightCurve.constant(FilmPlane.illuminanceLx(LENS, 8, SKY)),
+        Exposure rest = ExposureEngine.exposure(FILM,
+                LightCurve.constant(FilmPlane.illuminanceLx(LENS, F8, SKY)),
                 new Shutter(List.of(before), available), 0);
         assertEquals(0.75 * metered, rest.meteredS(), 1e-3 * metered);
         assertEquals(0.75 * metered, rest.correctedS(), 1e-3 * metered);
@@ -108,6 +112,7 @@ class ExposedSheetTest {
     }
 
     private static ExposedSheet sheet(long seconds) {
-        return ExposedSheet.of(FILM, LENS, 8, SkyOnFilm.steady(LENS, SKY), Interval.lasting(OPEN, Duration.ofSeconds(seconds)));
+        return ExposedSheet.of(FILM, LENS, F8, SkyOnFilm.steady(LENS, SKY),
+                Interval.lasting(OPEN, Duration.ofSeconds(seconds)));
     }
 }

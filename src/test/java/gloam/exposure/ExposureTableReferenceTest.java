@@ -7,6 +7,7 @@ import gloam.exposure.ExposureTable.PassingStars;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -33,8 +34,9 @@ class ExposureTableReferenceTest {
                                                   double meteredS) {
         FilmStock film = film(filmIso, Reciprocity.none());
         Lens lens = lens(filmN, 0);
-        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, frameN, frameIso, 30));
-        Exposure exposure = table(film, lens, sky).toTone(filmN, 0).exposure();
+        SkyOnFilm sky = SkyOnFilm.steady(lens,
+                FilmPlane.luminanceOfFrame(lens, FNumber.exact(frameN), frameIso, 30));
+        Exposure exposure = table(film, lens, sky).toTone(FNumber.exact(filmN), 0).exposure();
         assertEquals(meteredS, exposure.meteredS(), 1e-6 * meteredS); // rounding of doubles
         assertEquals(meteredS, exposure.correctedS(), 1e-6 * meteredS);
     }
@@ -43,8 +45,9 @@ class ExposureTableReferenceTest {
     void filterOfTwoStopsTakesFourTimesAsLong() {
         FilmStock film = film(640, Reciprocity.none());
         Lens lens = lens(12, 2);
-        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, 2, 640, 30));
-        assertEquals(4 * 1080, table(film, lens, sky).toTone(12, 0).exposure().meteredS(), 1e-6 * 4320); // doubles
+        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, FNumber.exact(2), 640, 30));
+        assertEquals(4 * 1080, table(film, lens, sky).toTone(FNumber.exact(12), 0).exposure().meteredS(),
+                1e-6 * 4320); // doubles
     }
 
     /** 1080^1.31 = 9414 and 1080^1.26 = 6639, computed with a calculator to four digits. */
@@ -53,8 +56,9 @@ class ExposureTableReferenceTest {
     void powerLawCorrectsTheMeteredTime(double exponent, double correctedS) {
         FilmStock film = film(640, Reciprocity.power(exponent, 1));
         Lens lens = lens(12, 0);
-        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, 2, 640, 30));
-        assertEquals(correctedS, table(film, lens, sky).toTone(12, 0).exposure().correctedS(), 0.5); // given to 1 s
+        SkyOnFilm sky = SkyOnFilm.steady(lens, FilmPlane.luminanceOfFrame(lens, FNumber.exact(2), 640, 30));
+        assertEquals(correctedS, table(film, lens, sky).toTone(FNumber.exact(12), 0).exposure().correctedS(),
+                0.5); // given to 1 s
     }
 
     @Test
@@ -62,9 +66,10 @@ class ExposureTableReferenceTest {
         FilmStock film = film(640, Reciprocity.power(1.3, 1));
         Lens lens = lens(11, 0);
         SkyOnFilm sky = SkyOnFilm.steady(lens, SkyBrightness.ofMagArcsec2(21));
-        Exposure after = table(film, lens, sky).after(11, Duration.ofHours(2)).exposure();
+        Exposure after = table(film, lens, sky).after(FNumber.exact(11), Duration.ofHours(2)).exposure();
         assertEquals(7200, after.correctedS(), 1); // the engine's integral against its closed form
-        assertEquals(7200, table(film, lens, sky).toTone(11, after.toneStops()).exposure().correctedS(), 1);
+        assertEquals(7200, table(film, lens, sky).toTone(FNumber.exact(11),
+                after.toneStops()).exposure().correctedS(), 1);
     }
 
     @Test
@@ -74,7 +79,7 @@ class ExposureTableReferenceTest {
         SkyOnFilm sky = SkyOnFilm.changing(lens,
                 at -> new SkyBrightness(1e-3 * Math.exp(-Duration.between(EVENING, at).toSeconds() / 300.0)),
                 new Interval(EVENING, EVENING.plus(Duration.ofHours(8))));
-        Exposure exposure = table(film, lens, sky).toTone(16, 0).exposure();
+        Exposure exposure = table(film, lens, sky).toTone(FNumber.exact(16), 0).exposure();
         assertTrue(exposure.neverFinishes());
         assertTrue(exposure.toneStops() < 0);
     }
@@ -86,12 +91,13 @@ class ExposureTableReferenceTest {
     @Test
     void trailLimitFollowsTheFNumber() {
         FilmStock film = film(640, Reciprocity.none());
-        Lens lens = new Lens(150, List.of(8.0, 16.0), 0.9, Double.POSITIVE_INFINITY, 400, 0, Projection.RECTILINEAR,
+        Lens lens = new Lens(150, List.of(FNumber.exact(8), FNumber.exact(16)), 0.9,
+                Double.POSITIVE_INFINITY, 400, 0, Projection.RECTILINEAR,
                 Vignetting.NONE);
         SkyOnFilm sky = SkyOnFilm.steady(lens, new SkyBrightness(1e-9));
         ExposureTable table = table(film, lens, sky);
-        double lossMag = table.after(8, Duration.ofHours(1)).trailLimitMag()
-                - table.after(16, Duration.ofHours(1)).trailLimitMag();
+        double lossMag = table.after(FNumber.exact(8), Duration.ofHours(1)).trailLimitMag()
+                - table.after(FNumber.exact(16), Duration.ofHours(1)).trailLimitMag();
         assertEquals(1.505, lossMag, 0.01); // diffraction widens the wide spot by under 1 %
     }
 
@@ -100,7 +106,7 @@ class ExposureTableReferenceTest {
     }
 
     private static Lens lens(double fNumber, double filterStops) {
-        return new Lens(150, List.of(fNumber), 0.85, Double.POSITIVE_INFINITY, 40, filterStops,
+        return new Lens(150, List.of(FNumber.exact(fNumber)), 0.85, Double.POSITIVE_INFINITY, 40, filterStops,
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 

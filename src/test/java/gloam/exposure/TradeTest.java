@@ -8,6 +8,7 @@ import gloam.exposure.ExposureTable.Row;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -25,9 +26,9 @@ class TradeTest {
     void wideStopRecordsMoreStarsThoughTheSmallOneIsSharper() {
         // Common practice, no source: a lens fixed at 3 m records more stars at its wide stop, blurred, than
         // at the sharp small one
-        Lens lens = lens(3, List.of(12.0, 16.0, 22.0, 32.0, 45.0, 64.0, 90.0));
+        Lens lens = lens(3, FNumber.series(12, 16, 22, 32, 45, 64, 90));
         Trade trade = Trade.of(lens, rows(lens)).orElseThrow();
-        assertEquals(12, trade.mostRecording().fNumber());
+        assertEquals(FNumber.exact(12), trade.mostRecording().fNumber());
         assertEquals(lens.sharpestFNumber(), trade.sharpest().fNumber());
         assertTrue(trade.blurredMm() > trade.sharpestMm());
         assertEquals(trade.mostRecording().trailLimitMag() - trade.sharpest().trailLimitMag(), trade.gainedMag());
@@ -37,7 +38,7 @@ class TradeTest {
 
     @Test
     void lensFocusedOnTheStarsHasNothingToTrade() {
-        Lens lens = lens(Double.POSITIVE_INFINITY, List.of(12.0, 16.0, 22.0));
+        Lens lens = lens(Double.POSITIVE_INFINITY, FNumber.series(12, 16, 22));
         assertEquals(Optional.empty(), Trade.of(lens, rows(lens)));
     }
 
@@ -47,7 +48,7 @@ class TradeTest {
         return lens.fNumbers().stream().map(fNumber -> table.after(fNumber, Duration.ofHours(3))).toList();
     }
 
-    private static Lens lens(double focusM, List<Double> fNumbers) {
+    private static Lens lens(double focusM, List<FNumber> fNumbers) {
         return new Lens(120, fNumbers, 0.85, focusM, 60, 0, Projection.RECTILINEAR, Vignetting.NONE);
     }
 }

@@ -7,6 +7,7 @@ import gloam.exposure.TrailLimit.Circumstances;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -24,7 +25,8 @@ class TrailLimitPropertyTest {
     static Stream<Named<Circumstances>> cases() {
         return Samples.of(200, random -> {
             double fNumber = random.nextDouble(2, 90);
-            Lens lens = new Lens(random.nextDouble(30, 400), List.of(fNumber), 0.9, random.nextDouble(2, 50),
+            Lens lens = new Lens(random.nextDouble(30, 400), List.of(FNumber.exact(fNumber)), 0.9,
+                    random.nextDouble(2, 50),
                     random.nextDouble(10, 200), 0, Projection.RECTILINEAR, Vignetting.NONE);
             Reciprocity law = Reciprocity.power(random.nextDouble(1, 1.6), 1);
             FilmStock film = random.nextBoolean() ? Films.print(random.nextDouble(50, 3200), law)
@@ -32,7 +34,7 @@ class TrailLimitPropertyTest {
             double exposureS = random.nextDouble(600, 20_000);
             double skyLx = Math.exp(random.nextDouble(-18, -9));
             double skyProgress = exposureS * ExposureEngine.ratePerS(film, skyLx);
-            return new Circumstances(film, lens, fNumber, exposureS, skyProgress, skyLx,
+            return new Circumstances(film, lens, FNumber.exact(fNumber), exposureS, skyProgress, skyLx,
                     random.nextDouble(1e-4, 0.05), random.nextDouble(0, 2));
         });
     }
@@ -71,8 +73,10 @@ class TrailLimitPropertyTest {
     void timeLengthensATrailAndDoesNotBrightenIt() {
         FilmStock film = Films.print(640, Reciprocity.power(1.3, 1));
         Lens lens = lens(150, 50);
-        double hour = TrailLimit.magnitude(new Circumstances(film, lens, 12, 3600, 0, 0, 0.011, 0.3));
-        double night = TrailLimit.magnitude(new Circumstances(film, lens, 12, 36_000, 0, 0, 0.011, 0.3));
+        double hour = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 3600, 0, 0,
+                0.011, 0.3));
+        double night = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 36_000, 0, 0,
+                0.011, 0.3));
         assertEquals(hour, night);
     }
 
@@ -81,7 +85,8 @@ class TrailLimitPropertyTest {
         FilmStock film = Films.print(640, Reciprocity.none());
         Lens lens = lens(150, 50);
         assertEquals(Double.NEGATIVE_INFINITY,
-                TrailLimit.magnitude(new Circumstances(film, lens, 12, 3600, 1e9, 1, 0.011, 0.3)));
+                TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 3600, 1e9, 1, 0.011,
+                0.3)));
     }
 
     @Test
@@ -99,11 +104,12 @@ class TrailLimitPropertyTest {
     private static double limit(FilmStock film, double focalLengthMm, double spotUm) {
         double speedMmS = focalLengthMm * 7.292e-5;
         return TrailLimit.magnitude(
-                new Circumstances(film, lens(focalLengthMm, spotUm), 12, 1e6, 0, 0, speedMmS, 0));
+                new Circumstances(film, lens(focalLengthMm, spotUm), FNumber.exact(12), 1e6, 0, 0, speedMmS,
+                0));
     }
 
     private static Lens lens(double focalLengthMm, double spotUm) {
-        return new Lens(focalLengthMm, List.of(12.0), 0.9, Double.POSITIVE_INFINITY, spotUm, 0,
+        return new Lens(focalLengthMm, List.of(FNumber.exact(12)), 0.9, Double.POSITIVE_INFINITY, spotUm, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 

@@ -7,6 +7,7 @@ import gloam.exposure.TrailLimit.Circumstances;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -75,7 +76,8 @@ class TrailLimitReferenceTest {
         // 50 mm at f/2, ISO 400, image 30 µm wide, threshold 0.8/S: independently computed to 0.01 mag. Betlem et
         // al. 1998, Astronomy and Astrophysics Supplement: such cameras recorded meteors of 0 (fast) to +1 mag (slow)
         FilmStock film = Films.print(400, Reciprocity.none());
-        Circumstances passing = new Circumstances(film, lens(50, 2, 30, 1), 2, LONG_S, NO_SKY, 0,
+        Circumstances passing = new Circumstances(film, lens(50, 2, 30, 1), FNumber.exact(2), LONG_S, NO_SKY,
+                0,
                 50 * Math.toRadians(speedDegS), 0);
         double laidDown = extra(passing, limitMag) * film.midToneLxS();
         assertEquals(0, 2.5 * Math.log10(laidDown / (0.8 / 400)), 0.01);
@@ -89,7 +91,8 @@ class TrailLimitReferenceTest {
         double[] limits = new double[2];
         for (int i = 0; i < 2; i++) {
             double speedMmS = ExposureTable.PassingStars.of(lens, 60 * i, 0).imageSpeedMmS();
-            limits[i] = TrailLimit.magnitude(new Circumstances(film, lens, 12, LONG_S, NO_SKY, 0, speedMmS, 0));
+            limits[i] = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), LONG_S, NO_SKY,
+                    0, speedMmS, 0));
         }
         assertEquals(0.753, limits[1] - limits[0], 0.001);
     }
@@ -113,7 +116,8 @@ class TrailLimitReferenceTest {
         Lens lens = lens(1200, fNumber, 25, 0.78);
         FilmStock film = Films.print(100, Reciprocity.none());
         double speedMmS = 1200 * Math.toRadians(row.number("speedDegS"));
-        Circumstances passing = new Circumstances(film, lens, fNumber, LONG_S, NO_SKY, 0, speedMmS, 0);
+        Circumstances passing = new Circumstances(film, lens, FNumber.exact(fNumber), LONG_S, NO_SKY, 0,
+                speedMmS, 0);
         double theirsOverOurs = 4 / Math.PI * Math.pow(10, -0.4 * 14.2) / 2.54e-6;
         double laidDown = theirsOverOurs * extra(passing, row.number("limitMag")) * film.midToneLxS();
         return 2.5 * Math.log10(laidDown / Math.pow(10, -2.5));
@@ -128,7 +132,8 @@ class TrailLimitReferenceTest {
         double skyLx = 0.65 * 3.2e-4 / 4;
         double exposureS = 600;
         double skyProgress = exposureS * ExposureEngine.ratePerS(film, skyLx);
-        double limit = TrailLimit.magnitude(new Circumstances(film, lens, 2, exposureS, skyProgress, skyLx,
+        double limit = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(2), exposureS,
+                skyProgress, skyLx,
                 50 * SIDEREAL_RAD_S, 0.35));
         assertEquals(8, limit, 1);
     }
@@ -141,7 +146,8 @@ class TrailLimitReferenceTest {
             FilmStock film = Films.print(400, Reciprocity.none());
             double skyProgress = 3600 * Math.PI / 4 * 1.712e-4 / (fNumber * fNumber) / film.midToneLxS();
             Circumstances clear = circumstances(film, fNumber, 150);
-            Circumstances passing = new Circumstances(film, clear.lens(), fNumber, 3600, skyProgress, 0,
+            Circumstances passing = new Circumstances(film, clear.lens(), FNumber.exact(fNumber), 3600,
+                    skyProgress, 0,
                     clear.imageSpeedMmS(), 0);
             assertEquals(1, TrailLimit.stopsOverSky(passing, 5.573), 0.001); // as much again is one stop
         }
@@ -153,10 +159,11 @@ class TrailLimitReferenceTest {
         // two, and the wide stop of a lens fixed at 3 m records more stars than the sharp small one
         // although it blurs them
         FilmStock film = Films.print(640, Reciprocity.power(1.2, 1));
-        Lens lens = new Lens(120, List.of(12.0, 64.0), 0.85, 3, 60, 0, Projection.RECTILINEAR, Vignetting.NONE);
+        Lens lens = new Lens(120, List.of(FNumber.exact(12), FNumber.exact(64)), 0.85, 3, 60, 0,
+                Projection.RECTILINEAR, Vignetting.NONE);
         double wide = limit(film, lens, 12);
         double small = limit(film, lens, 64);
-        assertTrue(lens.spotMm(12) > lens.spotMm(64));
+        assertTrue(lens.spotMm(FNumber.exact(12)) > lens.spotMm(FNumber.exact(64)));
         assertTrue(wide > small + 1, wide + " against " + small);
         assertTrue(small < 1.5 && small > -2, "limit at f/64 " + small);
     }
@@ -175,19 +182,21 @@ class TrailLimitReferenceTest {
     private static double limit(FilmStock film, Lens lens, double fNumber) {
         double skyLx = Math.PI / 4 * lens.throughput() * 4.3e-4 / (fNumber * fNumber);
         double exposureS = 3 * 3600;
-        return TrailLimit.magnitude(new Circumstances(film, lens, fNumber, exposureS,
+        return TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(fNumber), exposureS,
                 exposureS * ExposureEngine.ratePerS(film, skyLx), skyLx, 120 * SIDEREAL_RAD_S, 0.25 * 1.4));
     }
 
     private static Circumstances circumstances(FilmStock film, double fNumber, double focalLengthMm) {
-        return new Circumstances(film, lens(focalLengthMm, fNumber, 50, 1), fNumber, LONG_S, NO_SKY, 0,
+        return new Circumstances(film, lens(focalLengthMm, fNumber, 50, 1), FNumber.exact(fNumber), LONG_S,
+                NO_SKY, 0,
                 focalLengthMm * SIDEREAL_RAD_S, 0);
     }
 
     /** A lens whose whole spot, diffraction included, has that width. */
     private static Lens lens(double focalLengthMm, double fNumber, double spotUm, double transmittance) {
         double diffractionUm = 2.44 * 0.550 * fNumber;
-        return new Lens(focalLengthMm, List.of(fNumber), transmittance, Double.POSITIVE_INFINITY,
+        return new Lens(focalLengthMm, List.of(FNumber.exact(fNumber)), transmittance,
+                Double.POSITIVE_INFINITY,
                 Math.sqrt(spotUm * spotUm - diffractionUm * diffractionUm), 0, Projection.RECTILINEAR, Vignetting.NONE);
     }
 

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 class CameraTest {
 
     private static final Lens LENS =
-            new Lens(120, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE);
+            new Lens(120, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+            Projection.RECTILINEAR, Vignetting.NONE);
 
     @Test
     void refusesAChangeoverThatCannotBe() {

@@ -28,7 +28,8 @@ class LensReferenceTest {
     @MethodSource("blurs")
     void starsAreBlurredByANearFocus(Row row) {
         double expectedMm = row.number("blurMm");
-        assertEquals(expectedMm, lens(150, 10).defocusMm(row.number("fNumber")), 5e-4 * expectedMm);
+        assertEquals(expectedMm, lens(150, 10).defocusMm(FNumber.exact(row.number("fNumber"))),
+                5e-4 * expectedMm);
     }
 
     static Stream<Row> fallOff() {
@@ -39,7 +40,8 @@ class LensReferenceTest {
     @MethodSource("fallOff")
     void lightFallsOffByTheFourthPowerOfTheCosine(Row row) {
         Angle offAxis = Angle.ofDegrees(row.number("offAxisDeg"));
-        assertEquals(row.number("share"), lens(150, INFINITY).relativeIllumination(offAxis, 8), 5e-5);
+        assertEquals(row.number("share"),
+                lens(150, INFINITY).relativeIllumination(offAxis, FNumber.exact(8)), 5e-5);
     }
 
     @Test
@@ -63,68 +65,74 @@ class LensReferenceTest {
 
     @Test
     void filterFactorOfEightIsThreeStops() {
-        Lens filtered = new Lens(150, List.of(8.0), 1, INFINITY, 50, 3, Projection.RECTILINEAR, Vignetting.NONE);
+        Lens filtered = new Lens(150, List.of(FNumber.exact(8)), 1, INFINITY, 50, 3, Projection.RECTILINEAR,
+                Vignetting.NONE);
         assertEquals(1 / 8.0, filtered.throughput(), 1e-12); // rounding
     }
 
     @Test
     void lossOfLightCountsAsAHigherFNumber() {
         // T = N/√τ: f/2 at τ = 0.8 is T 2.236, independently computed to four digits
-        Lens lens = new Lens(150, List.of(2.0), 0.8, INFINITY, 50, 0, Projection.RECTILINEAR, Vignetting.NONE);
-        assertEquals(2.236, lens.tNumber(2), 5e-4);
+        Lens lens = new Lens(150, List.of(FNumber.exact(2)), 0.8, INFINITY, 50, 0, Projection.RECTILINEAR,
+                Vignetting.NONE);
+        assertEquals(2.236, lens.tNumber(FNumber.exact(2)), 5e-4);
     }
 
     @Test
     void aTNumberTellsTheTransmittance() {
         // the same figures the other way: τ = (2/2.236)² = 0.8, T given to four digits
-        assertEquals(0.8, Lens.transmittanceOf(2, 2.236), 2e-4);
-        assertEquals(1, Lens.transmittanceOf(11, 11));
+        assertEquals(0.8, Lens.transmittanceOf(FNumber.exact(2), 2.236), 2e-4);
+        assertEquals(1, Lens.transmittanceOf(FNumber.exact(11), 11));
     }
 
     @Test
     void moreLightThanComesInIsRefused() {
         assertEquals("T-number 10.00 is below the f-number 11.31, markings taken exactly; a lens passes no more light "
                 + "than comes in, so its T-number is the f-number or more",
-                assertThrows(BadInput.class, () -> Lens.transmittanceOf(Math.pow(2, 3.5), 10)).getMessage());
+                assertThrows(BadInput.class,
+                () -> Lens.transmittanceOf(FNumber.exact(Math.pow(2, 3.5)), 10)).getMessage());
         // (11/33)² = 1/9
-        assertTrue(assertThrows(BadInput.class, () -> Lens.transmittanceOf(11, 33)).getMessage()
+        assertTrue(assertThrows(BadInput.class,
+                () -> Lens.transmittanceOf(FNumber.exact(11), 33)).getMessage()
                 .startsWith("transmittance 0.1111"));
     }
 
     @Test
     void diffractionDiscIsTheAiryDiscs() {
         // 2.44 λ N at 550 nm, given to 10 nm
-        assertEquals(0.01610, lens(150, INFINITY).diffractionMm(12), 5e-6);
+        assertEquals(0.01610, lens(150, INFINITY).diffractionMm(FNumber.exact(12)), 5e-6);
     }
 
     @Test
     void hyperfocalDistanceDrawsInfinityWithinTheSpot() {
         // f²/(N c) + f, independently computed
-        assertEquals(18.900, lens(150, INFINITY).hyperfocalM(12, 0.1), 1e-9);
-        assertEquals(37.650, lens(150, INFINITY).hyperfocalM(12, 0.05), 1e-9);
-        assertEquals(0.1, lens(150, 18.900).defocusMm(12), 1e-9);
+        assertEquals(18.900, lens(150, INFINITY).hyperfocalM(FNumber.exact(12), 0.1), 1e-9);
+        assertEquals(37.650, lens(150, INFINITY).hyperfocalM(FNumber.exact(12), 0.05), 1e-9);
+        assertEquals(0.1, lens(150, 18.900).defocusMm(FNumber.exact(12)), 1e-9);
     }
 
     @Test
     void sharpestWhereDefocusEqualsDiffraction() {
         // N = sqrt(A/(2.44 λ)) = 41.26 with a blur of 0.0783 mm, f = 150 mm focused at 10 m; independently
         // computed
-        Lens lens = new Lens(150, List.of(11.0, 32.0, 38.0, 41.26, 45.0, 64.0), 1, 10, 1, 0,
+        Lens lens = new Lens(150, List.of(FNumber.exact(11), FNumber.exact(32), FNumber.exact(38),
+                FNumber.exact(41.26), FNumber.exact(45), FNumber.exact(64)), 1, 10, 1, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
-        assertEquals(41.26, lens.sharpestFNumber());
-        assertEquals(0.0783, lens.spotMm(41.26), 5e-5); // given to 0.1 µm
+        assertEquals(FNumber.exact(41.26), lens.sharpestFNumber());
+        assertEquals(0.0783, lens.spotMm(FNumber.exact(41.26)), 5e-5); // given to 0.1 µm
     }
 
     @ParameterizedTest
     @EnumSource(Projection.class)
     void lightFallsOffOutwardsFromTheAxis(Projection projection) {
-        Lens lens = new Lens(30, List.of(8.0), 1, INFINITY, 50, 0, projection, Vignetting.NONE);
-        assertEquals(1, lens.relativeIllumination(Angle.ZERO, 8));
+        Lens lens = new Lens(30, List.of(FNumber.exact(8)), 1, INFINITY, 50, 0, projection, Vignetting.NONE);
+        assertEquals(1, lens.relativeIllumination(Angle.ZERO, FNumber.exact(8)));
         for (int deg = 0; deg < 85; deg += 5) {
-            assertTrue(lens.relativeIllumination(Angle.ofDegrees(deg + 5.0), 8)
-                    < lens.relativeIllumination(Angle.ofDegrees(deg), 8));
+            assertTrue(lens.relativeIllumination(Angle.ofDegrees(deg + 5.0), FNumber.exact(8))
+                    < lens.relativeIllumination(Angle.ofDegrees(deg), FNumber.exact(8)));
         }
-        assertEquals(0, lens.relativeIllumination(Angle.ofDegrees(90), 8), 1e-15); // rounding of the cosine
+        assertEquals(0, lens.relativeIllumination(Angle.ofDegrees(90), FNumber.exact(8)),
+                1e-15); // rounding of the cosine
     }
 
     @Test
@@ -135,6 +143,7 @@ class LensReferenceTest {
     }
 
     private static Lens lens(double focalLengthMm, double focusM) {
-        return new Lens(focalLengthMm, List.of(8.0), 1, focusM, 50, 0, Projection.RECTILINEAR, Vignetting.NONE);
+        return new Lens(focalLengthMm, List.of(FNumber.exact(8)), 1, focusM, 50, 0, Projection.RECTILINEAR,
+                Vignetting.NONE);
     }
 }

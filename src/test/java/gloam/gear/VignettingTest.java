@@ -24,7 +24,8 @@ class VignettingTest {
     @CsvSource({"75, 4, 1.5", "0, 4, 0", "37.5, 4, 0.09375", "75, 2.8, 1.5", "75, 5.656854249492381, 0.75",
         "75, 8, 0", "75, 22, 0"})
     void mountTakesTheStatedLossInTheCorner(double radiusMm, double fNumber, double lossStops) {
-        double share = new Vignetting(1.5, CORNER_MM, 4).share(radiusMm, fNumber);
+        double share = new Vignetting(1.5, CORNER_MM, FNumber.exact(4)).share(radiusMm,
+                FNumber.exact(fNumber));
         assertEquals(lossStops, Stops.between(share, 1), ROUNDING);
     }
 
@@ -36,8 +37,10 @@ class VignettingTest {
         Lens lens = lens(focusM, Projection.RECTILINEAR);
         double cosine = Math.cos(Math.toRadians(cornerDeg));
         assertEquals(Math.pow(cosine, 4) * Math.pow(2, -1.5),
-                lens.relativeIllumination(Angle.ofDegrees(cornerDeg), 4), 1e-8); // the angle's digits
-        assertEquals(Math.pow(cosine, 4), lens.relativeIllumination(Angle.ofDegrees(cornerDeg), 8), 1e-8);
+                lens.relativeIllumination(Angle.ofDegrees(cornerDeg), FNumber.exact(4)),
+                1e-8); // the angle's digits
+        assertEquals(Math.pow(cosine, 4),
+                lens.relativeIllumination(Angle.ofDegrees(cornerDeg), FNumber.exact(8)), 1e-8);
     }
 
     @ParameterizedTest
@@ -46,26 +49,29 @@ class VignettingTest {
         Lens lens = lens(Double.POSITIVE_INFINITY, projection);
         for (double deg = 5; deg <= 120; deg += 5) {
             Angle here = Angle.ofDegrees(deg);
-            assertTrue(lens.mountShare(here, 4) <= lens.mountShare(Angle.ofDegrees(deg - 5), 4));
-            assertTrue(lens.mountShare(here, 4) <= lens.mountShare(here, 5));
-            assertEquals(1, lens.mountShare(here, 8));
-            assertTrue(lens.relativeIllumination(here, 4) >= 0);
+            assertTrue(lens.mountShare(here, FNumber.exact(4)) <= lens.mountShare(Angle.ofDegrees(deg - 5),
+                    FNumber.exact(4)));
+            assertTrue(lens.mountShare(here, FNumber.exact(4)) <= lens.mountShare(here, FNumber.exact(5)));
+            assertEquals(1, lens.mountShare(here, FNumber.exact(8)));
+            assertTrue(lens.relativeIllumination(here, FNumber.exact(4)) >= 0);
         }
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-0.1, 4.1, Double.NaN})
     void lossBeyondItsRangeIsRefused(double lossStops) {
-        assertTrue(assertThrows(BadInput.class, () -> new Vignetting(lossStops, CORNER_MM, 4)).getMessage()
+        assertTrue(assertThrows(BadInput.class,
+                () -> new Vignetting(lossStops, CORNER_MM, FNumber.exact(4))).getMessage()
                 .endsWith("is out of range; give 0 … 4 stops"));
     }
 
     @Test
     void cornerOnTheAxisIsABug() {
-        assertThrows(IllegalArgumentException.class, () -> new Vignetting(1, 0, 4));
+        assertThrows(IllegalArgumentException.class, () -> new Vignetting(1, 0, FNumber.exact(4)));
     }
 
     private static Lens lens(double focusM, Projection projection) {
-        return new Lens(150, List.of(4.0, 8.0), 0.9, focusM, 40, 0, projection, new Vignetting(1.5, CORNER_MM, 4));
+        return new Lens(150, List.of(FNumber.exact(4), FNumber.exact(8)), 0.9, focusM, 40, 0, projection,
+                new Vignetting(1.5, CORNER_MM, FNumber.exact(4)));
     }
 }

@@ -2,6 +2,7 @@ package gloam.journal;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.gear.FNumber;
 import gloam.units.Stops;
 import java.util.List;
 import java.util.function.ToIntFunction;
@@ -28,7 +29,8 @@ class NextSheetSimulationTest {
 
     private static int sheetsAdvised(Simulation film) {
         Posterior posterior = Posterior.prior(new FilmGrid(Simulation.PUBLISHED));
-        NextSheet.Wanted wanted = new NextSheet.Wanted(METERED_S / 64, List.of(8.0), 60, 14 * 3600, 0);
+        NextSheet.Wanted wanted = new NextSheet.Wanted(METERED_S / 64, List.of(FNumber.marked(8)), 60,
+                14 * 3600, 0);
         for (int sheet = 1; sheet < MOST_SHEETS; sheet++) {
             double openS = new NextSheet(posterior, wanted).likeliestS();
             ToneWord word = film.verdict(METERED_S, openS);

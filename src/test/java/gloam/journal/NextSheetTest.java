@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
+import gloam.gear.FNumber;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,8 +20,8 @@ class NextSheetTest {
 
     @Test
     void theLikeliestIsNearThePublishedTimeAndTheWidestStopIsSurest() {
-        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(List.of(8.0, 16.0), 0)).advice(1);
-        assertEquals(8, advice.likeliest().fNumber());
+        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(FNumber.series(8, 16), 0)).advice(1);
+        assertEquals(FNumber.marked(8), advice.likeliest().fNumber());
         // 256 s metered at f/8; the scale's prior leans to longer times, by a third of a stop or so; steps of a third
         assertEquals(0, Math.log(advice.likeliest().exposureS() / Math.pow(256, 1.3)) / Math.log(2), 0.7);
         assertFalse(advice.learnFirst());
@@ -28,14 +29,15 @@ class NextSheetTest {
 
     @Test
     void aDarkerToneTakesLessTime() {
-        double mid = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).likeliestS();
-        double dark = new NextSheet(PRIOR, wanted(List.of(8.0), -2)).likeliestS();
+        double mid = new NextSheet(PRIOR, wanted(FNumber.series(8), 0)).likeliestS();
+        double dark = new NextSheet(PRIOR, wanted(FNumber.series(8), -2)).likeliestS();
         assertEquals(4, mid / dark, 1e-6);
     }
 
     @Test
     void moreSheetsBracketMore() {
-        List<NextSheet.BracketOfTimes> brackets = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(4).brackets();
+        List<NextSheet.BracketOfTimes> brackets = new NextSheet(PRIOR,
+                wanted(FNumber.series(8), 0)).advice(4).brackets();
         assertEquals(List.of(2, 3, 4), brackets.stream().map(bracket -> bracket.exposuresS().size()).toList());
         for (NextSheet.BracketOfTimes bracket : brackets) {
             for (int i = 1; i < bracket.exposuresS().size(); i++) {
@@ -48,7 +50,7 @@ class NextSheetTest {
 
     @Test
     void lookingInBetweenBeatsABracketOfTwo() {
-        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(2);
+        NextSheet.Advice advice = new NextSheet(PRIOR, wanted(FNumber.series(8), 0)).advice(2);
         assertTrue(Math.max(advice.likeliest().rightByTheSecond(), advice.telling().rightByTheSecond())
                 >= advice.brackets().get(0).rightChance());
         assertTrue(advice.telling().spreadAfterStops() <= advice.likeliest().spreadAfterStops());
@@ -58,7 +60,7 @@ class NextSheetTest {
     /** Law of total expectation: what a sheet is said to leave open is the mean over its verdicts of what each would leave. */
     @Test
     void whatASheetWillTellIsTheMeanOverItsVerdicts() {
-        NextSheet.Choice sheet = new NextSheet(PRIOR, wanted(List.of(8.0), 0)).advice(2).likeliest();
+        NextSheet.Choice sheet = new NextSheet(PRIOR, wanted(FNumber.series(8), 0)).advice(2).likeliest();
         double[] log2Times = SteadyLight.of(PRIOR, 4 * 64, 0).log2Times();
         double[] tones = Arrays.stream(log2Times).map(log2Time -> Math.log(sheet.exposureS()) / Math.log(2) - log2Time).toArray();
         double chances = 0;
@@ -82,10 +84,11 @@ class NextSheetTest {
                             .stream().map(opening -> PRIOR.grid().toneStops(List.of(opening))).findFirst().orElseThrow()));
         }
         // 2 Φ(0.5 / 0.6) - 1 = 0.595 (Abramowitz and Stegun, table 26.1), a little less for steps of a third of a stop
-        assertEquals(0.595, new NextSheet(known, wanted(List.of(8.0), 0)).advice(1).likeliest().rightChance(), 0.02);
+        assertEquals(0.595, new NextSheet(known,
+                wanted(FNumber.series(8), 0)).advice(1).likeliest().rightChance(), 0.02);
     }
 
-    private static NextSheet.Wanted wanted(List<Double> fNumbers, double toneStops) {
+    private static NextSheet.Wanted wanted(List<FNumber> fNumbers, double toneStops) {
         return new NextSheet.Wanted(4, fNumbers, 30, 8 * 3600, toneStops);
     }
 }

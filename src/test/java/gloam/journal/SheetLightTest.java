@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Direction;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
@@ -26,7 +27,8 @@ class SheetLightTest {
     private static final Site SITE = new Site("Meadow", Angle.ofDegrees(41), Angle.ZERO, 900, ZoneOffset.UTC, 21.5, 0.25,
             Skyline.FLAT);
     private static final Lens LENS =
-            new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE);
+            new Lens(120, List.of(FNumber.exact(8)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+            Projection.RECTILINEAR, Vignetting.NONE);
     private static final Direction NORTH = Direction.ofDegrees(0, 41);
 
     @Test

@@ -2,6 +2,7 @@ package gloam.journal;
 
 import gloam.ephemeris.Direction;
 import gloam.film.FilmStock;
+import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
@@ -35,7 +36,8 @@ public final class Sheets {
 
     /** A sheet at f/8 under a northern sky. */
     public static Exposed exposed(String film, List<Opening> openings) {
-        Lens lens = new Lens(120, List.of(8.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR,
+        Lens lens = new Lens(120, List.of(FNumber.exact(8)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                Projection.RECTILINEAR,
                 Vignetting.NONE);
         return new Exposed(film, "", Optional.of(new Place("Meadow", Angle.ofDegrees(41), ZoneOffset.UTC)),
                 Optional.of(Direction.ofDegrees(0, 41)), lens, openings, false, new Exposed.Stars(0.00875, 0.3),

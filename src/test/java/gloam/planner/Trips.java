@@ -7,6 +7,7 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -26,7 +27,8 @@ public final class Trips {
 
     static final FilmStock FILM = new FilmStock("test film", 640, FilmStock.Kind.POSITIVE,
             List.of(new FilmStock.Layer("grey", Reciprocity.power(1.2, 1))), ToneCurve.PRINT, 0, "invented");
-    static final Camera CAMERA = new Camera("test camera", new Lens(120, List.of(8.0, 11.3137, 16.0, 22.6274, 45.2548),
+    static final Camera CAMERA = new Camera("test camera", new Lens(120, List.of(FNumber.exact(8),
+            FNumber.exact(11.3137), FNumber.exact(16), FNumber.exact(22.6274), FNumber.exact(45.2548)),
             0.88, Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE),
             new Frame(80, 80), Duration.ofMinutes(6));
     /** Moonless: new Moon on 6 February 2027. */

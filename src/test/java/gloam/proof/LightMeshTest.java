@@ -13,6 +13,7 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.gear.Frame;
 import gloam.light.SkyLight;
+import gloam.sheet.Sheet;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import gloam.trail.Framing;
@@ -45,13 +46,14 @@ class LightMeshTest {
     @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-20T22:00:00Z, 60, 11", "2027-02-20T23:00:00Z, 180, 45",
         "2027-02-28T05:00:00Z, 20, 22"})
     void everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(String open, int minutes, double fNumber) {
-        SheetSetup setup = moonlit(Sheets.open(open, minutes), fNumber);
+        Sheet sheet = moonlit(Sheets.open(open, minutes), fNumber);
         Raster raster = Raster.of(FRAME, 1000);
-        double[] progress = mesh(setup, FILM, raster, LightMesh.Fineness.MOON)[0];
-        SkyLight sky = new SkyLight(EPHEMERIS, setup.site());
+        double[] progress = mesh(sheet, FILM, raster, LightMesh.Fineness.MOON)[0];
+        SkyLight sky = new SkyLight(EPHEMERIS, sheet.site());
         Map<Instant, SkyLight.Moment> moments = new HashMap<>();
-        Interval whole = setup.whole();
-        Track moon = new TrailEstimator(EPHEMERIS, setup.site()).track(setup.framing(), Body.MOON, whole);
+        Interval whole = sheet.whole();
+        Track moon = new TrailEstimator(EPHEMERIS, sheet.site()).track(sheet.first().framing(), Body.MOON,
+                whole);
         int looked = 0;
         for (double share = -0.05; share < 1.1; share += 0.21) {
             Framing.Point on = moon.at(whole.start().plusMillis(
@@ -61,7 +63,7 @@ class LightMeshTest {
                 if (column < 0 || column > 999 || row < 0 || row > 999) {
                     continue;
                 }
-                double[] expected = around(setup, raster, sky, moments, column, row);
+                double[] expected = around(sheet, raster, sky, moments, column, row);
                 double stops = Stops.between(1, progress[row * 1000 + column]);
                 assertTrue(stops >= DoubleStream.of(expected).min().orElseThrow() - WITHIN_STOPS
                         && stops <= DoubleStream.of(expected).max().orElseThrow() + WITHIN_STOPS,
@@ -76,33 +78,36 @@ class LightMeshTest {
      * Tones in stops by the engine in the middle of a pixel and a fourth of one to each side: where the glow's edge runs
      * through a pixel its tone climbs by a third of a stop.
      */
-    private static double[] around(SheetSetup setup, Raster raster, SkyLight sky, Map<Instant, SkyLight.Moment> moments,
+    private static double[] around(Sheet sheet, Raster raster, SkyLight sky, Map<Instant,
+            SkyLight.Moment> moments,
                                    int column, int row) {
         double quarterMm = (raster.xMm(1) - raster.xMm(0)) / 4;
         return IntStream.range(0, 5).mapToDouble(side -> {
-            Direction seen = setup.framing().toSky(raster.xMm(column) + (side == 1 ? quarterMm : side == 2 ? -quarterMm : 0),
+            Direction seen = sheet.first().framing().toSky(raster.xMm(column)
+                    + (side == 1 ? quarterMm : side == 2 ? -quarterMm : 0),
                     raster.yMm(row) + (side == 3 ? quarterMm : side == 4 ? -quarterMm : 0));
-            double cosine = seen.to(setup.framing().aim()).cos();
-            LightCurve light = at -> Math.pow(cosine, 4) * FilmPlane.illuminanceLx(setup.lens(), setup.fNumber(),
+            double cosine = seen.to(sheet.first().framing().aim()).cos();
+            LightCurve light = at -> Math.pow(cosine, 4) * FilmPlane.illuminanceLx(sheet.first().lens(),
+                    sheet.first().fNumber(),
                     moments.computeIfAbsent(at, sky::moment).at(seen).total());
             // the Moon moves by its own radius in a minute: fifteen looks in it
-            return Stops.between(1, new ProgressCurve(FILM, light, setup.whole(), Duration.ofSeconds(4))
-                    .progress(setup.whole().start(), setup.whole().endExclusive()));
+            return Stops.between(1, new ProgressCurve(FILM, light, sheet.whole(), Duration.ofSeconds(4))
+                    .progress(sheet.whole().start(), sheet.whole().endExclusive()));
         }).toArray();
     }
 
-    private static SheetSetup moonlit(Interval open, double fNumber) {
+    private static Sheet moonlit(Interval open, double fNumber) {
         TrailEstimator estimator = new TrailEstimator(EPHEMERIS, Places.MID_NORTH);
         Direction moon = estimator.direction(Body.MOON, open.middle());
         assertTrue(moon.altitude().degrees() > 5);
         Direction aim = new Direction(moon.azimuth().plus(Angle.ofDegrees(3)),
                 moon.altitude().minus(Angle.ofDegrees(2)));
-        return Sheets.setup(Places.MID_NORTH, aim, Sheets.lens(120, fNumber, 0.15), FRAME, FILM, open);
+        return Sheets.sheet(Places.MID_NORTH, aim, Sheets.lens(120, fNumber, 0.15), FRAME, FILM, open);
     }
 
-    private static double[][] mesh(SheetSetup setup, FilmStock film, Raster raster, LightMesh.Fineness fineness) {
-        return LightMesh.progress(raster, new PointProgress(setup, Layer.of(film),
-                new SkyMoments(new SkyLight(EPHEMERIS, setup.site()))), fineness);
+    private static double[][] mesh(Sheet sheet, FilmStock film, Raster raster, LightMesh.Fineness fineness) {
+        return LightMesh.progress(raster, new PointProgress(sheet.first(), Layer.of(film),
+                new SkyMoments(new SkyLight(EPHEMERIS, sheet.site()))), fineness);
     }
 
     /** A dark, a moonlit and a dusk sky, and a wide frame on a horizon in dusk. */
@@ -111,11 +116,11 @@ class LightMeshTest {
         "200, 25, 2027-02-08T17:40:00Z, 60, 120", "75, 5, 2027-02-08T17:40:00Z, 240, 40"})
     void cellsManyTimesAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open, int minutes,
                                                    double focalLengthMm) {
-        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
+        Sheet sheet = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
                 Sheets.lens(focalLengthMm, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
         Raster raster = Raster.of(FRAME, 60);
-        double[][] usual = mesh(setup, setup.film(), raster, LightMesh.Fineness.SMOOTH);
-        double[][] finer = mesh(setup, setup.film(), raster,
+        double[][] usual = mesh(sheet, sheet.film(), raster, LightMesh.Fineness.SMOOTH);
+        double[][] finer = mesh(sheet, sheet.film(), raster,
                 new LightMesh.Fineness(60, Duration.ofMinutes(5)));
         for (int layer = 0; layer < 3; layer++) {
             for (int pixel = 0; pixel < usual[layer].length; pixel++) {
@@ -127,10 +132,11 @@ class LightMeshTest {
     @Test
     void everyPixelOfAnOddFrameIsPaintedOnce() {
         Frame odd = new Frame(90, 35);
-        SheetSetup setup = Sheets.setup(Places.MID_NORTH, Direction.ofDegrees(0, 60), Sheets.lens(300, 11, 0.05), odd,
+        Sheet sheet = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(0, 60), Sheets.lens(300, 11, 0.05),
+                odd,
                 FILM, Sheets.open("2027-02-06T21:00:00Z", 10));
         for (int longSidePx : List.of(16, 17, 333)) {
-            for (double value : mesh(setup, FILM, Raster.of(odd, longSidePx), LightMesh.Fineness.SMOOTH)[0]) {
+            for (double value : mesh(sheet, FILM, Raster.of(odd, longSidePx), LightMesh.Fineness.SMOOTH)[0]) {
                 assertTrue(value > 0);
             }
         }

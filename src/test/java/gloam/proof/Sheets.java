@@ -5,17 +5,18 @@ import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
+import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Sheets for the tests of proofs. */
 final class Sheets {
@@ -40,14 +41,14 @@ final class Sheets {
     static Lens lens(double focalLengthMm, double fNumber, double spotMm) {
         double diffractionMm = 2.44 * 550e-6 * fNumber;
         double ownUm = 1000 * Math.sqrt(spotMm * spotMm - diffractionMm * diffractionMm);
-        return new Lens(focalLengthMm, List.of(fNumber), 1, Double.POSITIVE_INFINITY, ownUm, 0,
+        return new Lens(focalLengthMm, List.of(FNumber.exact(fNumber)), 1, Double.POSITIVE_INFINITY, ownUm, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 
-    static SheetSetup setup(Site site, Direction aim, Lens lens, Frame frame, FilmStock film, Interval... openings) {
+    static Sheet sheet(Site site, Direction aim, Lens lens, Frame frame, FilmStock film,
+            Interval... openings) {
         Camera camera = new Camera("camera", lens, frame, Duration.ZERO);
-        return new SheetSetup(site, Framing.level(aim, camera), film, lens.fNumbers().get(0), List.of(openings),
-                OptionalDouble.empty());
+        return Sheet.of(site, film, Framing.level(aim, camera), lens.fNumbers().get(0), List.of(openings));
     }
 
     static Interval open(String start, int minutes) {

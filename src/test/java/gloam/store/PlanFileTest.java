@@ -3,7 +3,7 @@ package gloam.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gloam.ephemeris.Direction;
-import gloam.gear.FNumbers;
+import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -31,7 +31,7 @@ class PlanFileTest {
     void aSavedSheetIsReadAsItWasPlanned() {
         assertEquals(new PlanFile.PlannedSheet(3, "Stilvlakte", "Southern wheel", "Slow pan",
                 new Interval(Instant.parse("2027-06-01T17:36:00Z"), Instant.parse("2027-06-01T20:21:00Z")),
-                Direction.ofDegrees(180, 41.5), FNumbers.exact(11)), sheet(PLAN, 3));
+                Direction.ofDegrees(180, 41.5), FNumber.marked(11)), sheet(PLAN, 3));
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -65,7 +66,7 @@ class TripDraftTest {
     }
 
     private static List<String> draft(String place) {
-        Camera camera = new Camera("box", new Lens(120, List.of(11.313708498984761, 16.0), 0.9, 20, 40, 0,
+        Camera camera = new Camera("box", new Lens(120, List.of(FNumber.marked(11), FNumber.marked(16)), 0.9, 20, 40, 0,
                 Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
         return new TripDraft("Meadow", Coordinates.of(place), ZoneId.of("UTC"), LocalDate.of(2027, 2, 3),
                 LocalDate.of(2027, 2, 9), camera, true, "instant-mono-640", 8).text().lines().toList();

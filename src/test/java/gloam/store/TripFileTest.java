@@ -8,6 +8,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -28,6 +29,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -116,9 +118,12 @@ class TripFileTest {
         assertEquals(LocalDate.of(2027, 2, 1), trip.firstNight());
         assertEquals(LocalDate.of(2027, 2, 14), trip.lastNight());
         assertEquals(8, trip.sheets());
-        assertEquals(Optional.of(new Preview(Math.sqrt(8), 640, Duration.ofMillis(500))), trip.preview());
-        Lens lens = new Lens(120, List.of(Math.pow(2, 3.5), 12.0, Math.pow(2, 5.5)), 0.88, 3, 50, 1,
-                Projection.EQUIDISTANT, new Vignetting(1.2, Math.hypot(40, 35), Math.pow(2, 3.5)));
+        assertEquals(Optional.of(new Preview(FNumber.exact(Math.sqrt(8)), 640, Duration.ofMillis(500))),
+                trip.preview());
+        Lens lens = new Lens(120, Stream.of(Math.pow(2, 3.5), 12.0,
+                Math.pow(2, 5.5)).map(FNumber::exact).toList(), 0.88, 3, 50, 1,
+                Projection.EQUIDISTANT,
+                new Vignetting(1.2, Math.hypot(40, 35), FNumber.exact(Math.pow(2, 3.5))));
         assertEquals(new Camera("Box", lens, new Frame(80, 70), Duration.ofSeconds(390)), trip.camera());
         assertSite(trip.sites().get(0));
         assertWishes(trip);
@@ -140,7 +145,8 @@ class TripFileTest {
         assertEquals(new Wish("fixed", new Aim.Point(Direction.ofDegrees(10, 42), Angle.ofDegrees(-5)),
                 Wish.SkyKind.DUSK, new Wish.Tone.Near(-2), new Wish.Records.AtLeast(12),
                 new Wish.TrailLength(OptionalDouble.of(15), OptionalDouble.of(40)), Duration.ofMinutes(20),
-                Duration.ofSeconds(10_830), List.of(Math.pow(2, 3.5), Math.pow(2, 5.5)), 3, 2,
+                Duration.ofSeconds(10_830),
+                List.of(FNumber.exact(Math.pow(2, 3.5)), FNumber.exact(Math.pow(2, 5.5))), 3, 2,
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
         assertEquals(new Wish("followed", new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
                 Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.One(Body.MARS), anyLength,

@@ -1,6 +1,7 @@
 package gloam.trail;
 
 import gloam.gear.Camera;
+import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
@@ -15,7 +16,8 @@ final class Cameras {
     }
 
     static Camera of(double focalLengthMm, double widthMm, double heightMm, Projection projection) {
-        Lens lens = new Lens(focalLengthMm, List.of(11.0), 0.9, Double.POSITIVE_INFINITY, 40, 0, projection,
+        Lens lens = new Lens(focalLengthMm, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+                projection,
                 Vignetting.NONE);
         return new Camera("camera", lens, new Frame(widthMm, heightMm), Duration.ofMinutes(5));
     }

@@ -77,4 +77,35 @@ class IntervalTest {
         assertEquals(Duration.ZERO, Interval.total(List.of()));
         assertEquals(Duration.ofHours(3), Interval.total(List.of(hours(0, 1), hours(2, 4))));
     }
+
+    @Test
+    void spansFromTheFirstToTheLast() {
+        assertEquals(hours(1, 9), Interval.span(List.of(hours(1, 2), hours(4, 5), hours(8, 9))));
+        assertEquals(hours(1, 2), Interval.span(List.of(hours(1, 2))));
+    }
+
+    @Test
+    void takesTheFirstOfTheLongest() {
+        assertEquals(hours(4, 6), Interval.longest(List.of(hours(1, 2), hours(4, 6), hours(8, 10))));
+    }
+
+    @Test
+    void joinsWhatOverlapsOrTouches() {
+        assertEquals(List.of(hours(1, 4), hours(5, 9)), Interval.union(
+                List.of(hours(5, 9), hours(1, 2), hours(2, 3), hours(2.5, 4), hours(6, 7))));
+        assertEquals(List.of(), Interval.union(List.of()));
+    }
+
+    @Test
+    void findsTheFirstThatStartsTooEarly() {
+        assertEquals(Optional.empty(), Interval.overlapping(List.of(hours(1, 2), hours(2, 3), hours(4, 5))));
+        assertEquals(Optional.of(hours(2, 3)),
+                Interval.overlapping(List.of(hours(1, 2.5), hours(2, 3), hours(2.9, 5))));
+    }
+
+    @Test
+    void sumsSeconds() {
+        assertEquals(1.5 * 3600, Interval.seconds(List.of(hours(1, 2), hours(4, 4.5))));
+        assertEquals(0, Interval.seconds(List.of()));
+    }
 }

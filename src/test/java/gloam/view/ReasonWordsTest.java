@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
+import gloam.gear.FNumber;
 import gloam.planner.Aim;
 import gloam.planner.DurationLimit;
 import gloam.planner.Plan;
@@ -41,7 +42,7 @@ class ReasonWordsTest {
     }
 
     private static Reason.NoDuration between(DurationLimit least, DurationLimit most) {
-        return new Reason.NoDuration(WISH, least, 30, most, 29, Math.pow(2, 3.5));
+        return new Reason.NoDuration(WISH, least, 30, most, 29, FNumber.exact(Math.pow(2, 3.5)));
     }
 
     @Test
@@ -63,7 +64,7 @@ class ReasonWordsTest {
 
     @Test
     void aRemedySaysWhenAndWhatIsGivenUp() {
-        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84, 16);
+        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84, FNumber.marked(16));
         assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible from 21:00, one minute long",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
         assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible with 4 mm less trail from 21:00",

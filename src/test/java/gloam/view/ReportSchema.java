@@ -1,7 +1,9 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.lang.reflect.Method;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -63,6 +65,13 @@ final class ReportSchema {
         ObjectNode properties = object.putObject("properties");
         ArrayNode required = object.putArray("required");
         components(record, properties, required);
+        for (Method method : record.getMethods()) {
+            if (method.isAnnotationPresent(JsonAnyGetter.class)) {
+                String unit = method.getName().replaceFirst("^[a-z]+", "");
+                object.putObject("patternProperties").putObject(unit + "$").put("type", "number")
+                        .put("description", Accuracy.of(method.getName()).words());
+            }
+        }
         return object;
     }
 

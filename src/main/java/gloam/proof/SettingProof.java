@@ -1,0 +1,88 @@
+package gloam.proof;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
+import gloam.gear.Site;
+import gloam.sheet.Setting;
+import gloam.trail.Track;
+import gloam.trail.TrailEstimator;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** What the openings at one setting make of a sheet. */
+final class SettingProof {
+
+    private static final double MOON_NEAR_DEG = 8;
+    private static final Duration MOON_STEP = Duration.ofMinutes(10);
+
+    private final Ephemeris ephemeris;
+    private final Site site;
+    private final Setting setting;
+    private final List<Layer> layers;
+    private final Raster raster;
+    private final TrailEstimator estimator;
+
+    SettingProof(Ephemeris ephemeris, Site site, Setting setting, List<Layer> layers, Raster raster) {
+        this.ephemeris = ephemeris;
+        this.site = site;
+        this.setting = setting;
+        this.layers = layers;
+        this.raster = raster;
+        this.estimator = new TrailEstimator(ephemeris, site);
+    }
+
+    /** Progress of each layer, row by row: sky and trails, the land over what stands behind it. */
+    double[][] progress(SkyMoments sky, Optional<WideLight> ground, List<Star> stars) {
+        double[][] progress = LightMesh.progress(raster, new PointProgress(setting, layers, sky),
+                moonNear() ? LightMesh.Fineness.MOON : LightMesh.Fineness.SMOOTH);
+        TrailPainter painter = new TrailPainter(site, setting, layers, sky, raster, progress);
+        Interval whole = setting.whole();
+        Predicate<Target> mayCross = estimator.mayCross(setting.framing(), whole);
+        Stream<TrailLight> bodies = EnumSet.range(Body.MOON, Body.NEPTUNE).stream().map(body ->
+                TrailLight.of(body, ephemeris.appearance(body, site, whole.middle())));
+        List<Drawn> drawn = Stream.concat(bodies, stars.stream().map(TrailLight::of)).parallel()
+                .filter(light -> mayCross.test(light.target()))
+                .map(light -> new Drawn(light,
+                        estimator.track(setting.framing(), light.target(), whole))).toList();
+        drawn.forEach(trail -> painter.paint(trail.light, trail.track));
+        cover(ground, progress);
+        return progress;
+    }
+
+    private record Drawn(TrailLight light, Track track) {
+    }
+
+    private boolean moonNear() {
+        double nearDeg = setting.framing().radius().degrees() + MOON_NEAR_DEG;
+        Interval whole = setting.whole();
+        for (Instant at = whole.start(); at.isBefore(whole.endExclusive()); at = at.plus(MOON_STEP)) {
+            Direction moon = estimator.direction(Body.MOON, at);
+            if (moon.altitude().degrees() > -1 && moon.to(setting.framing().aim()).degrees() < nearDeg) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Puts the land, black where it is not lit, over what stands behind it. */
+    private void cover(Optional<WideLight> ground, double[][] progress) {
+        boolean[] land = Land.of(raster, setting.framing(), site.skyline());
+        double[][] shown = ground.map(lit -> LightMesh.progress(raster,
+                new PointProgress(setting, layers, lit),
+                LightMesh.Fineness.SMOOTH)).orElseGet(() -> new double[layers.size()][land.length]);
+        for (int layer = 0; layer < progress.length; layer++) {
+            for (int pixel = 0; pixel < land.length; pixel++) {
+                progress[layer][pixel] = land[pixel] ? shown[layer][pixel] : progress[layer][pixel];
+            }
+        }
+    }
+}

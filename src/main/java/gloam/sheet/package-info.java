@@ -1,0 +1,2 @@
+/** A sheet as it is exposed. */
+package gloam.sheet;
