@@ -33,7 +33,7 @@ public final class FramedTrails {
         this.estimator = estimator;
         this.framing = framing;
         this.openings = List.copyOf(openings);
-        this.whole = new Interval(openings.get(0).start(), openings.get(openings.size() - 1).endExclusive());
+        this.whole = Interval.span(openings);
         this.mayCross = estimator.mayCross(framing, whole);
         this.skylineMayShow = lowestDeg(framing)
                 < MARGIN_DEG + skyline.points().stream().mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
@@ -50,9 +50,12 @@ public final class FramedTrails {
         if (!mayCross.test(target)) {
             return Optional.empty();
         }
-        List<Interval> clear = skylineMayShow
-                ? Interval.intersect(openings, estimator.clearOfSkyline(target, whole)) : openings;
-        return clear.isEmpty() ? Optional.empty()
-                : estimator.track(framing, target, whole).trail(clear, every);
+        Track track = estimator.track(framing, target, whole);
+        Optional<Trail> trail = track.trail(openings, every);
+        if (trail.isEmpty() || !skylineMayShow) {
+            return trail;
+        }
+        List<Interval> clear = Interval.intersect(openings, estimator.clearOfSkyline(track));
+        return clear.equals(openings) ? trail : clear.isEmpty() ? Optional.empty() : track.trail(clear, every);
     }
 }

@@ -44,6 +44,11 @@ public final class Track {
         return path.span();
     }
 
+    /** The way of the target over the sky. */
+    SkyPath path() {
+        return path;
+    }
+
     /** Where the image stands, on the frame or beside it; empty where the lens does not see. */
     public Optional<Framing.Point> at(Instant at) {
         return axes.toFrame(path.at(path.since(at)));

@@ -96,8 +96,16 @@ public final class TrailEstimator {
 
     /** When a target is seen above the site's skyline during a span, in order. */
     public List<Interval> clearOfSkyline(Target target, Interval span) {
-        SkyPath path = path(target, span);
-        return FunctionOfTime.ofSeconds(span, SKYLINE_STEP_S, sinceS -> overSkylineRad(Direction.of(path.at(sinceS))))
+        return clearOfSkyline(path(target, span));
+    }
+
+    /** The same along a track. */
+    List<Interval> clearOfSkyline(Track track) {
+        return clearOfSkyline(track.path());
+    }
+
+    private List<Interval> clearOfSkyline(SkyPath path) {
+        return FunctionOfTime.ofSeconds(path.span(), SKYLINE_STEP_S, sinceS -> overSkylineRad(Direction.of(path.at(sinceS))))
                 .crossings(0).above();
     }
 

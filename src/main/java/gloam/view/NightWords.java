@@ -69,7 +69,7 @@ final class NightWords {
                     + Wording.number(Math.floor(100 * best.share()), 0) + " % of the worth of the best";
         } else if (caution instanceof Caution.PreviewDisagrees preview) {
             return "the preview frame shows a mid-tone for a sky of " + Wording.number(preview.frameMag(), 1)
-                    + " mag/arcsec2; the plan reckons with the " + Wording.number(preview.siteMag(), 1) + " stated for "
+                    + " mag/arcsec2; the plan uses the " + Wording.number(preview.siteMag(), 1) + " stated for "
                     + preview.site();
         }
         return "cloud is unknown: no forecast was given, so every window counts as clear";

@@ -42,7 +42,7 @@ class LocaleTest {
     @ValueSource(strings = {"C", "C.UTF-8"})
     void otherEncodingsAreRefusedAndNothingIsKept(String locale) throws Exception {
         Shell refused = Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; " + ADD + "--note $'ma\\xf1ana'");
-        assertEquals(new Shell(2, "", "\"ma\uFFFDana\" is no text in UTF-8. Type it on a terminal that uses UTF-8.\n"), refused);
+        assertEquals(new Shell(2, "", "\"ma\uFFFDana\" is not UTF-8 text. Type it on a terminal that uses UTF-8.\n"), refused);
         assertFalse(Files.exists(folder.resolve("j.jsonl")));
     }
 
@@ -81,7 +81,7 @@ class LocaleTest {
             System.setIn(in);
             System.setOut(out);
         }
-        assertEquals("Größe: Note: That is no text in UTF-8.\nNote: ", shown.toString(StandardCharsets.UTF_8)
+        assertEquals("Größe: Note: That is not UTF-8 text.\nNote: ", shown.toString(StandardCharsets.UTF_8)
                 .replace(System.lineSeparator(), "\n"));
     }
 }
