@@ -1,7 +1,5 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.Interpolant;
-
 /**
  * One day of UTC.
  *

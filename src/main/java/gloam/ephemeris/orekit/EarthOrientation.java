@@ -1,6 +1,5 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.Interpolant;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.nio.file.Path;

@@ -1,6 +1,5 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.Interpolant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleFunction;

@@ -1,6 +1,5 @@
 package gloam.ephemeris.orekit;
 
-import gloam.units.Interpolant;
 import gloam.ephemeris.Body;
 import java.time.Instant;
 import java.util.EnumMap;

@@ -1,4 +1,4 @@
-package gloam.units;
+package gloam.ephemeris.orekit;
 
 import java.util.Arrays;
 import java.util.function.DoubleFunction;
@@ -7,7 +7,7 @@ import org.hipparchus.analysis.polynomials.PolynomialFunction;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** A vector that changes with time: polynomials through samples at the Chebyshev points of a span. */
-public final class Interpolant {
+final class Interpolant {
 
     private final double middleS;
     private final double halfS;
@@ -22,13 +22,8 @@ public final class Interpolant {
                 .toArray(PolynomialFunction[]::new);
     }
 
-    /**
-     * The interpolant over a span.
-     *
-     * @param points  how many samples are taken, all inside the span
-     * @param samples the vector at a time in seconds, counted from where the span's ends are
-     */
-    public static Interpolant through(double startS, double endS, int points, DoubleFunction<Vector3D> samples) {
+    /** The interpolant over a span from samples at so many times. */
+    static Interpolant through(double startS, double endS, int points, DoubleFunction<Vector3D> samples) {
         double middleS = (startS + endS) / 2;
         double halfS = (endS - startS) / 2;
         HermiteInterpolator interpolator = new HermiteInterpolator();
@@ -39,14 +34,14 @@ public final class Interpolant {
         return new Interpolant(middleS, halfS, interpolator.getPolynomials());
     }
 
-    /** The vector at a time within the span, in seconds. */
-    public Vector3D value(double atS) {
+    /** The vector at a time within the span. */
+    Vector3D value(double atS) {
         double x = (atS - middleS) / halfS;
         return new Vector3D(components[0].value(x), components[1].value(x), components[2].value(x));
     }
 
     /** Its change a second. */
-    public Vector3D rate(double atS) {
+    Vector3D rate(double atS) {
         double x = (atS - middleS) / halfS;
         return new Vector3D(slopes[0].value(x), slopes[1].value(x), slopes[2].value(x))
                 .scalarMultiply(1 / halfS);
