@@ -25,24 +25,31 @@ final class PointProgress {
     private final Setting setting;
     private final List<Layer> layers;
     private final WideLight light;
+    private final Duration panel;
 
-    PointProgress(Setting setting, List<Layer> layers, WideLight light) {
+    /**
+     * Progress at one setting.
+     *
+     * @param panel time between the first looks at most
+     */
+    PointProgress(Setting setting, List<Layer> layers, WideLight light, Duration panel) {
         this.setting = setting;
         this.layers = layers;
         this.light = light;
+        this.panel = panel;
     }
 
     int layers() {
         return layers.size();
     }
 
-    /**
-     * Progress of each layer.
-     *
-     * @param panel time between the first looks at most
-     */
-    double[] at(Framing.Point point, Duration panel) {
-        Direction direction = setting.framing().toSky(point.xMm(), point.yMm());
+    /** Progress of each layer at a point of the sheet. */
+    double[] at(Framing.Point point) {
+        return at(setting.framing().toSky(point.xMm(), point.yMm()));
+    }
+
+    /** The same where a direction falls on it. */
+    double[] at(Direction direction) {
         double fallOff = setting.fallOff(direction);
         Function<Instant, WideLight.Glow> seen = light.from(direction);
         double[] sum = new double[layers.size()];

@@ -103,6 +103,13 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
         return halfMm - (sine == 0 ? 0 : radiusMm / sine * along);
     }
 
+    /** The frame's shorter side as an angle through its centre, as far as the lens sees. */
+    double shorterSideRad() {
+        double halfMm = Math.min(camera.frame().widthMm(), camera.frame().heightMm()) / 2;
+        return halfMm / scaleMm() < projection().radius(RIM) ? 2 * projection().offAxis(halfMm / scaleMm()).radians()
+                : 2 * RIM.radians();
+    }
+
     private Projection projection() {
         return camera.lens().projection();
     }

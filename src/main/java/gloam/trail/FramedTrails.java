@@ -47,15 +47,28 @@ public final class FramedTrails {
 
     /** The trail of a target as far as it runs above the skyline, with a point every so often. */
     public Optional<Trail> of(Target target, Duration every) {
+        return shown(target).flatMap(shown -> shown.track.trail(shown.openings, every));
+    }
+
+    /** How a target passes, as far as it runs above the skyline. */
+    public Optional<Passage> passage(Target target) {
+        return shown(target).flatMap(shown -> shown.track.passage(shown.openings));
+    }
+
+    /** A track, and when the shutter is open and no land stands before it. */
+    private record Shown(Track track, List<Interval> openings) {
+    }
+
+    private Optional<Shown> shown(Target target) {
         if (!mayCross.test(target)) {
             return Optional.empty();
         }
         Track track = estimator.track(framing, target, whole);
-        Optional<Trail> trail = track.trail(openings, every);
-        if (trail.isEmpty() || !skylineMayShow) {
-            return trail;
+        if (!skylineMayShow) {
+            return Optional.of(new Shown(track, openings));
         }
-        List<Interval> clear = Interval.intersect(openings, estimator.clearOfSkyline(track));
-        return clear.equals(openings) ? trail : clear.isEmpty() ? Optional.empty() : track.trail(clear, every);
+        List<Interval> clear = track.visits(whole).isEmpty() ? List.of()
+                : Interval.intersect(openings, estimator.clearOfSkyline(track));
+        return Optional.of(new Shown(track, clear)).filter(shown -> !clear.isEmpty());
     }
 }

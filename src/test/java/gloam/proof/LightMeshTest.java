@@ -48,7 +48,7 @@ class LightMeshTest {
     void everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(String open, int minutes, double fNumber) {
         Sheet sheet = moonlit(Sheets.open(open, minutes), fNumber);
         Raster raster = Raster.of(FRAME, 1000);
-        double[] progress = mesh(sheet, FILM, raster, LightMesh.Fineness.MOON)[0];
+        double[] progress = mesh(sheet, FILM, raster, Fineness.MOON)[0];
         SkyLight sky = new SkyLight(EPHEMERIS, sheet.site());
         Map<Instant, SkyLight.Moment> moments = new HashMap<>();
         Interval whole = sheet.whole();
@@ -105,9 +105,9 @@ class LightMeshTest {
         return Sheets.sheet(Places.MID_NORTH, aim, Sheets.lens(120, fNumber, 0.15), FRAME, FILM, open);
     }
 
-    private static double[][] mesh(Sheet sheet, FilmStock film, Raster raster, LightMesh.Fineness fineness) {
+    private static double[][] mesh(Sheet sheet, FilmStock film, Raster raster, Fineness fineness) {
         return LightMesh.progress(raster, new PointProgress(sheet.first(), Layer.of(film),
-                new SkyMoments(new SkyLight(EPHEMERIS, sheet.site()))), fineness);
+                new SkyMoments(new SkyLight(EPHEMERIS, sheet.site())), fineness.panel()), fineness.cells());
     }
 
     /** A dark, a moonlit and a dusk sky, and a wide frame on a horizon in dusk. */
@@ -119,9 +119,9 @@ class LightMeshTest {
         Sheet sheet = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
                 Sheets.lens(focalLengthMm, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
         Raster raster = Raster.of(FRAME, 60);
-        double[][] usual = mesh(sheet, sheet.film(), raster, LightMesh.Fineness.SMOOTH);
+        double[][] usual = mesh(sheet, sheet.film(), raster, Fineness.SMOOTH);
         double[][] finer = mesh(sheet, sheet.film(), raster,
-                new LightMesh.Fineness(60, Duration.ofMinutes(5)));
+                new Fineness(60, Duration.ofMinutes(5)));
         for (int layer = 0; layer < 3; layer++) {
             for (int pixel = 0; pixel < usual[layer].length; pixel++) {
                 assertEquals(0, Stops.between(finer[layer][pixel], usual[layer][pixel]), WITHIN_STOPS);
@@ -136,7 +136,7 @@ class LightMeshTest {
                 odd,
                 FILM, Sheets.open("2027-02-06T21:00:00Z", 10));
         for (int longSidePx : List.of(16, 17, 333)) {
-            for (double value : mesh(sheet, FILM, Raster.of(odd, longSidePx), LightMesh.Fineness.SMOOTH)[0]) {
+            for (double value : mesh(sheet, FILM, Raster.of(odd, longSidePx), Fineness.SMOOTH)[0]) {
                 assertTrue(value > 0);
             }
         }
