@@ -40,7 +40,7 @@ public record ExposedSheet(FilmStock film, Lens lens, FNumber fNumber, Interval 
     }
 
     private TrailLimit.Circumstances passing(double imageSpeedMmS, double lossMag) {
-        return new TrailLimit.Circumstances(film, lens, fNumber, open.seconds(), skyProgress, skyLx, imageSpeedMmS,
-                lossMag);
+        return new TrailLimit.Circumstances(film, lens, fNumber, open.seconds(), skyProgress, skyLx,
+                imageSpeedMmS, lossMag);
     }
 }

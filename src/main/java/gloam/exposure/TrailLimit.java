@@ -83,7 +83,9 @@ public final class TrailLimit {
         return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
     }
 
-    /** What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by. */
+    /**
+     * What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by.
+     */
     private static double illuminanceLx(Circumstances on, double leastDifferenceDensity) {
         ToneCurve tone = on.film().tone();
         double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;
@@ -116,8 +118,8 @@ public final class TrailLimit {
 
     private static double extraProgress(Circumstances on, double magnitude, Angle semidiameter) {
         StarSpot spot = spot(on, magnitude, semidiameter);
-        return dwellS(on, spot) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx() + spot.illuminanceLx())
-                - ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()));
+        return dwellS(on, spot) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()
+                + spot.illuminanceLx()) - ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()));
     }
 
     private static StarSpot spot(Circumstances on, double magnitude, Angle semidiameter) {

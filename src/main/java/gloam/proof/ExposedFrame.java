@@ -69,7 +69,9 @@ public final class ExposedFrame {
                 progress(setting, direction, light) + progressElsewhere(direction), skyLx);
     }
 
-    /** What the other settings make of the sky at a point of the sheet; nothing where land stands before it. */
+    /**
+     * What the other settings make of the sky at a point of the sheet; nothing where land stands before it.
+     */
     private double progressElsewhere(Direction direction) {
         if (sheet.settings().size() == 1) {
             return 0;
@@ -96,8 +98,8 @@ public final class ExposedFrame {
     }
 
     /**
-     * The mark of something, by the light and the losses half-way along its trail: the Moon's against a sky without
-     * its own light.
+     * The mark of something, by the light and the losses half-way along its trail: the Moon's against a sky
+     * without its own light.
      */
     public Mark mark(Passage passage, double magnitude, Angle semidiameter) {
         Direction there = setting.framing().toSky(passage.middle().xMm(), passage.middle().yMm());

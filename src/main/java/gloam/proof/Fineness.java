@@ -24,7 +24,9 @@ record Fineness(int cells, Duration panel) {
     private static final double MOON_NEAR_DEG = 8;
     private static final Duration MOON_STEP = Duration.ofMinutes(10);
 
-    /** What the sky over a frame asks for: more where the Moon stands in it or near while the shutter is open. */
+    /**
+     * What the sky over a frame asks for: more where the Moon stands in it or near while the shutter is open.
+     */
     static Fineness of(Setting setting, TrailEstimator estimator) {
         double nearDeg = setting.framing().radius().degrees() + MOON_NEAR_DEG;
         Interval whole = setting.whole();

@@ -8,12 +8,15 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * What wide light makes of a sheet: progress of each layer at every pixel, its logarithm straight between the corners of
- * cells that are quartered until it runs straight inside them.
+ * What wide light makes of a sheet: progress of each layer at every pixel, its logarithm straight between the
+ * corners of cells that are quartered until it runs straight inside them.
  */
 final class LightMesh {
 
-    /** How far the middle of a cell may be off; that of its quarters, which are painted, is off by a fourth of it. */
+    /**
+     * How far the middle of a cell may be off; that of its quarters, which are painted, is off by a fourth of
+     * it.
+     */
     private static final double STRAIGHT_WITHIN_STOPS = 0.04;
     /** Stands in for darkness in the logarithm. */
     private static final double DARKNESS_STOPS = -100;
@@ -44,7 +47,9 @@ final class LightMesh {
         return mesh.progress;
     }
 
-    /** A row of cells, which shares nothing with the others. Places count in the smallest cells there may be. */
+    /**
+     * A row of cells, which shares nothing with the others. Places count in the smallest cells there may be.
+     */
     private final class Strip {
 
         private final Map<Integer, double[]> known = new HashMap<>();
@@ -81,9 +86,11 @@ final class LightMesh {
                 if (place % 2 == 1 || place == 4) {
                     double right = place % 3 / 2.0;
                     double down = place / 3 / 2.0;
-                    double[] there = stops(cell.left + (int) (right * cell.size), cell.top + (int) (down * cell.size));
+                    double[] there = stops(cell.left + (int) (right * cell.size),
+                            cell.top + (int) (down * cell.size));
                     for (int layer = 0; layer < there.length; layer++) {
-                        if (Math.abs(corners.stops(layer, right, down) - there[layer]) > STRAIGHT_WITHIN_STOPS) {
+                        double offStops = Math.abs(corners.stops(layer, right, down) - there[layer]);
+                        if (offStops > STRAIGHT_WITHIN_STOPS) {
                             return false;
                         }
                     }
@@ -124,7 +131,8 @@ final class LightMesh {
         /** Progress of each layer in stops. */
         private double[] stops(int x, int y) {
             return known.computeIfAbsent(y * (across + 1) + x, place -> {
-                Framing.Point point = new Framing.Point(raster.frame().widthMm() * ((double) x / across - 0.5),
+                Framing.Point point = new Framing.Point(
+                        raster.frame().widthMm() * ((double) x / across - 0.5),
                         raster.frame().heightMm() * (0.5 - (double) y / across));
                 return Arrays.stream(points.at(point))
                         .map(made -> Math.max(DARKNESS_STOPS, Stops.between(1, made))).toArray();

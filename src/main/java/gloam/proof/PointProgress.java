@@ -13,12 +13,15 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What wide light makes of single points of a sheet: the rate of each layer, summed up by Simpson's rule over spans that
- * are halved until the rate runs along a parabola in them.
+ * What wide light makes of single points of a sheet: the rate of each layer, summed up by Simpson's rule over
+ * spans that are halved until the rate runs along a parabola in them.
  */
 final class PointProgress {
 
-    /** A fifteenth of it is about the error left: one part in a thousand. Twice as much overlooks a Moon that passes. */
+    /**
+     * A fifteenth of it is about the error left: one part in a thousand. Twice as much overlooks a Moon that
+     * passes.
+     */
     private static final double BENDS_WITHIN = 0.015;
     private static final int MOST_HALVINGS = 8;
 
@@ -120,7 +123,10 @@ final class PointProgress {
             return sum;
         }
 
-        /** How far rates stray from the parabola through three others, by what they weigh, as a share of a sum. */
+        /**
+         * How far rates stray from the parabola through three others, by what they weigh, as a share of a
+         * sum.
+         */
         private double bend(Look start, Look middle, Look end, Look early, Look late, double[] sum) {
             double most = 0;
             for (int i = 0; i < sum.length; i++) {

@@ -55,7 +55,8 @@ final class SettingProof {
     }
 
     private double[][] lit(WideLight light, Fineness fineness) {
-        return LightMesh.progress(raster, new PointProgress(setting, layers, light, fineness.panel()), fineness.cells());
+        return LightMesh.progress(raster, new PointProgress(setting, layers, light, fineness.panel()),
+                fineness.cells());
     }
 
     /** Puts the land, black where it is not lit, over what stands behind it. */

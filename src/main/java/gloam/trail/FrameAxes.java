@@ -80,7 +80,9 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
         return least;
     }
 
-    /** The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees. */
+    /**
+     * The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees.
+     */
     Optional<Trail.Edge> crossed(Vector3D direction) {
         return Stream.of(Trail.Edge.values())
                 .min(Comparator.comparingDouble(edge -> inside(direction, edge)))
@@ -106,8 +108,8 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
     /** The frame's shorter side as an angle through its centre, as far as the lens sees. */
     double shorterSideRad() {
         double halfMm = Math.min(camera.frame().widthMm(), camera.frame().heightMm()) / 2;
-        return halfMm / scaleMm() < projection().radius(RIM) ? 2 * projection().offAxis(halfMm / scaleMm()).radians()
-                : 2 * RIM.radians();
+        return halfMm / scaleMm() < projection().radius(RIM) ? 2 * projection().offAxis(halfMm / scaleMm())
+                .radians() : 2 * RIM.radians();
     }
 
     private Projection projection() {

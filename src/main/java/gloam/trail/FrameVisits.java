@@ -10,7 +10,10 @@ import java.util.Optional;
 /** Finds when a path lies inside the frame, and the edges it crosses. */
 final class FrameVisits {
 
-    /** In a step the sky turns by that share of the frame's shorter side: short visits are at a corner, and turn once. */
+    /**
+     * In a step the sky turns by that share of the frame's shorter side: short visits are at a corner, and
+     * turn once.
+     */
     private static final double SHARE = 1.0 / 16;
     /** The sky turns by 0.5° and by 2° in these times. */
     private static final double LEAST_STEP_S = 120;
@@ -23,7 +26,8 @@ final class FrameVisits {
     FrameVisits(FrameAxes axes, SkyPath path) {
         this.axes = axes;
         this.path = path;
-        this.stepS = Math.max(LEAST_STEP_S, Math.min(MOST_STEP_S, SHARE * axes.shorterSideRad() / EarthTurn.RAD_S));
+        this.stepS = Math.max(LEAST_STEP_S,
+                Math.min(MOST_STEP_S, SHARE * axes.shorterSideRad() / EarthTurn.RAD_S));
     }
 
     /** The visits between two moments, in order. */

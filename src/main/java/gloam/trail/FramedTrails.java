@@ -36,13 +36,15 @@ public final class FramedTrails {
         this.whole = Interval.span(openings);
         this.mayCross = estimator.mayCross(framing, whole);
         this.skylineMayShow = lowestDeg(framing)
-                < MARGIN_DEG + skyline.points().stream().mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
+                < MARGIN_DEG + skyline.points().stream().mapToDouble(Skyline.Point::altitudeDeg).max()
+                .orElse(0);
     }
 
     private static double lowestDeg(Framing framing) {
         Frame frame = framing.camera().frame();
         return IntStream.range(0, 9).mapToObj(i -> framing.toSky((i % 3 - 1) * frame.widthMm() / 2,
-                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min().orElse(0);
+                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min()
+                .orElse(0);
     }
 
     /** The trail of a target as far as it runs above the skyline, with a point every so often. */

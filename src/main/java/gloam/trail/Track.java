@@ -73,8 +73,8 @@ public final class Track {
     }
 
     /**
-     * How long an exposure around an instant lasts until so much is drawn on the frame; empty when it is not in
-     * the track's span.
+     * How long an exposure around an instant lasts until so much is drawn on the frame; empty when it is not
+     * in the track's span.
      *
      * @param middle   mid exposure
      * @param lengthMm wanted length, positive
@@ -88,8 +88,8 @@ public final class Track {
     }
 
     /**
-     * When to close the shutter for that length of trail on the frame; empty when it does not get this long in the
-     * track's span.
+     * When to close the shutter for that length of trail on the frame; empty when it does not get this long
+     * in the track's span.
      *
      * @param open     when it is opened
      * @param lengthMm wanted length, positive
@@ -126,9 +126,11 @@ public final class Track {
             }
         }
         double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
-        return middle(visits, openings).map(middle -> new Trail(new Passage(target, middle.point, middle.motion.speedMmS()),
+        return middle(visits, openings)
+                .map(middle -> new Trail(new Passage(target, middle.point, middle.motion.speedMmS()),
                 stretches, curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad),
-                middle.motion.direction(), curves.stream().mapToDouble(Curve::sagittaMm).max().orElseThrow()));
+                middle.motion.direction(), curves.stream().mapToDouble(Curve::sagittaMm).max()
+                .orElseThrow()));
     }
 
     /** The passage of the target over the frame in the same openings, without drawing it. */
@@ -137,7 +139,9 @@ public final class Track {
                 .map(middle -> new Passage(target, middle.point, middle.motion.speedMmS()));
     }
 
-    /** Half-way through the longest visit, and the motion at the moment on the frame nearest to mid exposure. */
+    /**
+     * Half-way through the longest visit, and the motion at the moment on the frame nearest to mid exposure.
+     */
     private Optional<Middle> middle(List<FrameVisits.Visit> visits, List<Interval> openings) {
         double wantedS = path.since(Interval.span(openings).middle());
         return visits.stream().max(Comparator.comparingDouble(FrameVisits.Visit::lastsS))
@@ -159,7 +163,8 @@ public final class Track {
     /** Length drawn during a part of the time that some visits were looked for in. */
     private double drawnMm(List<FrameVisits.Visit> visits, double fromS, double toS) {
         return visits.stream().filter(visit -> visit.fromS() < toS && visit.toS() > fromS)
-                .mapToDouble(visit -> curve(Math.max(visit.fromS(), fromS), Math.min(visit.toS(), toS)).lengthMm())
+                .mapToDouble(visit -> curve(Math.max(visit.fromS(), fromS), Math.min(visit.toS(), toS))
+                .lengthMm())
                 .sum();
     }
 
@@ -207,7 +212,8 @@ public final class Track {
         if (mostS <= 0 || growingMm.applyAsDouble(mostS) < wantedMm) {
             return Optional.empty();
         }
-        return Optional.of(new BracketingNthOrderBrentSolver(LENGTH_WITHIN_S, SOLVER_ORDER).solve(MOST_EVALUATIONS,
+        return Optional.of(new BracketingNthOrderBrentSolver(LENGTH_WITHIN_S, SOLVER_ORDER)
+                .solve(MOST_EVALUATIONS,
                 atS -> atS == 0 ? -wantedMm : growingMm.applyAsDouble(atS) - wantedMm, 0, mostS,
                 AllowedSolution.ABOVE_SIDE));
     }

@@ -45,8 +45,10 @@ class ExposedSheetTest {
         double limit = sheet.trailLimitMag(STAR_MM_S, 0);
         assertTrue(sheet.records(limit - 0.01, Angle.ZERO, STAR_MM_S, 0));
         assertFalse(sheet.records(limit + 0.01, Angle.ZERO, STAR_MM_S, 0));
-        assertTrue(sheet.stopsOverSky(limit - 3, Angle.ZERO, STAR_MM_S, 0) > sheet.stopsOverSky(limit, Angle.ZERO, STAR_MM_S, 0));
-        assertEquals(limit - 0.5, sheet.trailLimitMag(STAR_MM_S, 0.5), 1e-3, "half a magnitude lost in the air");
+        assertTrue(sheet.stopsOverSky(limit - 3, Angle.ZERO, STAR_MM_S, 0) > sheet.stopsOverSky(limit,
+                Angle.ZERO, STAR_MM_S, 0));
+        assertEquals(limit - 0.5, sheet.trailLimitMag(STAR_MM_S, 0.5), 1e-3,
+                "half a magnitude lost in the air");
     }
 
     /** A light that could change but does not makes what a steady one makes. */
