@@ -79,9 +79,8 @@ public record Forecast(List<Row> rows) {
         for (int i = 1; i < rows.size(); i++) {
             Row from = rows.get(i - 1);
             Row to = rows.get(i);
-            sumS += span.intersect(new Interval(from.at, to.at)).map(part -> part.seconds()
-                    * meanLogarithm(clear(from, to, part.start()), clear(from, to,
-                    * part.endExclusive()))).orElse(0.0);
+            sumS += span.intersect(new Interval(from.at, to.at)).map(part -> part.seconds() * meanLogarithm(
+                    clear(from, to, part.start()), clear(from, to, part.endExclusive()))).orElse(0.0);
         }
         return OptionalDouble.of(Math.exp(sumS / MEMORY_S));
     }

@@ -59,10 +59,9 @@ class ProofTest {
             int row = corner == 4 ? raster.heightPx() / 2 : corner / 2 * (raster.heightPx() - 1);
             Direction seen = sheet.first().framing().toSky(raster.xMm(column), raster.yMm(row));
             double cosine = seen.to(sheet.first().framing().aim()).cos();
-            LightCurve light = at ->
-                    Math.pow(cosine, 4) // the lens's fall-off, film-exposure handbooks' cos⁴ law
-                    * FilmPlane.illuminanceLx(sheet.first().lens(), FNumber.exact(11), sky.at(seen,
-                    * at).total());
+            double fallOff = Math.pow(cosine, 4); // film-exposure handbooks' cos⁴ law
+            LightCurve light = at -> fallOff
+                    * FilmPlane.illuminanceLx(sheet.first().lens(), FNumber.exact(11), sky.at(seen, at).total());
             double expected = ExposureEngine.progress(FILM, light, sheet.openings().get(0));
             // a tenth of the least visible half stop: nodes a degree apart, steps of five minutes
             assertEquals(0, Stops.between(expected, proof.progress(0, column, row)), 0.02);
