@@ -28,13 +28,13 @@ import tools.jackson.databind.util.RawValue;
  * @param moon        the Moon's phase
  * @param light       the brightness of sky and ground
  */
-public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTime at, List<BodyRow> bodies,
+public record InstantReport(OffsetDateTime generatedAt, SiteRow site, OffsetDateTime at, List<BodyRow> bodies,
                             List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
     /** The sky of a site at an instant. */
     public static InstantReport of(InstantSky sky, Instant now) {
         SiteClock clock = new SiteClock(sky.site().zone());
-        return new InstantReport(clock.asked(now), Place.of(sky.site()), clock.asked(sky.at()),
+        return new InstantReport(clock.at(now), SiteRow.of(sky.site()), clock.at(sky.at()),
                 sky.bodies().stream().map(BodyRow::of).toList(),
                 sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
                 MoonRow.of(sky.moon(), clock), Light.of(sky));

@@ -38,11 +38,11 @@ final class SituationBuilder {
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
                 question.unknown() instanceof ToneAfter after ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
                         : OptionalDouble.empty(),
-                computed.map(known -> Place.of(known.site())), question.earlier().stream()
-                        .map(opening -> new Situation.Opening(clock.asked(opening.start()),
-                                clock.asked(opening.endExclusive()))).toList(),
-                computed.map(known -> clock.asked(known.openAt())),
-                answer.night().map(usable -> clock.asked(usable.shutter().available().endExclusive())),
+                computed.map(known -> SiteRow.of(known.site())), question.earlier().stream()
+                        .map(opening -> new Situation.Opening(clock.at(opening.start()),
+                                clock.at(opening.endExclusive()))).toList(),
+                computed.map(known -> clock.at(known.openAt())),
+                answer.night().map(usable -> clock.at(usable.shutter().available().endExclusive())),
                 answer.night().map(usable -> usable.events().stream()
                         .map(event -> NightRow.EventRow.of(event, clock)).toList()).orElse(List.of()),
                 Finite.of(computed.map(known -> known.aim().azimuth().degrees())),

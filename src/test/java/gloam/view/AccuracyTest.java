@@ -55,6 +55,25 @@ class AccuracyTest {
         assertEquals(cut, Accuracy.of(name).text(number));
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Event, at, 2027-02-09T05:29:59.949+05:30, 2027-02-09T05:29:59.9+05:30",
+        "Event, at, 2027-02-09T23:59:59.950+05:30, 2027-02-10T00:00:00+05:30",
+        "Instant, at, 2027-02-09T05:29:59.9494+05:30, 2027-02-09T05:29:59.949+05:30",
+        "Span, from, 2027-02-09T05:29:59.949+05:30, 2027-02-09T05:29:59.9+05:30",
+        "Frame, openAt, 2027-02-09T05:29:59.949+05:30, 2027-02-09T05:29:59.949+05:30"
+    })
+    void whatARecordAndItsMomentAreCalledSaysHowFarThatIsCut(String record, String name, OffsetDateTime at,
+                                                            OffsetDateTime cut) {
+        assertEquals(cut, Accuracy.of(record, name).of(at));
+    }
+
+    @Test
+    void aMomentOfNoKnownKindIsABug() {
+        assertEquals("the moment when of Event is of no known kind",
+                assertThrows(IllegalStateException.class, () -> Accuracy.of("Event", "when")).getMessage());
+    }
+
     @Test
     void theLongestEndingCounts() {
         assertEquals("1.23457", Accuracy.of("altitudeDeg").text(1.23456789));

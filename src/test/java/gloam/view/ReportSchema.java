@@ -9,7 +9,9 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -34,6 +36,7 @@ final class ReportSchema {
 
     private final ObjectNode schema = JsonNodeFactory.instance.objectNode();
     private final ObjectNode definitions = JsonNodeFactory.instance.objectNode();
+    private final Map<String, Class<?>> named = new HashMap<>();
 
     private ReportSchema() {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
@@ -80,17 +83,17 @@ final class ReportSchema {
             if (component.getAccessor().isAnnotationPresent(JsonUnwrapped.class)) {
                 components(component.getType(), properties, required);
             } else if (!component.getAccessor().isAnnotationPresent(JsonIgnore.class)) {
-                properties.set(component.getName(), of(component.getName(), component.getGenericType()));
+                properties.set(component.getName(), of(record, component.getName(), component.getGenericType()));
                 required.add(component.getName());
             }
         }
     }
 
-    private ObjectNode of(String name, Type type) {
+    private ObjectNode of(Class<?> record, String name, Type type) {
         Class<?> raw = (Class<?>) (type instanceof ParameterizedType of ? of.getRawType() : type);
-        ObjectNode value = raw == Optional.class ? of(name, argument(type)) : JsonNodeFactory.instance.objectNode();
+        ObjectNode value = raw == Optional.class ? of(record, name, argument(type)) : JsonNodeFactory.instance.objectNode();
         if (raw == List.class) {
-            value.put("type", "array").set("items", of(name, argument(type)));
+            value.put("type", "array").set("items", of(record, name, argument(type)));
         } else if (WHOLE.contains(raw)) {
             value.put("type", "integer");
         } else if (NUMBER.contains(raw)) {
@@ -98,7 +101,8 @@ final class ReportSchema {
         } else if (TRUTH.contains(raw)) {
             value.put("type", "boolean");
         } else if (raw == OffsetDateTime.class) {
-            value.put("type", "string").put("format", "date-time");
+            value.put("type", "string").put("format", "date-time")
+                    .put("description", Accuracy.of(Accuracy.name(record), name).words());
         } else if (raw == LocalDate.class) {
             value.put("type", "string").put("format", "date");
         } else if (raw == String.class) {
@@ -122,12 +126,15 @@ final class ReportSchema {
         return value;
     }
 
-    /** The definition's name: that of the record, behind those of the ones around it. */
+    /** A record's definition, under a name that no other has. */
     private String define(Class<?> record) {
-        String name = record.getName().substring(record.getPackageName().length() + 1).replace('$', '.');
-        if (!definitions.has(name)) {
+        String name = Accuracy.name(record);
+        Class<?> known = named.putIfAbsent(name, record);
+        if (known == null) {
             definitions.putObject(name);
             definitions.set(name, objectOf(record));
+        } else if (known != record) {
+            throw new AssertionError(known + " and " + record + " are both called " + name);
         }
         return name;
     }

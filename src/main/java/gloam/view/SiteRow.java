@@ -13,11 +13,11 @@ import gloam.gear.Site;
  * @param darkSkyMagArcsec2 moonless zenith
  * @param extinctionMag     at the zenith
  */
-public record Place(String name, double latitudeDeg, double longitudeDeg, double heightM, String zone,
+public record SiteRow(String name, double latitudeDeg, double longitudeDeg, double heightM, String zone,
                     double darkSkyMagArcsec2, double extinctionMag) {
 
-    static Place of(Site site) {
-        return new Place(site.name(), site.latitude().degrees(),
+    static SiteRow of(Site site) {
+        return new SiteRow(site.name(), site.latitude().degrees(),
                 site.longitude().degrees(), site.heightM(), site.zone().getId(),
                 site.darkSkyMagArcsec2(), site.extinctionMag());
     }
