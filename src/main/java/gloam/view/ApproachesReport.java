@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.Approaches;
 import gloam.ephemeris.Approach;
 import gloam.ephemeris.Body;
@@ -15,13 +16,13 @@ import java.util.List;
  * @param site        where
  * @param approaches  in order of time
  */
-public record ApproachesReport(OffsetDateTime generatedAt, SiteRow site, List<ApproachRow> approaches)
+public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<ApproachRow> approaches)
         implements Report {
 
     /** The report of approaches. */
     public static ApproachesReport of(Approaches found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new ApproachesReport(clock.at(now), SiteRow.of(found.site()),
+        return new ApproachesReport(clock.at(now), found.site(),
                 found.meetings().stream().map(meeting -> ApproachRow.of(meeting, clock)).toList());
     }
 

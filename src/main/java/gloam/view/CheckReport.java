@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
@@ -37,7 +38,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
-                trip.sites().stream().map(site -> new TripSiteRow(SiteRow.of(site), site.skyline().points().size()))
+                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
                         .toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
@@ -47,7 +48,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     }
 
     /** A site and how many points its skyline has. */
-    public record TripSiteRow(@JsonUnwrapped SiteRow site, int skylinePoints) {
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
     }
 
     /**

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -38,7 +39,7 @@ final class CheckText {
     }
 
     private static String site(CheckReport.TripSiteRow site) {
-        SiteRow place = site.site();
+        Site place = site.site();
         return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
                 + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points" : "level horizon");

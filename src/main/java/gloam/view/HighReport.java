@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.HighStands;
 import gloam.ephemeris.HighStand;
 import java.time.Duration;
@@ -17,13 +18,13 @@ import java.util.List;
  * @param altitudeDeg the least apparent altitude
  * @param nights      every night asked for, in order
  */
-public record HighReport(OffsetDateTime generatedAt, SiteRow site, String target, double altitudeDeg,
+public record HighReport(OffsetDateTime generatedAt, Site site, String target, double altitudeDeg,
                          List<HighNightRow> nights) implements Report {
 
     /** The report of a target over nights at one site. */
     public static HighReport of(HighStands found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new HighReport(clock.at(now), SiteRow.of(found.site()), found.target(), found.least().degrees(),
+        return new HighReport(clock.at(now), found.site(), found.target(), found.least().degrees(),
                 found.nights().stream().map(night -> HighNightRow.of(night, clock)).toList());
     }
 

@@ -22,7 +22,7 @@ final class HighText {
                 Table.words("towards").leaving(2),
                 Table.words("night without the Moon").leaving(1));
         for (HighReport.HighNightRow night : report.nights()) {
-            NightTimes times = new NightTimes(night.night(), ZoneId.of(report.site().zone()));
+            NightTimes times = new NightTimes(night.night(), report.site().zone());
             night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
                     times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
                     times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),

@@ -13,7 +13,6 @@ import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.module.SimpleModule;
 
 /** JSON: records as objects, their components in order; what has no value is null. */
 final class JsonRenderer implements Renderer {
@@ -26,16 +25,21 @@ final class JsonRenderer implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(WRITER.writeValueAsString(new Document(Report.SCHEMA, report))).append('\n');
+        out.append(WRITER.withAttribute(CutValues.ZONE, report.zone())
+                .writeValueAsString(new Document(Report.SCHEMA, report))).append('\n');
+    }
+
+    /** What makes JSON of reports. */
+    static JsonMapper mapper() {
+        return JsonMapper.builder(JsonFactory.builder().characterEscapes(new SteeringEscapes()).build())
+                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+                .disable(SerializationFeature.WRAP_EXCEPTIONS)
+                .addModule(CutValues.module()).build();
     }
 
     private static ObjectWriter writer() {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        return JsonMapper.builder(JsonFactory.builder().characterEscapes(new SteeringEscapes()).build())
-                .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
-                .disable(SerializationFeature.WRAP_EXCEPTIONS)
-                .addModule(new SimpleModule().setSerializerModifier(new CutValues()))
-                .build().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        return mapper().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
     }
 
     /** Writes as escapes what would steer a terminal: controls, line separators and what turns the direction of text. */

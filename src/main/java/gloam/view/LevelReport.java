@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.LevelSpans;
 import gloam.ephemeris.Direction;
 import gloam.trail.LevelSearch;
@@ -20,13 +21,13 @@ import java.util.OptionalDouble;
  * @param question    what was asked
  * @param spans       when, in order
  */
-public record LevelReport(OffsetDateTime generatedAt, SiteRow site, LevelQuestion question, List<LevelRow> spans)
+public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion question, List<LevelRow> spans)
         implements Report {
 
     /** The report of the spans found. */
     public static LevelReport of(LevelSpans found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new LevelReport(clock.at(now), SiteRow.of(found.site()), LevelQuestion.of(found.wanted()),
+        return new LevelReport(clock.at(now), found.site(), LevelQuestion.of(found.wanted()),
                 found.spans().stream().map(span -> LevelRow.of(span, clock)).toList());
     }
 

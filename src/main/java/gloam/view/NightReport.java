@@ -18,14 +18,14 @@ import java.util.List;
  * @param moon        the Moon half-way through the Sun's absence
  * @param planets     the planets half-way through the night
  */
-public record NightReport(OffsetDateTime generatedAt, SiteRow site, List<NightRow> nights, List<HourRow> hours,
+public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> nights, List<HourRow> hours,
                           MoonRow moon, List<PlanetRow> planets) implements Report {
 
     /** The report of a night. */
     public static NightReport of(NightCourse course, Instant now) {
         Site site = course.rank().night().site();
         SiteClock clock = new SiteClock(site.zone());
-        return new NightReport(clock.at(now), SiteRow.of(site), List.of(NightRow.of(course.rank(), course.passages())),
+        return new NightReport(clock.at(now), site, List.of(NightRow.of(course.rank(), course.passages())),
                 course.hours().stream().map(hour -> HourRow.of(hour, clock)).toList(),
                 MoonRow.of(course.moon(), clock), course.planets().stream().map(PlanetRow::of).toList());
     }

@@ -1,19 +1,23 @@
 package gloam.view;
 
-/** Text of a place. */
+import gloam.gear.Site;
+
+/** Text of a site. */
 final class SiteText {
 
     private SiteText() {
     }
 
-    static String of(SiteRow place) {
-        String coordinates = coordinates(place);
-        String name = place.name().equals(coordinates) ? "" : place.name() + ", ";
-        return name + coordinates + ", " + Wording.plain(place.heightM()) + " m (times in " + place.zone() + ")";
+    static String of(Site site) {
+        String coordinates = coordinates(site);
+        String name = site.name().equals(coordinates) ? "" : site.name() + ", ";
+        return name + coordinates + ", " + Wording.plain(site.heightM()) + " m (times in " + site.zone().getId() + ")";
     }
 
-    private static String coordinates(SiteRow place) {
-        return Wording.number(Math.abs(place.latitudeDeg()), 4) + "° " + (place.latitudeDeg() < 0 ? "S" : "N") + " "
-                + Wording.number(Math.abs(place.longitudeDeg()), 4) + "° " + (place.longitudeDeg() < 0 ? "W" : "E");
+    private static String coordinates(Site site) {
+        double northDeg = site.latitude().degrees();
+        double eastDeg = site.longitude().degrees();
+        return Wording.number(Math.abs(northDeg), 4) + "° " + (northDeg < 0 ? "S" : "N") + " "
+                + Wording.number(Math.abs(eastDeg), 4) + "° " + (eastDeg < 0 ? "W" : "E");
     }
 }

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.ExposureQuestion;
 import gloam.answer.ExposureQuestion.TimeFor;
 import gloam.answer.ExposureQuestion.ToneAfter;
@@ -38,7 +39,7 @@ final class SituationBuilder {
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
                 question.unknown() instanceof ToneAfter after ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
                         : OptionalDouble.empty(),
-                computed.map(known -> SiteRow.of(known.site())), question.earlier().stream()
+                computed.map(known -> known.site()), question.earlier().stream()
                         .map(opening -> new Situation.Opening(clock.at(opening.start()),
                                 clock.at(opening.endExclusive()))).toList(),
                 computed.map(known -> clock.at(known.openAt())),

@@ -35,7 +35,7 @@ import java.util.OptionalDouble;
  * @param moon        when it comes into the frame, from opening the shutter on
  * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
  */
-public record TrailReport(OffsetDateTime generatedAt, SiteRow site, FrameRow frame, Optional<TrailSheetRow> sheet,
+public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame, Optional<TrailSheetRow> sheet,
                           Optional<Trails.Recorded> records, List<TrackRow> tracks, List<StarHereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
 
@@ -43,7 +43,7 @@ public record TrailReport(OffsetDateTime generatedAt, SiteRow site, FrameRow fra
     public static TrailReport of(Trails trails, Instant now) {
         Site site = trails.question().site();
         SiteClock clock = new SiteClock(site.zone());
-        return new TrailReport(clock.at(now), SiteRow.of(site), FrameRow.of(trails.question()),
+        return new TrailReport(clock.at(now), site, FrameRow.of(trails.question()),
                 trails.sheet().map(TrailSheetRow::of), trails.recorded(),
                 trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
                 trails.starsHere().stream().map(StarHereRow::of).toList(), PoleRow.of(trails.pole()),
