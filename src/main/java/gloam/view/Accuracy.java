@@ -4,16 +4,31 @@ import gloam.gear.FNumber;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoField;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
 
-/** How far a number of a report is cut where it is handed on as a number: by the unit its name ends in. */
+/**
+ * How far a number or a moment of a report is cut where it is handed on as such: a number by the unit that its name ends
+ * in, a moment by what its name, that of its record before it, says of its kind.
+ */
 final class Accuracy {
 
     private static final int MOST_DECIMALS = 8;
     private static final String NO_UNIT = "";
     private static final Map<String, Cut> BY_UNIT = new HashMap<>();
+
+    /** The accuracy claimed for what is found in the sky. */
+    private static final Step FOUND = new Step("to 0.1 s", Duration.ofMillis(100));
+    /** What was asked for or is set by the clock. */
+    private static final Step GIVEN = new Step("to 1 ms", Duration.ofMillis(1));
+    private static final Map<String, Step> BY_KIND = new HashMap<>();
 
     static {
         decimals(7, "degrees", "LatitudeDeg", "LongitudeDeg");
@@ -45,6 +60,9 @@ final class Accuracy {
         digits(4, "candelas per square metre", "CdM2");
         round(5, "AzimuthDeg", "AscensionDeg");
         round(3, "DirectionDeg");
+        moments(FOUND, "EventAt", "QuarterAt", "ApproachAt", "SkyAt", "BestAt", "HighestAt", "InFrameAt", "PrepareAt", "From",
+                "To");
+        moments(GIVEN, "At", "LookedUntil");
     }
 
     private Accuracy() {
@@ -74,19 +92,61 @@ final class Accuracy {
     }
 
     /**
+     * A way to cut moments.
+     *
+     * @param words how far they are cut
+     * @param whole what whole numbers of a second's part they are cut to
+     */
+    record Step(String words, Duration whole) {
+
+        /** The moment cut. */
+        OffsetDateTime of(OffsetDateTime at) {
+            long step = whole.toNanos();
+            long nanos = Math.floorDiv(at.getNano() + step / 2, step) * step;
+            return at.with(ChronoField.NANO_OF_SECOND, 0).plusNanos(nanos);
+        }
+    }
+
+    /**
      * The way to cut numbers of a name: that of the longest of its endings that is known.
      *
      * @throws IllegalStateException when none is
      */
     static Cut of(String name) {
-        String words = Character.toUpperCase(name.charAt(0)) + name.substring(1);
-        for (int i = 0; i < words.length(); i++) {
-            Cut cut = Character.isUpperCase(words.charAt(i)) ? BY_UNIT.get(words.substring(i)) : null;
-            if (cut != null) {
-                return cut;
-            }
+        return ending(name, BY_UNIT).orElseThrow(() ->
+                new IllegalStateException("the number " + name + " does not end in a known unit"));
+    }
+
+    /**
+     * The way to cut moments of a name.
+     *
+     * @param record what has them, as {@link #name} names it
+     * @throws IllegalStateException when none is known
+     */
+    static Step of(String record, String name) {
+        return ending(record + capitalized(name), BY_KIND).orElseThrow(() ->
+                new IllegalStateException("the moment " + name + " of " + record + " is of no known kind"));
+    }
+
+    /** A record's name in the contract: without what says that it is a row of a report. */
+    static String name(Class<?> record) {
+        return record.getSimpleName().replaceFirst("(?<=.)Row$", "");
+    }
+
+    private static <T> Optional<T> ending(String name, Map<String, T> known) {
+        String words = capitalized(name);
+        return IntStream.range(0, words.length()).filter(i -> Character.isUpperCase(words.charAt(i)))
+                .mapToObj(i -> known.get(words.substring(i))).filter(Objects::nonNull).findFirst();
+    }
+
+    private static String capitalized(String name) {
+        return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+    }
+
+    private static void moments(Step step, String... endings) {
+        for (String ending : endings) {
+            BY_KIND.put(ending, step);
         }
-        throw new IllegalStateException("the number " + name + " does not end in a known unit");
     }
 
     private static void decimals(int decimals, String unit, String... endings) {

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.Approaches;
 import gloam.ephemeris.Approach;
 import gloam.ephemeris.Body;
@@ -12,16 +13,16 @@ import java.util.List;
  * When Moon and planets come close to one another.
  *
  * @param generatedAt when the report was made
- * @param place       where
+ * @param site        where
  * @param approaches  in order of time
  */
-public record ApproachesReport(OffsetDateTime generatedAt, Place place, List<ApproachRow> approaches)
+public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<ApproachRow> approaches)
         implements Report {
 
     /** The report of approaches. */
     public static ApproachesReport of(Approaches found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new ApproachesReport(clock.asked(now), Place.of(found.site()),
+        return new ApproachesReport(clock.at(now), found.site(),
                 found.meetings().stream().map(meeting -> ApproachRow.of(meeting, clock)).toList());
     }
 
@@ -46,7 +47,7 @@ public record ApproachesReport(OffsetDateTime generatedAt, Place place, List<App
 
         static ApproachRow of(Approaches.Meeting meeting, SiteClock clock) {
             Approach approach = meeting.approach();
-            return new ApproachRow(clock.event(approach.at()), name(approach.one()), name(approach.other()),
+            return new ApproachRow(clock.at(approach.at()), name(approach.one()), name(approach.other()),
                     approach.separation().degrees(), meeting.one().azimuth().positive().degrees(),
                     meeting.one().apparentAltitude().degrees(), meeting.sun().apparentAltitude().degrees());
         }

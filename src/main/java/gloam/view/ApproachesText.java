@@ -8,7 +8,7 @@ final class ApproachesText {
 
     static Document document(ApproachesReport report) {
         Document document = Document.headed("Closest approaches");
-        document.text("at " + PlaceText.of(report.place()));
+        document.text("at " + SiteText.of(report.site()));
         document.gap();
         if (report.approaches().isEmpty()) {
             document.under("none as close as that");

@@ -1,5 +1,7 @@
 package gloam.view;
 
+import gloam.gear.Site;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
@@ -28,15 +30,15 @@ import java.util.OptionalDouble;
  * @param wishes       the pictures wanted
  * @param defaultsUsed what the file left out and what was taken for it
  */
-public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow> sites, LocalDate firstNight,
+public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites, LocalDate firstNight,
                           LocalDate lastNight, CameraRow camera, FilmRow film, int sheets, List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     /** The report of a trip and the defaults it was read with. */
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
-        return new CheckReport(new SiteClock(trip.sites().get(0).zone()).asked(now), trip.title(),
-                trip.sites().stream().map(site -> new SiteRow(Place.of(site), site.skyline().points().size()))
+        return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
+                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
                         .toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
@@ -46,7 +48,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<SiteRow
     }
 
     /** A site and how many points its skyline has. */
-    public record SiteRow(Place place, int skylinePoints) {
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
     }
 
     /**

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -37,9 +38,9 @@ final class CheckText {
         document.add(new Block.Term(name, text, TERMS, true));
     }
 
-    private static String site(CheckReport.SiteRow site) {
-        Place place = site.place();
-        return PlaceText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
+    private static String site(CheckReport.TripSiteRow site) {
+        Site place = site.site();
+        return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
                 + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points" : "level horizon");
     }

@@ -20,12 +20,12 @@ final class CsvPrinter implements Renderer {
 
     @Override
     public boolean suits(Report report) {
-        return Documents.of(report).forPrograms();
+        return report.document().forPrograms();
     }
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(printed(Documents.of(report)));
+        out.append(printed(report.document()));
     }
 
     /** The tables of a document. */

@@ -81,7 +81,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
     }
 
     private static String open(Opening opening, ZoneId zone) {
-        OffsetDateTime opens = new SiteClock(zone).asked(opening.open().start());
+        OffsetDateTime opens = new SiteClock(zone).at(opening.open().start());
         return opens.toLocalDate() + " " + Wording.second(opens) + " for " + Wording.lasting(opening.open().seconds());
     }
 }

@@ -27,7 +27,7 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
         Situation situation = SituationBuilder.of(answer, clock);
         List<ExposureRow> rows = answer.exposures().stream().map(at -> ExposureRow.of(answer, at, clock)).toList();
         Optional<SharpnessTrade> trade = answer.trade().map(SharpnessTrade::of);
-        return new ExposureReport(clock.asked(now), situation, rows, trade,
+        return new ExposureReport(clock.at(now), situation, rows, trade,
                 ExposureRemarks.of(situation, rows, trade, answer.question().film().colour()));
     }
 

@@ -83,7 +83,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
         ExposureQuestion question = answer.question();
         return new ExposureRow(row.fNumber().marked(), Finite.of(exposure.meteredS()),
                 Finite.of(exposure.correctedS()), Finite.of(exposure.lowS()), Finite.of(exposure.highS()),
-                at.closeAt().map(clock::asked), Finite.of(exposure.reciprocityStops()),
+                at.closeAt().map(clock::at), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
                 row.skyToneStops(), exposure.spreadStops(), question.groundReflectance().isPresent()
                         ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(question.film(), row),

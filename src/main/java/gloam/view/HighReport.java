@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.HighStands;
 import gloam.ephemeris.HighStand;
 import java.time.Duration;
@@ -12,18 +13,18 @@ import java.util.List;
  * When a target stands above an altitude in darkness, night by night.
  *
  * @param generatedAt when the report was made
- * @param place       where
+ * @param site        where
  * @param target      the target's name
  * @param altitudeDeg the least apparent altitude
  * @param nights      every night asked for, in order
  */
-public record HighReport(OffsetDateTime generatedAt, Place place, String target, double altitudeDeg,
+public record HighReport(OffsetDateTime generatedAt, Site site, String target, double altitudeDeg,
                          List<HighNightRow> nights) implements Report {
 
     /** The report of a target over nights at one site. */
     public static HighReport of(HighStands found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new HighReport(clock.asked(now), Place.of(found.site()), found.target(), found.least().degrees(),
+        return new HighReport(clock.at(now), found.site(), found.target(), found.least().degrees(),
                 found.nights().stream().map(night -> HighNightRow.of(night, clock)).toList());
     }
 
@@ -40,11 +41,11 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
      * @param moonlessHours how long of this the Moon is down
      * @param spans         when, in order
      */
-    public record HighNightRow(LocalDate night, double hours, double moonlessHours, List<SpanRow> spans) {
+    public record HighNightRow(LocalDate night, double hours, double moonlessHours, List<StandRow> spans) {
 
         static HighNightRow of(HighStands.HighNight night, SiteClock clock) {
             return new HighNightRow(night.evening(), hours(night.together()), hours(night.moonless()),
-                    night.stands().stream().map(stand -> SpanRow.of(stand, clock)).toList());
+                    night.stands().stream().map(stand -> StandRow.of(stand, clock)).toList());
         }
 
         private static double hours(Duration time) {
@@ -61,13 +62,13 @@ public record HighReport(OffsetDateTime generatedAt, Place place, String target,
      * @param highestAltitudeDeg how high then, apparent
      * @param azimuthDeg         and where
      */
-    public record SpanRow(OffsetDateTime from, OffsetDateTime to, OffsetDateTime highestAt,
+    public record StandRow(OffsetDateTime from, OffsetDateTime to, OffsetDateTime highestAt,
                           double highestAltitudeDeg, double azimuthDeg) {
 
-        static SpanRow of(HighStands.Stand found, SiteClock clock) {
+        static StandRow of(HighStands.Stand found, SiteClock clock) {
             HighStand stand = found.stand();
-            return new SpanRow(clock.event(stand.span().start()), clock.event(stand.span().endExclusive()),
-                    clock.event(stand.highestAt()), found.highest().apparentAltitude().degrees(),
+            return new StandRow(clock.at(stand.span().start()), clock.at(stand.span().endExclusive()),
+                    clock.at(stand.highestAt()), found.highest().apparentAltitude().degrees(),
                     found.highest().azimuth().positive().degrees());
         }
     }

@@ -11,7 +11,7 @@ final class HighText {
     static Document document(HighReport report) {
         Document document = Document.headed(Wording.title(report.target()) + " at "
                 + Wording.plain(report.altitudeDeg()) + "\u00b0 or higher in darkness");
-        document.text("at " + PlaceText.of(report.place()));
+        document.text("at " + SiteText.of(report.site()));
         document.gap();
         if (report.empty()) {
             document.under("in none of these nights");
@@ -22,7 +22,7 @@ final class HighText {
                 Table.words("towards").leaving(2),
                 Table.words("night without the Moon").leaving(1));
         for (HighReport.HighNightRow night : report.nights()) {
-            NightTimes times = new NightTimes(night.night(), ZoneId.of(report.place().zone()));
+            NightTimes times = new NightTimes(night.night(), report.site().zone());
             night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
                     times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
                     times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),

@@ -16,7 +16,7 @@ final class HtmlPrinter implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(new HtmlPrinter().printed(Documents.of(report), "Made by Gloam on "
+        out.append(new HtmlPrinter().printed(report.document(), "Made by Gloam on "
                 + Wording.date(report.generatedAt().toLocalDate()) + " " + Wording.minuteBefore(report.generatedAt()) + " ("
                 + Wording.offset(report.generatedAt()) + ")"));
     }

@@ -3,7 +3,7 @@ package gloam.view;
 import gloam.answer.Timetable;
 import gloam.units.Interval;
 import gloam.view.PlanReport.CancelledRow;
-import gloam.view.PlanReport.NightRow;
+import gloam.view.PlanReport.PlannedNightRow;
 import gloam.view.PlanReport.WindowRow;
 import java.time.Duration;
 import java.time.Instant;
@@ -58,8 +58,8 @@ final class IcsCalendar {
     }
 
     private void zones() {
-        List<NightRow> nights = plan.nights().stream().filter(night -> !night.windows().isEmpty()).toList();
-        nights.stream().map(NightRow::zone).distinct().forEach(zone -> {
+        List<PlannedNightRow> nights = plan.nights().stream().filter(night -> !night.windows().isEmpty()).toList();
+        nights.stream().map(PlannedNightRow::zone).distinct().forEach(zone -> {
             List<WindowRow> windows = nights.stream().filter(night -> night.zone().equals(zone))
                     .flatMap(night -> night.windows().stream()).toList();
             Instant first = windows.get(0).prepareAt().toInstant();
@@ -68,7 +68,7 @@ final class IcsCalendar {
         });
     }
 
-    private void exposure(NightRow night, WindowRow window) {
+    private void exposure(PlannedNightRow night, WindowRow window) {
         String sheet = sheet(window);
         place(event(window.identity(), window.sequence(), window.openAt(), window.closeAt()), night)
                 .words("SUMMARY", "Sheet " + window.sheet() + ": " + window.wish() + ", "
@@ -85,7 +85,7 @@ final class IcsCalendar {
         ics.line("END", "VEVENT");
     }
 
-    private void closing(NightRow night, WindowRow window) {
+    private void closing(PlannedNightRow night, WindowRow window) {
         OffsetDateTime closeAt = window.closeAt();
         place(event(closing(window.identity()), window.sequence(), closeAt, closeAt.plus(CLOSING)), night)
                 .words("SUMMARY", "Close " + sheet(window));
@@ -117,7 +117,7 @@ final class IcsCalendar {
                 .line("SEQUENCE", String.valueOf(sequence));
     }
 
-    private static IcsText place(IcsText event, NightRow night) {
+    private static IcsText place(IcsText event, PlannedNightRow night) {
         return event.words("LOCATION", night.site()).line("GEO",
                 String.format(Locale.ROOT, "%.5f;%.5f", night.latitudeDeg(), night.longitudeDeg()));
     }

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -28,13 +29,13 @@ import tools.jackson.databind.util.RawValue;
  * @param moon        the Moon's phase
  * @param light       the brightness of sky and ground
  */
-public record InstantReport(OffsetDateTime generatedAt, Place site, OffsetDateTime at, List<BodyRow> bodies,
+public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTime at, List<BodyRow> bodies,
                             List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
     /** The sky of a site at an instant. */
     public static InstantReport of(InstantSky sky, Instant now) {
         SiteClock clock = new SiteClock(sky.site().zone());
-        return new InstantReport(clock.asked(now), Place.of(sky.site()), clock.asked(sky.at()),
+        return new InstantReport(clock.at(now), sky.site(), clock.at(sky.at()),
                 sky.bodies().stream().map(BodyRow::of).toList(),
                 sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
                 MoonRow.of(sky.moon(), clock), Light.of(sky));

@@ -13,7 +13,7 @@ final class InstantText {
     static Document document(InstantReport report) {
         Document document = Document.headed("Sky of " + Wording.date(report.at().toLocalDate()) + " " + Wording.second(report.at()) + " ("
                 + Wording.offset(report.at()) + ")");
-        document.text("at " + PlaceText.of(report.site()));
+        document.text("at " + SiteText.of(report.site()));
         document.gap();
         document.add(bodies(report));
         if (!report.stars().isEmpty()) {

@@ -31,7 +31,7 @@ public record JournalAddedReport(OffsetDateTime generatedAt, String journal, Str
     /** The report of an entry added, in a correction with the last word before it. */
     public static JournalAddedReport of(String journal, Entry entry, boolean already, Optional<Entry> before,
                                         Instant now) {
-        return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).asked(now), journal, entry.id(), already,
+        return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).at(now), journal, entry.id(), already,
                 entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
                 before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
     }

@@ -16,7 +16,7 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
 
     /** The export of sheets. */
     public static JournalExportReport of(List<Entry> sheets, Instant now) {
-        return new JournalExportReport(new SiteClock(ZoneOffset.UTC).asked(now), sheets.stream().map(SheetRow::of).toList());
+        return new JournalExportReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package gloam.view;
 
 import java.lang.reflect.RecordComponent;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,6 +36,9 @@ final class JournalExportText {
         }
         if (value instanceof Double number) {
             return Accuracy.of(name).of(number).stripTrailingZeros().toPlainString();
+        }
+        if (value instanceof OffsetDateTime at) {
+            return Accuracy.of(Accuracy.name(SheetRow.class), name).of(at).toString();
         }
         if (value instanceof List<?> list) {
             return list.stream().map(String::valueOf).collect(Collectors.joining(" "));

@@ -33,17 +33,17 @@ import java.util.OptionalDouble;
 public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional<String> batch,
                                Estimate speedOffsetStops, Estimate exponent, Estimate publishedSpeedOffsetStops,
                                Estimate publishedExponent, double correlation, int used, List<FilmFit.LeftOut> leftOut,
-                               List<FilmFit.StrayNote> contradicted, List<SituationRow> situations, List<UsedRow> sheets,
+                               List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations, List<UsedRow> sheets,
                                List<CurvePoint> curve) implements JournalReport {
 
     /** The report of a fit. */
     public static JournalFitReport of(Fit answer, Instant now) {
         FilmFit fit = answer.film();
-        return new JournalFitReport(new SiteClock(ZoneOffset.UTC).asked(now), fit.published().name(),
+        return new JournalFitReport(new SiteClock(ZoneOffset.UTC).at(now), fit.published().name(),
                 Optional.of(answer.batch()).filter(name -> !name.isEmpty()), fit.posterior().speedOffsetStops(),
                 fit.posterior().exponent(), fit.prior().speedOffsetStops(), fit.prior().exponent(),
                 fit.posterior().correlation(), fit.used().size(), fit.leftOut(), fit.strayNotes(),
-                answer.situations().stream().map(SituationRow::of).toList(),
+                answer.situations().stream().map(FitSituationRow::of).toList(),
                 answer.used().stream().map(UsedRow::of).toList(), answer.curve());
     }
 
@@ -53,11 +53,11 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     }
 
     /** One light; the meanings of {@link Situation}. */
-    public record SituationRow(String name, double meteredS, double publishedS, double fittedS, double leastS,
+    public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS, double leastS,
                                double mostS, double changeStops, double spreadBeforeStops, double spreadStops) {
 
-        static SituationRow of(Situation light) {
-            return new SituationRow(light.name(), light.meteredS(), light.publishedS(),
+        static FitSituationRow of(Situation light) {
+            return new FitSituationRow(light.name(), light.meteredS(), light.publishedS(),
                     light.fittedS(), light.leastS(), light.mostS(),
                     light.changeStops(),
                     light.spreadBeforeStops(), light.spreadStops());

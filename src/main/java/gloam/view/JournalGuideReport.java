@@ -20,7 +20,7 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
 
     /** The report of the guide. */
     public static JournalGuideReport of(ToneGuide guide, Instant now) {
-        return new JournalGuideReport(new SiteClock(ZoneOffset.UTC).asked(now),
+        return new JournalGuideReport(new SiteClock(ZoneOffset.UTC).at(now),
                 guide.patches().stream().map(WordRow::of).toList());
     }
 

@@ -16,7 +16,7 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
 
     /** The report of sheets. */
     public static JournalListReport of(List<Entry> sheets, Instant now) {
-        return new JournalListReport(new SiteClock(ZoneOffset.UTC).asked(now), sheets.stream().map(SheetRow::of).toList());
+        return new JournalListReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
     }
 
     @Override

@@ -33,7 +33,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         NextSheet.Advice advice = answer.advice();
         NextSheet.Choice chosen = answer.chosen();
         int sheetsLeft = answer.wanted().sheetsLeft();
-        return new JournalNextReport(new SiteClock(ZoneOffset.UTC).asked(now), answer.fit().published().name(),
+        return new JournalNextReport(new SiteClock(ZoneOffset.UTC).at(now), answer.fit().published().name(),
                 answer.fit().used().size(), answer.wanted().toneStops(), sheetsLeft,
                 chosen.fNumber().marked(), chosen.exposureS(), reason(advice, sheetsLeft),
                 advice.spreadStops(), ChoiceRow.of(advice.likeliest()), ChoiceRow.of(advice.telling()),

@@ -21,7 +21,7 @@ public record JournalStatsReport(OffsetDateTime generatedAt, Group all, List<Gro
 
     /** The report of keepers. */
     public static JournalStatsReport of(Keepers answer, Instant now) {
-        return new JournalStatsReport(new SiteClock(ZoneOffset.UTC).asked(now), Group.of(answer.all()),
+        return new JournalStatsReport(new SiteClock(ZoneOffset.UTC).at(now), Group.of(answer.all()),
                 groups(answer.packs()), groups(answer.films()), groups(answer.seasons()));
     }
 

@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.LevelSpans;
 import gloam.ephemeris.Direction;
 import gloam.trail.LevelSearch;
@@ -20,14 +21,14 @@ import java.util.OptionalDouble;
  * @param question    what was asked
  * @param spans       when, in order
  */
-public record LevelReport(OffsetDateTime generatedAt, Place site, Question question, List<SpanRow> spans)
+public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion question, List<LevelRow> spans)
         implements Report {
 
     /** The report of the spans found. */
     public static LevelReport of(LevelSpans found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
-        return new LevelReport(clock.asked(now), Place.of(found.site()), Question.of(found.wanted()),
-                found.spans().stream().map(span -> SpanRow.of(span, clock)).toList());
+        return new LevelReport(clock.at(now), found.site(), LevelQuestion.of(found.wanted()),
+                found.spans().stream().map(span -> LevelRow.of(span, clock)).toList());
     }
 
     @Override
@@ -43,11 +44,11 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
      * @param xMm       where on the frame the body is kept
      * @param yMm       the same
      */
-    public record Question(String body, LocalDate from, LocalDate to, double wantedDeg, double withinDeg,
+    public record LevelQuestion(String body, LocalDate from, LocalDate to, double wantedDeg, double withinDeg,
                            double rollDeg, double focalLengthMm, double xMm, double yMm) {
 
-        static Question of(LevelSpans.Wanted wanted) {
-            return new Question(wanted.body().label(), wanted.first(), wanted.last(),
+        static LevelQuestion of(LevelSpans.Wanted wanted) {
+            return new LevelQuestion(wanted.body().label(), wanted.first(), wanted.last(),
                     wanted.search().wanted().degrees(), wanted.search().tolerance().degrees(),
                     wanted.search().framing().roll().degrees(),
                     wanted.search().framing().camera().lens().focalLengthMm(),
@@ -69,15 +70,15 @@ public record LevelReport(OffsetDateTime generatedAt, Place site, Question quest
      * @param sagittaMm   how far that bends from straight; null as that is
      * @param moonUp      whether the Moon is above the horizon during part of it
      */
-    public record SpanRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
+    public record LevelRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
                           double azimuthDeg, double altitudeDeg, OptionalDouble lengthMm,
                           OptionalDouble sagittaMm, boolean moonUp) {
 
-        static SpanRow of(LevelSpans.Span span, SiteClock clock) {
+        static LevelRow of(LevelSpans.Span span, SiteClock clock) {
             LevelSearch.Level level = span.level();
             Direction aim = level.framing().aim();
-            return new SpanRow(span.evening(), clock.event(level.span().start()),
-                    clock.event(level.span().endExclusive()), clock.event(level.best()), level.off().degrees(),
+            return new LevelRow(span.evening(), clock.at(level.span().start()),
+                    clock.at(level.span().endExclusive()), clock.at(level.best()), level.off().degrees(),
                     aim.azimuth().degrees(), aim.altitude().degrees(), Finite.of(span.drawn().map(Trail::lengthMm)),
                     Finite.of(span.drawn().map(Trail::sagittaMm)), span.moonUp());
         }

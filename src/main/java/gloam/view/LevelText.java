@@ -7,11 +7,11 @@ final class LevelText {
     }
 
     static Document document(LevelReport report) {
-        LevelReport.Question question = report.question();
+        LevelReport.LevelQuestion question = report.question();
         Document document = Document.headed("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
                 + "° of " + (question.wantedDeg() == 0 ? "level" : Wording.plain(question.wantedDeg()) + "°")
                 + ", nights of " + question.from() + " to " + question.to());
-        document.text("at " + PlaceText.of(report.site()));
+        document.text("at " + SiteText.of(report.site()));
         document.gap();
         if (report.spans().isEmpty()) {
             document.under("never in these nights in the dark and above the skyline");
@@ -22,7 +22,7 @@ final class LevelText {
                 Table.numbers("altitude", "°").leaving(5),
                 Table.numbers("length", "mm").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
                 Table.words("Moon").leaving(4));
-        for (LevelReport.SpanRow span : report.spans()) {
+        for (LevelReport.LevelRow span : report.spans()) {
             table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()), Wording.minuteBefore(span.to()),
                     Wording.minute(span.bestAt()), Wording.signed(span.offDeg(), 1),
                     Wording.direction(span.azimuthDeg()), Wording.number(span.altitudeDeg(), 1),

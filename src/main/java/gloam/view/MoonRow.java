@@ -1,42 +1,85 @@
 package gloam.view;
 
 import gloam.answer.MoonAt;
+import gloam.answer.Trails;
 import gloam.ephemeris.Appearance;
+import gloam.ephemeris.SkyPosition;
+import gloam.planner.Plan;
+import gloam.units.Finite;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The Moon at an instant.
+ * The Moon: one shape in every report. What a report does not speak of is null, or none in a list.
  *
- * @param at                  the instant
+ * @param at                  the instant at which it is as said
  * @param phase               the phase's name, such as {@code waxing crescent}
  * @param illuminatedFraction lit share of the disc
  * @param phaseAngleDeg       angle Sun–Moon–site, 0 when full
- * @param ageDays             days since new moon; null where the ephemeris does not reach back to it
+ * @param ageDays             days since new moon; null also where the ephemeris does not reach back to it
  * @param angularDiameterDeg  of the disc from the site
  * @param distanceKm          from the site
  * @param magnitude           V outside the atmosphere
+ * @param azimuthDeg          where it stands
+ * @param apparentAltitudeDeg how high
+ * @param fromAimDeg          angle between it and the frame's centre
+ * @param inFrameAt           when its centre first stands in the frame and above the skyline; null also when not before
+ *                            {@code lookedUntil}
+ * @param lookedUntil         how far ahead that was looked for
  * @param quarters            the next four quarters
  */
-public record MoonRow(OffsetDateTime at, String phase, double illuminatedFraction, double phaseAngleDeg,
-                      OptionalDouble ageDays, double angularDiameterDeg, double distanceKm, double magnitude,
-                      List<QuarterRow> quarters) {
+public record MoonRow(Optional<OffsetDateTime> at, Optional<String> phase, OptionalDouble illuminatedFraction,
+                      OptionalDouble phaseAngleDeg, OptionalDouble ageDays, OptionalDouble angularDiameterDeg,
+                      OptionalDouble distanceKm, OptionalDouble magnitude, OptionalDouble azimuthDeg,
+                      OptionalDouble apparentAltitudeDeg, OptionalDouble fromAimDeg, Optional<OffsetDateTime> inFrameAt,
+                      Optional<OffsetDateTime> lookedUntil, List<QuarterRow> quarters) {
 
+    private static final OptionalDouble NONE = OptionalDouble.empty();
     private static final double SECONDS_A_DAY = 86_400;
 
+    /** The Moon over a site, with its phases. */
     static MoonRow of(MoonAt moon, SiteClock clock) {
-        Appearance seen = moon.seen();
-        return new MoonRow(clock.asked(moon.at()), moon.phase().label(), seen.illuminatedFraction(),
-                seen.phaseAngle().degrees(), moon.age().map(MoonRow::days).orElse(OptionalDouble.empty()),
-                2 * seen.semidiameter().degrees(), seen.position().distanceKm(), seen.magnitude(),
-                moon.quarters().stream()
-                        .map(quarter -> new QuarterRow(clock.event(quarter.at()), quarter.name().label())).toList());
+        return seen(moon.at(), moon.seen(), Optional.of(moon.phase().label()), Finite.of(moon.age().map(MoonRow::days)),
+                moon.quarters().stream().map(quarter -> new QuarterRow(clock.at(quarter.at()), quarter.name().label()))
+                        .toList(), clock);
     }
 
-    private static OptionalDouble days(Duration age) {
-        return OptionalDouble.of(age.toMillis() / 1000.0 / SECONDS_A_DAY);
+    /** The Moon as it looks from a site. */
+    static MoonRow of(Instant at, Appearance seen, SiteClock clock) {
+        return seen(at, seen, Optional.empty(), NONE, List.of(), clock);
+    }
+
+    /** The Moon as a window meets it half-way through. */
+    static MoonRow of(Instant at, Plan.MoonView moon, SiteClock clock) {
+        SkyPosition position = moon.position();
+        return new MoonRow(Optional.of(clock.at(at)), Optional.empty(), OptionalDouble.of(moon.illuminatedFraction()),
+                NONE, NONE, NONE, OptionalDouble.of(position.distanceKm()), NONE,
+                OptionalDouble.of(position.azimuth().degrees()), OptionalDouble.of(position.apparentAltitude().degrees()),
+                OptionalDouble.of(moon.fromAim().degrees()), Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /** The Moon that may come into a frame. */
+    static MoonRow of(Trails.MoonComing moon, SiteClock clock) {
+        return new MoonRow(Optional.empty(), Optional.empty(), NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE,
+                moon.inFrameAt().map(clock::at), Optional.of(clock.at(moon.lookedUntil())), List.of());
+    }
+
+    private static MoonRow seen(Instant at, Appearance seen, Optional<String> phase, OptionalDouble ageDays,
+                                List<QuarterRow> quarters, SiteClock clock) {
+        SkyPosition position = seen.position();
+        return new MoonRow(Optional.of(clock.at(at)), phase, OptionalDouble.of(seen.illuminatedFraction()),
+                OptionalDouble.of(seen.phaseAngle().degrees()), ageDays,
+                OptionalDouble.of(2 * seen.semidiameter().degrees()), OptionalDouble.of(position.distanceKm()),
+                OptionalDouble.of(seen.magnitude()), OptionalDouble.of(position.azimuth().degrees()),
+                OptionalDouble.of(position.apparentAltitude().degrees()), NONE, Optional.empty(), Optional.empty(), quarters);
+    }
+
+    private static double days(Duration age) {
+        return age.toMillis() / 1000.0 / SECONDS_A_DAY;
     }
 
     /** A quarter and when it comes. */

@@ -66,7 +66,7 @@ final class NightCalendar {
                 "stroke-width", ranked.rank == 1 ? "2.5" : "0.5");
         svg.label(x + 10, y + 20, DAY.format(night.night()));
         svg.label(x + 62, y + 20, "no. " + ranked.rank, "class", "bold");
-        moon(x + 122, y + 16, night.moon().illuminatedFraction());
+        moon(x + 122, y + 16, night.moon().illuminatedFraction().orElseThrow());
         bar(x + 10, y + 30, night.darkHours(), "dark");
         bar(x + 10, y + 30, night.moonlessDarkHours(), "ink");
         svg.label(x + 10, y + 62, Wording.number(night.darkHours(), 1) + " h dark,");

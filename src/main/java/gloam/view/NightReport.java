@@ -12,20 +12,20 @@ import java.util.List;
  * One night at one site, hour by hour.
  *
  * @param generatedAt when the report was made
- * @param place       where
+ * @param site        where
  * @param nights      the night, one row
  * @param hours       the sky at each full hour from before sunset to after sunrise
  * @param moon        the Moon half-way through the Sun's absence
  * @param planets     the planets half-way through the night
  */
-public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow> nights, List<HourRow> hours,
+public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> nights, List<HourRow> hours,
                           MoonRow moon, List<PlanetRow> planets) implements Report {
 
     /** The report of a night. */
     public static NightReport of(NightCourse course, Instant now) {
         Site site = course.rank().night().site();
         SiteClock clock = new SiteClock(site.zone());
-        return new NightReport(clock.asked(now), Place.of(site), List.of(NightRow.of(course.rank(), course.passages())),
+        return new NightReport(clock.at(now), site, List.of(NightRow.of(course.rank(), course.passages())),
                 course.hours().stream().map(hour -> HourRow.of(hour, clock)).toList(),
                 MoonRow.of(course.moon(), clock), course.planets().stream().map(PlanetRow::of).toList());
     }
@@ -44,7 +44,7 @@ public record NightReport(OffsetDateTime generatedAt, Place place, List<NightRow
                           double groundLux, List<PlaceRow> planets) {
 
         static HourRow of(NightCourse.Hour hour, SiteClock clock) {
-            return new HourRow(clock.asked(hour.at()), hour.sun().apparentAltitude().degrees(),
+            return new HourRow(clock.at(hour.at()), hour.sun().apparentAltitude().degrees(),
                     hour.moon().apparentAltitude().degrees(), hour.zenith().magArcsec2(), hour.groundLx(),
                     hour.planets().stream().map(PlaceRow::of).toList());
         }

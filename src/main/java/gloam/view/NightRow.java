@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Event;
 import gloam.ephemeris.SkylinePassage;
 import gloam.planner.NightRank;
@@ -25,7 +24,7 @@ import java.util.List;
  * @param reason            why, in one line
  */
 public record NightRow(LocalDate night, String site, List<EventRow> events, double darkHours,
-                       double moonlessDarkHours, Moon moon, double score, List<String> wishes, String reason) {
+                       double moonlessDarkHours, MoonRow moon, double score, List<String> wishes, String reason) {
 
     static NightRow of(NightRank rank) {
         return row(rank, events(rank, new SiteClock(rank.night().site().zone())));
@@ -35,7 +34,7 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
     static NightRow of(NightRank rank, List<SkylinePassage> passages) {
         SiteClock clock = new SiteClock(rank.night().site().zone());
         List<EventRow> events = events(rank, clock);
-        passages.forEach(passage -> events.add(new EventRow(clock.event(passage.at()), passage.label())));
+        passages.forEach(passage -> events.add(new EventRow(clock.at(passage.at()), passage.label())));
         events.sort(Comparator.comparing(EventRow::at));
         return row(rank, events);
     }
@@ -54,7 +53,7 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
             served.add(wish.name());
         }
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
-                rank.darkHours(), rank.moonlessDarkHours(), Moon.of(rank.moon()),
+                rank.darkHours(), rank.moonlessDarkHours(), MoonRow.of(rank.night().middle(), rank.moon(), new SiteClock(rank.night().site().zone())),
                 rank.score(),
                 served, NightWords.reason(rank));
     }
@@ -63,15 +62,7 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
     public record EventRow(OffsetDateTime at, String what) {
 
         static EventRow of(Event event, SiteClock clock) {
-            return new EventRow(clock.event(event.at()), event.what().label());
-        }
-    }
-
-    /** The Moon's phase. */
-    public record Moon(double illuminatedFraction, double phaseAngleDeg) {
-
-        static Moon of(Appearance moon) {
-            return new Moon(moon.illuminatedFraction(), moon.phaseAngle().degrees());
+            return new EventRow(clock.at(event.at()), event.what().label());
         }
     }
 }

@@ -24,12 +24,12 @@ final class NightStrip {
     private static final double BRIGHTEST_MAG = 8;
 
     private final Markup svg = new Markup();
-    private final PlanReport.NightRow night;
+    private final PlanReport.PlannedNightRow night;
     private final double top;
     private final OffsetDateTime from;
     private final double lastsS;
 
-    private NightStrip(PlanReport.NightRow night, double top) {
+    private NightStrip(PlanReport.PlannedNightRow night, double top) {
         this.night = night;
         this.top = top;
         List<PlanReport.SkyRow> course = night.course();
@@ -43,11 +43,11 @@ final class NightStrip {
     }
 
     /** One night; empty where the Sun does not set. */
-    static String of(PlanReport.NightRow night) {
+    static String of(PlanReport.PlannedNightRow night) {
         return night.course().isEmpty() ? "" : drawn(title(night), List.of(night));
     }
 
-    private static String drawn(String title, List<PlanReport.NightRow> nights) {
+    private static String drawn(String title, List<PlanReport.PlannedNightRow> nights) {
         Drawing all = new Drawing(WIDTH + 2 * LEFT, Math.max(1, nights.size()) * NIGHT_HEIGHT, 13, title, "");
         for (int number = 0; number < nights.size(); number++) {
             all.add(new NightStrip(nights.get(number), number * NIGHT_HEIGHT).strip());
@@ -55,7 +55,7 @@ final class NightStrip {
         return all.finished();
     }
 
-    private static String title(PlanReport.NightRow night) {
+    private static String title(PlanReport.PlannedNightRow night) {
         return night.times().dates() + ", " + night.site();
     }
 

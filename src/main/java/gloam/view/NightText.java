@@ -16,7 +16,7 @@ final class NightText {
     static Document document(NightReport report) {
         NightRow night = report.nights().get(0);
         Document document = Document.headed("Night of " + Wording.date(night.night()));
-        document.text("at " + PlaceText.of(report.place()));
+        document.text("at " + SiteText.of(report.site()));
         document.text("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
                 + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
         document.add(MoonText.document(report.moon()));

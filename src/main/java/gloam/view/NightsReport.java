@@ -22,7 +22,7 @@ public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, Li
     /** The report of a ranking. */
     public static NightsReport of(Ranking ranking, Instant now) {
         ZoneId zone = ranking.nights().get(0).night().site().zone();
-        return new NightsReport(new SiteClock(zone).asked(now),
+        return new NightsReport(new SiteClock(zone).at(now),
                 ranking.nights().parallelStream().map(NightRow::of).toList(),
                 ranking.stays().stream().map(StayRow::of).toList());
     }

@@ -36,16 +36,16 @@ import java.util.stream.Stream;
  * @param pictures    how the sheets will look, where that was asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
-                         List<NightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
+                         List<PlannedNightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** The report of a timetable. */
     public static PlanReport of(Timetable timetable, Instant now) {
         Plan plan = timetable.plan();
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
-        return new PlanReport(clock.asked(now), timetable.identity().toString(), plan.trip().title(),
+        return new PlanReport(clock.at(now), timetable.identity().toString(), plan.trip().title(),
                 plan.trip().camera().name(),
-                timetable.nights().stream().map(night -> NightRow.of(night, plan.trip().film())).toList(),
+                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film())).toList(),
                 plan.trip().sheets(), plan.sheetsUsed(),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
@@ -78,17 +78,17 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param notes    clocks that change, and what the weather brings
      * @param course   the sky from before sunset to after sunrise
      */
-    public record NightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
+    public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
                            List<Span> darkness, List<Span> moonUp, List<WindowRow> windows, List<RefusalRow> refused,
                            List<String> notes, List<SkyRow> course) {
 
-        static NightRow of(Timetable.Night announced, FilmStock tripFilm) {
+        static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
             Night night = plan.night();
             Site site = night.site();
             SiteClock clock = new SiteClock(site.zone());
             ReasonWords reasons = new ReasonWords(night);
-            return new NightRow(night.date(), site.name(), site.latitude().degrees(),
+            return new PlannedNightRow(night.date(), site.name(), site.latitude().degrees(),
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
@@ -105,15 +105,16 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
         private static List<Span> spans(List<Interval> intervals, SiteClock clock) {
             return intervals.stream()
-                    .map(span -> new Span(clock.event(span.start()), clock.event(span.endExclusive()))).toList();
+                    .map(span -> new Span(clock.at(span.start()), clock.at(span.endExclusive()))).toList();
         }
     }
 
     /** The sky at an instant; the names and units of {@link Plan.SkySample}. */
-    public record SkyRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2) {
+    public record SkyRow(OffsetDateTime at, double sunAirlessAltitudeDeg, double moonAltitudeDeg,
+                         double zenithMagArcsec2) {
 
         static SkyRow of(Plan.SkySample sky, SiteClock clock) {
-            return new SkyRow(clock.event(sky.at()), sky.sunAltitude().degrees(),
+            return new SkyRow(clock.at(sky.at()), sky.sunAltitude().degrees(),
                     sky.moonAltitude().degrees(), sky.zenith().magArcsec2());
         }
     }
@@ -144,15 +145,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             Direction aim = window.aim();
             FilmStock film = window.wish().film().orElse(tripFilm);
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
-                    film.name(), film.fittedToSheets(), clock.event(announced.prepareAt()),
-                    clock.event(window.open().start()), clock.event(window.open().endExclusive()),
+                    film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
+                    clock.at(window.open().start()), clock.at(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG, window.recordedStars(),
                     window.trailLengthMm(), window.trailDirection().degrees(),
-                    MoonRow.of(window.moon()), window.clearChance(), window.score(),
+                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(), window.score(),
                     WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
@@ -163,18 +164,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
         static CancelledRow of(FormerPlan.Cancelled window, SiteClock clock) {
             return new CancelledRow(window.event().identity().toString(), window.event().sequence(), window.wish(),
-                    window.site(), clock.event(window.open().start()), clock.event(window.open().endExclusive()));
-        }
-    }
-
-    /** The Moon half-way through an exposure. */
-    public record MoonRow(double azimuthDeg, double apparentAltitudeDeg, double illuminatedFraction,
-                          double fromAimDeg) {
-
-        static MoonRow of(Plan.MoonView moon) {
-            return new MoonRow(moon.position().azimuth().positive().degrees(),
-                    moon.position().apparentAltitude().degrees(),
-                    moon.illuminatedFraction(), moon.fromAim().degrees());
+                    window.site(), clock.at(window.open().start()), clock.at(window.open().endExclusive()));
         }
     }
 

@@ -18,7 +18,7 @@ final class PlanText {
         document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
         Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
                 .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
-        for (PlanReport.NightRow night : report.nights()) {
+        for (PlanReport.PlannedNightRow night : report.nights()) {
             document.gap();
             addNight(document, night, served);
         }
@@ -31,7 +31,7 @@ final class PlanText {
     }
 
     /** A night; of the wishes not served on it only those that no other night serves. */
-    private static void addNight(Document document, PlanReport.NightRow night, Set<String> served) {
+    private static void addNight(Document document, PlanReport.PlannedNightRow night, Set<String> served) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
         if (night.windows().isEmpty()) {
@@ -52,7 +52,7 @@ final class PlanText {
         }
     }
 
-    private static Table windows(PlanReport.NightRow night) {
+    private static Table windows(PlanReport.PlannedNightRow night) {
         Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min").leaving(3),
                 Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°").leaving(5),
                 Table.numbers("alt", "°").leaving(4), Table.numbers("tone", "stops").leaving(6),
@@ -76,7 +76,7 @@ final class PlanText {
         return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
     }
 
-    private static String spans(PlanReport.NightRow night, List<PlanReport.Span> spans) {
+    private static String spans(PlanReport.PlannedNightRow night, List<PlanReport.Span> spans) {
         return spans.isEmpty() ? "never" : spans.stream()
                 .map(span -> night.times().span(span.from().toInstant(), span.to().toInstant()))
                 .collect(Collectors.joining(", "));

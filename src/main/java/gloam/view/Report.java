@@ -1,6 +1,8 @@
 package gloam.view;
 
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 
 /**
  * What a command answers: a tree of records with nothing left to compute.
@@ -16,6 +18,16 @@ public sealed interface Report permits ApproachesReport, CheckReport, ExposureRe
 
     /** When the report was made. */
     OffsetDateTime generatedAt();
+
+    /** The zone of its moments. */
+    default ZoneId zone() {
+        return ZoneOffset.UTC;
+    }
+
+    /** What it shows. */
+    default Document document() {
+        return Documents.of(this);
+    }
 
     /** Whether nothing of what was asked for was found. */
     default boolean empty() {

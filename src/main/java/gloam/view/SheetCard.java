@@ -20,7 +20,7 @@ final class SheetCard {
     }
 
     /** The card of a window, with its picture where that was computed. */
-    static Block.Card of(PlanReport plan, PlanReport.NightRow night, PlanReport.WindowRow window) {
+    static Block.Card of(PlanReport plan, PlanReport.PlannedNightRow night, PlanReport.WindowRow window) {
         Document part = Document.part().text(night.site() + ", night of " + Wording.date(night.night()))
                 .text("set up from " + night.times().dated(window.prepareAt().toInstant()));
         plan.pictures().map(pictures -> pictures.bySheet().get(window.sheet())).ifPresent(picture -> part.add(

@@ -37,7 +37,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
         ZoneId zone = exposed.place().map(Place::zone).orElse(ZoneOffset.UTC);
         SiteClock clock = new SiteClock(zone);
         return new SheetRow(entry.id(), exposed.film(), exposed.batch(), exposed.place().map(Place::name),
-                clock.asked(exposed.whole().start()), clock.asked(exposed.whole().endExclusive()),
+                clock.at(exposed.whole().start()), clock.at(exposed.whole().endExclusive()),
                 exposed.openings().size(), exposed.openS(),
                 exposed.fNumber().marked(),
                 optional(exposed.aim().map(aim -> aim.azimuth().degrees())),

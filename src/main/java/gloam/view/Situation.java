@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.LightFound;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -43,7 +44,7 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
                         Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground, String film,
                         int fittedToSheets, double iso, String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
                         OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
-                        int sheets, OptionalDouble lastsS, Optional<Place> site, List<Opening> earlier,
+                        int sheets, OptionalDouble lastsS, Optional<Site> site, List<Opening> earlier,
                         Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,
                         List<NightRow.EventRow> events, OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
                         double starDeclinationDeg, double aimDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {

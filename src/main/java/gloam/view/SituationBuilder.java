@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.gear.Site;
 import gloam.answer.ExposureQuestion;
 import gloam.answer.ExposureQuestion.TimeFor;
 import gloam.answer.ExposureQuestion.ToneAfter;
@@ -38,11 +39,11 @@ final class SituationBuilder {
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
                 question.unknown() instanceof ToneAfter after ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
                         : OptionalDouble.empty(),
-                computed.map(known -> Place.of(known.site())), question.earlier().stream()
-                        .map(opening -> new Situation.Opening(clock.asked(opening.start()),
-                                clock.asked(opening.endExclusive()))).toList(),
-                computed.map(known -> clock.asked(known.openAt())),
-                answer.night().map(usable -> clock.asked(usable.shutter().available().endExclusive())),
+                computed.map(known -> known.site()), question.earlier().stream()
+                        .map(opening -> new Situation.Opening(clock.at(opening.start()),
+                                clock.at(opening.endExclusive()))).toList(),
+                computed.map(known -> clock.at(known.openAt())),
+                answer.night().map(usable -> clock.at(usable.shutter().available().endExclusive())),
                 answer.night().map(usable -> usable.events().stream()
                         .map(event -> NightRow.EventRow.of(event, clock)).toList()).orElse(List.of()),
                 Finite.of(computed.map(known -> known.aim().azimuth().degrees())),

@@ -15,7 +15,7 @@ final class SituationText {
         add(document, "Sky", situation.source() + ": " + Wording.number(situation.skyMagArcsec2(), 2) + " mag/arcsec²");
         situation.otherSkies().forEach(other -> add(document, "But", other.source() + ": "
                 + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², " + stops(other.brighterStops())));
-        situation.site().ifPresent(place -> add(document, "Site", PlaceText.of(place)));
+        situation.site().ifPresent(place -> add(document, "Site", SiteText.of(place)));
         situation.openAt().ifPresent(at -> add(document, "Open", opening(situation)));
         situation.earlier().forEach(opening -> add(document, "Before", "open " + Wording.second(opening.openAt()) + " to "
                 + Wording.second(opening.closeAt()) + " on the same sheet"));

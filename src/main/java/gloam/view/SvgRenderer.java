@@ -7,12 +7,12 @@ final class SvgRenderer implements Renderer {
 
     @Override
     public boolean suits(Report report) {
-        return Documents.of(report).drawing().isPresent();
+        return report.document().drawing().isPresent();
     }
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        String drawing = Documents.of(report).drawing().orElseThrow().get();
+        String drawing = report.document().drawing().orElseThrow().get();
         int start = drawing.indexOf('>') + 1;
         out.append(drawing, 0, start).append("\n<style>\n").append(StyleSheet.DRAWING.rules()).append("</style>")
                 .append(drawing, start, drawing.length()).append('\n');

@@ -23,7 +23,7 @@ final class TextPrinter implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        Document document = Documents.of(report);
+        Document document = report.document();
         if (document.forPrograms()) {
             out.append(CsvPrinter.printed(document));
             return;

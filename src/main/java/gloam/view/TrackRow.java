@@ -40,7 +40,7 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
         return new TrackRow(track.name(), track.kind().name().toLowerCase(Locale.ROOT),
                 Finite.of(track.magnitude()), track.mark().map(Trails.Mark::records),
                 track.mark().map(how -> OptionalDouble.of(how.stopsOverSky())).orElse(OptionalDouble.empty()),
-                trail.points().stream().map(point -> new PointRow(clock.asked(point.at()),
+                trail.points().stream().map(point -> new PointRow(clock.at(point.at()),
                         point.xMm(), point.yMm())).toList(),
                 trail.lengthMm(), trail.arc().degrees(),
                 track.frameShare(), trail.direction().positive().degrees(),

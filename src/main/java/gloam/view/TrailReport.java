@@ -32,21 +32,21 @@ import java.util.OptionalDouble;
  * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
  * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
  * @param pole        the celestial pole above the horizon
- * @param moon        when the Moon comes into the frame
+ * @param moon        when it comes into the frame, from opening the shutter on
  * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
  */
-public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame, Optional<SheetRow> sheet,
-                          Optional<Trails.Recorded> records, List<TrackRow> tracks, List<HereRow> starsHere, PoleRow pole,
+public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame, Optional<TrailSheetRow> sheet,
+                          Optional<Trails.Recorded> records, List<TrackRow> tracks, List<StarHereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
 
     /** The report of trails. */
     public static TrailReport of(Trails trails, Instant now) {
         Site site = trails.question().site();
         SiteClock clock = new SiteClock(site.zone());
-        return new TrailReport(clock.asked(now), Place.of(site), FrameRow.of(trails.question()),
-                trails.sheet().map(SheetRow::of), trails.recorded(),
+        return new TrailReport(clock.at(now), site, FrameRow.of(trails.question()),
+                trails.sheet().map(TrailSheetRow::of), trails.recorded(),
                 trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
-                trails.starsHere().stream().map(HereRow::of).toList(), PoleRow.of(trails.pole()),
+                trails.starsHere().stream().map(StarHereRow::of).toList(), PoleRow.of(trails.pole()),
                 MoonRow.of(trails.moon(), clock), trails.edges().stream().map(EdgeRow::of).toList());
     }
 
@@ -65,7 +65,7 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      */
     public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
                            double widthMm, double heightMm, String projection, OffsetDateTime openAt,
-                           OffsetDateTime closeAt, double lastsS, List<OpeningRow> openings, boolean airless) {
+                           OffsetDateTime closeAt, double lastsS, List<Situation.Opening> openings, boolean airless) {
 
         private static final int HALF_A_DAY = 12;
 
@@ -83,17 +83,13 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
                     framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
                     camera.lens().projection().name().toLowerCase(Locale.ROOT),
-                    clock.asked(question.whole().start()), clock.asked(question.whole().endExclusive()),
+                    clock.at(question.whole().start()), clock.at(question.whole().endExclusive()),
                     question.openS(), question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
-                            .map(opening -> new OpeningRow(clock.asked(opening.start()),
-                                    clock.asked(opening.endExclusive()))).toList(),
+                            .map(opening -> new Situation.Opening(clock.at(opening.start()),
+                                    clock.at(opening.endExclusive()))).toList(),
                     question.airless());
         }
-    }
-
-    /** One opening of several. */
-    public record OpeningRow(OffsetDateTime openAt, OffsetDateTime closeAt) {
     }
 
     /**
@@ -103,23 +99,14 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
      *                           the sky that a star there draws little more than a point; else null
      */
-    public record SheetRow(String film, int fittedToSheets, double fNumber,
+    public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
                            double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
 
-        static SheetRow of(Trails.SheetLimit sheet) {
+        static TrailSheetRow of(Trails.SheetLimit sheet) {
             ExposedSheet centre = sheet.centre();
-            return new SheetRow(centre.film().name(), centre.film().fittedToSheets(), centre.fNumber().marked(), centre.skyToneStops(),
+            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(), centre.fNumber().marked(), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
-    }
-
-    /**
-     * The stars of the catalogue that run over the sheet above the skyline.
-     *
-     * @param crossingStars how many
-     * @param toMag         V magnitude at which the catalogue ends
-     */
-    public record Catalogue(int crossingStars, double toMag) {
     }
 
     /**
@@ -131,14 +118,14 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
      * @param directionDeg of its motion then
      * @param sagittaMm    how far what is drawn bends from straight; null as the length is
      */
-    public record HereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
+    public record StarHereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
                           double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
 
         private static final double HOUR_S = 3600;
 
-        static HereRow of(Trails.PointStar here) {
+        static StarHereRow of(Trails.PointStar here) {
             StarHere star = here.star();
-            return new HereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+            return new StarHereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)), here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
                     Finite.of(star.drawn().map(Trail::sagittaMm)));
@@ -162,19 +149,6 @@ public record TrailReport(OffsetDateTime generatedAt, Place site, FrameRow frame
                     place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
                     place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
                     about.turnDeg(), about.longestArcMm());
-        }
-    }
-
-    /**
-     * The Moon and the frame, from opening the shutter on.
-     *
-     * @param inFrameAt when its centre first stands in the frame and above the skyline; null when not before
-     *                  {@code lookedUntil}
-     */
-    public record MoonRow(Optional<OffsetDateTime> inFrameAt, OffsetDateTime lookedUntil) {
-
-        static MoonRow of(Trails.MoonComing moon, SiteClock clock) {
-            return new MoonRow(moon.inFrameAt().map(clock::event), clock.asked(moon.lookedUntil()));
         }
     }
 

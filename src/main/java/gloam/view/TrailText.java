@@ -65,7 +65,7 @@ final class TrailText {
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
         document.text(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
-        document.text("at " + PlaceText.of(report.site()));
+        document.text("at " + SiteText.of(report.site()));
         report.sheet().ifPresent(sheet -> document.text(sheet(sheet)));
         document.text(pole(report.pole(), report.frame()));
         document.text(moon(report));
@@ -74,11 +74,11 @@ final class TrailText {
 
     /** When the shutter is open, each date told once. */
     private static String times(TrailReport.FrameRow frame) {
-        List<TrailReport.OpeningRow> openings = frame.openings().isEmpty()
-                ? List.of(new TrailReport.OpeningRow(frame.openAt(), frame.closeAt())) : frame.openings();
+        List<Situation.Opening> openings = frame.openings().isEmpty()
+                ? List.of(new Situation.Opening(frame.openAt(), frame.closeAt())) : frame.openings();
         StringJoiner times = new StringJoiner(", ");
         LocalDate told = LocalDate.MIN;
-        for (TrailReport.OpeningRow opening : openings) {
+        for (Situation.Opening opening : openings) {
             LocalDate opened = Wording.secondDate(opening.openAt());
             LocalDate closed = Wording.secondDate(opening.closeAt());
             times.add((opened.equals(told) ? "" : Wording.date(opened) + " ") + Wording.second(opening.openAt()) + " to "
@@ -96,14 +96,14 @@ final class TrailText {
         return frame.severalNights() ? Wording.date(Wording.secondDate(at)) + " " : "";
     }
 
-    private static String sheet(TrailReport.SheetRow sheet) {
+    private static String sheet(TrailReport.TrailSheetRow sheet) {
         return Wording.film(sheet.film(), sheet.fittedToSheets()) + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
     }
 
-    private static String faintest(TrailReport.SheetRow sheet) {
+    private static String faintest(TrailReport.TrailSheetRow sheet) {
         return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
                 : "stars at the centre, next to the pole, draw little more than points; faintest of declination "
                         + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
@@ -131,7 +131,7 @@ final class TrailText {
                         ? "the Moon stays out of the frame until " + minute(report.frame(), at)
                         : "the Moon stands in the frame when the shutter opens")
                 .orElse("the Moon stays out of the frame until "
-                        + minute(report.frame(), report.moon().lookedUntil()) + " at least");
+                        + minute(report.frame(), report.moon().lookedUntil().orElseThrow()) + " at least");
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
@@ -178,7 +178,7 @@ final class TrailText {
         Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3), Table.numbers("direction").leaving(2),
                 Table.numbers("sagitta", "mm").leaving(1));
-        for (TrailReport.HereRow here : report.starsHere()) {
+        for (TrailReport.StarHereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
                     Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),
                     Wording.number(here.speedMmH(), 2),

@@ -1,26 +1,31 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
-import com.fasterxml.jackson.annotation.JsonIgnore;
-import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import gloam.gear.FNumber;
+import gloam.units.Angle;
 import java.lang.reflect.Method;
-import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import tools.jackson.databind.BeanProperty;
+import tools.jackson.databind.JavaType;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.jsonFormatVisitors.JsonFormatVisitorWrapper;
+import tools.jackson.databind.jsonFormatVisitors.JsonObjectFormatVisitor;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * The JSON Schema (draft 2020-12) of all reports, made from their records.
+ * The JSON Schema (draft 2020-12) of all reports, made of what writes them.
  *
  * <p>Every property is required, and none may be added; where there is no value it is null. A number says its unit and to
  * how many places it is cut.
@@ -28,12 +33,17 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReportSchema {
 
     private static final Set<Class<?>> WHOLE = Set.of(int.class, long.class, Integer.class, OptionalInt.class);
-    private static final Set<Class<?>> NUMBER = Set.of(double.class, Double.class, OptionalDouble.class);
+    private static final Set<Class<?>> NUMBER = Set.of(double.class, Double.class, OptionalDouble.class, Angle.class,
+            FNumber.class);
+    private static final Set<Class<?>> MOMENT = Set.of(Instant.class, OffsetDateTime.class);
     private static final Set<Class<?>> TRUTH = Set.of(boolean.class, Boolean.class);
     private static final Set<Class<?>> ABSENT_AT_TIMES = Set.of(Optional.class, OptionalDouble.class, OptionalInt.class);
 
+    private static final JsonMapper MAPPER = JsonRenderer.mapper();
+
     private final ObjectNode schema = JsonNodeFactory.instance.objectNode();
     private final ObjectNode definitions = JsonNodeFactory.instance.objectNode();
+    private final Map<String, Class<?>> named = new HashMap<>();
 
     private ReportSchema() {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
@@ -64,7 +74,21 @@ final class ReportSchema {
         ObjectNode object = JsonNodeFactory.instance.objectNode().put("type", "object");
         ObjectNode properties = object.putObject("properties");
         ArrayNode required = object.putArray("required");
-        components(record, properties, required);
+        MAPPER.acceptJsonFormatVisitor(record, new JsonFormatVisitorWrapper.Base() {
+            @Override
+            public JsonObjectFormatVisitor expectObjectFormat(JavaType type) {
+                return new JsonObjectFormatVisitor.Base(getContext()) {
+                    @Override
+                    public void optionalProperty(BeanProperty property) {
+                        if (!property.getType().hasRawClass(Map.class)) {
+                            Class<?> owner = property.getMember().getDeclaringClass();
+                            properties.set(property.getName(), of(owner, property.getName(), property.getType()));
+                            required.add(property.getName());
+                        }
+                    }
+                };
+            }
+        });
         for (Method method : record.getMethods()) {
             if (method.isAnnotationPresent(JsonAnyGetter.class)) {
                 String unit = method.getName().replaceFirst("^[a-z]+", "");
@@ -75,38 +99,29 @@ final class ReportSchema {
         return object;
     }
 
-    private void components(Class<?> record, ObjectNode properties, ArrayNode required) {
-        for (RecordComponent component : record.getRecordComponents()) {
-            if (component.getAccessor().isAnnotationPresent(JsonUnwrapped.class)) {
-                components(component.getType(), properties, required);
-            } else if (!component.getAccessor().isAnnotationPresent(JsonIgnore.class)) {
-                properties.set(component.getName(), of(component.getName(), component.getGenericType()));
-                required.add(component.getName());
-            }
-        }
-    }
-
-    private ObjectNode of(String name, Type type) {
-        Class<?> raw = (Class<?>) (type instanceof ParameterizedType of ? of.getRawType() : type);
-        ObjectNode value = raw == Optional.class ? of(name, argument(type)) : JsonNodeFactory.instance.objectNode();
+    private ObjectNode of(Class<?> record, String name, JavaType type) {
+        Class<?> raw = type.getRawClass();
+        ObjectNode value = raw == Optional.class ? of(record, name, type.getContentType())
+                : JsonNodeFactory.instance.objectNode();
         if (raw == List.class) {
-            value.put("type", "array").set("items", of(name, argument(type)));
+            value.put("type", "array").set("items", of(record, name, type.getContentType()));
         } else if (WHOLE.contains(raw)) {
             value.put("type", "integer");
         } else if (NUMBER.contains(raw)) {
             value.put("type", "number").put("description", Accuracy.of(name).words());
         } else if (TRUTH.contains(raw)) {
             value.put("type", "boolean");
-        } else if (raw == OffsetDateTime.class) {
-            value.put("type", "string").put("format", "date-time");
+        } else if (MOMENT.contains(raw)) {
+            value.put("type", "string").put("format", "date-time")
+                    .put("description", Accuracy.of(Accuracy.name(record), name).words());
         } else if (raw == LocalDate.class) {
             value.put("type", "string").put("format", "date");
-        } else if (raw == String.class) {
+        } else if (raw == String.class || raw == ZoneId.class || raw.isEnum()) {
             value.put("type", "string");
         } else if (raw.isRecord()) {
             value.put("$ref", "#/$defs/" + define(raw)).put("unevaluatedProperties", false);
         } else if (raw != Optional.class) {
-            throw new AssertionError(name + " has no JSON form: " + raw);
+            throw new AssertionError(name + " of " + record + " has no JSON form: " + raw);
         }
         return ABSENT_AT_TIMES.contains(raw) ? orNull(value) : value;
     }
@@ -122,17 +137,16 @@ final class ReportSchema {
         return value;
     }
 
-    /** The definition's name: that of the record, behind those of the ones around it. */
+    /** A record's definition, under a name that no other has. */
     private String define(Class<?> record) {
-        String name = record.getName().substring(record.getPackageName().length() + 1).replace('$', '.');
-        if (!definitions.has(name)) {
+        String name = Accuracy.name(record);
+        Class<?> known = named.putIfAbsent(name, record);
+        if (known == null) {
             definitions.putObject(name);
             definitions.set(name, objectOf(record));
+        } else if (known != record) {
+            throw new AssertionError(known + " and " + record + " are both called " + name);
         }
         return name;
-    }
-
-    private static Type argument(Type type) {
-        return ((ParameterizedType) type).getActualTypeArguments()[0];
     }
 }
