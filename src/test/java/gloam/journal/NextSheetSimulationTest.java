@@ -7,9 +7,11 @@ import gloam.units.Stops;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Following the journal's advice spends fewer sheets until the first right one than doubling the time. */
+@Tag("search")
 class NextSheetSimulationTest {
 
     private static final int FILMS = 300;
