@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.function.Function;
 
 /** A table in the jar: a row a line, its fields parted by tabs, lines that begin with # left out. */
-final class TextResource {
+public final class TextResource {
 
     private TextResource() {
     }
 
     /** What is made of the fields of each row, in order. */
-    static <T> List<T> rows(String resource, Function<String[], T> row) {
+    public static <T> List<T> rows(String resource, Function<String[], T> row) {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(
                 TextResource.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
             return lines.lines().filter(line -> !line.startsWith("#"))

@@ -13,7 +13,7 @@ import gloam.units.Angle;
  */
 public final class Atmosphere {
 
-    private static final double OZONE_MAG = 0.016;
+    static final double OZONE_MAG = 0.016;
     private static final double MOLECULES_MAG = 0.1451;
     private static final double MOLECULES_SCALE_M = 7996;
     private static final double DUST_MAG = 0.120;
@@ -27,8 +27,12 @@ public final class Atmosphere {
 
     /** Clear-air extinction at the zenith, V mag per airmass, of a site at that height over the sea. */
     public static double clearExtinctionMag(double heightM) {
-        return OZONE_MAG + MOLECULES_MAG * Math.exp(-heightM / MOLECULES_SCALE_M)
-                + DUST_MAG * Math.exp(-heightM / DUST_SCALE_M);
+        return OZONE_MAG + moleculesMag(heightM) + DUST_MAG * Math.exp(-heightM / DUST_SCALE_M);
+    }
+
+    /** What molecules have of it. */
+    static double moleculesMag(double heightM) {
+        return MOLECULES_MAG * Math.exp(-heightM / MOLECULES_SCALE_M);
     }
 
     /** The same to a thousandth, so that the value shown for a site is the value used. */

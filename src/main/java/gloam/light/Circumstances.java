@@ -16,12 +16,14 @@ import java.time.Instant;
  * @param at        when
  * @param sun       where the Sun stands
  * @param moon      where the Moon stands and how it is lit
+ * @param stars     how the stars stand over the horizon
  */
-record Circumstances(Ephemeris ephemeris, Site site, Instant at, SkyPosition sun, Appearance moon) {
+record Circumstances(Ephemeris ephemeris, Site site, Instant at, SkyPosition sun, Appearance moon,
+        CelestialFrame stars) {
 
     static Circumstances of(Ephemeris ephemeris, Site site, Instant at) {
         return new Circumstances(ephemeris, site, at, ephemeris.position(Body.SUN, site, at),
-                ephemeris.appearance(Body.MOON, site, at));
+                ephemeris.appearance(Body.MOON, site, at), CelestialFrame.of(ephemeris, site, at));
     }
 
     /** How far the Sun's centre stands below the horizon without air, in degrees; negative above it. */

@@ -3,17 +3,30 @@ package gloam.light;
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
 
-/**
- * The model of one source of light in the sky: what it gives in a direction at an instant is what the instant
- * brings times what the direction lets through.
- */
+/** The model of one source of light in the sky. */
+@FunctionalInterface
 interface LightModel {
 
-    /** What of it reaches a site from a direction, whatever the instant: its path through the air. */
-    double path(Site site, Direction direction);
+    /** The source over a site. */
+    OverSite over(Site site);
 
-    /** The source at an instant. */
-    Glow at(Circumstances sky);
+    /**
+     * A source over one site: what it gives in a direction at an instant is what the instant brings times what the
+     * direction lets through.
+     */
+    interface OverSite {
+
+        /** What of it reaches the site from a direction, whatever the instant: its path through the air. */
+        double path(Direction direction);
+
+        /** The source at an instant. */
+        Glow at(Circumstances sky);
+
+        /** What of it is in the figure of a moonless zenith, in cd/m²: what a quarter of a year's midnights stay below. */
+        default double zenithCdM2() {
+            return 0;
+        }
+    }
 
     /** A source at one instant, over one site. */
     interface Glow {

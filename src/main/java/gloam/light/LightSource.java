@@ -1,10 +1,16 @@
 package gloam.light;
 
+import java.util.List;
+
 /** What lights the sky, in the order in which it is added up; each entry has its model. */
 public enum LightSource {
 
-    /** The moonless night sky of the site. */
-    DARK(new DarkSky()),
+    /** Zodiacal light. */
+    ZODIACAL(new ZodiacalLight()),
+    /** Faint stars: the Milky Way. */
+    STARS(new Starlight()),
+    /** The rest of a moonless night: airglow, and the light of towns that no direction is known of. */
+    AIRGLOW(new Airglow(List.of(ZODIACAL.model, STARS.model))),
     /** Scattered moonlight. */
     MOON(new MoonGlow()),
     /** Scattered sunlight. */

@@ -34,16 +34,22 @@ final class MoonGlow implements LightModel {
     private static final double COLOUR_BV = 0.17;
 
     @Override
-    public double path(Site site, Direction direction) {
-        return scattered(90 - direction.altitude().degrees(), site.extinctionMag());
-    }
+    public OverSite over(Site site) {
+        return new OverSite() {
 
-    @Override
-    public Glow at(Circumstances sky) {
-        Appearance moon = sky.moon();
-        double intensity = intensity(moon.phaseAngle().degrees(), moon.position().distanceKm());
-        return new Moonlight(moon, moon.position().apparentDirection(), strengthCdM2(intensity,
-                moon.position().airlessAltitude().degrees(), sky.site().extinctionMag()));
+            @Override
+            public double path(Direction direction) {
+                return scattered(90 - direction.altitude().degrees(), site.extinctionMag());
+            }
+
+            @Override
+            public Glow at(Circumstances sky) {
+                Appearance moon = sky.moon();
+                double intensity = intensity(moon.phaseAngle().degrees(), moon.position().distanceKm());
+                return new Moonlight(moon, moon.position().apparentDirection(), strengthCdM2(intensity,
+                        moon.position().airlessAltitude().degrees(), sky.site().extinctionMag()));
+            }
+        };
     }
 
     private record Moonlight(Appearance moon, Direction direction, double strengthCdM2) implements Glow {

@@ -15,11 +15,15 @@ public final class SkyLight {
 
     private final Ephemeris ephemeris;
     private final Site site;
+    private final LightModel.OverSite[] sources = new LightModel.OverSite[SOURCES.length];
 
     /** The sky over a site; its measured darkness at the zenith and its extinction set the scale. */
     public SkyLight(Ephemeris ephemeris, Site site) {
         this.ephemeris = ephemeris;
         this.site = site;
+        for (int source = 0; source < sources.length; source++) {
+            sources[source] = SOURCES[source].model().over(site);
+        }
     }
 
     /** The light of a direction at an instant, its parts kept. */
@@ -29,12 +33,12 @@ public final class SkyLight {
 
     /** The whole sky at an instant, with Sun and Moon looked up once for all directions. */
     public Moment moment(Instant at) {
-        return new Moment(Circumstances.of(ephemeris, site, at));
+        return new Moment(sources, Circumstances.of(ephemeris, site, at));
     }
 
     /** A direction to be looked at in many moments; below the horizon that of the horizon. */
     public Patch patch(Direction direction) {
-        return new Patch(site, direction);
+        return new Patch(sources, direction);
     }
 
     /** A direction of the sky, with what air and darkness make of it. */
@@ -43,10 +47,10 @@ public final class SkyLight {
         private final Direction direction;
         private final double[] paths = new double[SOURCES.length];
 
-        private Patch(Site site, Direction direction) {
+        private Patch(LightModel.OverSite[] sources, Direction direction) {
             this.direction = direction;
             for (int source = 0; source < paths.length; source++) {
-                paths[source] = SOURCES[source].model().path(site, direction);
+                paths[source] = sources[source].path(direction);
             }
         }
     }
@@ -54,21 +58,21 @@ public final class SkyLight {
     /** The whole sky at one instant. */
     public static final class Moment {
 
-        private final Site site;
+        private final LightModel.OverSite[] sources;
         private final LightModel.Glow[] glows = new LightModel.Glow[SOURCES.length];
         private final double[] blueShares = new double[SOURCES.length];
 
-        private Moment(Circumstances sky) {
-            this.site = sky.site();
+        private Moment(LightModel.OverSite[] sources, Circumstances sky) {
+            this.sources = sources;
             for (int source = 0; source < glows.length; source++) {
-                glows[source] = SOURCES[source].model().at(sky);
+                glows[source] = sources[source].at(sky);
                 blueShares[source] = SkyColour.blueShare(glows[source].colourBv());
             }
         }
 
         /** The light of a direction, its parts kept; below the horizon that of the horizon. */
         public Sample at(Direction direction) {
-            return at(new Patch(site, direction));
+            return at(new Patch(sources, direction));
         }
 
         /** The light of a direction that has been looked at before. */

@@ -30,15 +30,21 @@ final class TwilightGlow implements LightModel {
     private static final double COLOUR_BV = -0.12;
 
     @Override
-    public double path(Site site, Direction direction) {
-        return path(90 - direction.altitude().degrees(), site.extinctionMag());
-    }
+    public OverSite over(Site site) {
+        return new OverSite() {
 
-    @Override
-    public Glow at(Circumstances sky) {
-        double depressionDeg = sky.sunDepressionDeg();
-        return new Twilight(sky.airlessSun(), depressionDeg,
-                SkyBrightness.ofMagArcsec2(zenithMagArcsec2(depressionDeg)).cdM2());
+            @Override
+            public double path(Direction direction) {
+                return TwilightGlow.path(90 - direction.altitude().degrees(), site.extinctionMag());
+            }
+
+            @Override
+            public Glow at(Circumstances sky) {
+                double depressionDeg = sky.sunDepressionDeg();
+                return new Twilight(sky.airlessSun(), depressionDeg,
+                        SkyBrightness.ofMagArcsec2(zenithMagArcsec2(depressionDeg)).cdM2());
+            }
+        };
     }
 
     private record Twilight(Direction sun, double depressionDeg, double zenithCdM2) implements Glow {

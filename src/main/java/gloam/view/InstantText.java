@@ -34,7 +34,9 @@ final class InstantText {
 
     private static String words(LightSource source) {
         return switch (source) {
-            case DARK -> "dark sky";
+            case ZODIACAL -> "zodiacal light";
+            case STARS -> "faint stars";
+            case AIRGLOW -> "airglow and the rest";
             case MOON -> "moonlight";
             case TWILIGHT -> "twilight";
         };

@@ -51,8 +51,9 @@ class SkyColourReferenceTest {
 
     /** Colour of luminances given by source. */
     private static double bv(double darkCdM2, double moonCdM2, double twilightCdM2) {
-        double[] blueShares = Stream.of(new DarkSky(), new MoonGlow(), new TwilightGlow())
-                .mapToDouble(source -> SkyColour.blueShare(source.at(SKY).colourBv())).toArray();
+        double[] blueShares = Stream.of(LightSource.AIRGLOW, LightSource.MOON, LightSource.TWILIGHT)
+                .mapToDouble(source -> SkyColour.blueShare(
+                        source.model().over(Places.MID_NORTH).at(SKY).colourBv())).toArray();
         return SkyColour.bv(new double[] {darkCdM2, moonCdM2, twilightCdM2}, blueShares);
     }
 }

@@ -30,9 +30,6 @@ class SkyPartsTest {
                 * MoonGlow.nanolamberts(MoonGlow.meanIntensity(60), apartDeg, 60, 40, SITE.extinctionMag());
         SkyLight.Sample seen = new SkyLight(sky, SITE).at(aim, AT);
         assertEquals(expected, seen.of(LightSource.MOON).cdM2(), 1e-9 * expected);
-        double dark = SkyBrightness.ofMagArcsec2(21.6).cdM2() * DarkSky.relativeToZenith(40, 0.2);
-        assertEquals(dark, seen.of(LightSource.DARK).cdM2(), 1e-9 * dark,
-                "Patat 2003, whose numbers are tested by themselves");
         assertEquals(seen.of(LightSource.MOON).cdM2(), new SkyLight(sky, SITE).moment(AT)
                 .at(new SkyLight(sky, SITE).patch(aim)).of(LightSource.MOON).cdM2());
     }

@@ -8,6 +8,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
 import gloam.light.LightSource;
+import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -54,8 +55,8 @@ class ConditionsTest {
         BitSet down = sky.sunDown();
         for (int minute = down.nextSetBit(0); minute >= 0; minute = down.nextSetBit(minute + 1)) {
             SkyLight.Sample light = sky.light(SOUTH, sky.clock().at(minute));
-            double addedMag = light.of(LightSource.DARK).magArcsec2()
-                    - light.of(LightSource.DARK).plus(light.of(LightSource.MOON)).magArcsec2();
+            SkyBrightness night = light.without(LightSource.MOON, LightSource.TWILIGHT);
+            double addedMag = night.magArcsec2() - night.plus(light.of(LightSource.MOON)).magArcsec2();
             int at = minute;
             if (Math.abs(addedMag - 0.2) > 0.03) { // a light that is straight between nodes is off by less
                 assertEquals(addedMag < 0.2, holds.get(minute), () -> at + ": " + addedMag);

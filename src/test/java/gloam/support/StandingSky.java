@@ -5,6 +5,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.SkyPosition;
+import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.gear.Site;
 import gloam.units.Angle;
@@ -30,9 +31,14 @@ public record StandingSky(Direction sun, Direction moon, double moonKm, Angle mo
 
     @Override
     public SkyPosition position(Target target, Site site, Instant at) {
-        Direction there = target == Body.SUN ? sun : moon;
+        Direction there = target == Body.SUN ? sun : target == Body.MOON ? moon : star((Star) target);
         return new SkyPosition(there.azimuth(), there.altitude(), there.altitude(), Angle.ZERO, Angle.ZERO,
                 target == Body.SUN ? AU_KM : moonKm);
+    }
+
+    /** The stars' own poles and equator stand as the site's zenith and horizon do. */
+    private static Direction star(Star star) {
+        return Direction.ofDegrees(star.rightAscensionDeg(), star.declinationDeg());
     }
 
     @Override
