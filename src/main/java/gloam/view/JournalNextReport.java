@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The exposure to try next.
@@ -26,7 +27,7 @@ import java.util.List;
 public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
                                 double fNumber, double exposureS, String reason, double spreadStops,
                                 ChoiceRow mostLikelyRight, ChoiceRow mostTelling, List<BracketRow> brackets)
-        implements JournalReport {
+        implements Report {
 
     /** The report of an advice. */
     public static JournalNextReport of(NextExposure answer, Instant now) {
@@ -55,6 +56,40 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
 
     private static String percent(double chance) {
         return Math.round(100 * chance) + " %";
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed("Next sheet: " + Wording.fNumber(fNumber()) + ", " + Wording.exposure(exposureS()));
+        document.text("because " + reason() + ".");
+        document.gap();
+        document.add(choices());
+        document.gap();
+        brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
+                + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
+                + Wording.fNumber(mostLikelyRight().fNumber()) + "; one is right in "
+                + Math.round(100 * bracket.rightChance()) + " %"));
+        document.gap();
+        document.text("Film " + film() + " after " + used() + " sheets; wanted "
+                + Wording.signed(toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
+                + "leaves a doubt of " + Wording.number(spreadStops(), 1) + " stops now. The light is taken as steady; "
+                + "a bracket is for when no sheet can be looked at in between.");
+        return document;
+    }
+
+    private Table choices() {
+        Table table = new Table(Table.words(""), Table.numbers("f/"), Table.numbers("exposure"),
+                Table.numbers("right", "%"), Table.numbers("right by the second", "%").leaving(2),
+                Table.numbers("doubt after,", "stops").leaving(1));
+        row(table, "most likely right", mostLikelyRight());
+        row(table, "reveals most", mostTelling());
+        return table;
+    }
+
+    private static void row(Table table, String name, ChoiceRow choice) {
+        table.row(name, Wording.plain(choice.fNumber()), Wording.exposure(choice.exposureS()),
+                Wording.number(100 * choice.rightChance(), 0), Wording.number(100 * choice.rightByTheSecondChance(), 0),
+                Wording.number(choice.spreadAfterStops(), 1));
     }
 
     /**

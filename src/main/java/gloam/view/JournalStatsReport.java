@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Keepers and what spoils sheets.
@@ -17,7 +18,7 @@ import java.util.List;
  * @param seasons     each season, winter first
  */
 public record JournalStatsReport(OffsetDateTime generatedAt, Group all, List<Group> packs, List<Group> films,
-                                 List<Group> seasons) implements JournalReport {
+                                 List<Group> seasons) implements Report {
 
     /** The report of keepers. */
     public static JournalStatsReport of(Keepers answer, Instant now) {
@@ -32,6 +33,30 @@ public record JournalStatsReport(OffsetDateTime generatedAt, Group all, List<Gro
     @Override
     public boolean empty() {
         return all.sheets == 0;
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.named("Keepers and what spoils sheets");
+        if (empty()) {
+            return document.text(JournalListReport.NO_SHEET);
+        }
+        Table table = new Table(Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
+                Table.numbers("kept", "%").leaving(3), Table.numbers("undecided").leaving(1),
+                Table.words("spoiled by").leaving(2));
+        row(table, all());
+        packs().forEach(group -> row(table, group));
+        films().forEach(group -> row(table, group));
+        seasons().forEach(group -> row(table, group));
+        return document.add(table);
+    }
+
+    private static void row(Table table, Group group) {
+        boolean decided = group.sheets() > group.undecided();
+        table.row(group.name(), String.valueOf(group.sheets()), String.valueOf(group.kept()),
+                decided ? Wording.number(100 * group.keptFraction(), 0) : "-", String.valueOf(group.undecided()),
+                group.spoiledBy().stream().map(spoiled -> spoiled.by() + " " + spoiled.sheets())
+                        .collect(Collectors.joining(", ")));
     }
 
     /**

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The computed picture of a sheet and what it shows.
@@ -31,6 +32,29 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         Picture picture = proof.picture();
         return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(), picture.heightPx(),
                 picture.channels() == 3, proof.tones().stream().map(ToneRow::of).toList(), trail), picture);
+    }
+
+    @Override
+    public Document document() {
+        Figures proof = figures();
+        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
+                + (proof.colour() ? "colour" : "grey"));
+        document.figure("the sheet", () -> TrailDrawing.over(this));
+        document.gap();
+        Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
+                Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
+        for (ToneRow tone : proof.tones()) {
+            table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1), Wording.number(tone.yMm(), 1),
+                    tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
+        }
+        document.add(table);
+        document.gap();
+        document.add(TrailText.part(proof.trail()));
+        return document;
+    }
+
+    private static String stops(double stops) {
+        return stops < -90 ? "black" : Wording.signed(stops, 1);
     }
 
     /**

@@ -69,4 +69,25 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     private static OptionalDouble optional(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
+
+    /** Sheets as a table to read. */
+    static Table table(List<SheetRow> rows) {
+        Table table = new Table(Table.numbers("entry"), Table.words("opened"), Table.numbers("open").leaving(4),
+                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1), Table.words("sky tone"),
+                Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
+        for (SheetRow row : rows) {
+            table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
+                    Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
+                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""), row.verdict(),
+                    row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
+                    row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+            if (!row.spoiledBy().isEmpty()) {
+                table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
+            }
+            if (!row.note().isEmpty()) {
+                table.note(row.note());
+            }
+        }
+        return table;
+    }
 }

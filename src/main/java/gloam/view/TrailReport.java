@@ -51,6 +51,11 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     }
 
     @Override
+    public Document document() {
+        return TrailText.document(this);
+    }
+
+    @Override
     public boolean empty() {
         return tracks.isEmpty();
     }
