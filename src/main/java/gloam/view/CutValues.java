@@ -1,9 +1,13 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.journal.NextSheet;
+import gloam.journal.Tally;
 import gloam.units.Angle;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -42,7 +46,9 @@ final class CutValues extends ValueSerializerModifier {
     /** Values of records as JSON. */
     static SimpleModule module() {
         return new SimpleModule().addSerializer(new Label()).setSerializerModifier(new CutValues())
-                .setMixInAnnotation(Site.class, SiteInBrief.class);
+                .setMixInAnnotation(Site.class, SiteInBrief.class)
+                .setMixInAnnotation(Tally.class, Keeping.class)
+                .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
 
     /** A site without its terrain. */
@@ -50,6 +56,27 @@ final class CutValues extends ValueSerializerModifier {
 
         @JsonIgnore
         Skyline skyline();
+    }
+
+    /** A group of sheets by the names of the contract. */
+    @JsonPropertyOrder({"name", "sheets", "kept", "undecided", "keptFraction", "spoiledBy"})
+    private interface Keeping {
+
+        @JsonProperty("name")
+        String group();
+
+        @JsonProperty("keptFraction")
+        double keptShare();
+
+        @JsonProperty("spoiledBy")
+        List<Tally.Spoiled> spoilers();
+    }
+
+    /** An exposure advised, its chances all called so. */
+    private interface Advised {
+
+        @JsonProperty("rightByTheSecondChance")
+        double rightByTheSecond();
     }
 
     @Override

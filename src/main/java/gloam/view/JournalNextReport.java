@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  */
 public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
                                 double fNumber, double exposureS, String reason, double spreadStops,
-                                ChoiceRow mostLikelyRight, ChoiceRow mostTelling, List<BracketRow> brackets)
+                                NextSheet.Choice mostLikelyRight, NextSheet.Choice mostTelling, List<BracketRow> brackets)
         implements Report {
 
     /** The report of an advice. */
@@ -37,7 +37,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         return new JournalNextReport(new SiteClock(ZoneOffset.UTC).at(now), answer.fit().published().name(),
                 answer.fit().used().size(), answer.wanted().toneStops(), sheetsLeft,
                 chosen.fNumber().marked(), chosen.exposureS(), reason(advice, sheetsLeft),
-                advice.spreadStops(), ChoiceRow.of(advice.likeliest()), ChoiceRow.of(advice.telling()),
+                advice.spreadStops(), advice.likeliest(), advice.telling(),
                 advice.brackets().stream().map(BracketRow::of).toList());
     }
 
@@ -67,7 +67,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         document.gap();
         brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
-                + Wording.fNumber(mostLikelyRight().fNumber()) + "; one is right in "
+                + Wording.fNumber(mostLikelyRight().fNumber().marked()) + "; one is right in "
                 + Math.round(100 * bracket.rightChance()) + " %"));
         document.gap();
         document.text("Film " + film() + " after " + used() + " sheets; wanted "
@@ -86,27 +86,10 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         return table;
     }
 
-    private static void row(Table table, String name, ChoiceRow choice) {
-        table.row(name, Wording.plain(choice.fNumber()), Wording.exposure(choice.exposureS()),
-                Wording.number(100 * choice.rightChance(), 0), Wording.number(100 * choice.rightByTheSecondChance(), 0),
+    private static void row(Table table, String name, NextSheet.Choice choice) {
+        table.row(name, Wording.plain(choice.fNumber().marked()), Wording.exposure(choice.exposureS()),
+                Wording.number(100 * choice.rightChance(), 0), Wording.number(100 * choice.rightByTheSecond(), 0),
                 Wording.number(choice.spreadAfterStops(), 1));
-    }
-
-    /**
-     * An exposure.
-     *
-     * @param rightChance      chance that it comes out within half a stop of the wanted tone
-     * @param spreadAfterStops doubt left once it has been judged
-     * @param rightByTheSecondChance chance that it or a second one, exposed after it was judged, is right
-     */
-    public record ChoiceRow(double fNumber, double exposureS, double rightChance, double spreadAfterStops,
-                            double rightByTheSecondChance) {
-
-        static ChoiceRow of(NextSheet.Choice choice) {
-            return new ChoiceRow(choice.fNumber().marked(), choice.exposureS(),
-                    choice.rightChance(), choice.spreadAfterStops(),
-                    choice.rightByTheSecond());
-        }
     }
 
     /** Sheets a stop apart at the f-number most likely right, and the chance that one of them is right. */
