@@ -9,6 +9,7 @@ import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -152,7 +153,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
         static FilmRow of(TripCheck check) {
             FilmStock film = check.trip().film();
-            return new FilmRow(film.name(), film.iso(), WishRow.words(film.kind()), film.layers().size(),
+            return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
         }
     }

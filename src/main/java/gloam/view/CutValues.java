@@ -9,6 +9,7 @@ import gloam.gear.Skyline;
 import gloam.journal.NextSheet;
 import gloam.journal.Tally;
 import gloam.units.Angle;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -45,7 +46,7 @@ final class CutValues extends ValueSerializerModifier {
 
     /** Values of records as JSON. */
     static SimpleModule module() {
-        return new SimpleModule().addSerializer(new Label()).setSerializerModifier(new CutValues())
+        return new SimpleModule().addSerializer(new Constant()).setSerializerModifier(new CutValues())
                 .setMixInAnnotation(Site.class, SiteInBrief.class)
                 .setMixInAnnotation(Tally.class, Keeping.class)
                 .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
@@ -111,15 +112,15 @@ final class CutValues extends ValueSerializerModifier {
 
     /** Constants by their names. */
     @SuppressWarnings("rawtypes")
-    private static final class Label extends StdSerializer<Enum> {
+    private static final class Constant extends StdSerializer<Enum> {
 
-        Label() {
+        Constant() {
             super(Enum.class);
         }
 
         @Override
         public void serialize(Enum constant, JsonGenerator json, SerializationContext context) {
-            json.writeString(SheetRow.label(constant));
+            json.writeString(Label.of(constant));
         }
     }
 

@@ -10,12 +10,12 @@ import gloam.ephemeris.SkyPosition;
 import gloam.gear.Site;
 import gloam.light.LightSource;
 import gloam.light.SkyLight;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import tools.jackson.databind.util.RawValue;
@@ -147,7 +147,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         public Map<String, RawValue> sourcesCdM2() {
             Map<String, RawValue> parts = new LinkedHashMap<>();
             for (LightSource source : LightSource.values()) {
-                String name = source.name().toLowerCase(Locale.ROOT) + "CdM2";
+                String name = Label.of(source) + "CdM2";
                 parts.put(name, new RawValue(Accuracy.of(name).text(zenith.of(source).cdM2())));
             }
             return parts;

@@ -3,6 +3,7 @@ package gloam.view;
 import gloam.answer.ToneGuide;
 import gloam.journal.ToneWord;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -68,7 +69,7 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
         static WordRow of(ToneGuide.Patch patch) {
             ToneWord word = patch.word();
             int level = patch.screenLevel();
-            return new WordRow(SheetRow.label(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
+            return new WordRow(Label.of(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
                     patch.reflectance(), String.format(Locale.ROOT, "#%02x%02x%02x", level, level, level),
                     word.guide());
         }

@@ -4,10 +4,10 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.SheetProof;
 import gloam.proof.Picture;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -80,7 +80,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
     public record ToneRow(String where, double xMm, double yMm, List<Double> toneStops) {
 
         static ToneRow of(SheetProof.PointTone tone) {
-            return new ToneRow(tone.where().name().toLowerCase(Locale.ROOT).replace('_', '-'), tone.point().xMm(),
+            return new ToneRow(Label.of(tone.where()), tone.point().xMm(),
                     tone.point().yMm(), tone.toneStops());
         }
     }

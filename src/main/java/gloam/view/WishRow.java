@@ -9,9 +9,9 @@ import gloam.planner.Aim;
 import gloam.planner.Between;
 import gloam.planner.Limits;
 import gloam.planner.Wish;
+import gloam.units.Label;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,15 +38,11 @@ public record WishRow(String name, String aim, String sky, String tone, String r
                       double worth, int repeat, Optional<String> film, Optional<String> limits) {
 
     static WishRow of(Wish wish) {
-        return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
+        return new WishRow(wish.name(), words(wish.aim()), Label.of(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
                 wish.film().map(FilmStock::name), words(wish.limits()));
-    }
-
-    static String words(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT);
     }
 
     private static String words(Aim aim) {
@@ -88,7 +84,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         List<String> words = new ArrayList<>();
         add(words, "Moon's altitude", limits.moonAltitudeDeg(), "°");
         add(words, "Moon lit", limits.moonLitPercent(), " %");
-        limits.moonSide().ifPresent(side -> words.add("Moon " + words(side)));
+        limits.moonSide().ifPresent(side -> words.add("Moon " + Label.of(side)));
         add(words, "Sun's depth", limits.sunDepthDeg(), "°");
         limits.time().ifPresent(time -> words.add("by the clock " + time.from() + " … " + time.to()));
         add(words, "in twilight", limits.twilightMin(), " min");
