@@ -11,7 +11,7 @@ abstract class Command extends OptionGroup implements Callable<Integer> {
     private final String name;
     private CommandLine line;
 
-    /** A command told in the help by a sentence and by examples, at least one. */
+    /** A command that the help explains in a sentence and at least one example. */
     Command(String name, String description, String... examples) {
         this.name = name;
         declare(spec -> spec.name(name).versionProvider(new Version()).usageMessage()

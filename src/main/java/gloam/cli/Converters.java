@@ -32,7 +32,7 @@ import picocli.CommandLine.ITypeConverter;
 /** Turns the text of options into values. */
 final class Converters {
 
-    /** Years of four digits only, so that no date is beyond what clocks can reckon. */
+    /** Years of four digits only, so that every date can be computed with. */
     private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)");
 
     private Converters() {

@@ -42,7 +42,7 @@ final class KnownSkyOptions extends OptionGroup {
             "How high the camera points (default: 90, the zenith).");
 
     /**
-     * What tells the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
+     * The readings of the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
      * measured and the computed one; the trip's preview where nothing is said. The site is asked for only when the sky
      * is to be computed.
      */

@@ -17,7 +17,7 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 
-/** Writes a file whole or not at all. */
+/** Writes a file completely or not at all. */
 final class OutputFile {
 
     private static final FileAttribute<?>[] NONE = {};

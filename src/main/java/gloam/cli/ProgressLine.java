@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** A line that tells how far a long computation has come, written over itself and gone when all is done. */
+/** A line that shows the progress of a long computation; it overwrites itself and disappears at the end. */
 final class ProgressLine implements Progress {
 
     private static final Duration EVERY = Duration.ofMillis(300);

@@ -58,7 +58,7 @@ final class SheetOptions extends OptionGroup {
 
     private final CameraOptions camera = group(new CameraOptions());
 
-    /** Whether an exposure is told at all. */
+    /** Whether any exposure is given. */
     boolean given() {
         return plan.given() || !opened.get().isEmpty();
     }
@@ -170,7 +170,7 @@ final class SheetOptions extends OptionGroup {
         return FromOption.of("--focus", () -> SheetLight.kept(used));
     }
 
-    /** The lens at the f-number used; the journal speaks of the frame's centre, where no mount takes light. */
+    /** The lens at the f-number used; the journal is about the frame's centre, where no mount takes light. */
     private static Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
         FNumber fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));

@@ -12,8 +12,8 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
- * The films that the one in the camera may be: the published film slower or faster, its reciprocity failure larger
- * or smaller, on a dense grid of both.
+ * The possible films: the published one, slower or faster and with more or less reciprocity failure, on a dense grid of
+ * both.
  *
  * <p>The failure is scaled in log time, which for a power law is its exponent less one. A quantity of each film is an
  * array in the grid's order: all failures of the first speed, then of the next.

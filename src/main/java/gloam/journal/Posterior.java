@@ -40,17 +40,17 @@ public final class Posterior {
         return weights[film];
     }
 
-    /** Stops by which the film is slower than rated. */
+    /** By how many stops the film is slower than rated; minus is faster. */
     public Estimate speedOffsetStops() {
         return estimate(grid.speedOffsetsStops());
     }
 
-    /** Exponent of the film's reciprocity law, where that is no power law the local one at 100 s metered. */
+    /** Exponent of the film's reciprocity law; the local one at 100 s metered if it is no power law. */
     public Estimate exponent() {
         return estimate(grid.exponents());
     }
 
-    /** Correlation of speed offset and exponent, -1 to 1; 0 where the exponent is no question. */
+    /** Correlation of speed offset and exponent, -1 to 1; 0 if the film has no reciprocity failure. */
     public double correlation() {
         double[] offsets = grid.speedOffsetsStops();
         double[] exponents = grid.exponents();

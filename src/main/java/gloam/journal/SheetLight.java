@@ -28,9 +28,9 @@ public final class SheetLight {
     }
 
     /**
-     * A lens as the journal keeps it: its focus to the millimetre.
+     * A lens as the journal keeps it, with its focus rounded to the millimetre.
      *
-     * @throws BadInput when that is no farther than the focal length
+     * @throws BadInput if that is no farther than the focal length
      */
     public static Lens kept(Lens lens) {
         double focusM = Double.isInfinite(lens.focusM()) ? lens.focusM() : Math.rint(lens.focusM() * 1000) / 1000;
@@ -52,7 +52,7 @@ public final class SheetLight {
         return new Opening(open, steady ? List.of(steadyLx) : illuminancesLx);
     }
 
-    /** An opening under a measured sky that stays as it is. */
+    /** An opening under a measured, steady sky. */
     public static Opening measured(SkyBrightness sky, Lens lens, Interval open) {
         return new Opening(open, List.of(illuminanceLx(lens, sky)));
     }
@@ -70,7 +70,7 @@ public final class SheetLight {
                 .orElse(Atmosphere.clearExtinctionMag(0)), aim);
     }
 
-    /** The stars at the frame's centre through the air that an earlier word on the same sheet knew. */
+    /** The stars at the frame's centre, in the air of an earlier entry about the same sheet. */
     public static Exposed.Stars stars(Lens lens, Exposed before, Optional<Place> place, Optional<Direction> aim) {
         double extinctionMag = before.stars().lossMag() / Atmosphere.airmass(altitude(before.aim()));
         return stars(lens, place.map(Place::latitude), extinctionMag, aim);

@@ -55,7 +55,7 @@ final class TimeSpread {
         return chance;
     }
 
-    /** How far a time's reckoned tone is off the wanted one. */
+    /** How far the computed tone of a time is off the wanted one. */
     private double offStops(double timeS, int step) {
         return Stops.between(1, timeS) - firstLog2S - (double) step / STEPS_A_STOP;
     }

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A table of plain values: cells parted by commas, a header, lines that begin with {@code #} left out.
+ * A table of plain values: cells separated by commas, below a header; lines that begin with {@code #} are skipped.
  *
  * <p>Quotes mean nothing, so no cell holds a comma.
  */

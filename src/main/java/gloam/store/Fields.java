@@ -46,14 +46,14 @@ final class Fields {
                 .orElseGet(() -> new Value<>(item, Optional.empty()));
     }
 
-    /** A value that decides which other keys there are; without it the whole section is given up. */
+    /** A value that decides which other keys there are; without it the section is not read further. */
     <T> T deciding(String key, Function<Item, T> reader) {
         Item found = find(key).orElseThrow(() -> Fault.at(where(key), missing(key)));
         without(key, REQUIRED);
         return reader.apply(found);
     }
 
-    /** A value that may be left out. */
+    /** An optional value. */
     <T> Value<Optional<T>> optional(String key, Function<Item, T> reader) {
         return find(key).map(place -> place.value(reader).map(Optional::of))
                 .orElseGet(() -> new Value<>(item, Optional.of(Optional.empty())));

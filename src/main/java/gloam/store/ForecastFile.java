@@ -29,7 +29,7 @@ public final class ForecastFile {
     private ForecastFile() {
     }
 
-    /** The forecast in a file named at an item; the date tells the month of a TAF's days. */
+    /** The forecast in a file named at an item; the date gives the month of a TAF's days. */
     static Forecast named(Item item, LocalDate near) {
         Source source = Source.named(item);
         if (source.path().toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {

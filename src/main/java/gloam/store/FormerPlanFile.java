@@ -10,7 +10,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 
-/** Reads what a plan that was saved as JSON announced to calendars. */
+/** Reads from a plan saved as JSON what it announced to calendars. */
 public final class FormerPlanFile {
 
     /** Up to where a greater one can follow. */
@@ -22,7 +22,7 @@ public final class FormerPlanFile {
     /**
      * Reads a plan.
      *
-     * @throws gloam.units.BadInput with the place of the first thing that is wrong
+     * @throws gloam.units.BadInput with the place of the first error
      */
     public static FormerPlan read(Input file) {
         Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
@@ -31,7 +31,7 @@ public final class FormerPlanFile {
                 saved.cancelled.stream().map(SavedCancelled::known).toList());
     }
 
-    /** What is read of a saved plan, which tells more. */
+    /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(UUID identity, List<SavedNight> nights, List<SavedCancelled> cancelled) {
     }

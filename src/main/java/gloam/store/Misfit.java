@@ -24,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Why a text could not be bound to a record, in Gloam's words and at its place.
  *
- * <p>Jackson tells no place of a record's unknown key, and of a record that refuses the place where it ends, but of both
+ * <p>Jackson gives no place of a record's unknown key, and of a record that refuses the place where it ends, but of both
  * the path of keys; the place is looked up by that path.
  *
  * @param text   the text

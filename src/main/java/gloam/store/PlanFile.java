@@ -21,19 +21,19 @@ public final class PlanFile {
     /**
      * One exposure of a plan.
      *
-     * @param sheet   number of the sheet
+     * @param sheet   number of the sheet, from 1
      * @param site    the site's name
      * @param wish    the wish it serves
      * @param film    the film's name
      * @param open    from opening to closing
-     * @param aim     where the frame's centre looks
+     * @param aim     direction of the frame's centre
      * @param fNumber the f-number
      */
     public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
                                FNumber fNumber) {
     }
 
-    /** The exposure on a sheet of a plan. */
+    /** The exposure on the sheet of a number; throws {@link gloam.units.BadInput} if the plan has none. */
     public static PlannedSheet sheet(Input file, int sheet) {
         List<PlannedSheet> sheets = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class).nights
                 .stream().flatMap(night -> night.windows.stream().map(window -> window.at(night.site))).toList();
@@ -43,7 +43,7 @@ public final class PlanFile {
                                 .collect(Collectors.joining(", ")))));
     }
 
-    /** What is read of a saved plan, which tells more. */
+    /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(List<SavedNight> nights) {
     }

@@ -13,18 +13,18 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A trip file to begin with: one site, one camera, three wishes, and every key once with its comment, those behind a
- * {@code #} that may be left out.
+ * A first trip file: one site, one camera, three wishes, and every key once with a comment; optional keys stand behind
+ * a {@code #}.
  *
- * @param site         what the place is called
- * @param where        the place; without a height it is taken to lie at sea level
+ * @param site         name of the site
+ * @param where        its coordinates; at sea level if they have no height
  * @param zone         the zone its clocks keep
  * @param firstNight   date of the first night's evening
  * @param lastNight    date of the last night's evening
  * @param camera       the camera
- * @param cameraGiven  whether that is the user's own, not an example
+ * @param cameraGiven  whether it is the user's own rather than an example
  * @param film         the name of a built-in film
- * @param sheets       how many sheets may be spent
+ * @param sheets       number of sheets carried
  */
 public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate firstNight, LocalDate lastNight,
                         Camera camera, boolean cameraGiven, String film, int sheets) {
@@ -35,7 +35,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final double HIGHEST_AIM_DEG = 70;
     private static final int COORDINATE_DECIMALS = 6;
 
-    /** The file's text, in YAML. */
+    /** The text of the file, in YAML. */
     public String text() {
         Lens lens = camera.lens();
         return new KeyComments().beside(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site),

@@ -95,7 +95,7 @@ final class Accuracy {
      * A way to cut moments.
      *
      * @param words how far they are cut
-     * @param whole what whole numbers of a second's part they are cut to
+     * @param whole the step to whose multiples they are rounded
      */
     record Step(String words, Duration whole) {
 
@@ -159,7 +159,7 @@ final class Accuracy {
                 "to " + digits + " significant figures", endings);
     }
 
-    /** Directions all round, 0 (included) to 360 (left out). */
+    /** Directions, from 0 to below 360. */
     private static void round(int decimals, String... endings) {
         BigDecimal turn = BigDecimal.valueOf(360);
         known(number -> decimals(number, decimals).remainder(turn), "degrees, 0 to below 360",

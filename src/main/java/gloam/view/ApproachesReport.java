@@ -10,7 +10,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
- * When Moon and planets come close to one another.
+ * The closest approaches of the Moon and the planets to one another.
  *
  * @param generatedAt when the report was made
  * @param site        where
@@ -19,7 +19,7 @@ import java.util.List;
 public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<ApproachRow> approaches)
         implements Report {
 
-    /** The report of approaches. */
+    /** Reports approaches found. */
     public static ApproachesReport of(Approaches found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
         return new ApproachesReport(clock.at(now), found.site(),
@@ -57,12 +57,12 @@ public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<Appro
      * Two bodies at their closest.
      *
      * @param at             when
-     * @param body           the one
-     * @param other          the other
-     * @param separationDeg  angle between their centres
-     * @param azimuthDeg     where the one stands
-     * @param apparentAltitudeDeg how high
-     * @param sunAltitudeDeg how high the Sun stands, apparent
+     * @param body           one of the two
+     * @param other          the other one
+     * @param separationDeg  angle between their centres, in degrees
+     * @param azimuthDeg     azimuth of the first body, in degrees from north through east
+     * @param apparentAltitudeDeg its altitude in degrees, with refraction
+     * @param sunAltitudeDeg altitude of the Sun in degrees, with refraction
      */
     public record ApproachRow(OffsetDateTime at, String body, String other, double separationDeg, double azimuthDeg,
                               double apparentAltitudeDeg, double sunAltitudeDeg) {

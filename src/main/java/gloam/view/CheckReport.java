@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * How a trip file was understood.
+ * What Gloam understood of a trip file.
  *
  * @param generatedAt  when the report was made
  * @param title        the trip's title
@@ -29,9 +29,9 @@ import java.util.stream.Collectors;
  * @param camera       the camera
  * @param film         the film
  * @param sheets       sheets carried
- * @param preview      the digital frame that looked right; empty where none was made, else one element
+ * @param preview      the digital test frame that looked right: one element, or none if there was no frame
  * @param wishes       the pictures wanted
- * @param defaultsUsed what the file left out and what was taken for it
+ * @param defaultsUsed each default used, one for every value that the file omits
  */
 public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites, LocalDate firstNight,
                           LocalDate lastNight, CameraRow camera, FilmRow film, int sheets, List<PreviewRow> preview,
@@ -39,7 +39,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
     private static final int TERMS = 10;
 
-    /** The report of a trip and the defaults it was read with. */
+    /** Reports a trip and the defaults with which it was read. */
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
@@ -120,12 +120,12 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return String.join("; ", parts);
     }
 
-    /** A site and how many points its skyline has. */
+    /** A site and the number of points in its skyline; 1 for a level horizon. */
     public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
     }
 
     /**
-     * The camera; the meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting} and
+     * The camera, with the units and meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting} and
      * {@link gloam.gear.Frame}.
      */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
@@ -145,7 +145,10 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     /**
      * The film.
      *
-     * @param failureStops what reciprocity failure costs at metered times of 1 min, 10 min and 1 h
+     * @param iso          its rated speed
+     * @param layers       number of its layers
+     * @param failureStops loss to reciprocity failure at metered times of 1 min, 10 min and 1 h, in stops
+     * @param source       where its figures come from
      */
     public record FilmRow(String name, double iso, String kind, int layers, List<Double> failureStops,
                           String source) {
@@ -157,7 +160,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         }
     }
 
-    /** A digital frame that looked right. */
+    /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */
     public record PreviewRow(double fNumber, double iso, double exposureS) {
     }
 }

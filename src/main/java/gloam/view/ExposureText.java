@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 /** Text of an exposure table: what to do, what to make of it, how it comes about. */
 final class ExposureText {
 
-    /** Exposures shorter than this are told to the second. */
+    /** Closing times of shorter exposures are given to the second. */
     private static final double BRIEF_S = 600;
 
     private static final int MARKS = 3;

@@ -28,13 +28,13 @@ import tools.jackson.databind.util.RawValue;
  * @param at          the instant
  * @param bodies      Sun, Moon and planets
  * @param stars       the stars asked for
- * @param moon        the Moon's phase
+ * @param moon        the Moon in detail
  * @param light       the brightness of sky and ground
  */
 public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTime at, List<BodyRow> bodies,
                             List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
-    /** The sky of a site at an instant. */
+    /** Reports the sky of a site at an instant. */
     public static InstantReport of(InstantSky sky, Instant now) {
         SiteClock clock = new SiteClock(sky.site().zone());
         return new InstantReport(clock.at(now), sky.site(), clock.at(sky.at()),
@@ -103,7 +103,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         return table;
     }
 
-    /** One body of the solar system. */
+    /** One body of the solar system, with the meanings of {@link Appearance} and {@link SkyPosition}. */
     public record BodyRow(String name, double azimuthDeg, double airlessAltitudeDeg, double apparentAltitudeDeg,
                           double rightAscensionDeg, double declinationDeg, double distanceKm, double magnitude,
                           double illuminatedFraction, double phaseAngleDeg, double angularDiameterDeg) {
@@ -121,7 +121,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         }
     }
 
-    /** One star. */
+    /** One star, with the meanings of {@link SkyPosition}. */
     public record StarRow(String name, double azimuthDeg, double airlessAltitudeDeg, double apparentAltitudeDeg,
                           double rightAscensionDeg, double declinationDeg) {
 
@@ -133,7 +133,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         }
     }
 
-    /** Brightness of the zenith, whole and by source, and of level ground. */
+    /** Brightness of the zenith, in total and by source, and illuminance of level ground in lux. */
     @JsonPropertyOrder({"zenithMagArcsec2", "sourcesCdM2", "groundLux"})
     public record Light(double zenithMagArcsec2, @JsonIgnore SkyLight.Sample zenith, double groundLux) {
 

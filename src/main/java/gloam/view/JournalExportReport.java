@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * The sheets of the journal for other programs: as text a table of comma-separated values.
+ * The sheets of the journal for other programs; as text, a table of comma-separated values.
  *
  * @param generatedAt when the report was made
  * @param sheets      the sheets in the order in which they were first written
@@ -20,7 +20,7 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
 
     private static final List<RecordComponent> FIELDS = List.of(SheetRow.class.getRecordComponents());
 
-    /** The export of sheets. */
+    /** Exports sheets. */
     public static JournalExportReport of(List<Entry> sheets, Instant now) {
         return new JournalExportReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
     }

@@ -17,18 +17,18 @@ import java.util.OptionalDouble;
  *
  * @param generatedAt            when the report was made
  * @param film                   the film's name
- * @param batch                  the pack or batch alone that was looked at
- * @param speedOffsetStops       stops by which it is slower than rated
- * @param exponent               exponent of its reciprocity law, local at 100 s metered where that is no power law
- * @param publishedSpeedOffsetStops the same two before the journal
- * @param publishedExponent      and how sure they were taken to be
- * @param correlation            of speed offset and exponent, -1 to 1
+ * @param batch                  the one pack or batch whose sheets were used; absent for all
+ * @param speedOffsetStops       by how many stops it is slower than rated; minus is faster
+ * @param exponent               exponent of its reciprocity law; local at 100 s metered if it is no power law
+ * @param publishedSpeedOffsetStops the same before any sheet was judged
+ * @param publishedExponent      the exponent before any sheet was judged
+ * @param correlation            correlation of speed offset and exponent, -1 to 1
  * @param used                   how many sheets were used
- * @param leftOut                the others
- * @param contradicted           sheets that the others contradict
- * @param situations             what the journal changes in three lights
+ * @param leftOut                the sheets not used, with the reason
+ * @param contradicted           used sheets that contradict the others
+ * @param situations             what the fit changes in three typical lights
  * @param sheets                 the sheets used
- * @param curve                  corrected over metered time
+ * @param curve                  points of corrected over metered time
  */
 public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional<String> batch,
                                Estimate speedOffsetStops, Estimate exponent, Estimate publishedSpeedOffsetStops,
@@ -36,7 +36,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                                List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations, List<UsedRow> sheets,
                                List<CurvePoint> curve) implements Report {
 
-    /** The report of a fit. */
+    /** Reports a fit. */
     public static JournalFitReport of(Fit answer, Instant now) {
         FilmFit fit = answer.film();
         return new JournalFitReport(new SiteClock(ZoneOffset.UTC).at(now), fit.published().name(),
@@ -96,7 +96,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         return document;
     }
 
-    /** One light; the meanings of {@link Situation}. */
+    /** One light, with the meanings of {@link Situation}. */
     public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS, double leastS,
                                double mostS, double changeStops, double spreadBeforeStops, double spreadStops) {
 
@@ -112,12 +112,12 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
      * A sheet used.
      *
      * @param id              its entry
-     * @param meteredS        metered time of the mid-tone on the published film, in s
-     * @param openS           how long it was open
-     * @param tone            the tone it was said to have
-     * @param toneAboveStops  between what stops that lies, from the mid-tone
-     * @param toneUpToStops   none where the word is open on that side
-     * @param expectedToneStops what the fit expects of it
+     * @param meteredS        metered time of the mid-tone on the published film, in seconds
+     * @param openS           exposure time in seconds
+     * @param tone            its tone as judged
+     * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there is no bound
+     * @param toneUpToStops   lightest one; absent if there is no bound
+     * @param expectedToneStops its tone as the fitted film predicts it, in stops from the mid-tone
      */
     public record UsedRow(String id, double meteredS, double openS, String tone, OptionalDouble toneAboveStops,
                           OptionalDouble toneUpToStops, Estimate expectedToneStops) {

@@ -12,14 +12,14 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
- * The words for the tone of the sky, each with a grey to compare with.
+ * The words for the tone of the sky, each with a grey patch for comparison.
  *
  * @param generatedAt when the report was made
  * @param words       the words, darkest first
  */
 public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words) implements Report {
 
-    /** The report of the guide. */
+    /** Reports the guide. */
     public static JournalGuideReport of(ToneGuide guide, Instant now) {
         return new JournalGuideReport(new SiteClock(ZoneOffset.UTC).at(now),
                 guide.patches().stream().map(WordRow::of).toList());
@@ -57,11 +57,11 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
      * A word.
      *
      * @param word        the word as options write it
-     * @param aboveStops  the darkest tone it stands for, from the mid-tone; none for black
-     * @param upToStops   the lightest; none for white
-     * @param reflectance share of light that a typical patch of it sends back, 0 to 1, on the generic print
-     * @param patch       the patch on a screen, as a colour of sRGB
-     * @param guide       how to tell it
+     * @param aboveStops  darkest tone it stands for, in stops from the mid-tone; absent for black
+     * @param upToStops   lightest tone it stands for; absent for white
+     * @param reflectance share of the light that a typical patch of it reflects, 0 to 1, on a generic print
+     * @param patch       the patch on a screen, as an sRGB colour such as {@code #767676}
+     * @param guide       how to recognize it
      */
     public record WordRow(String word, OptionalDouble aboveStops, OptionalDouble upToStops, double reflectance,
                           String patch, String guide) {

@@ -7,7 +7,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 
 /**
- * The sheets of the journal, each as it was last said to be.
+ * The sheets of the journal, each as last corrected.
  *
  * @param generatedAt when the report was made
  * @param sheets      the sheets in the order in which they were first written
@@ -16,7 +16,7 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
 
     static final String NO_SHEET = "The journal has no sheet of that kind.";
 
-    /** The report of sheets. */
+    /** Reports sheets. */
     public static JournalListReport of(List<Entry> sheets, Instant now) {
         return new JournalListReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
     }

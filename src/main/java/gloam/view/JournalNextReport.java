@@ -13,23 +13,23 @@ import java.util.stream.Collectors;
  *
  * @param generatedAt       when the report was made
  * @param film              the film's name
- * @param used              how many sheets of the journal the advice rests on
- * @param toneStops         the tone wanted, from the mid-tone
- * @param sheetsLeft        sheets that may still be spent
+ * @param used              number of sheets that the advice is based on
+ * @param toneStops         tone wanted, in stops from the mid-tone
+ * @param sheetsLeft        sheets left
  * @param fNumber           the f-number advised
- * @param exposureS         the time advised
- * @param reason            why
- * @param spreadStops       doubt about the wanted tone that the film alone leaves now
- * @param mostLikelyRight   the exposure most likely right, to half a stop
- * @param mostTelling       the one that leaves least doubt
- * @param brackets          for 2, 3 and 4 sheets exposed without looking in between
+ * @param exposureS         the time advised, in seconds
+ * @param reason            why, in words
+ * @param spreadStops       standard deviation of the tone that not knowing the film leaves now, in stops
+ * @param mostLikelyRight   the exposure most likely to come within half a stop of the tone
+ * @param mostTelling       the exposure that reveals most about the film
+ * @param brackets          brackets of 2, 3 and 4 sheets, for when none can be judged in between
  */
 public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
                                 double fNumber, double exposureS, String reason, double spreadStops,
                                 NextSheet.Choice mostLikelyRight, NextSheet.Choice mostTelling, List<BracketRow> brackets)
         implements Report {
 
-    /** The report of an advice. */
+    /** Reports advice. */
     public static JournalNextReport of(NextExposure answer, Instant now) {
         NextSheet.Advice advice = answer.advice();
         NextSheet.Choice chosen = answer.chosen();
@@ -88,7 +88,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
                 Wording.number(choice.spreadAfterStops(), 1));
     }
 
-    /** Sheets a stop apart at the f-number most likely right, and the chance that one of them is right. */
+    /** Exposures a stop apart, in seconds, and the probability, 0 to 1, that one of them is right. */
     public record BracketRow(int sheets, List<Double> exposuresS, double rightChance) {
 
         static BracketRow of(NextSheet.BracketOfTimes bracket) {

@@ -9,14 +9,14 @@ import java.time.ZoneOffset;
 import java.util.stream.Collectors;
 
 /**
- * Keepers and what spoils sheets.
+ * Numbers of keepers and the causes that spoil sheets.
  *
  * @param generatedAt when the report was made
- * @param keepers     the sheets in groups
+ * @param keepers     the sheets, in groups
  */
 public record JournalStatsReport(OffsetDateTime generatedAt, @JsonUnwrapped Keepers keepers) implements Report {
 
-    /** The report of keepers. */
+    /** Reports keepers. */
     public static JournalStatsReport of(Keepers answer, Instant now) {
         return new JournalStatsReport(new SiteClock(ZoneOffset.UTC).at(now), answer);
     }

@@ -15,22 +15,22 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * The Moon: one shape in every report. What a report does not speak of is null, or none in a list.
+ * The Moon, in the same form in every report. What a report does not say is absent, or an empty list.
  *
- * @param at                  the instant at which it is as said
+ * @param at                  the instant described
  * @param phase               the phase's name, such as {@code waxing crescent}
- * @param illuminatedFraction lit share of the disc
- * @param phaseAngleDeg       angle Sun–Moon–site, 0 when full
- * @param ageDays             days since new moon; null also where the ephemeris does not reach back to it
- * @param angularDiameterDeg  of the disc from the site
- * @param distanceKm          from the site
- * @param magnitude           V outside the atmosphere
- * @param azimuthDeg          where it stands
- * @param apparentAltitudeDeg how high
- * @param fromAimDeg          angle between it and the frame's centre
- * @param inFrameAt           when its centre first stands in the frame and above the skyline; null also when not before
+ * @param illuminatedFraction lit share of the disc, 0 to 1
+ * @param phaseAngleDeg       angle Sun–Moon–site in degrees, 0 at full moon
+ * @param ageDays             days since new moon; also absent if the ephemeris does not reach back to it
+ * @param angularDiameterDeg  apparent diameter of the disc, in degrees
+ * @param distanceKm          distance from the site, in km
+ * @param magnitude           V magnitude outside the atmosphere
+ * @param azimuthDeg          azimuth in degrees, from north through east
+ * @param apparentAltitudeDeg altitude in degrees, with refraction
+ * @param fromAimDeg          angle between the Moon and the frame's centre, in degrees
+ * @param inFrameAt           when its centre is first in the frame and above the skyline; also absent if not before
  *                            {@code lookedUntil}
- * @param lookedUntil         how far ahead that was looked for
+ * @param lookedUntil         end of the time searched for {@code inFrameAt}
  * @param quarters            the next four quarters
  */
 public record MoonRow(Optional<OffsetDateTime> at, Optional<String> phase, OptionalDouble illuminatedFraction,

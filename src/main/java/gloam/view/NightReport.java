@@ -15,9 +15,9 @@ import java.util.stream.Collectors;
  *
  * @param generatedAt when the report was made
  * @param site        where
- * @param nights      the night, one row
+ * @param nights      the night, as a list of one
  * @param hours       the sky at each full hour from before sunset to after sunrise
- * @param moon        the Moon half-way through the Sun's absence
+ * @param moon        the Moon half-way between sunset and sunrise
  * @param planets     the planets half-way through the night
  */
 public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> nights, List<HourRow> hours,
@@ -26,7 +26,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
     /** The planets an unaided eye sees, which can mark a sheet. */
     private static final int PLANETS_SHOWN = 5;
 
-    /** The report of a night. */
+    /** Reports a night. */
     public static NightReport of(NightCourse course, Instant now) {
         Site site = course.rank().night().site();
         SiteClock clock = new SiteClock(site.zone());
@@ -95,11 +95,11 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
      * The sky at a full hour.
      *
      * @param at                when
-     * @param sunAltitudeDeg    apparent altitude of the Sun
-     * @param moonAltitudeDeg   apparent altitude of the Moon
+     * @param sunAltitudeDeg    altitude of the Sun in degrees, with refraction
+     * @param moonAltitudeDeg   altitude of the Moon in degrees, with refraction
      * @param zenithMagArcsec2  brightness of the zenith
-     * @param groundLux         illuminance of level ground
-     * @param planets           apparent places of the planets
+     * @param groundLux         illuminance of level ground in lux
+     * @param planets           where the planets stand
      */
     public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2,
                           double groundLux, List<PlaceRow> planets) {
@@ -111,7 +111,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         }
     }
 
-    /** Where a planet stands. */
+    /** Where a planet stands, in degrees, with refraction. */
     public record PlaceRow(String name, double azimuthDeg, double apparentAltitudeDeg) {
 
         static PlaceRow of(NightCourse.PlanetPlace place) {
@@ -120,7 +120,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         }
     }
 
-    /** How bright a planet is. */
+    /** How bright a planet is: V magnitude, and the lit share of its disc, 0 to 1. */
     public record PlanetRow(String name, double magnitude, double illuminatedFraction) {
 
         static PlanetRow of(Appearance planet) {

@@ -10,16 +10,16 @@ import java.time.ZoneId;
 import java.util.List;
 
 /**
- * Which nights suit, best first.
+ * Nights, best first.
  *
  * @param generatedAt when the report was made
  * @param nights      the nights in order of rank
- * @param stays       runs of consecutive nights at one site in order of rank, where asked for
+ * @param stays       runs of consecutive nights at one site in order of rank; empty unless asked for
  */
 public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, List<StayRow> stays)
         implements Report {
 
-    /** The report of a ranking. */
+    /** Reports a ranking. */
     public static NightsReport of(Ranking ranking, Instant now) {
         ZoneId zone = ranking.nights().get(0).night().site().zone();
         return new NightsReport(new SiteClock(zone).at(now),

@@ -9,12 +9,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** The formats in which a report can be had: an ending of file names, and whether it is text. */
+/** The formats of reports, each with the ending of its files. */
 public enum OutputFormat {
     TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false), ICS("ics", true),
     HTML("html", true);
 
-    /** Columns of text for pipes and files, and of prose everywhere: longer lines are hard to read. */
+    /** Columns of text in pipes and files, and the widest prose anywhere. */
     public static final int WIDTH = 100;
 
     private final String ending;
@@ -38,22 +38,22 @@ public enum OutputFormat {
         };
     }
 
-    /** The name as options write it. */
+    /** The name used in options. */
     public String label() {
         return Label.of(this);
     }
 
-    /** Whether it is text, which can go to standard output too. */
+    /** Whether it is text and so can be printed to standard output. */
     public boolean text() {
         return text;
     }
 
-    /** The names of all formats that are text, as part of a sentence. */
+    /** The names of all text formats, joined for a sentence. */
     public static String texts() {
         return choice(Arrays.stream(values()).filter(OutputFormat::text).map(OutputFormat::label).toList());
     }
 
-    /** The endings of all formats, each behind what precedes it, as part of a sentence. */
+    /** The endings of all formats, each after the given text, joined for a sentence. */
     public static String endings(String before) {
         return choice(Arrays.stream(values()).map(format -> before + format.ending).toList());
     }
@@ -65,9 +65,9 @@ public enum OutputFormat {
     }
 
     /**
-     * Makes sure that a report can be had in this format.
+     * Checks that a report can be written in this format.
      *
-     * @throws BadInput when it cannot
+     * @throws BadInput if it cannot; names the formats that can
      */
     public void check(Report report) {
         if (!suits(report)) {
@@ -80,20 +80,20 @@ public enum OutputFormat {
         return renderer(WIDTH).suits(report);
     }
 
-    /** Writes a report in this format, if it is text, for a terminal of so many columns. */
+    /** Prints a report in this text format, laid out for a number of columns. */
     public void render(Report report, int columns, Appendable out) throws IOException {
         ((Renderer) renderer(columns)).render(report, out);
     }
 
-    /** Writes a report in this format as the bytes of a file. */
+    /** Writes a report in this format to a file. */
     public void write(Report report, OutputStream out) throws IOException {
         renderer(WIDTH).write(report, out);
     }
 
     /**
-     * The format of that name.
+     * The text format of that name.
      *
-     * @throws BadInput when there is none that is text
+     * @throws BadInput if no text format has it
      */
     public static OutputFormat named(String name) {
         for (OutputFormat format : values()) {
@@ -108,9 +108,9 @@ public enum OutputFormat {
     }
 
     /**
-     * The format that a file's ending asks for.
+     * The format that the ending of a file's name stands for.
      *
-     * @throws BadInput when no format has that ending
+     * @throws BadInput if no format has that ending
      */
     public static OutputFormat of(Path file) {
         String name = String.valueOf(file.getFileName());

@@ -25,21 +25,21 @@ import java.util.stream.Stream;
  * The timetable of a trip.
  *
  * @param generatedAt when the report was made
- * @param identity    the trip's, kept through all its timetables
+ * @param identity    identity of the trip, the same in all its timetables
  * @param title       the trip's title
  * @param camera      the camera carried
  * @param nights      the nights in order
  * @param sheets      sheets carried
- * @param sheetsUsed  sheets the timetable exposes
- * @param cancelled   windows that an earlier timetable announced and this one takes back
+ * @param sheetsUsed  sheets that the timetable exposes
+ * @param cancelled   windows of an earlier timetable that this one cancels
  * @param cautions    what to mind in the field
- * @param pictures    how the sheets will look, where that was asked for
+ * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
                          List<PlannedNightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
-    /** The report of a timetable. */
+    /** Reports a timetable. */
     public static PlanReport of(Timetable timetable, Instant now) {
         Plan plan = timetable.plan();
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
@@ -52,7 +52,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 Optional.empty());
     }
 
-    /** The same with pictures of its sheets. */
+    /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
         return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
                 cautions, Optional.of(drawn));
@@ -72,15 +72,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * One night.
      *
      * @param night    date of the evening
-     * @param site     where
+     * @param site     name of the site
      * @param latitudeDeg  latitude of the site, north positive
      * @param longitudeDeg longitude of the site, east positive
-     * @param zone     the zone of its times
+     * @param zone     time zone of its times
      * @param darkness spans with the Sun below -18°
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
-     * @param windows  exposures in order
+     * @param windows  exposures in order of time
      * @param refused  wishes not served
-     * @param notes    clocks that change, and what the weather brings
+     * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
      */
     public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
@@ -114,7 +114,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         }
     }
 
-    /** The sky at an instant; the names and units of {@link Plan.SkySample}. */
+    /** The sky at an instant, with the meanings of {@link Plan.SkySample}. */
     public record SkyRow(OffsetDateTime at, double sunAirlessAltitudeDeg, double moonAltitudeDeg,
                          double zenithMagArcsec2) {
 
@@ -129,11 +129,11 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     }
 
     /**
-     * One exposure on one sheet; the names and units of {@link Plan.Window}.
+     * One exposure on one sheet, with the meanings of {@link Plan.Window}.
      *
      * @param identity the same in every timetable of the trip
-     * @param sequence greater after each change of what is announced
-     * @param prepareAt  when to begin to set up, never while the sheet before is open
+     * @param sequence number that grows with each change to the window
+     * @param prepareAt  when to begin to set up, never before the previous sheet is closed
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
                             int fittedToSheets, OffsetDateTime prepareAt,
@@ -163,7 +163,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         }
     }
 
-    /** A window taken back; the names of {@link WindowRow}. */
+    /** A cancelled window, with the meanings of {@link WindowRow}. */
     public record CancelledRow(String identity, int sequence, String wish, String site, OffsetDateTime openAt,
                                OffsetDateTime closeAt) {
 

@@ -13,12 +13,12 @@ import java.util.stream.Collectors;
 /**
  * The computed picture of a sheet and what it shows.
  *
- * @param figures what of it is words and numbers
+ * @param figures its words and numbers
  * @param picture the sheet as it looks when developed
  */
 public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture picture) implements Report {
 
-    /** What the picture says of itself. */
+    /** The statement that accompanies every computed picture. */
     public static final String STATEMENT = "Computed picture, not a photograph";
 
     @Override
@@ -26,7 +26,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         return figures.generatedAt;
     }
 
-    /** The report on a proof. */
+    /** Reports a proof. */
     public static ProofReport of(SheetProof proof, Instant now) {
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
@@ -58,12 +58,12 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
     }
 
     /**
-     * What of a proof is words and numbers.
+     * Words and numbers of a proof.
      *
      * @param generatedAt when it was made
-     * @param statement   what the picture is
-     * @param widthPx     pixels in a row
-     * @param heightPx    rows
+     * @param statement   what the picture is, and is not
+     * @param widthPx     width in pixels
+     * @param heightPx    height in pixels
      * @param colour      whether it is in colour
      * @param tones       tones at the frame's centre and in its corners
      * @param trail       the framing and its trails
@@ -73,9 +73,12 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
     }
 
     /**
-     * The tone of a point of the sheet, whatever stands there.
+     * The tone at one point of the sheet.
      *
-     * @param toneStops of each layer, in stops from the mid-tone; -99 where no light falls
+     * @param where     the name of the point
+     * @param xMm       to the right of the centre, in mm
+     * @param yMm       above the centre, in mm
+     * @param toneStops tone of each layer in stops from the mid-tone; -99 where no light falls
      */
     public record ToneRow(String where, double xMm, double yMm, List<Double> toneStops) {
 

@@ -10,7 +10,7 @@ import java.util.List;
 final class SheetCard {
 
     private static final int TERMS = 10;
-    /** A shorter trail has no direction to tell. */
+    /** A shorter trail has no direction worth giving. */
     private static final double LEAST_TRAIL_MM = 1;
     private static final List<String> STEPS =
             List.of("set up and levelled", "f-number set", "dark slide out", "opened", "closed", "dark slide in");

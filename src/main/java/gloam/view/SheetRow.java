@@ -14,16 +14,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A sheet of the journal; the meanings of {@link Entry}.
+ * A sheet of the journal, with the meanings of {@link Entry}.
  *
- * @param openAt    when the shutter opened first, by the clocks at the site, in UTC where that was not noted
- * @param closeAt   when it closed last
- * @param openings  how often it was open
- * @param openS     how long it was open in all
- * @param filmLx    illuminance on the film half-way through the longest opening
- * @param light     whether that was computed or measured
- * @param tone      the tone in a word
- * @param toneStops the tone measured, from the mid-tone
+ * @param openAt    when the shutter first opened, in local time; in UTC if the site was not noted
+ * @param closeAt   when it last closed
+ * @param openings  number of openings
+ * @param openS     total exposure time in seconds
+ * @param filmLx    illuminance on the film half-way through the longest opening, in lux
+ * @param light     {@code computed} or {@code measured}
+ * @param tone      tone of the sky in a word, if judged so
+ * @param toneStops tone of the sky in stops from the mid-tone, if measured
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
                        OffsetDateTime closeAt, int openings, double openS, double fNumber, OptionalDouble azimuthDeg,

@@ -20,37 +20,37 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * What an exposure is asked for.
+ * The light, film and lens that an exposure is computed for.
  *
  * @param source             where the sky's brightness comes from, in words
- * @param skyMagArcsec2      brightness of the sky at the frame's centre, when the shutter opens if it changes
- * @param skyCdM2            the same as a luminance
- * @param otherSkies         what else tells it
- * @param skyColour          colour of a computed sky
- * @param ground             the ground exposed for in place of the sky
+ * @param skyMagArcsec2      brightness of the sky at the frame's centre; of a changing sky, when the shutter opens
+ * @param skyCdM2            the same as a luminance, in cd/m²
+ * @param otherSkies         other readings of the same sky
+ * @param skyColour          colour of the sky, if computed
+ * @param ground             the ground, if the exposure is for the ground
  * @param film               name of the film
- * @param iso                its speed
- * @param reciprocity        its law in words
- * @param focalLengthMm      of the lens
- * @param focusM             what it is focused at, where that is not infinity
- * @param transmittance      share of light it passes
- * @param cornerStops        light in the frame's corners against its centre, where the frame is known, at the
- *                           widest f-number asked for; minus is less
- * @param cornerStopsStopped the same at the narrowest f-number asked for
- * @param toneStops          the tone aimed at, where the time is asked for
- * @param sheets             how many sheets may be spent on it
- * @param lastsS             the time, where the tone is asked for
- * @param site               where, if a site was given
- * @param earlier            openings already made on the same sheet
- * @param openAt             when the shutter opens, if an instant was given
- * @param latestCloseAt      when it must be closed at the latest, if the sky changes
- * @param events             what happens in the sky till then
- * @param azimuthDeg         where the camera points
- * @param altitudeDeg        where the camera points
- * @param starDeclinationDeg declination of the star whose trail limit is given
- * @param aimDeclinationDeg  that of the star at the frame's centre, which draws but a point about a pole of the sky
- * @param extinctionMag      what the air takes from it
- * @param leastDifferenceDensity least difference from the sky's tone by which its trail shows
+ * @param iso                its rated speed
+ * @param reciprocity        its reciprocity law in words
+ * @param focalLengthMm      focal length in mm
+ * @param focusM             focused distance in metres; absent for infinity
+ * @param transmittance      share of the light that the lens passes, 0 to 1
+ * @param cornerStops        light in the frame's corners relative to its centre at the widest f-number, in stops;
+ *                           minus is less; absent if the frame is not known
+ * @param cornerStopsStopped the same at the smallest aperture
+ * @param toneStops          tone wanted in stops from the mid-tone, if the question is for the time
+ * @param sheets             number of sheets to expose
+ * @param lastsS             exposure time in seconds, if the question is for the tone
+ * @param site               the site, if given
+ * @param earlier            earlier exposures on the same sheet
+ * @param openAt             when the shutter opens, if given
+ * @param latestCloseAt      when it must close at the latest, under a changing sky
+ * @param events             events of the sky until then
+ * @param azimuthDeg         azimuth of the aim in degrees, from north through east
+ * @param altitudeDeg        altitude of the aim in degrees
+ * @param starDeclinationDeg declination in degrees of the star whose trail limit is given
+ * @param aimDeclinationDeg  declination of the star at the frame's centre; near a pole it draws only a point
+ * @param extinctionMag      by how many magnitudes the atmosphere dims that star
+ * @param leastDifferenceDensity least difference in density from the sky at which its trail shows
  */
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
                         Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground, String film,
@@ -188,7 +188,7 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
      *
      * @param source        where it comes from, in words
      * @param skyMagArcsec2 its brightness
-     * @param brighterStops by how much it is brighter than the one exposed for; minus is darker
+     * @param brighterStops by how many stops it is brighter than the sky exposed for; minus is darker
      */
     public record OtherSky(String source, double skyMagArcsec2, double brighterStops) {
     }

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * A table as lines of text, its columns as narrow as their contents allow.
  *
  * <p>Where the columns are too wide together, titles and words run on below. Where that does not do, columns leave in
- * the order that they name and are told under their row; where no table fits, each row is a paragraph that says its titles.
+ * the order that they name and are printed under their row; where no table fits, each row is a paragraph that says its titles.
  */
 final class TableLayout {
 

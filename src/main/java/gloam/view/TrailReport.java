@@ -27,19 +27,19 @@ import java.util.OptionalDouble;
  * @param generatedAt when the report was made
  * @param site        where
  * @param frame       the framing and the exposure
- * @param sheet       what the sheet is taken to be; null when no film was given
- * @param records     what marks the sheet; null when no film was given
+ * @param sheet       the sheet; absent without a film
+ * @param records     what leaves a mark on it; absent without a film
  * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
- * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
- * @param pole        the celestial pole above the horizon
- * @param moon        when it comes into the frame, from opening the shutter on
- * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
+ * @param starsHere   trails of imaginary stars at the centre and in the corners
+ * @param pole        the celestial pole that is above the horizon
+ * @param moon        the Moon, and when it enters the frame
+ * @param edges       directions of some points on the frame's lower and left edges, inside the image circle
  */
 public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame, Optional<TrailSheetRow> sheet,
                           Optional<Trails.Recorded> records, List<TrackRow> tracks, List<StarHereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
 
-    /** The report of trails. */
+    /** Reports trails. */
     public static TrailReport of(Trails trails, Instant now) {
         Site site = trails.question().site();
         SiteClock clock = new SiteClock(site.zone());
@@ -65,8 +65,8 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
      *
      * @param openAt   the first opening
      * @param closeAt  the last closing
-     * @param lastsS   how long the shutter is open in all
-     * @param openings each opening, where there are several
+     * @param lastsS   total exposure time in seconds
+     * @param openings every opening, if there are several
      */
     public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
                            double widthMm, double heightMm, String projection, OffsetDateTime openAt,
@@ -100,9 +100,9 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     /**
      * The sheet against which trails must show.
      *
-     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; null where nothing does
-     * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
-     *                           the sky that a star there draws little more than a point; else null
+     * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if nothing does
+     * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so close to
+     *                           a pole that a star there draws little more than a point; else absent
      */
     public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
                            double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
@@ -115,13 +115,13 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     }
 
     /**
-     * What a star would draw that stands at a point half-way through.
+     * The trail of an imaginary star that is at some point half-way through the exposure.
      *
-     * @param lengthMm     of what is drawn on the sheet; null where the star only touches a corner
-     * @param point        whether that is no longer than its spot is wide
-     * @param speedMmH     of its image half-way through, in mm an hour
-     * @param directionDeg of its motion then
-     * @param sagittaMm    how far what is drawn bends from straight; null as the length is
+     * @param lengthMm     its length on the sheet, in mm; absent if the star only touches a corner
+     * @param point        whether it is no longer than its spot is wide
+     * @param speedMmH     speed of the image half-way through, in mm an hour
+     * @param directionDeg direction of motion then, in degrees from right through up
+     * @param sagittaMm    how far it bends from straight, in mm; absent with the length
      */
     public record StarHereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
                           double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
@@ -138,10 +138,10 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     }
 
     /**
-     * The celestial pole and where it falls, be it beside the frame; null where the lens does not see.
+     * The celestial pole and its image, inside the frame or not; the image is absent if it is behind the camera.
      *
-     * @param turnDeg      how far the sky turns about it in all openings
-     * @param longestArcMm the longest trail that fits round it; null where it is not in the frame
+     * @param turnDeg      by how many degrees the sky turns around it in all openings
+     * @param longestArcMm longest trail around it inside the frame, in mm; absent if the pole is outside
      */
     public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
                           OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
@@ -157,7 +157,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
         }
     }
 
-    /** What is seen at a point of the frame's edge. */
+    /** The direction seen at a point of the frame's edge. */
     public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
 
         static EdgeRow of(Trails.EdgePoint at) {

@@ -71,7 +71,7 @@ final class TrailText {
         return document;
     }
 
-    /** When the shutter is open, each date told once. */
+    /** When the shutter is open, each date given once. */
     private static String times(TrailReport.FrameRow frame) {
         List<Situation.Opening> openings = frame.openings().isEmpty()
                 ? List.of(new Situation.Opening(frame.openAt(), frame.closeAt())) : frame.openings();

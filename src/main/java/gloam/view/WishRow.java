@@ -16,22 +16,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A wish as it was understood.
+ * A wish as understood.
  *
  * @param name           its name
  * @param aim            where the camera points, in words
  * @param sky            the kind of sky wanted
  * @param tone           the tone of the sky wanted, in words
  * @param records        what must leave a trail, in words
- * @param trailLeastMm   the least trail length
- * @param trailMostMm    the greatest trail length
- * @param shortestMin    the least exposure
- * @param longestMin     the greatest exposure
- * @param fNumbers       f-numbers to choose from; empty for all of the lens
- * @param worth          what it is worth
- * @param repeat         how many sheets of it at most
- * @param film           its film where it is not the trip's
- * @param limits         what narrows it further, in words; empty for nothing
+ * @param trailLeastMm   least trail length in mm
+ * @param trailMostMm    greatest trail length in mm
+ * @param shortestMin    shortest exposure in minutes
+ * @param longestMin     longest exposure in minutes
+ * @param fNumbers       allowed f-numbers; empty for all of the lens
+ * @param worth          its worth
+ * @param repeat         most sheets to spend on it
+ * @param film           its film, if not the trip's
+ * @param limits         further limits, in words; absent if there are none
  */
 public record WishRow(String name, String aim, String sky, String tone, String records, OptionalDouble trailLeastMm,
                       OptionalDouble trailMostMm, double shortestMin, double longestMin, List<Double> fNumbers,

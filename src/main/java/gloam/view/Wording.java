@@ -129,13 +129,13 @@ final class Wording {
         return clock(at.plusSeconds(30));
     }
 
-    /** The first whole minute not before a time. */
+    /** The first whole minute at or after a time. */
     static String minuteAfter(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.MINUTES);
         return clock(whole.equals(at) ? whole : whole.plusMinutes(1));
     }
 
-    /** The last whole minute not after a time. */
+    /** The last whole minute at or before a time. */
     static String minuteBefore(OffsetDateTime at) {
         return clock(at);
     }
