@@ -13,6 +13,7 @@ import gloam.store.Input;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Quantity;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -130,12 +131,10 @@ final class Converters {
 
     /** A projection by its name. */
     static Projection projection(String text) {
-        List<String> names = Candidates.words(Projection.values());
-        if (!names.contains(text.toLowerCase(Locale.ROOT))) {
-            throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.question(text, names)
-                    .orElse("it is one of " + String.join(", ", names)));
-        }
-        return Projection.valueOf(text.toUpperCase(Locale.ROOT));
+        List<Projection> known = List.of(Projection.values());
+        List<String> names = Label.all(known);
+        return Label.named(text, known).orElseThrow(() -> new BadInput("projection \"" + text + "\" is unknown; "
+                + Nearest.question(text, names).orElse("it is one of " + String.join(", ", names))));
     }
 
     /** The transmittance of a lens by an f-number and the T-number there, such as 11/12.3. */

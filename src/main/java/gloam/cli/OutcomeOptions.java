@@ -5,10 +5,10 @@ import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
@@ -65,13 +65,10 @@ final class OutcomeOptions extends OptionGroup {
 
     /** The constant that a word names. */
     static <E extends Enum<E>> E constant(String text, E[] constants) {
-        List<String> words = Candidates.words(constants);
-        int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
-        if (index < 0) {
-            throw new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
-                    + Nearest.question(text, words).map("; "::concat).orElse(""));
-        }
-        return constants[index];
+        List<String> words = Label.all(List.of(constants));
+        return Label.named(text, List.of(constants)).orElseThrow(() ->
+                new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
+                        + Nearest.question(text, words).map("; "::concat).orElse("")));
     }
 
     /** A word for a tone. */

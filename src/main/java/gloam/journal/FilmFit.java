@@ -5,6 +5,7 @@ import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.FittedReciprocity;
 import gloam.film.FittedReciprocity.Doubt;
+import gloam.units.Label;
 import gloam.units.Stops;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -12,7 +13,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -116,7 +116,7 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
     private static String reason(Outcome outcome) {
         return outcome.spoiledBy().isEmpty() ? "not judged yet"
                 : "spoiled by " + outcome.spoiledBy().stream()
-                        .map(spoiler -> spoiler.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        .map(Label::words)
                         .collect(Collectors.joining(", "));
     }
 

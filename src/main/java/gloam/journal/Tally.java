@@ -1,11 +1,11 @@
 package gloam.journal;
 
+import gloam.units.Label;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -83,7 +83,7 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
         int undecided = (int) sheets.stream().filter(entry -> entry.outcome().kept().isEmpty()).count();
         Map<String, Integer> counts = new LinkedHashMap<>();
         sheets.stream().flatMap(entry -> entry.outcome().spoiledBy().stream())
-                .map(spoiler -> spoiler.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .map(Label::words)
                 .forEach(name -> counts.merge(name, 1, Integer::sum));
         List<Spoiled> spoilers = counts.entrySet().stream()
                 .map(count -> new Spoiled(count.getKey(), count.getValue()))

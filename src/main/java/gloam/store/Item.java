@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
 import gloam.units.Range;
@@ -11,7 +12,6 @@ import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -122,15 +122,11 @@ record Item(Node node, String path, Source source) {
 
     /** One of a few words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(List<E> allowed) {
-        List<String> words = allowed.stream().map(Item::label).toList();
+        List<String> words = Label.all(allowed);
         readAs(Shown.oneOf(words));
         String word = scalar(Shown.oneOf(words)).text().strip();
-        int index = words.indexOf(word.toLowerCase(Locale.ROOT));
-        if (index < 0) {
-            throw fault("expected " + Shown.oneOf(words) + ", found " + Shown.quoted(word)
-                    + Nearest.sentence(word, words).map(". "::concat).orElse(""));
-        }
-        return allowed.get(index);
+        return Label.named(word, allowed).orElseThrow(() -> fault("expected " + Shown.oneOf(words) + ", found "
+                + Shown.quoted(word) + Nearest.sentence(word, words).map(". "::concat).orElse("")));
     }
 
     /** Yes or no. */
@@ -239,10 +235,5 @@ record Item(Node node, String path, Source source) {
                     ? "nothing. Write a value." : Shown.quoted(scalar.text());
         }
         return "a list";
-    }
-
-    /** The word that stands for a constant: lower case with hyphens. */
-    static String label(Enum<?> meaning) {
-        return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -68,7 +69,7 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
         }
         Class<?> type = wrong instanceof MismatchedInputException mismatch ? mismatch.getTargetType() : Object.class;
         List<String> words = type.isEnum()
-                ? Arrays.stream(type.getEnumConstants()).map(word -> Item.label((Enum<?>) word)).toList() : List.of();
+                ? Arrays.stream(type.getEnumConstants()).map(word -> Label.of((Enum<?>) word)).toList() : List.of();
         Optional<String> meant = Nearest.to(spot.found.replace("\"", ""), words);
         return "expected " + (words.isEmpty() ? words(type) : Shown.oneOf(words))
                 + ", found " + spot.found + meant.map(word -> ". Did you mean " + word + "?").orElse("");

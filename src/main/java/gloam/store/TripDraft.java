@@ -4,6 +4,7 @@ import gloam.gear.Camera;
 import gloam.gear.Coordinates;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.units.Label;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -44,7 +45,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
                 number(camera.frame().heightMm()), fNumbers(), widest(),
                 Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
-                widest(), number(lens.spotUm()), number(lens.filterStops()), Item.label(lens.projection()),
+                widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
                 + String.format(Locale.ROOT, WISHES, round(), widest(), across()));

@@ -1,10 +1,10 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import gloam.answer.Approaches;
 import gloam.ephemeris.Approach;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Target;
+import gloam.gear.Site;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -29,6 +29,28 @@ public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<Appro
     @Override
     public boolean empty() {
         return approaches.isEmpty();
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed("Closest approaches");
+        document.text("at " + SiteText.of(site()));
+        document.gap();
+        if (approaches().isEmpty()) {
+            document.under("none as close as that");
+            return document;
+        }
+        Table table = new Table(Table.words("date"), Table.words("time"), Table.words("bodies"),
+                Table.numbers("apart", "\u00b0"), Table.numbers("altitude", "\u00b0").leaving(3), Table.words("towards").leaving(2),
+                Table.numbers("Sun", "\u00b0").leaving(1));
+        for (ApproachRow row : approaches()) {
+            table.row(Wording.date(row.at().plusSeconds(30).toLocalDate()), Wording.minute(row.at()),
+                    Wording.title(row.body()) + " and " + Wording.title(row.other()),
+                    Wording.number(row.separationDeg(), 2), Wording.number(row.apparentAltitudeDeg(), 0),
+                    Wording.bearing(row.azimuthDeg()), Wording.number(row.sunAltitudeDeg(), 0));
+        }
+        document.add(table);
+        return document;
     }
 
     /**

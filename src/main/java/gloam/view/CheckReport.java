@@ -1,19 +1,22 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * How a trip file was understood.
@@ -34,6 +37,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                           LocalDate lastNight, CameraRow camera, FilmRow film, int sheets, List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
+    private static final int TERMS = 10;
+
     /** The report of a trip and the defaults it was read with. */
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
@@ -45,6 +50,75 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
                 trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed(title());
+        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight()));
+        sites().forEach(site -> add(document, "site", words(site)));
+        add(document, "camera", words(camera()));
+        add(document, "film", words(film()));
+        add(document, "sheets", String.valueOf(sheets()));
+        preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
+                + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
+        document.gap();
+        document.heading(2, "Wishes");
+        wishes().forEach(wish -> add(document, wish.name(), words(wish)));
+        document.gap();
+        if (defaultsUsed().isEmpty()) {
+            return document.text("No default was needed.");
+        }
+        document.heading(2, "Defaults used");
+        defaultsUsed().forEach(document::under);
+        return document;
+    }
+
+    private static void add(Document document, String name, String text) {
+        document.add(new Block.Term(name, text, TERMS, true));
+    }
+
+    private static String words(TripSiteRow site) {
+        Site place = site.site();
+        return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
+                + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
+                + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points" : "level horizon");
+    }
+
+    private static String words(CameraRow camera) {
+        return camera.name() + ", " + Wording.plain(camera.focalLengthMm()) + " mm on "
+                + Wording.plain(camera.frameWidthMm()) + " × " + Wording.plain(camera.frameHeightMm()) + " mm; f/ "
+                + camera.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", "))
+                + "; focus " + (camera.focusM().isPresent()
+                        ? Wording.plain(camera.focusM().getAsDouble()) + " m" : "infinity")
+                + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
+                + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
+                + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
+                + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+    }
+
+    private static String words(FilmRow film) {
+        return film.name() + ", ISO " + Wording.plain(film.iso()) + ", " + film.kind() + ", "
+                + (film.layers() == 1 ? "one layer" : film.layers() + " layers")
+                + "; reciprocity failure costs " + film.failureStops().stream()
+                        .map(stops -> Wording.number(stops, 1)).collect(Collectors.joining(", "))
+                + " stops at metered 1 min, 10 min, 1 h; " + film.source();
+    }
+
+    private static String words(WishRow wish) {
+        List<String> parts = new ArrayList<>(List.of(wish.aim(), "sky " + wish.sky(), "tone " + wish.tone(),
+                "records " + wish.records()));
+        wish.trailLeastMm().ifPresent(mm -> parts.add("trail from " + Wording.plain(mm) + " mm"));
+        wish.trailMostMm().ifPresent(mm -> parts.add("trail up to " + Wording.plain(mm) + " mm"));
+        wish.limits().ifPresent(parts::add);
+        parts.add("exposure " + Wording.plain(wish.shortestMin()) + " … " + Wording.plain(wish.longestMin())
+                + " min");
+        parts.add(wish.fNumbers().isEmpty() ? "any f-number"
+                : "f/ " + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
+        wish.film().ifPresent(film -> parts.add("film " + film));
+        parts.add("worth " + Wording.plain(wish.worth()) + ", " + (wish.repeat() == 1 ? "once"
+                : "up to " + wish.repeat() + " sheets"));
+        return String.join("; ", parts);
     }
 
     /** A site and how many points its skyline has. */
@@ -79,7 +153,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
         static FilmRow of(TripCheck check) {
             FilmStock film = check.trip().film();
-            return new FilmRow(film.name(), film.iso(), WishRow.words(film.kind()), film.layers().size(),
+            return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
         }
     }

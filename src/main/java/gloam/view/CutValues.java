@@ -1,10 +1,15 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.journal.NextSheet;
+import gloam.journal.Tally;
 import gloam.units.Angle;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -41,8 +46,10 @@ final class CutValues extends ValueSerializerModifier {
 
     /** Values of records as JSON. */
     static SimpleModule module() {
-        return new SimpleModule().addSerializer(new Label()).setSerializerModifier(new CutValues())
-                .setMixInAnnotation(Site.class, SiteInBrief.class);
+        return new SimpleModule().addSerializer(new Constant()).setSerializerModifier(new CutValues())
+                .setMixInAnnotation(Site.class, SiteInBrief.class)
+                .setMixInAnnotation(Tally.class, Keeping.class)
+                .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
 
     /** A site without its terrain. */
@@ -50,6 +57,27 @@ final class CutValues extends ValueSerializerModifier {
 
         @JsonIgnore
         Skyline skyline();
+    }
+
+    /** A group of sheets by the names of the contract. */
+    @JsonPropertyOrder({"name", "sheets", "kept", "undecided", "keptFraction", "spoiledBy"})
+    private interface Keeping {
+
+        @JsonProperty("name")
+        String group();
+
+        @JsonProperty("keptFraction")
+        double keptShare();
+
+        @JsonProperty("spoiledBy")
+        List<Tally.Spoiled> spoilers();
+    }
+
+    /** An exposure advised, its chances all called so. */
+    private interface Advised {
+
+        @JsonProperty("rightByTheSecondChance")
+        double rightByTheSecond();
     }
 
     @Override
@@ -84,15 +112,15 @@ final class CutValues extends ValueSerializerModifier {
 
     /** Constants by their names. */
     @SuppressWarnings("rawtypes")
-    private static final class Label extends StdSerializer<Enum> {
+    private static final class Constant extends StdSerializer<Enum> {
 
-        Label() {
+        Constant() {
             super(Enum.class);
         }
 
         @Override
         public void serialize(Enum constant, JsonGenerator json, SerializationContext context) {
-            json.writeString(SheetRow.label(constant));
+            json.writeString(Label.of(constant));
         }
     }
 

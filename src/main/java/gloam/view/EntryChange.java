@@ -5,6 +5,7 @@ import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Place;
+import gloam.units.Label;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -66,7 +67,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("transmittance", Wording.number(lens.transmittance(), 4));
         sayings.put("spot", Wording.plain(lens.spotUm()) + " µm");
         sayings.put("filter", Wording.plain(lens.filterStops()) + " stops");
-        sayings.put("projection", SheetRow.label(lens.projection()));
+        sayings.put("projection", Label.of(lens.projection()));
         sayings.put("light", row.light());
         sayings.put("light on the film", String.format(Locale.ROOT, "%.3e lx", exposed.middleLx()));
         sayings.put("temperature", exposed.temperatureC().isPresent()

@@ -28,7 +28,7 @@ final class ExposureText {
     }
 
     private Document document() {
-        Document document = Document.named("Exposure").add(SituationText.document(report.situation()));
+        Document document = Document.named("Exposure").add(report.situation().document());
         document.gap();
         document.add(table(doing()));
         document.gap();

@@ -1,8 +1,8 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import gloam.answer.HighStands;
 import gloam.ephemeris.HighStand;
+import gloam.gear.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -31,6 +31,31 @@ public record HighReport(OffsetDateTime generatedAt, Site site, String target, d
     @Override
     public boolean empty() {
         return nights.stream().allMatch(night -> night.spans().isEmpty());
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed(Wording.title(target()) + " at "
+                + Wording.plain(altitudeDeg()) + "\u00b0 or higher in darkness");
+        document.text("at " + SiteText.of(site()));
+        document.gap();
+        if (empty()) {
+            document.under("in none of these nights");
+            return document;
+        }
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"),
+                Table.numbers("highest", "\u00b0").leaving(4), Table.words("at").leaving(3),
+                Table.words("towards").leaving(2),
+                Table.words("night without the Moon").leaving(1));
+        for (HighNightRow night : nights()) {
+            NightTimes times = new NightTimes(night.night(), site().zone());
+            night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
+                    times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
+                    times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
+                    Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
+        }
+        document.add(table);
+        return document;
     }
 
     /**

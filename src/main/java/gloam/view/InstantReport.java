@@ -1,6 +1,5 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -8,14 +7,17 @@ import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import gloam.answer.InstantSky;
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.SkyPosition;
+import gloam.gear.Site;
 import gloam.light.LightSource;
 import gloam.light.SkyLight;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import tools.jackson.databind.util.RawValue;
 
 /**
@@ -39,6 +41,66 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
                 sky.bodies().stream().map(BodyRow::of).toList(),
                 sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
                 MoonRow.of(sky.moon(), clock), Light.of(sky));
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed("Sky of " + Wording.date(at().toLocalDate()) + " " + Wording.second(at()) + " ("
+                + Wording.offset(at()) + ")");
+        document.text("at " + SiteText.of(site()));
+        document.gap();
+        document.add(bodiesTable());
+        if (!stars().isEmpty()) {
+            document.gap();
+            document.add(starsTable());
+        }
+        document.gap();
+        document.add(moon.document());
+        Light light = light();
+        document.gap();
+        document.under("zenith " + Wording.number(light.zenithMagArcsec2(), 2) + " mag/arcsec²: "
+                + Arrays.stream(LightSource.values())
+                        .map(source -> words(source) + " " + Wording.light(light.zenith().of(source).cdM2()))
+                        .collect(Collectors.joining(", ")) + " cd/m²");
+        document.under("level ground " + Wording.light(light.groundLux()) + " lx");
+        return document;
+    }
+
+    private static String words(LightSource source) {
+        return switch (source) {
+            case DARK -> "dark sky";
+            case MOON -> "moonlight";
+            case TWILIGHT -> "twilight";
+        };
+    }
+
+    private Table bodiesTable() {
+        Table table = new Table(Table.words("body"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+                Table.numbers("airless", "°").leaving(5), Table.numbers("RA", "°").leaving(4),
+                Table.numbers("dec", "°").leaving(4),
+                Table.numbers("distance", "km").leaving(2), Table.numbers("", "mag").leaving(6),
+                Table.numbers("lit", "%").leaving(3), Table.numbers("phase", "°").leaving(1));
+        for (BodyRow body : bodies()) {
+            table.row(Wording.title(body.name()), Wording.number(body.azimuthDeg(), 3),
+                    Wording.number(body.apparentAltitudeDeg(), 3),
+                    Wording.number(body.airlessAltitudeDeg(), 3), Wording.number(body.rightAscensionDeg(), 3),
+                    Wording.number(body.declinationDeg(), 3), Wording.kilometres(body.distanceKm()),
+                    Wording.number(body.magnitude(), 1), Wording.number(100 * body.illuminatedFraction(), 0),
+                    Wording.number(body.phaseAngleDeg(), 1));
+        }
+        return table;
+    }
+
+    private Table starsTable() {
+        Table table = new Table(Table.words("star"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+                Table.numbers("airless", "°").leaving(2), Table.numbers("RA", "°").leaving(1),
+                Table.numbers("dec", "°").leaving(1));
+        for (StarRow star : stars()) {
+            table.row(star.name(), Wording.number(star.azimuthDeg(), 3),
+                    Wording.number(star.apparentAltitudeDeg(), 3), Wording.number(star.airlessAltitudeDeg(), 3),
+                    Wording.number(star.rightAscensionDeg(), 3), Wording.number(star.declinationDeg(), 3));
+        }
+        return table;
     }
 
     /** One body of the solar system. */
@@ -85,7 +147,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         public Map<String, RawValue> sourcesCdM2() {
             Map<String, RawValue> parts = new LinkedHashMap<>();
             for (LightSource source : LightSource.values()) {
-                String name = source.name().toLowerCase(Locale.ROOT) + "CdM2";
+                String name = Label.of(source) + "CdM2";
                 parts.put(name, new RawValue(Accuracy.of(name).text(zenith.of(source).cdM2())));
             }
             return parts;

@@ -21,7 +21,7 @@ import java.util.Optional;
  */
 public record JournalAddedReport(OffsetDateTime generatedAt, String journal, String id, boolean already,
                                  Optional<String> corrects, boolean withdrawn, List<EntryChange> changes,
-                                 SheetRow sheet) implements JournalReport {
+                                 SheetRow sheet) implements Report {
 
     /** Whether a sheet that was there was spoken of. */
     boolean corrected() {
@@ -34,5 +34,20 @@ public record JournalAddedReport(OffsetDateTime generatedAt, String journal, Str
         return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).at(now), journal, entry.id(), already,
                 entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
                 before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
+    }
+
+    @Override
+    public Document document() {
+        String entry = "entry " + id() + " of " + journal();
+        Document document = Document.named("Journal");
+        document.text(already() ? "Nothing added: " + entry + " says so already."
+                        + (corrected() ? "" : " A note keeps two alike apart.")
+                : "Added as " + entry + corrects().map(id -> ", in place of entry " + id).orElse("")
+                        + (withdrawn() ? "; the sheet is taken out." : "."));
+        changes().forEach(change -> document.under(change.text()));
+        if (!withdrawn()) {
+            document.add(SheetRow.table(List.of(sheet())));
+        }
+        return document;
     }
 }

@@ -1,10 +1,14 @@
 package gloam.view;
 
 import gloam.journal.Entry;
+import java.lang.reflect.RecordComponent;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * The sheets of the journal for other programs: as text a table of comma-separated values.
@@ -12,7 +16,9 @@ import java.util.List;
  * @param generatedAt when the report was made
  * @param sheets      the sheets in the order in which they were first written
  */
-public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> sheets) implements JournalReport {
+public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> sheets) implements Report {
+
+    private static final List<RecordComponent> FIELDS = List.of(SheetRow.class.getRecordComponents());
 
     /** The export of sheets. */
     public static JournalExportReport of(List<Entry> sheets, Instant now) {
@@ -22,5 +28,45 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
     @Override
     public boolean empty() {
         return sheets.isEmpty();
+    }
+
+    @Override
+    public Document document() {
+        Table table = new Table(FIELDS.stream().map(JournalExportReport::column).toArray(Table.Column[]::new));
+        sheets().forEach(sheet -> table.row(FIELDS.stream()
+                .map(field -> cell(field.getName(), value(field, sheet))).toArray(String[]::new)));
+        return Document.forPrograms("Sheets of the journal").add(table);
+    }
+
+    private static Table.Column column(RecordComponent field) {
+        boolean number = field.getType() == OptionalDouble.class || field.getType().isPrimitive();
+        return number ? Table.numbers(field.getName()) : Table.words(field.getName());
+    }
+
+    private static String cell(String name, Object value) {
+        if (value instanceof Optional<?> optional) {
+            return optional.map(there -> cell(name, there)).orElse("");
+        }
+        if (value instanceof OptionalDouble optional) {
+            return optional.isPresent() ? cell(name, optional.getAsDouble()) : "";
+        }
+        if (value instanceof Double number) {
+            return Accuracy.of(name).of(number).stripTrailingZeros().toPlainString();
+        }
+        if (value instanceof OffsetDateTime at) {
+            return Accuracy.of(Accuracy.name(SheetRow.class), name).of(at).toString();
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(String::valueOf).collect(Collectors.joining(" "));
+        }
+        return String.valueOf(value);
+    }
+
+    private static Object value(RecordComponent field, SheetRow sheet) {
+        try {
+            return field.getAccessor().invoke(sheet);
+        } catch (ReflectiveOperationException cannotHappen) {
+            throw new IllegalStateException(cannotHappen);
+        }
     }
 }

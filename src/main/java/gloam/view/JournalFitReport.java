@@ -34,7 +34,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                                Estimate speedOffsetStops, Estimate exponent, Estimate publishedSpeedOffsetStops,
                                Estimate publishedExponent, double correlation, int used, List<FilmFit.LeftOut> leftOut,
                                List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations, List<UsedRow> sheets,
-                               List<CurvePoint> curve) implements JournalReport {
+                               List<CurvePoint> curve) implements Report {
 
     /** The report of a fit. */
     public static JournalFitReport of(Fit answer, Instant now) {
@@ -50,6 +50,58 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     @Override
     public boolean empty() {
         return used == 0;
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("") + ": "
+                + (used() == 1 ? "1 sheet" : used() + " sheets") + " used, "
+                + leftOut().size() + " left out");
+        document.gap();
+        document.under("slower than rated by " + stops(speedOffsetStops()) + " stops (published "
+                + stops(publishedSpeedOffsetStops()) + ")");
+        document.under("reciprocity exponent " + exponent(exponent()) + " (published "
+                + exponent(publishedExponent()) + ")");
+        document.under("correlation of the two " + Wording.signed(correlation(), 2));
+        document.gap();
+        document.figure("the fitted curve", () -> JournalCurveDrawing.of(this));
+        document.add(situationsTable());
+        document.add(sheetsPart());
+        document.gap();
+        document.text("Spreads are standard deviations; a time lies outside its least and most once in "
+                + "twenty. plan and expose use this film when given --journal.");
+        return document;
+    }
+
+    private Table situationsTable() {
+        Table table = new Table(Table.words("light"), Table.numbers("metered").leaving(2),
+                Table.numbers("published"),
+                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"), Table.numbers("change", "stops").leaving(3),
+                Table.numbers("±", "stops").leaving(3), Table.numbers("before").leaving(1));
+        situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
+                Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()), Wording.exposure(light.leastS()),
+                Wording.exposure(light.mostS()), Wording.signed(light.changeStops(), 1),
+                Wording.number(light.spreadStops(), 1), Wording.number(light.spreadBeforeStops(), 1)));
+        return table;
+    }
+
+    private Document sheetsPart() {
+        Document document = Document.part();
+        if (!contradicted().isEmpty() || !leftOut().isEmpty()) {
+            document.gap();
+        }
+        contradicted().forEach(sheet -> document.under("entry " + sheet.id() + " is contradicted by the others in its "
+                + sheet.what() + " (wrong with a chance of " + Math.round(100 * sheet.chance()) + " %); look again"));
+        leftOut().forEach(sheet -> document.under("entry " + sheet.id() + " left out: " + sheet.reason()));
+        return document;
+    }
+
+    private static String stops(Estimate estimate) {
+        return Wording.signed(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
+    }
+
+    private static String exponent(Estimate estimate) {
+        return Wording.number(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
     }
 
     /** One light; the meanings of {@link Situation}. */

@@ -3,6 +3,7 @@ package gloam.view;
 import gloam.answer.ToneGuide;
 import gloam.journal.ToneWord;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -16,12 +17,40 @@ import java.util.OptionalDouble;
  * @param generatedAt when the report was made
  * @param words       the words, darkest first
  */
-public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words) implements JournalReport {
+public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words) implements Report {
 
     /** The report of the guide. */
     public static JournalGuideReport of(ToneGuide guide, Instant now) {
         return new JournalGuideReport(new SiteClock(ZoneOffset.UTC).at(now),
                 guide.patches().stream().map(WordRow::of).toList());
+    }
+
+    @Override
+    public Document document() {
+        Table table = new Table(Table.words("word"), Table.numbers("", "stops"), Table.numbers("reflects", "%").leaving(1),
+                Table.words("how to recognize it"));
+        words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
+                word.guide()));
+        Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
+                .figure("the words as greys", () -> ToneGuideDrawing.of(this)).gap();
+        document.add(table);
+        document.gap();
+        document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
+                + "print. A blank sheet is \"black\", and counts too. Ask for svg to get a grey patch for each word.");
+        return document;
+    }
+
+    /** Between what stops a word lies. */
+    static String stops(WordRow word) {
+        if (word.aboveStops().isEmpty()) {
+            return "below " + stops(word.upToStops());
+        }
+        return word.upToStops().isEmpty() ? "above " + stops(word.aboveStops())
+                : stops(word.aboveStops()) + " … " + stops(word.upToStops());
+    }
+
+    private static String stops(OptionalDouble bound) {
+        return Wording.signed(bound.getAsDouble(), 1);
     }
 
     /**
@@ -40,7 +69,7 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
         static WordRow of(ToneGuide.Patch patch) {
             ToneWord word = patch.word();
             int level = patch.screenLevel();
-            return new WordRow(SheetRow.label(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
+            return new WordRow(Label.of(word), Finite.of(word.aboveStops()), Finite.of(word.upToStops()),
                     patch.reflectance(), String.format(Locale.ROOT, "#%02x%02x%02x", level, level, level),
                     word.guide());
         }

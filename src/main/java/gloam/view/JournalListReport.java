@@ -12,7 +12,9 @@ import java.util.List;
  * @param generatedAt when the report was made
  * @param sheets      the sheets in the order in which they were first written
  */
-public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheets) implements JournalReport {
+public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheets) implements Report {
+
+    static final String NO_SHEET = "The journal has no sheet of that kind.";
 
     /** The report of sheets. */
     public static JournalListReport of(List<Entry> sheets, Instant now) {
@@ -22,5 +24,11 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
     @Override
     public boolean empty() {
         return sheets.isEmpty();
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.named("Sheets of the journal");
+        return empty() ? document.text(NO_SHEET) : document.add(SheetRow.table(sheets));
     }
 }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The exposure to try next.
@@ -25,8 +26,8 @@ import java.util.List;
  */
 public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
                                 double fNumber, double exposureS, String reason, double spreadStops,
-                                ChoiceRow mostLikelyRight, ChoiceRow mostTelling, List<BracketRow> brackets)
-        implements JournalReport {
+                                NextSheet.Choice mostLikelyRight, NextSheet.Choice mostTelling, List<BracketRow> brackets)
+        implements Report {
 
     /** The report of an advice. */
     public static JournalNextReport of(NextExposure answer, Instant now) {
@@ -36,7 +37,7 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         return new JournalNextReport(new SiteClock(ZoneOffset.UTC).at(now), answer.fit().published().name(),
                 answer.fit().used().size(), answer.wanted().toneStops(), sheetsLeft,
                 chosen.fNumber().marked(), chosen.exposureS(), reason(advice, sheetsLeft),
-                advice.spreadStops(), ChoiceRow.of(advice.likeliest()), ChoiceRow.of(advice.telling()),
+                advice.spreadStops(), advice.likeliest(), advice.telling(),
                 advice.brackets().stream().map(BracketRow::of).toList());
     }
 
@@ -57,21 +58,38 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         return Math.round(100 * chance) + " %";
     }
 
-    /**
-     * An exposure.
-     *
-     * @param rightChance      chance that it comes out within half a stop of the wanted tone
-     * @param spreadAfterStops doubt left once it has been judged
-     * @param rightByTheSecondChance chance that it or a second one, exposed after it was judged, is right
-     */
-    public record ChoiceRow(double fNumber, double exposureS, double rightChance, double spreadAfterStops,
-                            double rightByTheSecondChance) {
+    @Override
+    public Document document() {
+        Document document = Document.headed("Next sheet: " + Wording.fNumber(fNumber()) + ", " + Wording.exposure(exposureS()));
+        document.text("because " + reason() + ".");
+        document.gap();
+        document.add(choices());
+        document.gap();
+        brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
+                + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
+                + Wording.fNumber(mostLikelyRight().fNumber().marked()) + "; one is right in "
+                + Math.round(100 * bracket.rightChance()) + " %"));
+        document.gap();
+        document.text("Film " + film() + " after " + used() + " sheets; wanted "
+                + Wording.signed(toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
+                + "leaves a doubt of " + Wording.number(spreadStops(), 1) + " stops now. The light is taken as steady; "
+                + "a bracket is for when no sheet can be looked at in between.");
+        return document;
+    }
 
-        static ChoiceRow of(NextSheet.Choice choice) {
-            return new ChoiceRow(choice.fNumber().marked(), choice.exposureS(),
-                    choice.rightChance(), choice.spreadAfterStops(),
-                    choice.rightByTheSecond());
-        }
+    private Table choices() {
+        Table table = new Table(Table.words(""), Table.numbers("f/"), Table.numbers("exposure"),
+                Table.numbers("right", "%"), Table.numbers("right by the second", "%").leaving(2),
+                Table.numbers("doubt after,", "stops").leaving(1));
+        row(table, "most likely right", mostLikelyRight());
+        row(table, "reveals most", mostTelling());
+        return table;
+    }
+
+    private static void row(Table table, String name, NextSheet.Choice choice) {
+        table.row(name, Wording.plain(choice.fNumber().marked()), Wording.exposure(choice.exposureS()),
+                Wording.number(100 * choice.rightChance(), 0), Wording.number(100 * choice.rightByTheSecond(), 0),
+                Wording.number(choice.spreadAfterStops(), 1));
     }
 
     /** Sheets a stop apart at the f-number most likely right, and the chance that one of them is right. */

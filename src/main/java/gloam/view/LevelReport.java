@@ -1,8 +1,8 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import gloam.answer.LevelSpans;
 import gloam.ephemeris.Direction;
+import gloam.gear.Site;
 import gloam.trail.LevelSearch;
 import gloam.trail.Trail;
 import gloam.units.Finite;
@@ -34,6 +34,37 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
     @Override
     public boolean empty() {
         return spans.isEmpty();
+    }
+
+    @Override
+    public Document document() {
+        LevelQuestion question = question();
+        Document document = Document.headed("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
+                + "° of " + (question.wantedDeg() == 0 ? "level" : Wording.plain(question.wantedDeg()) + "°")
+                + ", nights of " + question.from() + " to " + question.to());
+        document.text("at " + SiteText.of(site()));
+        document.gap();
+        if (spans().isEmpty()) {
+            document.under("never in these nights in the dark and above the skyline");
+            return document;
+        }
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"), Table.words("best"),
+                Table.numbers("off", "°").leaving(3), Table.numbers("azimuth", "°").leaving(5),
+                Table.numbers("altitude", "°").leaving(5),
+                Table.numbers("length", "mm").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
+                Table.words("Moon").leaving(4));
+        for (LevelRow span : spans()) {
+            table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()), Wording.minuteBefore(span.to()),
+                    Wording.minute(span.bestAt()), Wording.signed(span.offDeg(), 1),
+                    Wording.direction(span.azimuthDeg()), Wording.number(span.altitudeDeg(), 1),
+                    Wording.number(span.lengthMm(), 1, "–"), Wording.number(span.sagittaMm(), 2, "–"),
+                    span.moonUp() ? "up" : "down");
+        }
+        document.add(table);
+        document.gap();
+        document.text("Aim, length and sagitta are those of a camera that is set at the best moment and "
+                + "stays open from the first time to the last. Dark means the Sun below −18°.");
+        return document;
     }
 
     /**

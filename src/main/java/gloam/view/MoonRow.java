@@ -12,6 +12,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * The Moon: one shape in every report. What a report does not speak of is null, or none in a list.
@@ -66,6 +67,22 @@ public record MoonRow(Optional<OffsetDateTime> at, Optional<String> phase, Optio
     static MoonRow of(Trails.MoonComing moon, SiteClock clock) {
         return new MoonRow(Optional.empty(), Optional.empty(), NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE,
                 moon.inFrameAt().map(clock::at), Optional.of(clock.at(moon.lookedUntil())), List.of());
+    }
+
+    /** Its looks and its next quarters, two sentences. */
+    Document document() {
+        Document document = Document.part();
+        document.text("Moon at " + Wording.minute(at().orElseThrow()) + ": " + phase().orElseThrow() + ", "
+                + Wording.number(100 * illuminatedFraction().orElseThrow(), 0) + " % lit"
+                + (ageDays().isEmpty() ? "" : ", " + Wording.number(ageDays().getAsDouble(), 1) + " d old")
+                + ", " + Wording.number(60 * angularDiameterDeg().orElseThrow(), 1) + "\u2032 across, "
+                + Wording.kilometres(distanceKm().orElseThrow()) + " km away, " + Wording.signed(magnitude().orElseThrow(), 1) + " mag");
+        if (!quarters().isEmpty()) {
+            document.text("Next quarters: " + quarters().stream()
+                    .map(quarter -> quarter.what() + " " + quarter.at().toLocalDate() + " "
+                            + Wording.second(quarter.at())).collect(Collectors.joining(", ")));
+        }
+        return document;
     }
 
     private static MoonRow seen(Instant at, Appearance seen, Optional<String> phase, OptionalDouble ageDays,

@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ public enum OutputFormat {
 
     /** The name as options write it. */
     public String label() {
-        return name().toLowerCase(Locale.ROOT);
+        return Label.of(this);
     }
 
     /** Whether it is text, which can go to standard output too. */

@@ -59,6 +59,11 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     }
 
     @Override
+    public Document document() {
+        return PlanText.document(this);
+    }
+
+    @Override
     public boolean empty() {
         return sheetsUsed == 0;
     }

@@ -4,10 +4,11 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.SheetProof;
 import gloam.proof.Picture;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The computed picture of a sheet and what it shows.
@@ -33,6 +34,29 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
                 picture.channels() == 3, proof.tones().stream().map(ToneRow::of).toList(), trail), picture);
     }
 
+    @Override
+    public Document document() {
+        Figures proof = figures();
+        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
+                + (proof.colour() ? "colour" : "grey"));
+        document.figure("the sheet", () -> TrailDrawing.over(this));
+        document.gap();
+        Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
+                Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
+        for (ToneRow tone : proof.tones()) {
+            table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1), Wording.number(tone.yMm(), 1),
+                    tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
+        }
+        document.add(table);
+        document.gap();
+        document.add(TrailText.part(proof.trail()));
+        return document;
+    }
+
+    private static String stops(double stops) {
+        return stops < -90 ? "black" : Wording.signed(stops, 1);
+    }
+
     /**
      * What of a proof is words and numbers.
      *
@@ -56,7 +80,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
     public record ToneRow(String where, double xMm, double yMm, List<Double> toneStops) {
 
         static ToneRow of(SheetProof.PointTone tone) {
-            return new ToneRow(tone.where().name().toLowerCase(Locale.ROOT).replace('_', '-'), tone.point().xMm(),
+            return new ToneRow(Label.of(tone.where()), tone.point().xMm(),
                     tone.point().yMm(), tone.toneStops());
         }
     }

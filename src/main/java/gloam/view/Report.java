@@ -11,7 +11,9 @@ import java.time.ZoneOffset;
  * {@link Accuracy} knows. Times are cut to the accuracy claimed and stand in the site's zone.
  */
 public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport, InstantReport,
-        JournalReport, LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
+        JournalAddedReport, JournalExportReport, JournalFitReport, JournalGuideReport,
+        JournalListReport, JournalNextReport, JournalStatsReport, LevelReport, NightReport, NightsReport, PlanReport,
+        ProofReport, TrailReport {
 
     /** Name of the contract that the JSON fields keep. */
     String SCHEMA = "gloam/2";
@@ -25,9 +27,7 @@ public sealed interface Report permits ApproachesReport, CheckReport, ExposureRe
     }
 
     /** What it shows. */
-    default Document document() {
-        return Documents.of(this);
-    }
+    Document document();
 
     /** Whether nothing of what was asked for was found. */
     default boolean empty() {

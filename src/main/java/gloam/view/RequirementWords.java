@@ -9,6 +9,7 @@ import gloam.planner.ClockChange;
 import gloam.planner.Limits;
 import gloam.planner.Requirement;
 import gloam.units.Angle;
+import gloam.units.Label;
 
 /** Puts into words what a wish requires of a night. */
 final class RequirementWords {
@@ -39,7 +40,7 @@ final class RequirementWords {
         } else if (what instanceof Requirement.Within within) {
             return within(within);
         } else if (what instanceof Requirement.MoonOn on) {
-            return "Moon " + WishRow.words(on.side());
+            return "Moon " + Label.of(on.side());
         }
         Requirement.ByTheClock clock = (Requirement.ByTheClock) what;
         return between(clock.shown().orElse(clock.wanted()));

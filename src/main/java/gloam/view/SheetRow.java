@@ -5,11 +5,11 @@ import gloam.journal.Exposed;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
 import gloam.journal.Verdict;
+import gloam.units.Label;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -45,11 +45,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
-                outcome.spoiledBy().stream().map(SheetRow::label).toList(), entry.note());
-    }
-
-    static String label(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note());
     }
 
     /** The verdict in a word or stops; nothing where there is none. */
@@ -59,7 +55,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     }
 
     private static Optional<String> word(Verdict verdict) {
-        return verdict instanceof Verdict.InWords words ? Optional.of(label(words.word())) : Optional.empty();
+        return verdict instanceof Verdict.InWords words ? Optional.of(Label.of(words.word())) : Optional.empty();
     }
 
     private static Optional<Double> stops(Verdict verdict) {
@@ -68,5 +64,26 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
 
     private static OptionalDouble optional(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** Sheets as a table to read. */
+    static Table table(List<SheetRow> rows) {
+        Table table = new Table(Table.numbers("entry"), Table.words("opened"), Table.numbers("open").leaving(4),
+                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1), Table.words("sky tone"),
+                Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
+        for (SheetRow row : rows) {
+            table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
+                    Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
+                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""), row.verdict(),
+                    row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
+                    row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+            if (!row.spoiledBy().isEmpty()) {
+                table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
+            }
+            if (!row.note().isEmpty()) {
+                table.note(row.note());
+            }
+        }
+        return table;
     }
 }

@@ -32,7 +32,7 @@ final class ToneGuideDrawing {
         svg.empty("rect", "x", 6, "y", y, "width", PATCH, "height", ROW - 2, "fill", word.patch(), "class", "edge",
                 "stroke-width", 0.15);
         svg.label(10 + PATCH, y + 6, word.word(), "font-size", 4.6);
-        svg.label(10 + PATCH, y + 11, JournalText.stops(word) + " stops from the mid-tone; reflects "
+        svg.label(10 + PATCH, y + 11, JournalGuideReport.stops(word) + " stops from the mid-tone; reflects "
                 + Wording.number(100 * word.reflectance(), 0) + " %");
         svg.label(10 + PATCH, y + 15.5, word.guide());
     }

@@ -3,9 +3,9 @@ package gloam.view;
 import gloam.answer.Trails;
 import gloam.trail.Trail;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,7 +37,7 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
 
     static TrackRow of(Trails.Track track, SiteClock clock) {
         Trail trail = track.trail();
-        return new TrackRow(track.name(), track.kind().name().toLowerCase(Locale.ROOT),
+        return new TrackRow(track.name(), Label.of(track.kind()),
                 Finite.of(track.magnitude()), track.mark().map(Trails.Mark::records),
                 track.mark().map(how -> OptionalDouble.of(how.stopsOverSky())).orElse(OptionalDouble.empty()),
                 trail.points().stream().map(point -> new PointRow(clock.at(point.at()),
@@ -52,6 +52,6 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
     }
 
     private static Optional<String> edge(Optional<Trail.Edge> edge) {
-        return edge.map(side -> side.name().toLowerCase(Locale.ROOT));
+        return edge.map(Label::of);
     }
 }

@@ -11,10 +11,10 @@ import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.units.Angle;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,6 +51,11 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     }
 
     @Override
+    public Document document() {
+        return TrailText.document(this);
+    }
+
+    @Override
     public boolean empty() {
         return tracks.isEmpty();
     }
@@ -82,7 +87,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
             return new FrameRow(framing.aim().azimuth().degrees(),
                     framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
-                    camera.lens().projection().name().toLowerCase(Locale.ROOT),
+                    Label.of(camera.lens().projection()),
                     clock.at(question.whole().start()), clock.at(question.whole().endExclusive()),
                     question.openS(), question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
@@ -125,7 +130,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
 
         static StarHereRow of(Trails.PointStar here) {
             StarHere star = here.star();
-            return new StarHereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+            return new StarHereRow(Label.of(star.where()),
                     star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)), here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
                     Finite.of(star.drawn().map(Trail::sagittaMm)));
@@ -156,7 +161,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
 
         static EdgeRow of(Trails.EdgePoint at) {
-            return new EdgeRow(at.edge().name().toLowerCase(Locale.ROOT), at.point().xMm(), at.point().yMm(),
+            return new EdgeRow(Label.of(at.edge()), at.point().xMm(), at.point().yMm(),
                     at.seen().azimuth().degrees(), at.seen().altitude().degrees());
         }
     }

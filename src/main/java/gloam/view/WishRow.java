@@ -6,9 +6,12 @@ import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.planner.Aim;
+import gloam.planner.Between;
+import gloam.planner.Limits;
 import gloam.planner.Wish;
+import gloam.units.Label;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -35,15 +38,11 @@ public record WishRow(String name, String aim, String sky, String tone, String r
                       double worth, int repeat, Optional<String> film, Optional<String> limits) {
 
     static WishRow of(Wish wish) {
-        return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
+        return new WishRow(wish.name(), words(wish.aim()), Label.of(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name), LimitWords.of(wish.limits()));
-    }
-
-    static String words(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT);
+                wish.film().map(FilmStock::name), words(wish.limits()));
     }
 
     private static String words(Aim aim) {
@@ -78,5 +77,24 @@ public record WishRow(String name, String aim, String sky, String tone, String r
             return "at least " + least.trails() + " stars";
         }
         return records instanceof Wish.Records.One one ? one.body().label() : "nothing in particular";
+    }
+
+    /** All limits, one after the other; empty where there are none. */
+    private static Optional<String> words(Limits limits) {
+        List<String> words = new ArrayList<>();
+        add(words, "Moon's altitude", limits.moonAltitudeDeg(), "°");
+        add(words, "Moon lit", limits.moonLitPercent(), " %");
+        limits.moonSide().ifPresent(side -> words.add("Moon " + Label.of(side)));
+        add(words, "Sun's depth", limits.sunDepthDeg(), "°");
+        limits.time().ifPresent(time -> words.add("by the clock " + time.from() + " … " + time.to()));
+        add(words, "in twilight", limits.twilightMin(), " min");
+        add(words, "of the tone in twilight", limits.twilightPercent(), " %");
+        add(words, "arc", limits.arcDeg(), "°");
+        return words.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", words));
+    }
+
+    private static void add(List<String> words, String what, Between bounds, String unit) {
+        bounds.least().ifPresent(least -> words.add(what + " from " + Wording.plain(least) + unit));
+        bounds.most().ifPresent(most -> words.add(what + " up to " + Wording.plain(most) + unit));
     }
 }

@@ -35,8 +35,8 @@ class CsvPrinterTest {
 
     @Test
     void everyLineHasACellForEachField() {
-        String printed = CsvPrinter.printed(JournalExportText.document(
-                JournalExportReport.of(List.of(sheet("plain")), Instant.EPOCH)));
+        String printed = CsvPrinter.printed(
+                JournalExportReport.of(List.of(sheet("plain")), Instant.EPOCH).document());
         assertTrue(printed.endsWith("\r\n") && printed.replace("\r\n", "").indexOf('\n') < 0, "RFC 4180, 2.1: lines end in CRLF");
         List<String> lines = printed.lines().toList();
         assertEquals(2, lines.size());
