@@ -135,6 +135,15 @@ class ExposuresTest {
                 spot.togetherUm(), 1e-9);
     }
 
+    /**
+     * An image of f²/(N c) away, 150² / (8 · 0.04) mm and the focal length, and from there on blurs of 40 µm at most at
+     * infinity (the thin lens's hyperfocal distance).
+     */
+    @Test
+    void theHyperfocalDistanceIsThatOfTheSpot() {
+        assertEquals(0.15 + 150 * 150 / (8 * 0.04) / 1000, SpotWidths.of(LENS, FNumber.exact(8)).hyperfocalM(), 0.16);
+    }
+
     /** Sheets a stop apart around the wanted tone: times in the proportion 1 : 2 : 4 without failure. */
     @Test
     void aBracketIsAStopApart() {
@@ -169,6 +178,16 @@ class ExposuresTest {
         assertEquals(50, clocked.light().aimDeclination().degrees(), 1e-9); // of the zenith: the latitude
         // the site's extinction through one air mass
         assertEquals(0.2, clocked.light().stars().lossMag(), 1e-3);
+    }
+
+    /** Three stops over the mid-tone no dark sky makes in a night at f/32: the shutter has no time to close. */
+    @Test
+    void whatNeverFinishesHasNoTimeToClose() {
+        KnownSky changing = new KnownSky.Computed(Places.at(50, 10, 0), Direction.ZENITH, EVENING, false);
+        Exposures never = Exposures.of(() -> DARK, question(lens(150, Double.POSITIVE_INFINITY, 32.0),
+                Reciprocity.power(1.3, 1), List.of(changing), new TimeFor(3, 1)));
+        assertTrue(never.exposures().get(0).row().exposure().neverFinishes());
+        assertTrue(never.exposures().get(0).closeAt().isEmpty());
     }
 
     /** The Sun stands above the horizon: no film is exposed. */

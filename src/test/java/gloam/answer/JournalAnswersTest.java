@@ -101,6 +101,7 @@ class JournalAnswersTest {
     void whatCannotBeAdvisedIsRefused() {
         assertThrows(BadInput.class, () -> wanted(2, Duration.ofMinutes(2), Duration.ofMinutes(1)));
         assertThrows(BadInput.class, () -> wanted(0, Duration.ofMinutes(1), Duration.ofMinutes(2)));
+        assertEquals(Duration.ofMinutes(2), wanted(1, Duration.ofMinutes(2), Duration.ofMinutes(2)).longest());
     }
 
     @Test

@@ -10,30 +10,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Later words on a sheet: what is given takes the place of what was said, the rest stays. */
-class JournalCorrectionTest {
-
-    private static final String[] SHEET = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "21.4", "--f-number", "11",
-        "--focal-length", "120", "--azimuth", "180", "--altitude", "45", "--batch", "A", "--temperature", "9",
-        "--open", "2027-01-10T20:00Z/2h"};
-    private static final String[] COMPUTED = {"--film", "instant-mono-640", "--place", "41,-2,1000", "--zone", "UTC",
-        "--f-number", "8", "--azimuth", "0", "--altitude", "41", "--open", "2027-01-10T20:00Z/2h"};
-
-    @TempDir
-    private Path folder;
-
-    @BeforeEach
-    void aSheet() {
-        ok(add(SHEET));
-    }
+class JournalCorrectionTest extends JournalOfOneSheet {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
@@ -120,72 +104,6 @@ class JournalCorrectionTest {
     }
 
     @Test
-    void theLastWordHolds() throws IOException {
-        for (String tone : List.of("middle", "dark", "middle")) {
-            ok(correct("--tone", tone));
-            assertEquals(tone, sheet().get("tone").asString());
-        }
-        assertEquals(4, lines().size());
-        assertTrue(ok(correct("--tone", "middle")).startsWith("Nothing added: "), "the same call again");
-        assertEquals(4, lines().size());
-    }
-
-    /** Every entry on a sheet speaks of the same one: what an earlier correction said may be said again. */
-    @Test
-    void theLastWordHoldsWhicheverEntryItNames() throws IOException {
-        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"}, {"3", "dark"}}) {
-            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "), String.join(" ", word));
-            assertEquals(word[1], sheet().get("tone").asString());
-        }
-        assertEquals(5, lines().size());
-    }
-
-    @Test
-    void aWithdrawnSheetComesBack() throws IOException {
-        ok(correct("--withdraw"));
-        assertTrue(ok(correct("--withdraw")).startsWith("Nothing added: "));
-        assertEquals(0, sheets().size());
-        assertRefused("bring it back with --clear withdraw", correct("--tone", "dark"));
-        ok(correct("--clear", "withdraw"));
-        assertEquals("A", sheet().get("batch").asString());
-        assertTrue(ok(correct("--clear", "withdraw")).startsWith("Nothing added: "));
-        ok(correct("--withdraw"));
-        assertTrue(ok(add(SHEET)).startsWith("Added as entry 5 of "), "the same sheet said anew");
-        assertTrue(ok(add(SHEET)).startsWith("Nothing added: entry 5 of "));
-        assertEquals(1, sheets().size());
-    }
-
-    @Test
-    void whateverWasSaidCanBeTakenBack() throws IOException {
-        JsonNode before = sheet();
-        ok(correct("--tone", "dark", "--faintest", "4", "--kept", "--spoiled-by", "dew,dew", "--note", "hm"));
-        assertEquals("[\"dew\"]", sheet().get("spoiledBy").toString());
-        ok(correct("--clear", "tone,faintest,kept", "--clear", "spoiled-by,note"));
-        assertEquals(before, sheet());
-        ok(correct("--tone-stops", "-1", "--tone-spread", "0.3"));
-        ok(correct("--clear", "tone"));
-        assertEquals(before, sheet());
-        ok(correct("--place", "41,-2,1000", "--zone", "UTC"));
-        ok(correct("--clear", "site,aim,batch,temperature"));
-        for (String field : List.of("site", "azimuthDeg", "altitudeDeg", "temperatureC")) {
-            assertTrue(sheet().get(field).isNull(), field);
-        }
-        assertEquals("", sheet().get("batch").asString());
-        ok(correct("--clear", "sky", "--place", "41,-2,1000", "--zone", "UTC", "--azimuth", "180", "--altitude", "45"));
-        assertEquals("computed", sheet().get("light").asString());
-        assertRefused("say which with --corrects ENTRY", add("--clear", "tone"));
-    }
-
-    @Test
-    void theSpreadOfAToneStaysWithIt() throws IOException {
-        ok(correct("--tone-stops", "-1", "--tone-spread", "0.3"));
-        ok(correct("--tone-stops", "-2"));
-        assertTrue(lines().get(2).contains("\"tone-stops\":-2,\"tone-spread-stops\":0.3"), lines().get(2));
-        ok(correct("--tone-spread", "0.5"));
-        assertTrue(lines().get(3).contains("\"tone-stops\":-2,\"tone-spread-stops\":0.5"), lines().get(3));
-    }
-
-    @Test
     void thePlansSheetTakesThePlaceOfAWrongOne() throws IOException {
         Path plan = folder.resolve("plan.json");
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
@@ -240,52 +158,5 @@ class JournalCorrectionTest {
                 "--f-number", "8", "--open", "2027-01-10T20:00Z/2h"));
         all.addAll(Arrays.asList(more));
         return all.toArray(String[]::new);
-    }
-
-    private Run add(String... options) {
-        List<String> args = new ArrayList<>(List.of("journal", "add", "--journal", file().toString()));
-        args.addAll(Arrays.stream(options).map(option -> option.replace('_', ' ')).toList());
-        return Run.of(args);
-    }
-
-    private Run correct(String... options) {
-        return corrects("1", options);
-    }
-
-    private Run correctSecond(String... options) {
-        return corrects("2", options);
-    }
-
-    private Run corrects(String entry, String... options) {
-        List<String> args = new ArrayList<>(List.of("--corrects", entry));
-        args.addAll(Arrays.asList(options));
-        return add(args.toArray(String[]::new));
-    }
-
-    private Path file() {
-        return folder.resolve("journal.jsonl");
-    }
-
-    private List<String> lines() throws IOException {
-        return Files.readAllLines(file());
-    }
-
-    private JsonNode sheets() throws IOException {
-        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file().toString(), "--format",
-                "json"))).get("sheets");
-    }
-
-    private JsonNode sheet() throws IOException {
-        return sheets().get(0);
-    }
-
-    private static String ok(Run run) {
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
-    }
-
-    private static void assertRefused(String part, Run run) {
-        assertEquals(2, run.exit(), run.out());
-        assertTrue(run.err().contains(part), run.err());
     }
 }

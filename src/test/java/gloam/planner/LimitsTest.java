@@ -67,6 +67,21 @@ class LimitsTest {
         return ephemeris.position(Body.MOON, Places.MID_NORTH, at);
     }
 
+    /** Azimuths run clockwise: what is 90° further round stands at the right hand. */
+    @Test
+    void theQuartersLieAroundTheAim() {
+        assertEquals(Limits.Side.AHEAD, Limits.Side.at(44));
+        assertEquals(Limits.Side.AHEAD, Limits.Side.at(-44));
+        assertEquals(Limits.Side.RIGHT, Limits.Side.at(46));
+        assertEquals(Limits.Side.RIGHT, Limits.Side.at(-226));
+        assertEquals(Limits.Side.BEHIND, Limits.Side.at(136));
+        assertEquals(Limits.Side.BEHIND, Limits.Side.at(-136));
+        assertEquals(Limits.Side.LEFT, Limits.Side.at(-46));
+        assertEquals(Limits.Side.LEFT, Limits.Side.at(314));
+        assertEquals(5, Limits.Side.LEFT.marginDeg(-130), 1e-9);
+        assertEquals(-5, Limits.Side.RIGHT.marginDeg(40), 1e-9);
+    }
+
     @Test
     void theClockIsKept() {
         Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free()), new Limits(Between.ANY,
