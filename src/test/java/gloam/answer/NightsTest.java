@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.answer.HighStands.HighNight;
+import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.MoonPhase;
@@ -124,7 +125,7 @@ class NightsTest {
     @Test
     void aStayIsWorthTheMeanOfItsNights() {
         List<LocalDate> evenings = EVENING.datesUntil(EVENING.plusDays(4)).toList();
-        Ranking ranking = Ranking.of(new AnalyticEphemeris(),
+        Ranking ranking = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), evenings,
                 Optional.empty(), OptionalInt.of(3)), Progress.NONE);
         assertEquals(4, ranking.nights().size());
@@ -144,7 +145,7 @@ class NightsTest {
 
     @Test
     void noRunIsMadeWhereNoneIsAskedFor() {
-        assertTrue(Ranking.of(new AnalyticEphemeris(),
+        assertTrue(Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
                 Optional.empty(), OptionalInt.empty()), Progress.NONE).stays().isEmpty());
     }

@@ -131,7 +131,7 @@ class PlanReportsTest {
     /** The Moon's way ends at the strip's lower edge when it sets and stands the higher above it the higher it is. */
     @Test
     void theMoonIsDrawnAsHighAsItStands() {
-        PlanReport.NightRow night = report.nights().get(0);
+        PlanReport.PlannedNightRow night = report.nights().get(0);
         String svg = NightStrip.of(night);
         List<Plan.SkySample> up = timetable.nights().get(0).plan().course().stream()
                 .filter(sky -> sky.moonAltitude().degrees() >= 0).toList();
