@@ -6,7 +6,7 @@ import gloam.journal.Journal;
 import gloam.planner.Trip;
 import gloam.store.Input;
 import gloam.store.JournalFile;
-import java.util.Locale;
+import gloam.view.FilmWords;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -35,12 +35,7 @@ final class FittedFilm extends OptionGroup {
 
     private static FilmStock fitted(Journal journal, FilmStock published, Consumer<String> notes) {
         KnownFilm known = KnownFilm.of(published, journal);
-        notes.accept(known.used() == 0
-                ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
-                : String.format(Locale.ROOT, "%s (fitted to %s): slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
-                        published.name(), known.used() == 1 ? "1 sheet" : known.used() + " sheets",
-                        known.speedOffsetStops().mean(), known.speedOffsetStops().sd(),
-                        known.exponent().mean(), known.exponent().sd()));
+        notes.accept(FilmWords.of(published.name(), known));
         return known.film();
     }
 }

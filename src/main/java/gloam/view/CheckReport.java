@@ -87,10 +87,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
     private static String words(CameraRow camera) {
         return camera.name() + ", " + Wording.plain(camera.focalLengthMm()) + " mm on "
-                + Wording.plain(camera.frameWidthMm()) + " × " + Wording.plain(camera.frameHeightMm()) + " mm; f/ "
+                + Wording.size(camera.frameWidthMm(), camera.frameHeightMm()) + "; f/ "
                 + camera.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", "))
-                + "; focus " + (camera.focusM().isPresent()
-                        ? Wording.plain(camera.focusM().getAsDouble()) + " m" : "infinity")
+                + "; focus " + Wording.focus(camera.focusM())
                 + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
                 + " stops; mount takes " + Wording.plain(camera.mountCornerStops())

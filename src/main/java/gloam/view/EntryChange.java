@@ -6,6 +6,7 @@ import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Place;
 import gloam.units.Label;
+import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -63,7 +64,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°").orElse(""));
         sayings.put("f-number", Wording.fNumber(exposed.fNumber().marked()));
         sayings.put("focal length", Wording.plain(lens.focalLengthMm()) + " mm");
-        sayings.put("focus", Double.isInfinite(lens.focusM()) ? "infinity" : Wording.plain(lens.focusM()) + " m");
+        sayings.put("focus", Wording.focus(Finite.of(lens.focusM())));
         sayings.put("transmittance", Wording.number(lens.transmittance(), 4));
         sayings.put("spot", Wording.plain(lens.spotUm()) + " µm");
         sayings.put("filter", Wording.plain(lens.filterStops()) + " stops");
@@ -75,7 +76,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("tone", row.verdict());
         sayings.put("faintest star", row.faintestMag().isPresent()
                 ? Wording.plain(row.faintestMag().getAsDouble()) + " mag" : "");
-        sayings.put("kept", row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+        sayings.put("kept", row.kept().map(Wording::yes).orElse(""));
         sayings.put("spoiled by", String.join(", ", row.spoiledBy()));
         sayings.put("note", entry.note());
         return sayings;

@@ -39,7 +39,7 @@ final class ExposureRemarks {
         all.add("A longer exposure lengthens a trail and lightens the sky; it never brightens the trail. "
                 + "A wider aperture and a sharper spot do.");
         if (!situation.earlier().isEmpty()) {
-            all.add("The film is taken to forget nothing between openings; in long gaps it loses a little.");
+            all.add("Assumes no fading of the latent image between exposures.");
         }
         situation.ground().ifPresent(ground -> all.add("The exposure is for level open ground; what stands in shade or "
                 + "slopes from the light comes out darker."));

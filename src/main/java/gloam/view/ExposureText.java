@@ -66,7 +66,7 @@ final class ExposureText {
         } else {
             columns.add(new Cells(Table.numbers("sky", "stops"), row -> spread(row.skyToneStops(), row)));
         }
-        columns.add(new Cells(Table.numbers("stars to", "mag").leaving(2), row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
+        columns.add(new Cells(Table.numbers("faintest star", "mag").leaving(2), row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
         if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
             columns.add(new Cells(Table.numbers("cast").leaving(1), row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
         }
@@ -104,11 +104,11 @@ final class ExposureText {
     private String key() {
         return "Stops count from the film's mid-tone, plus is lighter; two times in three the "
                 + (timesWanted() ? "right time lies from \"at least\" to \"at most\"" : "tone lies within ±")
-                + ". Stars to mag: the faintest of declination "
+                + ". Faintest star: the faintest of declination "
                 + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows"
                 + (report.situation().aimDeclinationDeg() == report.situation().starDeclinationDeg() ? ""
                         : " (a star at the aim, next to the pole, draws little more than a point)") + ", by "
-                + Wording.plain(report.situation().leastDifferenceDensity()) + " in density, the air taking "
+                + Wording.plain(report.situation().leastDifferenceDensity()) + " in density; the atmosphere dims it by "
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }
 
@@ -126,7 +126,7 @@ final class ExposureText {
         columns.add(new Cells(Table.numbers("together").leaving(1), row -> row.bracket()
                 .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY))).orElse("-")));
         columns.add(new Cells(Table.numbers("one is right"), row -> row.bracket()
-                .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
+                .map(bracket -> Wording.percent(bracket.chanceOfOneHit())).orElse("-")));
         return Document.part().gap().heading(2, sheets + " sheets, a stop of tone apart").add(table(columns));
     }
 
@@ -135,7 +135,7 @@ final class ExposureText {
     }
 
     private static String spread(double toneStops, ExposureRow row) {
-        return Wording.signed(toneStops, 1) + " ± " + Wording.number(row.skyToneSpreadStops(), 1);
+        return Wording.tone(toneStops, row.skyToneSpreadStops());
     }
 
     private static String closing(ExposureRow row) {

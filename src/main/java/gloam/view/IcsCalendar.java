@@ -74,7 +74,7 @@ final class IcsCalendar {
                 .words("SUMMARY", "Sheet " + window.sheet() + ": " + window.wish() + ", "
                         + Wording.fNumber(window.fNumber()))
                 .words("DESCRIPTION", "Open " + night.times().exposure(window.openAt().toInstant(),
-                        window.closeAt().toInstant()) + " (" + night.zone() + "). " + Wording.film(window.film(), window.fittedToSheets()) + ", "
+                        window.closeAt().toInstant()) + " (" + night.zone() + "). " + FilmWords.name(window.film(), window.fittedToSheets()) + ", "
                         + Wording.fNumber(window.fNumber()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
                         + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                         + Wording.number(window.rollDeg(), 1) + "°.\n" + window.reason());

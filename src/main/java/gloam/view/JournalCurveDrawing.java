@@ -73,7 +73,7 @@ final class JournalCurveDrawing {
     }
 
     private String title() {
-        return "Film " + report.film() + ", fitted to " + report.used() + " sheets";
+        return "Film " + report.film() + ", fitted to " + Wording.count(report.used(), "sheet");
     }
 
     private String description() {
@@ -84,9 +84,8 @@ final class JournalCurveDrawing {
     }
 
     private String estimates() {
-        return "Slower than rated by " + Wording.signed(report.speedOffsetStops().mean(), 2) + " ± "
-                + Wording.number(report.speedOffsetStops().sd(), 2) + " stops; reciprocity exponent "
-                + Wording.number(report.exponent().mean(), 2) + " ± " + Wording.number(report.exponent().sd(), 2) + ".";
+        return FilmWords.slower(report.speedOffsetStops()) + " than rated; reciprocity exponent "
+                + FilmWords.estimate(report.exponent()) + ".";
     }
 
     private void axes() {

@@ -55,13 +55,13 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     @Override
     public Document document() {
         Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("") + ": "
-                + (used() == 1 ? "1 sheet" : used() + " sheets") + " used, "
+                + Wording.count(used(), "sheet") + " used, "
                 + leftOut().size() + " left out");
         document.gap();
-        document.under("slower than rated by " + stops(speedOffsetStops()) + " stops (published "
-                + stops(publishedSpeedOffsetStops()) + ")");
-        document.under("reciprocity exponent " + exponent(exponent()) + " (published "
-                + exponent(publishedExponent()) + ")");
+        document.under(FilmWords.slower(speedOffsetStops()) + " than rated (published "
+                + FilmWords.slower(publishedSpeedOffsetStops()) + ")");
+        document.under("reciprocity exponent " + FilmWords.estimate(exponent()) + " (published "
+                + FilmWords.estimate(publishedExponent()) + ")");
         document.under("correlation of the two " + Wording.signed(correlation(), 2));
         document.gap();
         document.figure("the fitted curve", () -> JournalCurveDrawing.of(this));
@@ -91,17 +91,9 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
             document.gap();
         }
         contradicted().forEach(sheet -> document.under("entry " + sheet.id() + " is contradicted by the others in its "
-                + sheet.what() + " (wrong with a chance of " + Math.round(100 * sheet.chance()) + " %); look again"));
+                + sheet.what() + " (wrong with a chance of " + Wording.percent(sheet.chance()) + "); look again"));
         leftOut().forEach(sheet -> document.under("entry " + sheet.id() + " left out: " + sheet.reason()));
         return document;
-    }
-
-    private static String stops(Estimate estimate) {
-        return Wording.signed(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
-    }
-
-    private static String exponent(Estimate estimate) {
-        return Wording.number(estimate.mean(), 2) + " ± " + Wording.number(estimate.sd(), 2);
     }
 
     /** One light; the meanings of {@link Situation}. */

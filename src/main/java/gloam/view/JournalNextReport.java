@@ -42,20 +42,16 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
     }
 
     private static String reason(NextSheet.Advice advice, int sheetsLeft) {
-        String right = percent(advice.likeliest().rightByTheSecond());
-        String telling = percent(advice.telling().rightByTheSecond());
+        String right = Wording.percent(advice.likeliest().rightByTheSecond());
+        String telling = Wording.percent(advice.telling().rightByTheSecond());
         if (sheetsLeft == 1) {
-            return "with one sheet left it is the one most likely right, " + percent(advice.likeliest().rightChance());
+            return "with one sheet left it is the one most likely right, " + Wording.percent(advice.likeliest().rightChance());
         }
         return advice.learnFirst()
                 ? "it reveals most about the film: judged before the next, it makes one of two sheets right in " + telling
                         + ", where the likeliest first makes " + right
-                : "it is the one most likely right, " + percent(advice.likeliest().rightChance()) + ", and judged before the "
+                : "it is the one most likely right, " + Wording.percent(advice.likeliest().rightChance()) + ", and judged before the "
                         + "next it makes one of two sheets right in " + right + "; the most telling first makes " + telling;
-    }
-
-    private static String percent(double chance) {
-        return Math.round(100 * chance) + " %";
     }
 
     @Override
@@ -68,9 +64,9 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
                 + Wording.fNumber(mostLikelyRight().fNumber().marked()) + "; one is right in "
-                + Math.round(100 * bracket.rightChance()) + " %"));
+                + Wording.percent(bracket.rightChance())));
         document.gap();
-        document.text("Film " + film() + " after " + used() + " sheets; wanted "
+        document.text("Film " + film() + " after " + Wording.count(used(), "sheet") + "; wanted "
                 + Wording.signed(toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
                 + "leaves a doubt of " + Wording.number(spreadStops(), 1) + " stops now. The light is taken as steady; "
                 + "a bracket is for when no sheet can be looked at in between.");

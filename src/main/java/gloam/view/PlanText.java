@@ -64,9 +64,9 @@ final class PlanText {
                     Wording.plain(window.fNumber()),
                     Wording.bearing(window.azimuthDeg()) + " " + Wording.number(window.azimuthDeg(), 0),
                     Wording.number(window.altitudeDeg(), 0),
-                    Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1),
+                    Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
                     Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
-            table.note(Wording.film(window.film(), window.fittedToSheets()) + ": " + window.reason());
+            table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason());
         }
         return table;
     }

@@ -88,7 +88,7 @@ final class ReasonWords {
         String least = minutes(none.leastMin());
         return switch (none.leastBy()) {
             case TRAIL -> "a trail of " + mm(none.wish().trail().leastMm().orElseThrow()) + " needs " + least;
-            case TONE -> tone(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " needs " + least;
+            case TONE -> "too dark for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " before " + least;
             case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow()) + " needs " + least;
             case EXPOSURE -> "needs at least " + least;
             default -> named(none.leastBy()) + " needs " + least;
@@ -99,7 +99,7 @@ final class ReasonWords {
         String most = minutes(none.mostMin());
         return switch (none.mostBy()) {
             case TRAIL -> "its trail reaches " + mm(none.wish().trail().mostMm().orElseThrow()) + " after " + most;
-            case TONE -> "reaches " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " after " + most;
+            case TONE -> "too light for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " after " + most;
             case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow()) + " in " + most;
             case EXPOSURE -> "the longest exposure wanted is " + most;
             default -> named(none.mostBy()) + " leaves " + most;
@@ -146,7 +146,7 @@ final class ReasonWords {
     }
 
     private static String stars(int count) {
-        return count == 1 ? "1 star" : count + " stars";
+        return Wording.count(count, "star");
     }
 
     private static String stops(double stops) {

@@ -26,7 +26,7 @@ final class SheetCard {
         plan.pictures().map(pictures -> pictures.bySheet().get(window.sheet())).ifPresent(picture -> part.add(
                 new Block.Picture(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window) + " stops, "
                         + window.recordedStars() + " star trails", () -> png(picture))));
-        figure(part, "film", Wording.film(window.film(), window.fittedToSheets()));
+        figure(part, "film", FilmWords.name(window.film(), window.fittedToSheets()));
         figure(part, "f-number", Wording.fNumber(window.fNumber()));
         figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
                 + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
@@ -38,14 +38,14 @@ final class SheetCard {
         figure(part, "stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
-        window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.number(100 * chance, 0) + " %"));
+        window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.percent(chance)));
         return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part.text(window.reason()), STEPS, BLANKS);
     }
 
     private static String tone(PlanReport.WindowRow window) {
-        return Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1);
+        return Wording.tone(window.skyToneStops(), window.skyToneSpreadStops());
     }
 
     private static void figure(Document part, String name, String value) {

@@ -76,7 +76,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                     Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
                     row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""), row.verdict(),
                     row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
-                    row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+                    row.kept().map(Wording::yes).orElse(""));
             if (!row.spoiledBy().isEmpty()) {
                 table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
             }

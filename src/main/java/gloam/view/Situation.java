@@ -138,10 +138,10 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         }
         ground().ifPresent(ground -> add(document, "Ground", "reflects " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
-        add(document, "Film", Wording.film(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso()) + "; "
+        add(document, "Film", FilmWords.name(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso()) + "; "
                 + reciprocity());
         add(document, "Lens", Wording.plain(focalLengthMm()) + " mm, focused at "
-                + (focusM().isPresent() ? Wording.plain(focusM().getAsDouble()) + " m" : "infinity")
+                + Wording.focus(focusM())
                 + ", passes " + Wording.plain(transmittance()) + " of the light");
         add(document, "Want", wanted());
         return document;

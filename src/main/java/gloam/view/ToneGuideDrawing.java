@@ -33,7 +33,7 @@ final class ToneGuideDrawing {
                 "stroke-width", 0.15);
         svg.label(10 + PATCH, y + 6, word.word(), "font-size", 4.6);
         svg.label(10 + PATCH, y + 11, JournalGuideReport.stops(word) + " stops from the mid-tone; reflects "
-                + Wording.number(100 * word.reflectance(), 0) + " %");
+                + Wording.percent(word.reflectance()));
         svg.label(10 + PATCH, y + 15.5, word.guide());
     }
 }

@@ -204,9 +204,9 @@ final class TrailDrawing {
         double x = marginMm;
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
         double y = marginMm + heightMm;
-        svg.label(x, y + 3.2 * letterMm, report.sheet().map(sheet -> Wording.film(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
+        svg.label(x, y + 3.2 * letterMm, report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
                         + Wording.lasting(report.frame().lastsS()) + ", " + Wording.plain(report.frame().focalLengthMm())
-                        + " mm on " + Wording.plain(widthMm) + " × " + Wording.plain(heightMm) + " mm");
+                        + " mm on " + Wording.size(widthMm, heightMm));
         svg.label(x, y + 4.4 * letterMm,
                 picture.isPresent() ? ProofReport.STATEMENT : "Computed trails; directions under and beside the frame",
                 "class", "slanted");

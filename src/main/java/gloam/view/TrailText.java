@@ -60,8 +60,7 @@ final class TrailText {
         Document document = Document.part();
         document.text("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
                 + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
-                + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
-                + Wording.plain(frame.heightMm()) + " mm"
+                + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.size(frame.widthMm(), frame.heightMm())
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
         document.text(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
@@ -97,7 +96,7 @@ final class TrailText {
     }
 
     private static String sheet(TrailReport.TrailSheetRow sheet) {
-        return Wording.film(sheet.film(), sheet.fittedToSheets()) + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
+        return FilmWords.name(sheet.film(), sheet.fittedToSheets()) + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
@@ -128,10 +127,10 @@ final class TrailText {
 
     private static String moon(TrailReport report) {
         return report.moon().inFrameAt().map(at -> at.isAfter(report.frame().openAt())
-                        ? "the Moon stays out of the frame until " + minute(report.frame(), at)
+                        ? "the Moon enters the frame at " + minute(report.frame(), at)
                         : "the Moon stands in the frame when the shutter opens")
-                .orElse("the Moon stays out of the frame until "
-                        + minute(report.frame(), report.moon().lookedUntil().orElseThrow()) + " at least");
+                .orElse("the Moon does not enter the frame before "
+                        + minute(report.frame(), report.moon().lookedUntil().orElseThrow()));
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
@@ -159,7 +158,7 @@ final class TrailText {
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
             table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
                     Wording.number(track.magnitude(), 1, ""),
-                    track.records().map(records -> records ? "yes" : "no").orElse(""),
+                    track.records().map(Wording::yes).orElse(""),
                     track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
                     minute(report.frame(), first.at()), minute(report.frame(), last.at()),
                     Wording.number(track.lengthMm(), 2),

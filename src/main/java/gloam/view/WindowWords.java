@@ -22,7 +22,7 @@ final class WindowWords {
     /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm". */
     static String reason(Plan.Window window, Night night) {
         return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1) + ", tone "
-                + Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1) + ", "
+                + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", "
                 + records(window) + ", " + trail(window) + clear(window)
                 + (window.misses().isEmpty() ? "" : "; misses: " + String.join(", ", misses(window.misses())));
     }
@@ -94,6 +94,6 @@ final class WindowWords {
 
     private static String clear(Plan.Window window) {
         return window.clearChance().isPresent()
-                ? ", clear " + Wording.number(100 * window.clearChance().getAsDouble(), 0) + " %" : "";
+                ? ", clear " + Wording.percent(window.clearChance().getAsDouble()) : "";
     }
 }

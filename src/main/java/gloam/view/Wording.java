@@ -68,13 +68,37 @@ final class Wording {
         return number(value, 3).replaceFirst("\\.?0+$", "");
     }
 
-    /** A film, and how many sheets it is fitted to where it is. */
-    static String film(String name, int fittedToSheets) {
-        return fittedToSheets == 0 ? name
-                : name + " (fitted to " + fittedToSheets + (fittedToSheets == 1 ? " sheet)" : " sheets)");
+    /** So many things, such as 1 star or 12 stars. */
+    static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
     }
 
-    /** A word with its first letter made great. */
+    /** A share of 0 to 1 in whole per cent. */
+    static String percent(double share) {
+        return number(100 * share, 0) + " %";
+    }
+
+    /** A tone in stops from the mid-tone and its spread, such as +1.0 ± 0.6. */
+    static String tone(double stops, double spreadStops) {
+        return signed(stops, 1) + " ± " + number(spreadStops, 1);
+    }
+
+    /** Yes or no. */
+    static String yes(boolean so) {
+        return so ? "yes" : "no";
+    }
+
+    /** What a lens is focused at, in m or at infinity. */
+    static String focus(OptionalDouble metres) {
+        return metres.isPresent() ? plain(metres.getAsDouble()) + " m" : "infinity";
+    }
+
+    /** The size of something flat in mm. */
+    static String size(double widthMm, double heightMm) {
+        return plain(widthMm) + " × " + plain(heightMm) + " mm";
+    }
+
+    /** A word capitalized. */
     static String title(String word) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }

@@ -16,7 +16,7 @@ record FuzzVerdict(Run run, Path place, FuzzCase drawn) {
 
     /** What comes out where a number has gone wrong or a thing of the program's inside is told. */
     static final Pattern NO_WORD = Pattern.compile("\\b(NaN|null|Optional\\b.|[A-Z]\\w+Exception|OutOfMemoryError)|Infinity"
-            + "|\\d\\.\\d{7,}|\\tat [a-z]+\\.|@[0-9a-f]{6,8}\\b");
+            + "|[1-9]\\d*\\.\\d{7,}|\\b0\\.0*[1-9]\\d{6,}|\\tat [a-z]+\\.|@[0-9a-f]{6,8}\\b");
     private static final int LONGEST_LINE = 700;
 
     void check() throws IOException {

@@ -108,6 +108,7 @@ final class StrictFormat {
         require(field.regionStart() == content.length() && inRow == 0, "stops at: "
                 + content.substring(field.regionStart(), Math.min(content.length(), field.regionStart()
                 + 80)));
+        words(content);
     }
 
     private static void xml(String content) throws Exception {
@@ -126,9 +127,6 @@ final class StrictFormat {
         parser.parseInput(content, "");
         require(parser.getErrors().isEmpty(), parser.getErrors().toString());
         require(content.stripTrailing().endsWith("</html>"), "not closed");
-        if (content.contains("<main class=\"data\">")) {
-            return; // a page of what is for programs, as csv is
-        }
         words(content.replaceAll("(?s)base64,[A-Za-z0-9+/=\\s]+", ""));
     }
 

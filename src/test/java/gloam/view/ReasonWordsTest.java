@@ -47,11 +47,11 @@ class ReasonWordsTest {
 
     @Test
     void limitsThatExcludeEachOtherAreNamedWithTheirTimes() {
-        assertEquals("needs at least 30 min, but reaches +2.0 at f/11 after 29 min",
+        assertEquals("needs at least 30 min, but too light for tone +2.0 at f/11 after 29 min",
                 words(between(DurationLimit.EXPOSURE, DurationLimit.TONE)));
         assertEquals("a trail of 30 mm needs 30 min, but the longest exposure wanted is 29 min",
                 words(between(DurationLimit.TRAIL, DurationLimit.EXPOSURE)));
-        assertEquals("tone +2.0 at f/11 needs 30 min, but its trail reaches 50 mm after 29 min",
+        assertEquals("too dark for tone +2.0 at f/11 before 30 min, but its trail reaches 50 mm after 29 min",
                 words(between(DurationLimit.TONE, DurationLimit.TRAIL)));
     }
 
