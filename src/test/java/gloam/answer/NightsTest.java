@@ -81,12 +81,15 @@ class NightsTest {
         assertTrue(hour.groundLx() > 0);
     }
 
-    /** Under terrain that reaches 10°, the Moon of that night passes it later than the horizon, and no level skyline is told of. */
+    /**
+     * Under terrain that reaches 10°, the Moon of that night passes it later than the horizon, and no level
+     * skyline is told of.
+     */
     @Test
     void passagesOverTerrainAreToldBodyByBody() {
         Site open = Places.MID_NORTH;
-        Site walled = new Site("walled", open.latitude(), open.longitude(), open.heightM(), open.zone(), 21.6, 0.2,
-                new Skyline(List.of(new Skyline.Point(0, 10))));
+        Site walled = new Site("walled", open.latitude(), open.longitude(), open.heightM(), open.zone(), 21.6,
+                0.2, new Skyline(List.of(new Skyline.Point(0, 10))));
         assertEquals(List.of(), NightCourse.of(new AnalyticEphemeris(), open, EVENING).passages());
         NightCourse course = NightCourse.of(new AnalyticEphemeris(), walled, EVENING);
         List<Body> bodies = course.passages().stream().map(SkylinePassage::body).toList();

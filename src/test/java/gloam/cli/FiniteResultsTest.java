@@ -33,14 +33,16 @@ class FiniteResultsTest {
 
     /** A camera somewhere: wide frames, fisheyes, long exposures, poles, the zenith and the horizon. */
     private static List<String> camera(RandomGenerator random) {
-        double latitudeDeg = List.of(0.0, 90.0, -90.0, 42.1, random.nextDouble(-90, 90)).get(random.nextInt(5));
+        double latitudeDeg = List.of(0.0, 90.0, -90.0, 42.1, random.nextDouble(-90, 90))
+                .get(random.nextInt(5));
         boolean pole = random.nextInt(3) == 0;
         double altitudeDeg = pole ? Math.abs(latitudeDeg)
                 : List.of(0.0, 90.0, -20.0, random.nextDouble(0, 90)).get(random.nextInt(4));
         double azimuthDeg = pole ? (latitudeDeg < 0 ? 180 : 0)
                 : List.of(0.0, 180.0, 360.0, random.nextDouble(0, 360)).get(random.nextInt(4));
         double fNumber = List.of(1.4, 8.0, 90.0, 360.0).get(random.nextInt(4));
-        List<String> args = new ArrayList<>(List.of("--place", text(latitudeDeg) + "," + text(random.nextDouble(-180, 180)) + ",100",
+        List<String> args = new ArrayList<>(List.of("--place", text(latitudeDeg) + ","
+                + text(random.nextDouble(-180, 180)) + ",100",
                 "--zone", "UTC", "--azimuth", text(azimuthDeg), "--altitude", text(altitudeDeg),
                 "--focal-length", text(Math.exp(random.nextDouble(Math.log(6), Math.log(400)))),
                 "--projection", List.of("rectilinear", "equidistant", "equisolid").get(random.nextInt(3)),
@@ -64,16 +66,18 @@ class FiniteResultsTest {
     @Test
     void aDayOfTrailsIsFiniteInTextAndDrawing() {
         for (Named<List<String>> camera : cameras().skip(7).limit(3).toList()) {
-            List<String> day = with(camera.getPayload(), "trail", "--star", "10.7,88.9", "--from", "2027-12-20T20:00Z",
-                    "--lasts", "24h");
+            List<String> day = with(camera.getPayload(), "trail", "--star", "10.7,88.9", "--from",
+                    "2027-12-20T20:00Z", "--lasts", "24h");
             checked(day);
             checked(with(day.subList(1, day.size()), "trail", "--format", "svg"));
         }
     }
 
     private static void assertOnSheet(JsonNode row, JsonNode trail) {
-        double sideMm = Math.max(trail.at("/frame/widthMm").doubleValue(), trail.at("/frame/heightMm").doubleValue());
-        assertTrue(row.path("lengthMm").asDouble() <= MOST_SIDES * sideMm, () -> row + " on " + sideMm + " mm");
+        double sideMm = Math.max(trail.at("/frame/widthMm").doubleValue(), trail.at("/frame/heightMm")
+                .doubleValue());
+        assertTrue(row.path("lengthMm").asDouble() <= MOST_SIDES * sideMm, () -> row + " on " + sideMm
+                + " mm");
     }
 
     @ParameterizedTest
@@ -87,7 +91,8 @@ class FiniteResultsTest {
     @Test
     void proofsAreFinite() throws JacksonException {
         for (Named<List<String>> camera : cameras().limit(4).toList()) {
-            List<String> proof = with(camera.getPayload(), "proof", "--from", "2027-03-20T22:00Z", "--lasts", "1h", "--size", "16");
+            List<String> proof = with(camera.getPayload(), "proof", "--from", "2027-03-20T22:00Z", "--lasts",
+                    "1h", "--size", "16");
             json(proof);
             proof.addAll(List.of("--format", "svg"));
             checked(proof);
@@ -105,8 +110,10 @@ class FiniteResultsTest {
 
     @Test
     void aTrailThatRunsBehindTheCameraEndsAtTheSheet() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--azimuth", "180", "--altitude", "49", "--place", "41,-2,1000", "--zone", "UTC",
-                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T17:30Z", "--lasts", "13h", "--airless", "--star", "83.6,-5.4"))
+        JsonNode trail = json(List.of("trail", "--azimuth", "180", "--altitude", "49", "--place",
+                "41,-2,1000", "--zone", "UTC",
+                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T17:30Z", "--lasts", "13h",
+                "--airless", "--star", "83.6,-5.4"))
                 .orElseThrow();
         // the equator runs straight over the frame
         assertEquals(80, trail.at("/starsHere/0/lengthMm").doubleValue(), 0.01);
@@ -118,14 +125,17 @@ class FiniteResultsTest {
 
     @Test
     void whatOnlyTouchesACornerDrawsNothing() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--azimuth", "0", "--altitude", "41", "--place", "41,-2,1000", "--zone", "UTC",
-                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T20:00Z", "--lasts", "3h", "--airless", "--star", "10.7,88.9"))
+        JsonNode trail = json(List.of("trail", "--azimuth", "0", "--altitude", "41", "--place", "41,-2,1000",
+                "--zone", "UTC",
+                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T20:00Z", "--lasts", "3h",
+                "--airless", "--star", "10.7,88.9"))
                 .orElseThrow();
         assertTrue(trail.at("/starsHere/0/point").booleanValue(), "the pole's star at the centre");
         for (int corner = 1; corner < 5; corner++) {
             assertTrue(trail.at("/starsHere/" + corner + "/lengthMm").isNull());
             // on a circle through the corners about the pole
-            assertEquals(40 * Math.sqrt(2) * 7.292115e-5 * 3600, trail.at("/starsHere/" + corner + "/speedMmH").doubleValue(), 0.02);
+            assertEquals(40 * Math.sqrt(2) * 7.292115e-5 * 3600,
+                    trail.at("/starsHere/" + corner + "/speedMmH").doubleValue(), 0.02);
         }
     }
 
@@ -135,22 +145,27 @@ class FiniteResultsTest {
     void anAimAtThePoleHasADeclination(double latitudeDeg) throws JacksonException {
         for (int hundredths = 0; hundredths < 12; hundredths++) {
             String latitude = text(latitudeDeg + hundredths / 100.0);
-            JsonNode expose = json(List.of("expose", "--place", latitude + ",-2.15,1080", "--zone", "UTC", "--at",
-                    "2027-02-08T22:00Z", "--azimuth", "0", "--altitude", latitude, "--focal-length", "150", "--frame", "80x80",
-                    "--film", "instant-mono-640", "--f-number", "8")).orElseThrow();
+            JsonNode expose = json(List.of("expose", "--place", latitude + ",-2.15,1080", "--zone", "UTC",
+                    "--at",
+                    "2027-02-08T22:00Z", "--azimuth", "0", "--altitude", latitude, "--focal-length", "150",
+                    "--frame", "80x80", "--film", "instant-mono-640", "--f-number", "8")).orElseThrow();
             assertEquals(90, expose.at("/situation/aimDeclinationDeg").doubleValue(), 1e-9);
             // half-way from the centre to the edge: atan(20/150)
-            assertEquals(90 - Math.toDegrees(Math.atan(20.0 / 150)), expose.at("/situation/starDeclinationDeg").doubleValue(),
-                    0.005);
+            assertEquals(90 - Math.toDegrees(Math.atan(20.0 / 150)),
+                    expose.at("/situation/starDeclinationDeg").doubleValue(), 0.005);
         }
     }
 
-    /** A star's own limit of a fisheye is the half-space before it: nothing of the land behind draws on the sheet. */
+    /**
+     * A star's own limit of a fisheye is the half-space before it: nothing of the land behind draws on the
+     * sheet.
+     */
     @Test
     void aFisheyeSeesNoMoonBehindIt() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--place", "-85,154,0", "--zone", "UTC", "--focal-length", "100", "--frame",
-                "11x14in", "--projection", "equisolid", "--azimuth", "0", "--altitude", "0", "--from", "2027-03-29T07:45Z",
-                "--lasts", "1h", "--iso", "100")).orElseThrow();
+        JsonNode trail = json(List.of("trail", "--place", "-85,154,0", "--zone", "UTC", "--focal-length",
+                "100", "--frame",
+                "11x14in", "--projection", "equisolid", "--azimuth", "0", "--altitude", "0", "--from",
+                "2027-03-29T07:45Z", "--lasts", "1h", "--iso", "100")).orElseThrow();
         assertFalse(trail.toString().contains("\"moon\",\"magnitude\""), "the Moon stands in the south");
     }
 }

@@ -27,45 +27,56 @@ class JournalCorrectionTest extends JournalOfOneSheet {
         "--f-number 8|/fNumber|8|f-number: f/11 → f/8",
         "--azimuth 90|/azimuthDeg|90|azimuth: 180° → 90°",
         "--altitude 30|/altitudeDeg|30|altitude: 45° → 30°",
-        "--open 2027-01-10T21:00Z/3h|/openS|10800|open: 2027-01-10 20:00:00 for 2 h → 2027-01-10 21:00:00 for 3 h",
-        "--place 41,-2,1000 --zone Europe/Madrid|/site|41.0000° N 2.0000° W|site: nothing → 41.0000° N 2.0000° W",
+        "--open 2027-01-10T21:00Z/3h|/openS|10800|open: 2027-01-10 20:00:00 for 2 h → 2027-01-10 21:00:00 "
+        + "for 3 h",
+        "--place 41,-2,1000 --zone Europe/Madrid|/site|41.0000° N 2.0000° W|site: nothing → 41.0000° N "
+        + "2.0000° W",
         "--trip demo-data/trip.yaml --site \"Loma_Callada\"|/site|Loma Callada|site: nothing → Loma Callada",
         "--tone dark|/tone|dark|tone: nothing → dark",
         "--tone-stops -1|/toneStops|-1|tone: nothing → −1.0 stops",
         "--faintest 4.5|/faintestMag|4.5|faintest star: nothing → 4.5 mag",
         "--no-kept|/kept|false|kept: nothing → no",
         "--note hm|/note|hm|note: nothing → hm"})
-    void whatIsGivenIsTakenAndTheRestStays(String options, String field, String value, String told) throws IOException {
+    void whatIsGivenIsTakenAndTheRestStays(String options, String field, String value, String told)
+    throws IOException {
         JsonNode before = sheet();
         Run run = correct(options.replace("\"", "").split(" "));
         assertTrue(ok(run).contains("\n  " + told + "\n"), run.out());
         JsonNode now = sheet();
         assertEquals(value, now.at(field).asString());
-        List<String> mayChange = List.of(field.substring(1), "openAt", "closeAt", "openS", "filmLx", "generatedAt");
+        List<String> mayChange = List.of(field.substring(1), "openAt", "closeAt", "openS", "filmLx",
+                "generatedAt");
         before.propertyNames().forEach(name -> assertTrue(mayChange.contains(name)
                 || before.get(name).equals(now.get(name)), name + " changed: " + now));
-        assertTrue(correct(options.replace("\"", "").split(" ")).out().startsWith("Nothing added: "), "said again");
+        assertTrue(correct(options.replace("\"", "").split(" ")).out().startsWith("Nothing added: "),
+                "said again");
         assertEquals(2, lines().size());
     }
 
-    /** E = q L/N²: two stops of aperture are a factor of 4 by the exact f-numbers 8 and 16, one stop of a filter 2. */
+    /**
+     * E = q L/N²: two stops of aperture are a factor of 4 by the exact f-numbers 8 and 16, one stop of a
+     * filter 2.
+     */
     @Test
     void theLightOnTheFilmFollowsTheLens() throws IOException {
         ok(correct("--f-number", "16"));
         double lx = sheet().get("filmLx").asDouble();
         ok(correct("--f-number", "8"));
-        assertEquals(4, sheet().get("filmLx").asDouble() / lx, 0.02); // lights are kept in four digits, shown in fewer
+        assertEquals(4, sheet().get("filmLx").asDouble() / lx, 0.02);
+                // lights are kept in four digits, shown in fewer
         ok(correct("--f-number", "16", "--filter", "1"));
         assertEquals(0.5, sheet().get("filmLx").asDouble() / lx, 0.01);
     }
 
     @Test
     void aCorrectedSheetIsAsIfItHadBeenSaidSoAtOnce() throws IOException {
-        ok(correct("--f-number", "8", "--focal-length", "200", "--film", "digital-640", "--batch", "B", "--filter", "2",
+        ok(correct("--f-number", "8", "--focal-length", "200", "--film", "digital-640", "--batch", "B",
+                "--filter", "2",
                 "--altitude", "20", "--sky-mag-arcsec2", "20.5", "--transmittance", "0.8", "--spot", "50",
                 "--projection", "equisolid", "--focus", "5", "--open", "2027-01-11T20:00Z/1h", "--open",
                 "2027-01-11T22:00Z/1h"));
-        ok(add("--film", "digital-640", "--sky-mag-arcsec2", "20.5", "--f-number", "8", "--focal-length", "200",
+        ok(add("--film", "digital-640", "--sky-mag-arcsec2", "20.5", "--f-number", "8", "--focal-length",
+                "200",
                 "--azimuth", "180", "--altitude", "20", "--batch", "B", "--temperature", "9", "--filter", "2",
                 "--transmittance", "0.8", "--spot", "50", "--projection", "equisolid", "--focus", "5",
                 "--open", "2027-01-11T20:00Z/1h", "--open", "2027-01-11T22:00Z/1h"));
@@ -81,7 +92,8 @@ class JournalCorrectionTest extends JournalOfOneSheet {
             assertRefused("the light has to be computed anew", correctSecond(change));
         }
         assertRefused("the light was computed for that site", correctSecond("--clear", "site"));
-        ok(correctSecond("--open", "2027-01-10T18:00Z/1h", "--altitude", "20", "--place", "41,-2,1000", "--zone", "UTC"));
+        ok(correctSecond("--open", "2027-01-10T18:00Z/1h", "--altitude", "20", "--place", "41,-2,1000",
+                "--zone", "UTC"));
         String[] atOnce = COMPUTED.clone();
         atOnce[11] = "20";
         atOnce[13] = "2027-01-10T18:00Z/1h";
@@ -93,9 +105,10 @@ class JournalCorrectionTest extends JournalOfOneSheet {
 
     @Test
     void whatTheJournalDoesNotKeepIsRefused() throws IOException {
-        for (String option : List.of("--frame 80x80", "--corner-stops 1", "--reciprocity none", "--film digital-640 --iso 200",
-                "--site X", "--tone-spread 0.3", "--f-number 8,11", "--focus 0.12005", "--clear tone --tone dark",
-                "--clear nothing", "--trip demo-data/trip.yaml --site nowhere")) {
+        for (String option : List.of("--frame 80x80", "--corner-stops 1", "--reciprocity none",
+                "--film digital-640 --iso 200",
+                "--site X", "--tone-spread 0.3", "--f-number 8,11", "--focus 0.12005",
+                "--clear tone --tone dark", "--clear nothing", "--trip demo-data/trip.yaml --site nowhere")) {
             Run run = correct(option.split(" "));
             assertEquals(2, run.exit(), option + run.out());
             assertEquals(2, run.err().lines().count(), "one line and where help is: " + run.err());
@@ -109,7 +122,8 @@ class JournalCorrectionTest extends JournalOfOneSheet {
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
         JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/0/windows/1");
         ok(add(COMPUTED));
-        ok(correctSecond("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet", window.get("sheet").asString()));
+        ok(correctSecond("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet",
+                window.get("sheet").asString()));
         JsonNode sheet = sheets().get(1);
         for (String field : List.of("film", "openAt", "closeAt", "fNumber", "azimuthDeg", "altitudeDeg")) {
             assertEquals(window.get(field), sheet.get(field), field);
@@ -118,19 +132,26 @@ class JournalCorrectionTest extends JournalOfOneSheet {
 
     @Test
     void whatChangedIsInTheJsonToo() throws IOException {
-        JsonNode changes = new ObjectMapper().readTree(ok(correct("--f-number", "8", "--kept", "--clear", "batch",
+        JsonNode changes = new ObjectMapper()
+                .readTree(ok(correct("--f-number", "8", "--kept", "--clear", "batch",
                 "--format", "json"))).get("changes");
         assertEquals("[{\"what\":\"batch\",\"before\":\"A\",\"now\":null},{\"what\":\"f-number\",\"before\":\"f/11\",\"now\":\"f/8\"},",
                 changes.toString().substring(0, changes.toString().indexOf("{\"what\":\"light on")));
-        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"before\":null,\"now\":\"yes\"}]"), changes.toString());
+        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"before\":null,\"now\":\"yes\"}]"),
+                changes.toString());
     }
 
-    /** Kept to the millimetre, a focus of 150.15 mm would be one at the focal length, and the line could not be read. */
+    /**
+     * Kept to the millimetre, a focus of 150.15 mm would be one at the focal length, and the line could not
+     * be read.
+     */
     @Test
     void whatCouldNotBeReadAgainIsNeverWritten() throws IOException {
         List<String> before = lines();
-        assertRefused("(--focus)", add(with("--focal-length", "150", "--focus", "0.15015", "--place", "41,-2,1000", "--zone",
-                "UTC", "--azimuth", "0", "--altitude", "41"))); // at the pole, where no star's image is too fast
+        assertRefused("(--focus)",
+                add(with("--focal-length", "150", "--focus", "0.15015", "--place", "41,-2,1000", "--zone",
+                "UTC", "--azimuth", "0", "--altitude", "41")));
+                // at the pole, where no star's image is too fast
         assertRefused("(--batch)", add(with("--batch", "x".repeat(600))));
         String[] openings = new String[202];
         for (int i = 0; i < openings.length; i += 2) {
@@ -140,7 +161,8 @@ class JournalCorrectionTest extends JournalOfOneSheet {
         assertRefused("(--open)", add(with(openings)));
         assertEquals(before, lines());
         Path none = folder.resolve("new.jsonl");
-        assertEquals(2, Run.of("journal", "add", "--journal", none.toString(), "--film", "x".repeat(600) + ".yaml",
+        assertEquals(2, Run.of("journal", "add", "--journal", none.toString(), "--film", "x".repeat(600)
+                + ".yaml",
                 "--sky-mag-arcsec2", "21", "--f-number", "8", "--open", "2027-01-10T20:00Z/2h").exit());
         assertFalse(Files.exists(none));
     }

@@ -11,7 +11,9 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** An ephemeris that computes what bodies do at whole minutes only once, for many trips to the same places. */
+/**
+ * An ephemeris that computes what bodies do at whole minutes only once, for many trips to the same places.
+ */
 public final class SharedEphemeris implements Ephemeris {
 
     private static final int SECONDS = 60;
@@ -30,7 +32,8 @@ public final class SharedEphemeris implements Ephemeris {
 
     @Override
     public SkyPosition position(Target target, Site site, Instant at) {
-        return target instanceof Body body && wholeMinute(at) ? positions.computeIfAbsent(new Asked(body, site.name(), at),
+        return target instanceof Body body && wholeMinute(at)
+                ? positions.computeIfAbsent(new Asked(body, site.name(), at),
                 asked -> ephemeris.position(body, site, at)) : ephemeris.position(target, site, at);
     }
 
