@@ -19,7 +19,10 @@ public final class Main {
     private Main() {
     }
 
-    /** Runs the command line and leaves with its exit code; the version is told before anything else is loaded. */
+    /**
+     * Runs the command line and leaves with its exit code; the version is told before anything else is
+     * loaded.
+     */
     public static void main(String[] args) {
         System.setProperty("picocli.converters.excludes", UNUSED_CONVERTERS);
         StandardOutput out = new StandardOutput(new FileOutputStream(FileDescriptor.out));

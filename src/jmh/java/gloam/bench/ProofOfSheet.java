@@ -35,8 +35,8 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * The picture of a sheet of three hours, 1000 × 1000 pixels, with every star of the catalogue; another aim and another
- * night each time.
+ * The picture of a sheet of three hours, 1000 × 1000 pixels, with every star of the catalogue; another aim
+ * and another night each time.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -51,8 +51,8 @@ public class ProofOfSheet {
     private static final int LONG_SIDE_PX = 1000;
 
     private final Ephemeris ephemeris = OrekitEphemeris.builtIn();
-    private final Site site = new Site("bench", Angle.ofDegrees(41), Angle.ofDegrees(0), 1000, ZoneOffset.UTC, 21.6, 0.2,
-            Skyline.FLAT);
+    private final Site site = new Site("bench", Angle.ofDegrees(41), Angle.ofDegrees(0), 1000, ZoneOffset.UTC,
+            21.6, 0.2, Skyline.FLAT);
     private int turn;
 
     /** A moonless night on a film of one layer. */

@@ -25,8 +25,8 @@ import org.shredzone.commons.suncalc.SunTimes;
 import org.shredzone.commons.suncalc.SunTimes.Twilight;
 
 /**
- * A year of nights with every event, beside what a general-purpose library of minute accuracy takes for rise, set,
- * three twilights, Moon rise and set and the Moon's phase; another place and another year each time.
+ * A year of nights with every event, beside what a general-purpose library of minute accuracy takes for rise,
+ * set, three twilights, Moon rise and set and the Moon's phase; another place and another year each time.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -93,8 +93,8 @@ public class YearOfNights {
     private static Site site(int number) {
         double latitudeDeg = number * 37.31 % 120 - 60;
         double longitudeDeg = number * 73.17 % 360 - 180;
-        return new Site("bench", Angle.ofDegrees(latitudeDeg), Angle.ofDegrees(longitudeDeg), 100, ZoneOffset.UTC,
-                21.6, 0.2, Skyline.FLAT);
+        return new Site("bench", Angle.ofDegrees(latitudeDeg), Angle.ofDegrees(longitudeDeg), 100,
+                ZoneOffset.UTC, 21.6, 0.2, Skyline.FLAT);
     }
 
     private static LocalDate date(int number) {

@@ -1,6 +1,7 @@
 package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
 import gloam.planner.NightRank;
 import gloam.planner.NightRanking;
@@ -53,8 +54,8 @@ public record Ranking(List<NightRank> nights, List<Stay> stays) {
      *
      * @param progress informed of every night done
      */
-    public static Ranking of(Ephemeris ephemeris, Wanted wanted, Progress progress) {
-        List<NightRank> nights = new NightRanking(ephemeris, wanted.trip, progress)
+    public static Ranking of(Ephemeris ephemeris, StarCatalogue stars, Wanted wanted, Progress progress) {
+        List<NightRank> nights = new NightRanking(ephemeris, stars, wanted.trip, progress)
                 .nights(wanted.sites, wanted.evenings);
         return new Ranking(nights,
                 wanted.stay.isPresent() ? NightRanking.stays(nights, wanted.stay.getAsInt()) : List.of());

@@ -130,7 +130,7 @@ final class TrailSurvey {
 
     private Optional<Mark> mark(double magnitude, Angle semidiameter, Trail trail) {
         return sheet.filter(exposed -> Double.isFinite(magnitude))
-                .map(exposed -> exposed.mark(trail, magnitude, semidiameter))
+                .map(exposed -> exposed.mark(trail.passage(), magnitude, semidiameter))
                 .map(mark -> new Mark(mark.records(), mark.stopsOverSky()));
     }
 

@@ -37,6 +37,6 @@ final class NightsCommand extends ReportingCommand {
         OptionalInt run = stay.given() ? OptionalInt.of(stay.get())
                 : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
         Ranking.Wanted wanted = FromOption.of("--stay", () -> new Ranking.Wanted(sites, dates, trip, run));
-        return NightsReport.of(Ranking.of(session.ephemeris(), wanted, progress("nights")), session.now());
+        return NightsReport.of(Ranking.of(session.ephemeris(), session.stars(), wanted, progress("nights")), session.now());
     }
 }

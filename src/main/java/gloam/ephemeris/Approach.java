@@ -38,7 +38,10 @@ public record Approach(Target one, Target other, Instant at, Angle separation) {
                 .toList();
     }
 
-    /** Every approach of Moon and planets, each with each, to an angle or less inside a span, in order of time. */
+    /**
+     * Every approach of Moon and planets, each with each, to an angle or less inside a span, in order of
+     * time.
+     */
     public static List<Approach> among(Ephemeris ephemeris, Site site, Angle widest, Interval span) {
         List<Body> bodies = Arrays.stream(Body.values()).filter(body -> body != Body.SUN).toList();
         List<Approach> found = new ArrayList<>();

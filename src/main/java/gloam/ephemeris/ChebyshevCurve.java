@@ -35,7 +35,10 @@ final class ChebyshevCurve implements DoubleUnaryOperator {
         }
     }
 
-    /** The values weighed by the polynomial of degree k, whose argument's angle grows by twice k halves from point to point. */
+    /**
+     * The values weighed by the polynomial of degree k, whose argument's angle grows by twice k halves from
+     * point to point.
+     */
     private static double sum(double[] values, double[] cosines, int k) {
         double sum = 0;
         int half = k;

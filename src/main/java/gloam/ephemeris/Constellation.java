@@ -26,7 +26,9 @@ public record Constellation(String abbreviation, String name) {
                 || one.abbreviation.toLowerCase(Locale.ROOT).equals(wanted)).findFirst();
     }
 
-    /** Its middle: the mean direction of its lettered and numbered stars in a catalogue, each counted alike. */
+    /**
+     * Its middle: the mean direction of its lettered and numbered stars in a catalogue, each counted alike.
+     */
     public Star middle(StarCatalogue catalogue) {
         double x = 0;
         double y = 0;

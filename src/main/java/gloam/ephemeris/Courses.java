@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Sun and Moon over a site during a span of about a day, both looked at in the same instants: where the site itself then
- * is among the stars costs as much as one of them.
+ * Sun and Moon over a site during a span of about a day, both looked at in the same instants: where the site
+ * itself then is among the stars costs as much as one of them.
  */
 record Courses(SunCourse sun, MoonCourse moon) {
 

@@ -37,7 +37,8 @@ public record HighStand(Interval span, Instant highestAt) {
                                    Interval span) {
         Stream<Instant> inside = turns.stream().map(Extremum::at).filter(span::contains);
         return Stream.concat(inside, Stream.of(span.start(), span.endExclusive()))
-                .max(Comparator.comparing(at -> ephemeris.position(target, night.site(), at).airlessAltitude()))
+                .max(Comparator.comparing(at -> ephemeris.position(target, night.site(), at)
+                .airlessAltitude()))
                 .orElseThrow();
     }
 }

@@ -19,8 +19,8 @@ public record NamedTarget(String name, Target target) {
     private static final String GALACTIC_CENTRE = "galactic-centre";
 
     /**
-     * What a word means: a body, {@code galactic-centre}, a place given as RA,DEC in degrees, a constellation or
-     * a star of the catalogue, which is asked for only then; case does not matter.
+     * What a word means: a body, {@code galactic-centre}, a place given as RA,DEC in degrees, a constellation
+     * or a star of the catalogue, which is asked for only then; case does not matter.
      *
      * @throws BadInput when it means nothing in the sky
      */
@@ -57,8 +57,10 @@ public record NamedTarget(String name, Target target) {
     }
 
     private static BadInput unknown(String word, StarCatalogue stars) {
-        List<String> names = Stream.of(Stream.of(GALACTIC_CENTRE), Arrays.stream(Body.values()).map(Body::label),
-                        Constellation.all().stream().map(Constellation::name), stars.stars().stream().map(Star::name))
+        List<String> names = Stream.of(Stream.of(GALACTIC_CENTRE),
+                        Arrays.stream(Body.values()).map(Body::label),
+                        Constellation.all().stream().map(Constellation::name),
+                        stars.stars().stream().map(Star::name))
                 .flatMap(some -> some).toList();
         return new BadInput("nothing in the sky is named \"" + word + "\"; " + Nearest.question(word, names)
                 .orElse("give a body, a constellation, a star such as Vega or \"α Lyr\", galactic-centre, "

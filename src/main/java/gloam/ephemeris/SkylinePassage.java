@@ -32,7 +32,8 @@ public record SkylinePassage(Body body, Instant at, boolean over) {
     /** Every passage of a body in a span, in order of time. */
     public static List<SkylinePassage> of(Ephemeris ephemeris, Site site, Body body, Interval span) {
         Refraction air = Refraction.ofHeight(site.heightM());
-        return FunctionOfTime.of(span, STEP, at -> clearanceRad(ephemeris.appearance(body, site, at), site, air))
+        return FunctionOfTime.of(span, STEP,
+                at -> clearanceRad(ephemeris.appearance(body, site, at), site, air))
                 .crossings(0).all().stream()
                 .map(crossing -> new SkylinePassage(body, crossing.at(), crossing.rising())).toList();
     }

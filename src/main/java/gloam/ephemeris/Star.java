@@ -65,8 +65,8 @@ public record Star(String name, double rightAscensionDeg, double declinationDeg,
         }
         List<Double> numbers = parts.stream().map(Quantity::number).toList();
         boolean moves = numbers.size() >= 4;
-        return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0, moves ? numbers.get(3) : 0,
-                numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
+        return new Star(text, numbers.get(0), numbers.get(1), moves ? numbers.get(2) : 0,
+                moves ? numbers.get(3) : 0, numbers.size() == 5 ? numbers.get(4) : 0, Double.NaN, Double.NaN);
     }
 
     /** A place among the stars with no motion, magnitude or colour known. */

@@ -42,12 +42,14 @@ public final class StarCatalogue {
      */
     public Optional<Star> named(String name) {
         String wanted = name.strip();
-        return rows.stream().filter(row -> !wanted.isEmpty() && row.isCalled(wanted)).map(Row::star).findFirst();
+        return rows.stream().filter(row -> !wanted.isEmpty() && row.isCalled(wanted)).map(Row::star)
+                .findFirst();
     }
 
     /** The lettered and numbered stars of a constellation, brightest first. */
     public List<Star> in(Constellation constellation) {
-        return rows.stream().filter(row -> row.constellation().equals(constellation.abbreviation())).map(Row::star)
+        return rows.stream().filter(row -> row.constellation().equals(constellation.abbreviation()))
+                .map(Row::star)
                 .toList();
     }
 
@@ -62,15 +64,18 @@ public final class StarCatalogue {
      *
      * @param star  the star by the usual one of its names
      * @param hip   its number in the Hipparcos catalogue
-     * @param bayer its letter, {@code flamsteed} its number in the {@code constellation}, {@code proper} its name, each
-     *              empty where it has none
+     * @param bayer its letter, {@code flamsteed} its number in the {@code constellation}, {@code proper} its
+     *              name, each empty where it has none
      */
-    private record Row(Star star, String hip, String bayer, String flamsteed, String constellation, String proper) {
+    private record Row(Star star, String hip, String bayer, String flamsteed, String constellation,
+            String proper) {
 
         static Row of(String[] fields) {
             double colourBv = fields[4].isEmpty() ? Double.NaN : Double.parseDouble(fields[4]);
-            return new Row(new Star(usualName(fields), Double.parseDouble(fields[1]), Double.parseDouble(fields[2]), 0, 0,
-                    Double.parseDouble(fields[3]), colourBv), fields[0], fields[5], fields[6], fields[7], fields[8]);
+            return new Row(new Star(usualName(fields), Double.parseDouble(fields[1]),
+                    Double.parseDouble(fields[2]), 0, 0,
+                    Double.parseDouble(fields[3]), colourBv), fields[0], fields[5], fields[6], fields[7],
+                    fields[8]);
         }
 
         private static String usualName(String[] fields) {
@@ -83,7 +88,8 @@ public final class StarCatalogue {
 
         boolean isCalled(String name) {
             return name.equalsIgnoreCase(proper) || name.equalsIgnoreCase(bayer + " " + constellation)
-                    || name.equalsIgnoreCase(flamsteed + " " + constellation) || name.equalsIgnoreCase(HIPPARCOS + hip);
+                    || name.equalsIgnoreCase(flamsteed + " " + constellation)
+                    || name.equalsIgnoreCase(HIPPARCOS + hip);
         }
     }
 }

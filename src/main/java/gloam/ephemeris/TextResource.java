@@ -18,7 +18,8 @@ final class TextResource {
     static <T> List<T> rows(String resource, Function<String[], T> row) {
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(
                 TextResource.class.getResourceAsStream(resource), StandardCharsets.UTF_8))) {
-            return lines.lines().filter(line -> !line.startsWith("#")).map(line -> row.apply(line.split("\t", -1)))
+            return lines.lines().filter(line -> !line.startsWith("#"))
+                    .map(line -> row.apply(line.split("\t", -1)))
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

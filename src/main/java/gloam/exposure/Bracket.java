@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 import org.hipparchus.special.Erf;
 
 /**
- * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way adjoin.
+ * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way
+ * adjoin.
  *
  * <p>Each is computed as if opened when the first is.
  *
@@ -25,7 +26,10 @@ public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
         exposuresS = List.copyOf(exposuresS);
     }
 
-    /** That many sheets around a tone, by the exposure that makes a tone; empty where one of them never finishes. */
+    /**
+     * That many sheets around a tone, by the exposure that makes a tone; empty where one of them never
+     * finishes.
+     */
     public static Optional<Bracket> of(DoubleFunction<Exposure> toTone, double toneStops, int sheets) {
         SHEETS.check(sheets);
         List<Exposure> exposures = IntStream.range(0, sheets)

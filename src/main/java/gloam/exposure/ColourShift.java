@@ -26,7 +26,8 @@ public record ColourShift(double redStops, double greenStops, double blueStops) 
             return new ColourShift(0, 0, 0);
         }
         double mean = layerToneStops.stream().mapToDouble(Double::doubleValue).sum() / 3;
-        return Double.isFinite(mean) ? new ColourShift(layerToneStops.get(0) - mean, layerToneStops.get(1) - mean,
+        return Double.isFinite(mean)
+                ? new ColourShift(layerToneStops.get(0) - mean, layerToneStops.get(1) - mean,
                 layerToneStops.get(2) - mean) : new ColourShift(0, 0, 0);
     }
 

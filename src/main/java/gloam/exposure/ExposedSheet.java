@@ -5,7 +5,6 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.Interval;
-import java.util.List;
 
 /**
  * A sheet and the sky it has seen, against which trails must show.
@@ -19,28 +18,6 @@ import java.util.List;
  */
 public record ExposedSheet(FilmStock film, Lens lens, FNumber fNumber, Interval open, double skyProgress,
                            double skyLx) {
-
-    /** The sheet after a span under a sky. */
-    public static ExposedSheet of(FilmStock film, Lens lens, FNumber fNumber, SkyOnFilm sky, Interval open) {
-        LightCurve light = sky.at(fNumber);
-        return new ExposedSheet(film, lens, fNumber, open, ExposureEngine.progress(film, light, open),
-                light.illuminanceLx(open.middle()));
-    }
-
-    /** The sheet after several openings in order of time, which work as one that lasts as long as the longest. */
-    public static ExposedSheet of(FilmStock film, Lens lens, FNumber fNumber, SkyOnFilm sky,
-            List<Interval> openings) {
-        LightCurve light = sky.at(fNumber);
-        Interval longest = Interval.longest(openings);
-        return new ExposedSheet(film, lens, fNumber, longest, openings.stream()
-                .mapToDouble(open -> ExposureEngine.progress(film, light, open)).sum(),
-                light.illuminanceLx(longest.middle()));
-    }
-
-    /** The same on a sheet on which openings at other settings have made some progress, before or after. */
-    public ExposedSheet over(double progress) {
-        return new ExposedSheet(film, lens, fNumber, open, skyProgress + progress, skyLx);
-    }
 
     /** Tone of the sky on it, in stops from the mid-tone. */
     public double skyToneStops() {
@@ -63,7 +40,7 @@ public record ExposedSheet(FilmStock film, Lens lens, FNumber fNumber, Interval 
     }
 
     private TrailLimit.Circumstances passing(double imageSpeedMmS, double lossMag) {
-        return new TrailLimit.Circumstances(film, lens, fNumber, open.seconds(), skyProgress, skyLx, imageSpeedMmS,
-                lossMag);
+        return new TrailLimit.Circumstances(film, lens, fNumber, open.seconds(), skyProgress, skyLx,
+                imageSpeedMmS, lossMag);
     }
 }

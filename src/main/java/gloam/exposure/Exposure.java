@@ -11,14 +11,14 @@ import gloam.units.Finite;
  * @param correctedS       time to give, in s; infinite when it never finishes
  * @param lowS             the time to give if sky and film are faster than taken by one standard deviation
  * @param highS            the same if slower; infinite when it would not finish
- * @param reciprocityStops what reciprocity failure costs: the light laid down over the light that counted, 0 or
- *                         more; under steady light the corrected over the metered time
+ * @param reciprocityStops what reciprocity failure costs: the light laid down over the light that counted, 0
+ *                         or more; under steady light the corrected over the metered time
  * @param contrast         stops of tone that a stop of difference in the scene makes, 1 without failure
  * @param extrapolated     whether the film's law is continued beyond what its source covers
  * @param neverFinishes    whether the tone is not reached in the time there is: by the end of the night, or
  *                         under light that stays as it is in {@link #LONGEST_S}
- * @param toneStops        the tone made, in stops from the mid-tone: the wanted one or the nearest reached; negative
- *                         infinity where no light at all falls
+ * @param toneStops        the tone made, in stops from the mid-tone: the wanted one or the nearest reached;
+ *                         negative infinity where no light at all falls
  * @param spreadStops      standard deviation of that tone, infinite there
  */
 public record Exposure(double meteredS, double correctedS, double lowS, double highS, double reciprocityStops,

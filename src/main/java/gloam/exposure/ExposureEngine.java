@@ -41,7 +41,8 @@ public final class ExposureEngine {
 
     /** The same of a single layer with that mid-tone and law. */
     static double progress(double midToneLxS, Reciprocity law, LightCurve light, Interval span) {
-        return new ProgressCurve(midToneLxS, law, light, span, step(span)).progress(span.start(), span.endExclusive());
+        return new ProgressCurve(midToneLxS, law, light, span, step(span))
+                .progress(span.start(), span.endExclusive());
     }
 
     /** Sky tone in stops from the mid-tone after that progress: log2 p, negative infinity in the dark. */
@@ -54,7 +55,9 @@ public final class ExposureEngine {
         return exposure(film, light, Shutter.on(available), toneStops);
     }
 
-    /** The exposure that completes a tone under changing light on a sheet that may have been opened before. */
+    /**
+     * The exposure that completes a tone under changing light on a sheet that may have been opened before.
+     */
     public static Exposure exposure(FilmStock film, LightCurve light, Shutter shutter, double toneStops) {
         ProgressCurve curve = curve(film, light, shutter.span());
         Instant open = shutter.opensAt();
@@ -97,8 +100,8 @@ public final class ExposureEngine {
 
     /**
      * Standard deviation of a tone in stops: sky model and speed, both steepened by the law, and the law
-     * itself, half a stop inside what its source covers and half a stop more a decade beyond. Of a film fitted to
-     * judged sheets speed and law are as well known as these show.
+     * itself, half a stop inside what its source covers and half a stop more a decade beyond. Of a film
+     * fitted to judged sheets speed and law are as well known as these show.
      *
      * @param meteredS metered time of the mid-tone in s, which measures how dim the light is
      */
@@ -108,7 +111,8 @@ public final class ExposureEngine {
         double beyondStops =
                 RECIPROCITY_STOPS_PER_DECADE * Math.max(0, Math.log10(meteredS / law.coveredToS()));
         double filmStops = law instanceof Reciprocity.None ? steepness * SPEED_STOPS
-                : law instanceof FittedReciprocity fitted ? Math.hypot(fitted.doubtStops(meteredS), beyondStops)
+                : law instanceof FittedReciprocity fitted
+                ? Math.hypot(fitted.doubtStops(meteredS), beyondStops)
                 : Math.hypot(RECIPROCITY_STOPS + beyondStops, steepness * SPEED_STOPS);
         return Math.hypot(filmStops, steepness * SKY_STOPS);
     }
@@ -118,7 +122,8 @@ public final class ExposureEngine {
     }
 
     private static Duration step(Interval span) {
-        return Duration.ofMillis(Math.max(1, Math.min(LONGEST_STEP_MS, span.lasts().toMillis() / LEAST_STEPS)));
+        return Duration.ofMillis(Math.max(1,
+                Math.min(LONGEST_STEP_MS, span.lasts().toMillis() / LEAST_STEPS)));
     }
 
     private static double seconds(Instant open, Optional<Instant> close) {

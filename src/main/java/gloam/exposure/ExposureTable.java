@@ -25,9 +25,9 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     /**
      * Stars that cross the frame's centre.
      *
-     * <p>About a pole of the sky a star draws a point, however faint it shows: the limit of a trail is given there for
-     * stars as far from the pole as half-way from the frame's centre to its nearest edge, which draw the rings of such
-     * a sheet; where no frame is known, 10° from it.
+     * <p>About a pole of the sky a star draws a point, however faint it shows: the limit of a trail is given
+     * there for stars as far from the pole as half-way from the frame's centre to its nearest edge, which
+     * draw the rings of such a sheet; where no frame is known, 10° from it.
      *
      * @param imageSpeedMmS          speed of their image on the film
      * @param lossMag                light they lose in the air
@@ -55,7 +55,10 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
             return imageDistanceMm * EarthTurn.RAD_S * Math.max(0, Math.cos(Math.toRadians(declinationDeg)));
         }
 
-        /** Declination of the stars for which the limit of a trail is given: that of the aim, but not next to a pole. */
+        /**
+         * Declination of the stars for which the limit of a trail is given: that of the aim, but not next to
+         * a pole.
+         */
         public static Angle told(Lens lens, Optional<Frame> frame, Angle aimed) {
             double mostRad = Math.PI / 2 - fromPole(lens, frame).radians();
             return Angle.ofRadians(Math.max(-mostRad, Math.min(mostRad, aimed.radians())));
@@ -67,7 +70,8 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
         }
 
         private static Angle fromPole(Lens lens, Optional<Frame> frame) {
-            return frame.map(sheet -> lens.projection().offAxis(HALF_WAY * Math.min(sheet.widthMm(), sheet.heightMm())
+            return frame.map(sheet -> lens.projection()
+                    .offAxis(HALF_WAY * Math.min(sheet.widthMm(), sheet.heightMm())
                     / lens.imageDistanceMm())).orElse(FROM_POLE);
         }
 
@@ -113,7 +117,8 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
 
     /** The tone an f-number gives in a time, all of it usable. */
     public Row after(FNumber fNumber, Duration lasts) {
-        return toTone(fNumber, scene.subject().toneStops(film, film.reciprocity(), fNumber, lasts.toNanos() * 1e-9));
+        return toTone(fNumber, scene.subject()
+                .toneStops(film, film.reciprocity(), fNumber, lasts.toNanos() * 1e-9));
     }
 
     /** Several sheets around a tone at an f-number; empty where one of them never finishes. */
@@ -131,8 +136,8 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
         PassingStars stars = scene.stars();
         Interval longest = Interval.longest(scene.sky().openings(openS));
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(film, lens, fNumber, longest.seconds(),
-                Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()), stars.imageSpeedMmS(),
-                stars.lossMag());
+                Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()),
+                stars.imageSpeedMmS(), stars.lossMag());
         return TrailLimit.magnitude(on, stars.leastDifferenceDensity());
     }
 }

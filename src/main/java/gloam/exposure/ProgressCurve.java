@@ -67,13 +67,13 @@ public final class ProgressCurve {
 
     /** Progress that several openings would make without reciprocity failure. */
     double withoutFailure(List<Interval> openings) {
-        return openings.stream().mapToDouble(open -> exposureLxS.between(open.start(), open.endExclusive())).sum()
-                / midToneLxS;
+        return openings.stream().mapToDouble(open -> exposureLxS.between(open.start(), open.endExclusive()))
+                .sum() / midToneLxS;
     }
 
     /**
-     * When a shutter opened at an instant has made a progress, at once where none is wanted; empty when not by
-     * the end of the span.
+     * When a shutter opened at an instant has made a progress, at once where none is wanted; empty when not
+     * by the end of the span.
      */
     public Optional<Instant> reached(Instant open, double progressWanted) {
         return progress.reached(open, progressWanted);

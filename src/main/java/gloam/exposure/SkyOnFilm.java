@@ -51,7 +51,8 @@ public record SkyOnFilm(LightCurve atF1, Optional<Shutter> shutter) {
 
     /** All openings of the sheet, the present one closed after that many seconds. */
     List<Interval> openings(double openS) {
-        return shutter.orElseGet(() -> Shutter.on(Interval.lasting(opensAt(), Duration.ofDays(1)))).openings(openS);
+        return shutter.orElseGet(() -> Shutter.on(Interval.lasting(opensAt(), Duration.ofDays(1))))
+                .openings(openS);
     }
 
     /** The exposure that makes a tone at an f-number. */
@@ -61,7 +62,10 @@ public record SkyOnFilm(LightCurve atF1, Optional<Shutter> shutter) {
                 ExposureEngine.exposure(film, film.midToneLxS() / light.illuminanceLx(opensAt()), toneStops));
     }
 
-    /** Tone in stops that a layer of that law comes to at an f-number, the shutter open for so many seconds now. */
+    /**
+     * Tone in stops that a layer of that law comes to at an f-number, the shutter open for so many seconds
+     * now.
+     */
     double toneStops(FilmStock film, Reciprocity law, FNumber fNumber, double openS) {
         LightCurve light = at(fNumber);
         double progress = shutter.isEmpty()

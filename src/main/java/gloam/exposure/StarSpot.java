@@ -5,7 +5,8 @@ import gloam.gear.Lens;
 import gloam.units.Angle;
 
 /**
- * The spot that a star or a body makes on the film: what light the entrance pupil gathers, over the spot's width.
+ * The spot that a star or a body makes on the film: what light the entrance pupil gathers, over the spot's
+ * width.
  *
  * @param widthMm       width of the spot
  * @param illuminanceLx its light, taken as even over the square of the width
@@ -34,6 +35,7 @@ public record StarSpot(double widthMm, double illuminanceLx) {
     /** The light through the entrance pupil, in lx mm² (millionths of a lumen). */
     static double fluxLxMm2(Lens lens, FNumber fNumber, double magnitude) {
         double pupilMm = lens.focalLengthMm() / fNumber.exact();
-        return lens.transmission() * ZERO_MAG_LX * Math.pow(10, -0.4 * magnitude) * Math.PI / 4 * pupilMm * pupilMm;
+        return lens.transmission() * ZERO_MAG_LX * Math.pow(10, -0.4 * magnitude) * Math.PI / 4 * pupilMm
+                * pupilMm;
     }
 }

@@ -17,7 +17,9 @@ import java.util.Optional;
  */
 public record Trade(Row sharpest, Row mostRecording, double gainedMag, double sharpestMm, double blurredMm) {
 
-    /** The trade among the rows of a lens; empty where one f-number is both or nothing records at one of them. */
+    /**
+     * The trade among the rows of a lens; empty where one f-number is both or nothing records at one of them.
+     */
     public static Optional<Trade> of(Lens lens, List<Row> rows) {
         Optional<Row> sharpest
                 = rows.stream().filter(row -> row.fNumber().equals(lens.sharpestFNumber())).findFirst();

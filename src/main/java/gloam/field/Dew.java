@@ -5,10 +5,11 @@ import java.time.Instant;
 /**
  * How near the air is to its dew point.
  *
- * <p><b>Model.</b> The Magnus formula over water with the constants of WMO (after Sonntag 1990): 17.62 and 243.12 °C.
- * <b>Valid.</b> −45 °C to 60 °C. <b>Error.</b> Of the saturation pressure 0.6 %. <b>Departures.</b> None. A lens under
- * the open sky radiates and gets colder than the air, so it is warned of while the air is still up to 3 °C above its dew
- * point; common practice, no source.
+ * <p><b>Model.</b> The Magnus formula over water with the constants of WMO (after Sonntag 1990): 17.62 and
+ * 243.12 °C.
+ * <b>Valid.</b> −45 °C to 60 °C. <b>Error.</b> Of the saturation pressure 0.6 %. <b>Departures.</b> None. A
+ * lens under the open sky radiates and gets colder than the air, so it is warned of while the air is still up
+ * to 3 °C above its dew point; common practice, no source.
  *
  * @param at           when
  * @param temperatureC temperature of the air

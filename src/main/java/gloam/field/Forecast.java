@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
 /**
  * A forecast of the weather over some hours.
  *
- * <p><b>Model.</b> The chance that a span stays clear is exp(∫ ln(1 − c) dt / 2 h) for a cloud fraction c, straight
- * from row to row and cut to 0.02 … 0.98: fields of cloud that follow each other in about two hours. <b>Valid.</b>
- * Spans of minutes to hours inside the forecast. <b>Error.</b> Common sense, no source; good for weighing one window
- * against another. <b>Departures.</b> None.
+ * <p><b>Model.</b> The chance that a span stays clear is exp(∫ ln(1 − c) dt / 2 h) for a cloud fraction c,
+ * straight from row to row and cut to 0.02 … 0.98: fields of cloud that follow each other in about two hours.
+ * <b>Valid.</b> Spans of minutes to hours inside the forecast. <b>Error.</b> Common sense, no source; good
+ * for weighing one window against another. <b>Departures.</b> None.
  *
  * @param rows at least two, no two at one time; put in order
  */
@@ -40,7 +40,8 @@ public record Forecast(List<Row> rows) {
     public Forecast {
         rows = rows.stream().sorted(Comparator.comparing(Row::at)).toList();
         if (rows.stream().map(Row::at).distinct().count() < Math.max(2, rows.size())) {
-            throw new BadInput("a forecast needs at least two rows, and no two at one time; add or take out rows");
+            throw new BadInput("a forecast needs at least two rows, and no two at one time; add or take out "
+                    + "rows");
         }
     }
 
@@ -67,7 +68,9 @@ public record Forecast(List<Row> rows) {
         return new Interval(rows.get(0).at, rows.get(rows.size() - 1).at);
     }
 
-    /** The chance that the sky stays clear over a span, 0 to 1; empty unless the forecast covers all of it. */
+    /**
+     * The chance that the sky stays clear over a span, 0 to 1; empty unless the forecast covers all of it.
+     */
     public OptionalDouble clearChance(Interval span) {
         if (span.start().isBefore(covers().start()) || span.endExclusive().isAfter(covers().endExclusive())) {
             return OptionalDouble.empty();
@@ -76,14 +79,15 @@ public record Forecast(List<Row> rows) {
         for (int i = 1; i < rows.size(); i++) {
             Row from = rows.get(i - 1);
             Row to = rows.get(i);
-            sumS += span.intersect(new Interval(from.at, to.at)).map(part -> part.seconds()
-                    * meanLogarithm(clear(from, to, part.start()), clear(from, to, part.endExclusive()))).orElse(0.0);
+            sumS += span.intersect(new Interval(from.at, to.at)).map(part -> part.seconds() * meanLogarithm(
+                    clear(from, to, part.start()), clear(from, to, part.endExclusive()))).orElse(0.0);
         }
         return OptionalDouble.of(Math.exp(sumS / MEMORY_S));
     }
 
     private static double clear(Row from, Row to, Instant at) {
-        double share = Duration.between(from.at, at).toMillis() / (double) Duration.between(from.at, to.at).toMillis();
+        double share = Duration.between(from.at, at).toMillis() / (double) Duration.between(from.at, to.at)
+                .toMillis();
         double cloud = from.cloudFraction + share * (to.cloudFraction - from.cloudFraction);
         return 1 - Math.max(LEAST_CLOUD, Math.min(MOST_CLOUD, cloud));
     }
@@ -112,7 +116,10 @@ public record Forecast(List<Row> rows) {
                 .min(Comparator.comparingDouble(WindChill::feltC));
     }
 
-    /** The first moment inside a span at which dew threatens a lens, where temperature and dew point are known. */
+    /**
+     * The first moment inside a span at which dew threatens a lens, where temperature and dew point are
+     * known.
+     */
     public Optional<Dew> firstDew(Interval span) {
         return during(span).stream().filter(row -> row.temperatureC.isPresent() && row.dewPointC.isPresent())
                 .map(row -> new Dew(row.at, row.temperatureC.getAsDouble(), row.dewPointC.getAsDouble()))

@@ -17,12 +17,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads an aerodrome forecast in the WMO's code FM 51 TAF (Manual on Codes, WMO-No. 306, Volume I.1) as far as cloud goes.
+ * Reads an aerodrome forecast in the WMO's code FM 51 TAF (Manual on Codes, WMO-No. 306, Volume I.1) as far
+ * as cloud goes.
  *
- * <p>Understood are validity, FM, BECMG, TEMPO, PROB and the cloud groups; oktas become the middle of what a group stands
- * for. What is forecast for a time as temporary counts half, what is forecast with a probability by that, and both only
- * where they bring more cloud. NSC, NCD and CAVOK speak only of cloud that matters to aircraft, so they count as an
- * eighth; common sense, no source.
+ * <p>Understood are validity, FM, BECMG, TEMPO, PROB and the cloud groups; oktas become the middle of what a
+ * group stands for. What is forecast for a time as temporary counts half, what is forecast with a probability
+ * by that, and both only where they bring more cloud. NSC, NCD and CAVOK speak only of cloud that matters to
+ * aircraft, so they count as an eighth; common sense, no source.
  */
 public final class Taf {
 
@@ -31,8 +32,8 @@ public final class Taf {
     private static final Pattern FROM = Pattern.compile("FM(\\d{2})(\\d{2})(\\d{2})");
     private static final Pattern PROBABILITY = Pattern.compile("PROB(\\d{2})");
     private static final Pattern CLOUD = Pattern.compile("(FEW|SCT|BKN|OVC|VV)(\\d{3}|///)(CB|TCU|///)?");
-    private static final Map<String, Double> AMOUNT = Map.of("FEW", 1.5 / 8, "SCT", 3.5 / 8, "BKN", 6.0 / 8, "OVC", 1.0,
-            "VV", 1.0, "SKC", 0.0, "CLR", 0.0, "NSC", 1.0 / 8, "NCD", 1.0 / 8, "CAVOK", 1.0 / 8);
+    private static final Map<String, Double> AMOUNT = Map.of("FEW", 1.5 / 8, "SCT", 3.5 / 8, "BKN", 6.0 / 8,
+            "OVC", 1.0, "VV", 1.0, "SKC", 0.0, "CLR", 0.0, "NSC", 1.0 / 8, "NCD", 1.0 / 8, "CAVOK", 1.0 / 8);
     private static final double TEMPORARY_SHARE = 0.5;
     private static final Duration STEP = Duration.ofMinutes(10);
     /** No TAF is valid for longer (ICAO, Annex 3, 6.2). */
@@ -77,7 +78,8 @@ public final class Taf {
     }
 
     /**
-     * The forecast in a message, empty when there is a problem with it, such as no validity or a group that cannot be.
+     * The forecast in a message, empty when there is a problem with it, such as no validity or a group that
+     * cannot be.
      *
      * @param near     a date at most a fortnight from the message's, which tells its days' month
      * @param problems is told every problem
@@ -152,7 +154,8 @@ public final class Taf {
         Instant at = at(from.group(1), from.group(2))
                 .plus(Duration.ofMinutes((long) MINUTE.check(Integer.parseInt(from.group(3)))));
         if (groups.isEmpty()) {
-            throw new BadInput(from.group() + " stands before the TAF's validity, such as 0818/0924; paste it whole");
+            throw new BadInput(from.group()
+                    + " stands before the TAF's validity, such as 0818/0924; paste it whole");
         }
         Instant end = groups.get(0).span.endExclusive();
         if (at.isBefore(end)) {
@@ -164,10 +167,12 @@ public final class Taf {
         Instant start = at(period.group(1), period.group(2));
         Instant end = at(period.group(3), period.group(4));
         if (!start.isBefore(end)) {
-            throw new BadInput("the TAF's period " + period.group() + " ends before it begins; take the group out or correct it");
+            throw new BadInput("the TAF's period " + period.group()
+                    + " ends before it begins; take the group out or correct it");
         }
         if (Duration.between(start, end).compareTo(LONGEST) > 0) {
-            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours() + " h; correct its days and hours");
+            throw new BadInput("the TAF's period " + period.group() + " is longer than " + LONGEST.toHours()
+                    + " h; correct its days and hours");
         }
         return new Interval(start, end);
     }
@@ -181,7 +186,10 @@ public final class Taf {
         }
     }
 
-    /** The instant of a day of the month and an hour, 24 included, in the month that brings it nearest to the date. */
+    /**
+     * The instant of a day of the month and an hour, 24 included, in the month that brings it nearest to the
+     * date.
+     */
     private Instant at(String day, String hour) {
         int dayOfMonth = Integer.parseInt(day);
         return List.of(near.minusMonths(1), near, near.plusMonths(1)).stream()
@@ -189,8 +197,10 @@ public final class Taf {
                 .map(date -> date.withDayOfMonth(dayOfMonth))
                 .min((some, other) -> Long.compare(Math.abs(some.toEpochDay() - near.toEpochDay()),
                         Math.abs(other.toEpochDay() - near.toEpochDay())))
-                .orElseThrow(() -> new BadInput("the TAF names day " + day + ", which no month has; paste it anew"))
-                .atStartOfDay(ZoneOffset.UTC).toInstant().plus(Duration.ofHours((long) HOUR.check(Integer.parseInt(hour))));
+                .orElseThrow(() -> new BadInput("the TAF names day " + day
+                + ", which no month has; paste it anew"))
+                .atStartOfDay(ZoneOffset.UTC).toInstant()
+                .plus(Duration.ofHours((long) HOUR.check(Integer.parseInt(hour))));
     }
 
     private double cloudAt(Instant at) {

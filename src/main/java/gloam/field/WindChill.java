@@ -6,8 +6,8 @@ import java.time.Instant;
  * How cold wind makes the air feel.
  *
  * <p><b>Model.</b> The wind chill index of 2001 of Environment Canada and the US National Weather Service.
- * <b>Valid.</b> Air up to 10 °C, wind above 4.8 km/h ten metres up; outside, the air's own temperature. <b>Error.</b>
- * That of the forecast. <b>Departures.</b> None.
+ * <b>Valid.</b> Air up to 10 °C, wind above 4.8 km/h ten metres up; outside, the air's own temperature.
+ * <b>Error.</b> That of the forecast. <b>Departures.</b> None.
  *
  * @param at           when
  * @param temperatureC temperature of the air
@@ -22,7 +22,8 @@ public record WindChill(Instant at, double temperatureC, double windKmH) {
 
     /** What it feels like, in °C. */
     public double feltC() {
-        return temperatureC > WARMEST_C || windKmH < LEAST_WIND_KMH ? temperatureC : indexC(temperatureC, windKmH);
+        return temperatureC > WARMEST_C || windKmH < LEAST_WIND_KMH ? temperatureC
+                : indexC(temperatureC, windKmH);
     }
 
     /** Whether bare skin may freeze within half an hour. */

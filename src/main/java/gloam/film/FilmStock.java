@@ -64,7 +64,8 @@ public record FilmStock(String name, double iso, Kind kind, List<Layer> layers, 
     }
 
     /** A film as published. */
-    public FilmStock(String name, double iso, Kind kind, List<Layer> layers, ToneCurve tone, double speedOffsetStops,
+    public FilmStock(String name, double iso, Kind kind, List<Layer> layers, ToneCurve tone,
+            double speedOffsetStops,
                      String source) {
         this(name, iso, kind, layers, tone, speedOffsetStops, source, 0);
     }

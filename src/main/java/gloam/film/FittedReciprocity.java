@@ -6,7 +6,8 @@ import gloam.units.Stops;
 /**
  * A published law whose failure is made larger or smaller: ln(tc/tm) times a scale.
  *
- * <p>A power law stays one, of exponent 1 + scale·(P − 1). Where the published law does not fail, nor does this.
+ * <p>A power law stays one, of exponent 1 + scale·(P − 1). Where the published law does not fail, nor does
+ * this.
  *
  * @param published  the law that is scaled
  * @param scale      1 for the published failure, 0.05 to 20
@@ -51,6 +52,7 @@ public record FittedReciprocity(Reciprocity published, double scale, double cove
     public double doubtStops(double meteredS) {
         double speed = exponentAt(meteredS) * doubt.speedStops;
         double failure = Stops.between(meteredS, published.correctedS(meteredS)) * doubt.scale;
-        return Math.sqrt(Math.max(0, speed * speed + failure * failure + 2 * doubt.correlation * speed * failure));
+        return Math.sqrt(Math.max(0, speed * speed + failure * failure + 2 * doubt.correlation * speed
+                * failure));
     }
 }

@@ -22,19 +22,23 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
     private static final String FORMS =
             "Write a place such as 40.41, -1.23, 1320 or 40°24′36″N 1°13′48″W or +40.41-001.23+1320/.";
 
-    /** ISO 6709 in one string: latitude, longitude, height, reference system, each led by its sign or name. */
+    /**
+     * ISO 6709 in one string: latitude, longitude, height, reference system, each led by its sign or name.
+     */
     private static final Pattern ISO_6709 = Pattern.compile("([+-])(\\d{2}|\\d{4}|\\d{6})([.,]\\d+)?"
             + "([+-])(\\d{3}|\\d{5}|\\d{7})([.,]\\d+)?([+-]\\d+(?:[.,]\\d+)?)?(CRS[^/]*)?/?");
     private static final Pattern SIGNED_RUN = Pattern.compile("[+-]\\d+([.,]\\d+)?[+-]\\d.*");
-    private static final Pattern LETTERS_BEHIND = Pattern.compile("([^NSEW,;]+[NS])\\s*([^NSEW,;]+[EW])\\s*([^NSEW]*)");
+    private static final Pattern LETTERS_BEHIND =
+            Pattern.compile("([^NSEW,;]+[NS])\\s*([^NSEW,;]+[EW])\\s*([^NSEW]*)");
     private static final Pattern LETTERS_BEFORE = Pattern.compile("([NS][^NSEW,;]+)([EW][^NSEW,;]+)()");
-    private static final Pattern SPACED = Pattern.compile("[+-]?\\d{1,3}\\s+\\d{1,2}(\\.\\d+|\\s+\\d{1,2}(\\.\\d+)?)?");
+    private static final Pattern SPACED =
+            Pattern.compile("[+-]?\\d{1,3}\\s+\\d{1,2}(\\.\\d+|\\s+\\d{1,2}(\\.\\d+)?)?");
     private static final String WORLD_GEODETIC_SYSTEM = "CRSWGS_84";
 
     /**
-     * The place a text means: latitude, longitude and if wanted height with commas between, each part in any form that
-     * {@link #latitude} takes; the same without commas where N, S, E and W part them; or ISO 6709, such as
-     * {@code +40.41-001.23+1320/}.
+     * The place a text means: latitude, longitude and if wanted height with commas between, each part in any
+     * form that {@link #latitude} takes; the same without commas where N, S, E and W part them; or ISO 6709,
+     * such as {@code +40.41-001.23+1320/}.
      *
      * @throws BadInput when it is in none of these forms or out of range
      */
@@ -45,7 +49,8 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
             return iso6709(iso);
         }
         if (SIGNED_RUN.matcher(place).matches()) {
-            throw new BadInput("place \"" + place + "\" is not in the form of ISO 6709: latitude ±DD.D, ±DDMM.M or "
+            throw new BadInput("place \"" + place
+                    + "\" is not in the form of ISO 6709: latitude ±DD.D, ±DDMM.M or "
                     + "±DDMMSS.S, longitude the same with DDD, height in metres, a solidus. " + FORMS);
         }
         List<String> parts = parts(place);
@@ -81,12 +86,14 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
     private static Coordinates iso6709(Matcher iso) {
         Optional<String> system = Optional.ofNullable(iso.group(8));
         if (system.isPresent() && !system.get().equals(WORLD_GEODETIC_SYSTEM)) {
-            throw new BadInput("the place is given in " + system.get() + ". Give it in WGS 84, " + WORLD_GEODETIC_SYSTEM);
+            throw new BadInput("the place is given in " + system.get() + ". Give it in WGS 84, "
+                    + WORLD_GEODETIC_SYSTEM);
         }
         Optional<String> height = Optional.ofNullable(iso.group(7));
         return new Coordinates(latitude(iso.group(1) + withColons(iso.group(2), 2, iso.group(3))),
                 longitude(iso.group(4) + withColons(iso.group(5), 3, iso.group(6))),
-                height.map(metres -> OptionalDouble.of(new Quantity(metres.replace(',', '.')).in(Site.HEIGHT)))
+                height.map(metres -> OptionalDouble.of(new Quantity(metres.replace(',', '.'))
+                .in(Site.HEIGHT)))
                         .orElse(OptionalDouble.empty()));
     }
 
@@ -115,13 +122,15 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
         Angle read(String text) {
             String given = text.strip().replace('\u2212', '-');
             String number = given.replaceFirst("^[NSEW]", "");
-            String letter = number.equals(given) ? given.replaceFirst("^.*?([NSEW]?)$", "$1") : given.substring(0, 1);
+            String letter = number.equals(given) ? given.replaceFirst("^.*?([NSEW]?)$", "$1")
+                    : given.substring(0, 1);
             number = number.equals(given) ? given.substring(0, given.length() - letter.length()) : number;
             if (!letter.isEmpty() && (!letter.equals(positive) && !letter.equals(negative)
                     || number.strip().matches("(?s)[+-].*|.*[NSEW]"))) {
                 throw refused(given, "Give a sign or one of the letters " + positive + " and " + negative);
             }
-            return Angle.ofDegrees(range.check((letter.equals(negative) ? -1 : 1) * degrees(given, number.strip())));
+            return Angle.ofDegrees(range.check((letter.equals(negative) ? -1 : 1)
+                    * degrees(given, number.strip())));
         }
 
         private double degrees(String given, String number) {
@@ -129,12 +138,14 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
             try {
                 return new Quantity(joined).in(new Range(range.what(), -360, 360, range.unit()));
             } catch (BadInput strange) {
-                throw refused(given, given.contains(",") ? "Write a point before the decimals" : "Write degrees");
+                throw refused(given, given.contains(",") ? "Write a point before the decimals"
+                        : "Write degrees");
             }
         }
 
         private BadInput refused(String given, String remedy) {
-            return new BadInput(range.what() + " \"" + given + "\" is not understood. " + remedy + ", such as " + examples);
+            return new BadInput(range.what() + " \"" + given + "\" is not understood. " + remedy
+                    + ", such as " + examples);
         }
     }
 }

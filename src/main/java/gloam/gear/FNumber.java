@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 /**
  * An f-number: what the lens is marked with and the exact value it stands for (ISO 517:2008).
  *
- * <p>Whole stops are 2^(k/2), half stops 2^(k/4), thirds 2^(k/6). A number off the list means itself. In order
- * the one that lets most light through comes first.
+ * <p>Whole stops are 2^(k/2), half stops 2^(k/4), thirds 2^(k/6). A number off the list means itself. In
+ * order the one that lets most light through comes first.
  *
  * @param marked as engraved, such as 11
  * @param exact  focal length over the diameter of the entrance pupil, such as 11.3137, 0.7 to 512

@@ -26,8 +26,8 @@ public record Frame(double widthMm, double heightMm) {
     }
 
     /**
-     * The frame a text such as {@code 80x80}, {@code 80 × 60 mm} or {@code 4x5in} means, width first; without a unit in
-     * mm.
+     * The frame a text such as {@code 80x80}, {@code 80 × 60 mm} or {@code 4x5in} means, width first; without
+     * a unit in mm.
      */
     public static Frame of(String text) {
         Matcher sides = SIDES.matcher(text.strip());

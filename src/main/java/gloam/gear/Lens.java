@@ -90,9 +90,10 @@ public record Lens(double focalLengthMm, List<FNumber> fNumbers, double transmit
      */
     public static double transmittanceOf(FNumber fNumber, double tNumber) {
         if (tNumber < fNumber.exact()) {
-            throw new BadInput(String.format(Locale.ROOT, "T-number %.4g is below the f-number %.4g, markings taken "
-                    + "exactly; a lens passes no more light than comes in, so its T-number is the f-number or more",
-                    tNumber, fNumber.exact()));
+            throw new BadInput(String.format(Locale.ROOT,
+                    "T-number %.4g is below the f-number %.4g, markings taken "
+                    + "exactly; a lens passes no more light than comes in, so its T-number is the f-number "
+                    + "or more", tNumber, fNumber.exact()));
         }
         return TRANSMITTANCE.check(square(fNumber.exact() / tNumber));
     }

@@ -5,8 +5,8 @@ package gloam.gear;
  *
  * <p><b>Model.</b> Dip in minutes of arc = 1.76 times the root of the height of eye in metres, refraction
  * included: The Nautical Almanac, altitude correction tables. <b>Valid.</b> Heights to some thousands of
- * metres. <b>Error.</b> A few minutes of arc where sea and air differ in temperature. <b>Departures.</b> None;
- * at and below the sea's level the dip is 0.
+ * metres. <b>Error.</b> A few minutes of arc where sea and air differ in temperature. <b>Departures.</b>
+ * None; at and below the sea's level the dip is 0.
  */
 final class SeaHorizon {
 

@@ -58,7 +58,9 @@ public final class Skyline {
         return points.stream().allMatch(point -> point.altitudeDeg == 0);
     }
 
-    /** The same with the sea's horizon, as seen from a height over it in metres, where it is level or lower. */
+    /**
+     * The same with the sea's horizon, as seen from a height over it in metres, where it is level or lower.
+     */
     public Skyline overSea(double heightM) {
         double seaDeg = -SeaHorizon.dipDeg(heightM);
         return new Skyline(points.stream().map(point ->

@@ -6,11 +6,13 @@ import gloam.units.Stops;
 /**
  * Light that a lens's own mount takes away from the axis, beyond the fall-off of its projection.
  *
- * <p><b>Model.</b> In stops the loss grows with the fourth power of the distance from the axis: hardly any in the
- * middle, steep towards the corner. It is whole at the widest f-number and fades evenly to none two stops below.
+ * <p><b>Model.</b> In stops the loss grows with the fourth power of the distance from the axis: hardly any in
+ * the middle, steep towards the corner. It is whole at the widest f-number and fades evenly to none two stops
+ * below.
  * <b>Valid.</b> Any frame; beyond the stated corner the loss goes on growing. <b>Error.</b> Between axis and
- * corner a quarter of the stated loss, by which a growth with the square would differ. <b>Departures.</b> Shape
- * and fading are generic, common practice, no source; lenses differ, many are clear out to some distance.
+ * corner a quarter of the stated loss, by which a growth with the square would differ. <b>Departures.</b>
+ * Shape and fading are generic, common practice, no source; lenses differ, many are clear out to some
+ * distance.
  *
  * @param cornerStops   loss in the corner at the widest f-number in stops, 0 to 4
  * @param cornerMm      distance from the axis at which it is stated, in mm, more than 0

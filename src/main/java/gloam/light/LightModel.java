@@ -4,8 +4,8 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Site;
 
 /**
- * The model of one source of light in the sky: what it gives in a direction at an instant is what the instant brings
- * times what the direction lets through.
+ * The model of one source of light in the sky: what it gives in a direction at an instant is what the instant
+ * brings times what the direction lets through.
  */
 interface LightModel {
 

@@ -80,7 +80,8 @@ final class MoonGlow implements LightModel {
     }
 
     private static double throughAir(double intensity, double moonZenithDeg, double extinctionMag) {
-        return intensity * Atmosphere.transmission(extinctionMag, Atmosphere.scatteringAirmass(moonZenithDeg));
+        return intensity * Atmosphere.transmission(extinctionMag,
+                Atmosphere.scatteringAirmass(moonZenithDeg));
     }
 
     /** Share of light that the air of a direction scatters. */
@@ -89,8 +90,8 @@ final class MoonGlow implements LightModel {
     }
 
     /**
-     * What a Moon at that airless altitude of its centre brings: times {@link #scattering} and {@link #scattered} the
-     * luminance of the sky in cd/m².
+     * What a Moon at that airless altitude of its centre brings: times {@link #scattering} and {@link
+     * #scattered} the luminance of the sky in cd/m².
      */
     static double strengthCdM2(double intensity, double moonAltitudeDeg, double extinctionMag) {
         return Math.pow(10, -0.4 * lowMoonMag(moonAltitudeDeg)) * NANOLAMBERT_CD_M2

@@ -22,9 +22,6 @@ import java.util.function.UnaryOperator;
  */
 final class Conditions {
 
-    /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
-    private static final int LEAN_MIN = NightClock.NODE_MIN;
-
     private final Wish wish;
     private final NightSky sky;
     private final Aiming aiming;
@@ -98,22 +95,12 @@ final class Conditions {
             where(new Requirement.TargetUp(follow.target()), When.THROUGHOUT,
                     minute -> sky.clearanceDeg(aiming.direction(minute)));
             follow.levelWithin().ifPresent(within -> between(new Requirement.Level(follow.target(), within),
-                    When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), this::leanDeg));
+                    When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), aiming::leanDeg));
         } else {
             Direction aim = aiming.direction(0);
             at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
                     sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet());
         }
-    }
-
-    /** How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it goes. */
-    private double leanDeg(int minute) {
-        Direction before = aiming.direction(minute - LEAN_MIN);
-        Direction after = aiming.direction(minute + LEAN_MIN);
-        double alongRad = Math.IEEEremainder(after.azimuth().minus(before.azimuth()).radians(), 2 * Math.PI)
-                * aiming.direction(minute).altitude().cos();
-        double upRad = after.altitude().minus(before.altitude()).radians();
-        return Math.toDegrees(Math.atan2(upRad, Math.abs(alongRad)));
     }
 
     private void addFrame() {
@@ -122,10 +109,8 @@ final class Conditions {
                     minute -> FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute));
         }
         if (wish.records() instanceof Wish.Records.One one && !aiming.follows(one.body())) {
-            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE, minute -> {
-                Direction seen = sky.position(one.body(), minute).apparentDirection();
-                return Math.min(sky.clearanceDeg(seen), -FrameEdge.outsideDeg(aiming.framing(minute), seen));
-            });
+            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE,
+                    minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), one.body(), minute));
         }
     }
 

@@ -30,6 +30,12 @@ final class FrameEdge {
         return outsideDeg - MOON_RIM_DEG;
     }
 
+    /** Degrees, roughly, by which a body stands inside a frame and above the skyline; negative when it does not. */
+    static double insideDeg(NightSky sky, Framing framing, Body body, int minute) {
+        Direction seen = sky.position(body, minute).apparentDirection();
+        return Math.min(sky.clearanceDeg(seen), -outsideDeg(framing, seen));
+    }
+
     /** Degrees, roughly, by which a direction lies outside a frame, negative inside. */
     static double outsideDeg(Framing framing, Direction direction) {
         double wideMm = framing.camera().frame().widthMm() / 2;

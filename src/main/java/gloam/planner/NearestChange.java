@@ -3,7 +3,6 @@ package gloam.planner;
 import gloam.trail.Trail;
 import gloam.units.Interval;
 import java.time.Duration;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,21 +14,19 @@ final class NearestChange {
 
     private static final Duration TRAIL_STEP = Duration.ofMinutes(5);
 
-    private final Trip trip;
+    private final SiteNight night;
     private final Wish wish;
     private final NightSky sky;
-    private final StarField stars;
 
     /** A wish with one thing given up, and how much of it is then to be had. */
-    private record Changed(Remedy.Change change, Wish wish, ToDoubleFunction<Shot> amount) {
+    private record Changed(Remedy.Change change, Wish wish, ToDoubleFunction<ExposureChoice> amount) {
     }
 
     /** Changes of a wish on a night. */
-    NearestChange(Trip trip, Wish wish, NightSky sky, StarField stars) {
-        this.trip = trip;
+    NearestChange(SiteNight night, Wish wish) {
+        this.night = night;
         this.wish = wish;
-        this.sky = sky;
-        this.stars = stars;
+        this.sky = night.sky();
     }
 
     /** The first change that opens the wish, the least painful tried first. */
@@ -38,9 +35,8 @@ final class NearestChange {
                 changed.amount.applyAsDouble(shot), sky.clock().at(shot.openMin()))).stream()).findFirst();
     }
 
-    private Optional<Shot> best(Wish changed) {
-        return new WindowFinder(changed, Kit.of(trip, changed), sky, stars).find().shots().stream()
-                .max(Comparator.comparingDouble(Shot::satisfaction));
+    private Optional<ExposureChoice> best(Wish changed) {
+        return night.best(changed);
     }
 
     private Stream<Changed> changes() {
@@ -48,16 +44,16 @@ final class NearestChange {
         return Stream.of(
                 new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), shot -> shot.fNumber().marked()),
                 new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),
-                new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)), Shot::durationMin),
-                new Changed(Remedy.Change.TONE, wish.toned(new Wish.Tone.Free()), Shot::toneStops),
+                new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)), choice -> choice.closeMin() - choice.openMin()),
+                new Changed(Remedy.Change.TONE, wish.toned(new Wish.Tone.Free()), ExposureChoice::toneStops),
                 new Changed(Remedy.Change.RECORDS, wish.recording(new Wish.Records.Nothing()), shot -> 0),
                 new Changed(Remedy.Change.SKY, wish.under(Wish.SkyKind.ANY), shot -> 0))
                 .filter(changed -> !changed.wish.equals(wish));
     }
 
-    private double longerMm(Shot shot) {
+    private double longerMm(ExposureChoice shot) {
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
-        Aiming aiming = new Aiming(wish.aim(), sky, trip.camera());
+        Aiming aiming = new Aiming(wish.aim(), sky, shot.framing().camera());
         double lengthMm = sky.trails().trail(shot.framing(), aiming.centre(shot.framing(), open), open, TRAIL_STEP)
                 .map(Trail::lengthMm).orElse(0.0);
         double lessMm = wish.trail().leastMm().orElse(0) - lengthMm;

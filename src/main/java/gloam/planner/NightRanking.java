@@ -5,6 +5,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.units.Interval;
@@ -38,9 +39,10 @@ public final class NightRanking {
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
-
     private final Ephemeris ephemeris;
+    private final StarField stars;
     private final Optional<Trip> trip;
+    private final List<Equipment> equipment;
     private final Progress progress;
 
     /** A night's rank and, for the order among those of the same score, the hours its sky counts for. */
@@ -59,15 +61,22 @@ public final class NightRanking {
      * @param trip     whose wishes count, if any
      * @param progress told of every night done
      */
-    public NightRanking(Ephemeris ephemeris, Optional<Trip> trip, Progress progress) {
-        this.ephemeris = ephemeris;
-        this.trip = trip.filter(asked -> !asked.wishes().isEmpty());
-        this.progress = progress;
+    public NightRanking(Ephemeris ephemeris, StarCatalogue stars, Optional<Trip> trip, Progress progress) {
+        this(ephemeris, StarField.of(trip.isPresent() ? stars.stars() : List.of()), trip, progress);
     }
 
     /** The same by their skies alone. */
     public NightRanking(Ephemeris ephemeris) {
-        this(ephemeris, Optional.empty(), Progress.NONE);
+        this(ephemeris, StarField.of(List.of()), Optional.empty(), Progress.NONE);
+    }
+
+    /** The same with any stars. */
+    NightRanking(Ephemeris ephemeris, StarField stars, Optional<Trip> trip, Progress progress) {
+        this.ephemeris = ephemeris;
+        this.stars = stars;
+        this.trip = trip.filter(asked -> !asked.wishes().isEmpty()).map(Trip::withSheetsEnough);
+        this.equipment = this.trip.map(Equipment::all).orElse(List.of());
+        this.progress = progress;
     }
 
     /** Every date at every site that has it, the best first; equals by date, then by the sites' order. */
@@ -114,21 +123,14 @@ public final class NightRanking {
     }
 
     private NightRank byWishes(NightRank bySky, Trip asked) {
-        NightSky sky = new NightSky(ephemeris, bySky.night(), asked.bodies(), asked.begun().map(Trip.Begun::at),
-                TimeForWish.LOOK_MIN);
         List<Wish> wishes = asked.wishes();
-        List<Wish> served = new ArrayList<>();
-        double worth = 0;
-        for (Wish wish : wishes) {
-            double share = TimeForWish.share(wish, Kit.of(asked, wish), sky);
-            worth += share * wish.worth();
-            if (share == 1) {
-                served.add(wish);
-            }
-        }
+        List<Offer> offers = new SiteNight(asked, equipment, ephemeris, stars, bySky.night()).offers().all();
+        Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(offers))).nights().get(0);
+        List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted().map(wishes::get).toList();
+        double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
         return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(), bySky.trulyDarkHours(),
                 bySky.moon(), bySky.high(), wishes.size(), served,
-                worth / wishes.stream().mapToDouble(Wish::worth).sum());
+                worth / wishes.stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum());
     }
 
     /** When it is dark and the Moon adds hardly any light. */

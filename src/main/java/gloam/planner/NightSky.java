@@ -168,10 +168,24 @@ final class NightSky {
 
     /** The light of a direction at a node. */
     SkyLight.Sample light(Direction direction, int nodeMin) {
+        return moment(nodeMin).at(direction);
+    }
+
+    /** A direction whose light is asked for at many nodes. */
+    SkyLight.Patch patch(Direction direction) {
+        return light.patch(direction);
+    }
+
+    /** Its light at a node. */
+    SkyLight.Sample light(SkyLight.Patch patch, int nodeMin) {
+        return moment(nodeMin).at(patch);
+    }
+
+    private SkyLight.Moment moment(int nodeMin) {
         int node = nodeMin / NightClock.NODE_MIN;
         if (byNode[node] == null) {
             byNode[node] = light.moment(clock.at(nodeMin));
         }
-        return byNode[node].at(direction);
+        return byNode[node];
     }
 }

@@ -1,7 +1,9 @@
 package gloam.planner;
 
+import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +19,11 @@ public sealed interface Reason {
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */
-        NO_START
+        NO_START,
+        /** No exposure has the share of twilight wanted. */
+        TWILIGHT_SHARE,
+        /** The sky will hardly be clear for any exposure. */
+        OVERCAST
     }
 
     /** It is served as often as wanted on other nights. */
@@ -46,13 +52,10 @@ public sealed interface Reason {
      * @param fNumber   its f-number
      * @param minutes   how long it is
      * @param toneStops the sky's tone that it makes
+     * @param openAt    when the shutter opens
+     * @param aim       where the frame's centre looks
      */
-    record Exposure(FNumber fNumber, int minutes, double toneStops) {
-
-        static Exposure of(Shot shot) {
-            return new Exposure(shot.fNumber(), shot.durationMin(), shot.toneStops());
-        }
-    }
+    record Exposure(FNumber fNumber, int minutes, double toneStops, Instant openAt, Direction aim) { }
 
     /**
      * Neither a trail nor a tone would show.
@@ -69,8 +72,8 @@ public sealed interface Reason {
     /** Fewer stars of the catalogue stand in the frame than must record. */
     record TooFewStars(int wanted) implements Reason { }
 
-    /** What must record is too faint by some magnitudes. */
-    record NotRecorded(Wish.Records wanted, double shortfallMag, FNumber fNumber) implements Reason { }
+    /** What must record is too faint by some magnitudes, in the exposure that comes nearest. */
+    record NotRecorded(Wish.Records wanted, double shortfallMag, Exposure nearest) implements Reason { }
 
     /**
      * No duration is left.

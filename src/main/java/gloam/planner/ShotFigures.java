@@ -6,11 +6,14 @@ import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.ExposureTable.PassingStars;
+import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.exposure.TrailLimit;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
+import gloam.light.LightSource;
+import gloam.light.SkyLight;
 import gloam.proof.ExposedFrame;
 import gloam.sheet.Sheet;
 import gloam.proof.StarCount;
@@ -31,27 +34,26 @@ final class ShotFigures {
 
     private final Trip trip;
     private final Wish wish;
-    private final Kit kit;
+    private final Equipment kit;
     private final NightSky sky;
     private final Ephemeris ephemeris;
     private final StarField stars;
 
     /** Figures of a wish's shots on a night, stars placed by an ephemeris that several threads may ask at once. */
-    ShotFigures(Trip trip, Wish wish, NightSky sky, Ephemeris ephemeris, StarField stars) {
+    ShotFigures(Trip trip, Wish wish, Equipment with, NightSky sky, Ephemeris ephemeris, StarField stars) {
         this.trip = trip;
         this.wish = wish;
-        this.kit = Kit.of(trip, wish);
+        this.kit = with;
         this.sky = sky;
         this.ephemeris = ephemeris;
         this.stars = stars;
     }
 
-    /** The window of a shot that was chosen. */
-    Plan.Window window(int sheet, Candidate<Shot> chosen) {
-        Shot shot = chosen.shot();
+    /** The window of a shot that was chosen, of some worth times its chance. */
+    Plan.Window window(int sheet, ExposureChoice shot, double worth) {
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
-        LightCurve light = FramedLight.of(sky, framing, shot.fNumber());
+        LightCurve light = light(framing, shot.fNumber());
         double progress = ExposureEngine.progress(kit.film(), light, open);
         Exposure exposure = ExposureEngine.exposure(kit.film(), light, open, ExposureEngine.toneStops(progress));
         Trail trail = trail(framing, open);
@@ -65,8 +67,8 @@ final class ShotFigures {
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
-                Math.min(wish.worth(), chosen.value()),
-                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), shot.shortfallMag()),
+                worth,
+                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag()),
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
@@ -75,6 +77,16 @@ final class ShotFigures {
         FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()), sky.site().skyline(),
                 framing, sheet.openings());
         return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet));
+    }
+
+    /** The light at the frame's centre, exact at every instant; that of a picture of the Moon without moonlight. */
+    private LightCurve light(Framing framing, FNumber fNumber) {
+        boolean moonless = FrameEdge.wantsMoon(wish, new Aiming(wish.aim(), sky, kit.camera()));
+        return at -> {
+            SkyLight.Sample sample = sky.light(framing.aim(), at);
+            return FilmPlane.illuminanceLx(framing.camera().lens(), fNumber,
+                    moonless ? sample.without(LightSource.MOON) : sample.total());
+        };
     }
 
     private OptionalDouble clearChance(Interval open) {

@@ -11,8 +11,9 @@ import java.util.List;
 /** How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing. */
 final class TrailGrowth {
 
-    private static final int STEPS = 24;
-    private static final int SHORTEST_STEP_S = 120;
+    /** Straight from step to step of 20 minutes: a thousandth short. */
+    private static final int HALF_DAY_MIN = 720;
+    private static final Duration STEP = Duration.ofMinutes(20);
 
     private final double[] fromMiddleS;
     private final double[] drawnMm;
@@ -22,11 +23,12 @@ final class TrailGrowth {
         this.drawnMm = drawnMm;
     }
 
-    /** The growth of the trail of a target that stands at the frame's centre at the middle of the longest exposure. */
-    static TrailGrowth of(NightSky sky, Framing framing, Target centre, Interval longest) {
-        Duration every = Duration.ofSeconds(Math.max(SHORTEST_STEP_S, (long) longest.seconds() / STEPS));
+    /** The growth of the trail of a target that stands at the frame's centre at a minute of the night. */
+    static TrailGrowth of(NightSky sky, Framing framing, Aiming aiming, int middleMin) {
+        Interval longest = sky.clock().span(middleMin - HALF_DAY_MIN, middleMin + HALF_DAY_MIN);
+        Target centre = aiming.centre(framing, longest);
         Instant middle = longest.middle();
-        Trail trail = sky.trails().trail(framing, centre, longest, every).orElseThrow();
+        Trail trail = sky.trails().trail(framing, centre, longest, STEP).orElseThrow();
         List<Trail.Point> points = trail.stretches().stream()
                 .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive().isAfter(middle))
                 .findFirst().orElseGet(() -> trail.stretches().get(0)).points();

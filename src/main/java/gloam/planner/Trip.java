@@ -110,6 +110,18 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                 begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)));
     }
 
+    /** The same trip with a sheet for every picture wanted. */
+    Trip withSheetsEnough() {
+        int wanted = spent() + wishes.stream().mapToInt(Wish::repeat).sum();
+        return new Trip(title, sites, firstNight, lastNight, camera, film, Math.max(sheets, wanted), preview, wishes,
+                forecast, begun);
+    }
+
+    /** Minutes from closing one sheet to opening the next. */
+    int changeoverMin() {
+        return (int) Math.ceil(camera.changeover().toMillis() / 60_000.0);
+    }
+
     /** What stays the same in every timetable of the trip: made of its title and its first night. */
     public UUID identity() {
         return UUID.nameUUIDFromBytes((title + "\n" + first()).getBytes(StandardCharsets.UTF_8));

@@ -5,10 +5,11 @@ import gloam.light.SkyColour;
 /**
  * What part of the light's colours a layer of film takes.
  *
- * <p><b>Model.</b> Light of a colour index B−V as the black body of its temperature (Ballesteros 2012), Planck's
- * law at one wavelength for each layer, over that at 550 nm; white is daylight of 5500 K, for which daylight film
- * is balanced (ISO 7589). <b>Valid.</b> B−V from −0.4 to 2. <b>Error.</b> A third of a stop by films' sensitivities
- * alone. <b>Departures.</b> No lines of airglow or lamps; light of unknown colour is taken as white.
+ * <p><b>Model.</b> Light of a colour index B−V as the black body of its temperature (Ballesteros 2012),
+ * Planck's law at one wavelength for each layer, over that at 550 nm; white is daylight of 5500 K, for which
+ * daylight film is balanced (ISO 7589). <b>Valid.</b> B−V from −0.4 to 2. <b>Error.</b> A third of a stop by
+ * films' sensitivities alone. <b>Departures.</b> No lines of airglow or lamps; light of unknown colour is
+ * taken as white.
  */
 enum Band {
     RED(650e-9), GREEN(550e-9), BLUE(450e-9), ALL(Double.NaN);
@@ -28,7 +29,10 @@ enum Band {
         this.daylight = overVisual(wavelengthM, DAYLIGHT_K);
     }
 
-    /** The layer's light over that of white light equally bright to the eye, for a colour index, NaN if unknown. */
+    /**
+     * The layer's light over that of white light equally bright to the eye, for a colour index, NaN if
+     * unknown.
+     */
     double share(double colourBv) {
         if (this == ALL || Double.isNaN(colourBv)) {
             return 1;

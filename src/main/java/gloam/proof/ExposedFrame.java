@@ -4,19 +4,19 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.ExposedSheet;
-import gloam.exposure.SkyOnFilm;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;
-import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
-import gloam.trail.Framing;
-import gloam.trail.Trail;
+import gloam.trail.Passage;
+import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
-import java.time.Instant;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What the sky makes of an exposed sheet wherever a trail runs over it. */
 public final class ExposedFrame {
@@ -27,6 +27,8 @@ public final class ExposedFrame {
     private final Sheet sheet;
     private final Setting setting;
     private final SkyMoments sky;
+    private final Layer layer;
+    private final Map<Setting, Duration> panels;
 
     /** The frame of a sheet under the sky of its site, trails drawn at its first setting. */
     public ExposedFrame(Ephemeris ephemeris, Sheet sheet) {
@@ -38,6 +40,10 @@ public final class ExposedFrame {
         this.sheet = sheet;
         this.setting = setting;
         this.sky = new SkyMoments(new SkyLight(ephemeris, sheet.site()));
+        this.layer = new Layer(sheet.film(), Band.ALL);
+        TrailEstimator estimator = new TrailEstimator(ephemeris, sheet.site());
+        this.panels = sheet.settings().stream().distinct().collect(
+                Collectors.toMap(set -> set, set -> Fineness.of(set, estimator).panel()));
     }
 
     /** The sheet at the frame's centre. */
@@ -47,39 +53,39 @@ public final class ExposedFrame {
 
     /** The sheet where a direction falls on it, the lens's fall-off included. */
     public ExposedSheet at(Direction direction) {
-        return under(direction, allOf(direction));
+        return under(direction, sky);
     }
 
     /** The same without the light of the Moon, which marks the sheet as glow and trail in one. */
     public ExposedSheet withoutMoonlight(Direction direction) {
-        return under(direction, sky.moonless(direction));
+        return under(direction, sky.moonless());
     }
 
-    private ExposedSheet under(Direction direction, ToDoubleFunction<Instant> luminanceCdM2) {
-        ExposedSheet exposed = at(setting, direction, luminanceCdM2);
-        return sheet.settings().size() == 1 ? exposed
-                : exposed.over(setting.framing().toFrame(direction).map(this::progressElsewhere).orElse(0.0));
+    private ExposedSheet under(Direction direction, WideLight light) {
+        Interval longest = Interval.longest(setting.openings());
+        double skyLx = setting.fallOff(direction) * PointProgress.illuminanceLx(setting, layer,
+                light.from(direction).apply(longest.middle()));
+        return new ExposedSheet(sheet.film(), setting.lens(), setting.fNumber(), longest,
+                progress(setting, direction, light) + progressElsewhere(direction), skyLx);
     }
 
-    /** What the other settings make of the sky at a point of the sheet; nothing where land stands before it. */
-    private double progressElsewhere(Framing.Point point) {
-        return sheet.settings().stream().filter(other -> !other.equals(setting)).mapToDouble(other -> {
+    /**
+     * What the other settings make of the sky at a point of the sheet; nothing where land stands before it.
+     */
+    private double progressElsewhere(Direction direction) {
+        if (sheet.settings().size() == 1) {
+            return 0;
+        }
+        return setting.framing().toFrame(direction).map(point -> sheet.settings().stream()
+                .filter(other -> !other.equals(setting)).mapToDouble(other -> {
             Direction seen = other.framing().toSky(point.xMm(), point.yMm());
             boolean land = seen.altitude().compareTo(sheet.site().skyline().altitudeAt(seen.azimuth())) < 0;
-            return land ? 0 : at(other, seen, allOf(seen)).skyProgress();
-        }).sum();
+            return land ? 0 : progress(other, seen, sky);
+        }).sum()).orElse(0.0);
     }
 
-    private ToDoubleFunction<Instant> allOf(Direction direction) {
-        Function<Instant, WideLight.Glow> seen = sky.from(direction);
-        return at -> seen.apply(at).luminanceCdM2();
-    }
-
-    private ExposedSheet at(Setting set, Direction direction, ToDoubleFunction<Instant> luminanceCdM2) {
-        double fallOff = set.fallOff(direction);
-        SkyOnFilm light = SkyOnFilm.changing(set.lens(),
-                at -> new SkyBrightness(fallOff * luminanceCdM2.applyAsDouble(at)), set.whole());
-        return ExposedSheet.of(sheet.film(), set.lens(), set.fNumber(), light, set.openings());
+    private double progress(Setting set, Direction direction, WideLight light) {
+        return new PointProgress(set, List.of(layer), light, panels.get(set)).at(direction)[0];
     }
 
     /**
@@ -92,15 +98,15 @@ public final class ExposedFrame {
     }
 
     /**
-     * The mark of something, by the light and the losses half-way along its trail: the Moon's against a sky without
-     * its own light.
+     * The mark of something, by the light and the losses half-way along its trail: the Moon's against a sky
+     * without its own light.
      */
-    public Mark mark(Trail trail, double magnitude, Angle semidiameter) {
-        Direction there = setting.framing().toSky(trail.middle().xMm(), trail.middle().yMm());
-        ExposedSheet under = trail.target() == Body.MOON ? withoutMoonlight(there) : at(there);
+    public Mark mark(Passage passage, double magnitude, Angle semidiameter) {
+        Direction there = setting.framing().toSky(passage.middle().xMm(), passage.middle().yMm());
+        ExposedSheet under = passage.target() == Body.MOON ? withoutMoonlight(there) : at(there);
         double lossMag = lossMag(there);
-        return new Mark(under.records(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag),
-                under.stopsOverSky(magnitude, semidiameter, trail.middleSpeedMmS(), lossMag));
+        return new Mark(under.records(magnitude, semidiameter, passage.speedMmS(), lossMag),
+                under.stopsOverSky(magnitude, semidiameter, passage.speedMmS(), lossMag));
     }
 
     /** Light that something in a direction loses to the air and to the lens's fall-off, in magnitudes. */

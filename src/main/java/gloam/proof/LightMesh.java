@@ -2,68 +2,62 @@ package gloam.proof;
 
 import gloam.trail.Framing;
 import gloam.units.Stops;
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * What wide light makes of a sheet: progress of each layer at every pixel, its logarithm straight between the corners of
- * cells that are quartered until it runs straight inside them.
+ * What wide light makes of a sheet: progress of each layer at every pixel, its logarithm straight between the
+ * corners of cells that are quartered until it runs straight inside them.
  */
 final class LightMesh {
 
-    /** How far the middle of a cell may be off; that of its quarters, which are painted, is off by a fourth of it. */
+    /**
+     * How far the middle of a cell may be off; that of its quarters, which are painted, is off by a fourth of
+     * it.
+     */
     private static final double STRAIGHT_WITHIN_STOPS = 0.04;
     /** Stands in for darkness in the logarithm. */
     private static final double DARKNESS_STOPS = -100;
 
     private final Raster raster;
     private final PointProgress points;
-    private final Fineness fineness;
+    private final int cells;
     private final int mostQuarterings;
     private final double[][] progress;
 
-    private LightMesh(Raster raster, PointProgress points, Fineness fineness) {
+    private LightMesh(Raster raster, PointProgress points, int cells) {
         this.raster = raster;
         this.points = points;
-        this.fineness = fineness;
-        int cellPx = Math.max(raster.widthPx(), raster.heightPx()) / fineness.cells();
+        this.cells = cells;
+        int cellPx = Math.max(raster.widthPx(), raster.heightPx()) / cells;
         this.mostQuarterings = 32 - Integer.numberOfLeadingZeros(cellPx);
         this.progress = new double[points.layers()][raster.widthPx() * raster.heightPx()];
     }
 
     /**
-     * How coarsely light is looked up first.
+     * Progress of each layer in the middle of every pixel, row by row.
      *
-     * @param cells along each side of the frame
-     * @param panel time between two looks
+     * @param cells along each side of the frame at first
      */
-    record Fineness(int cells, Duration panel) {
-
-        /** For a sky that varies over tens of degrees. */
-        static final Fineness SMOOTH = new Fineness(8, Duration.ofMinutes(40));
-        /** So that the narrow glow of a Moon that passes is not overlooked. */
-        static final Fineness MOON = new Fineness(16, Duration.ofMinutes(10));
-    }
-
-    /** Progress of each layer in the middle of every pixel, row by row. */
-    static double[][] progress(Raster raster, PointProgress points, Fineness fineness) {
-        LightMesh mesh = new LightMesh(raster, points, fineness);
-        IntStream.range(0, fineness.cells()).parallel().forEach(row -> mesh.new Strip().fill(row));
+    static double[][] progress(Raster raster, PointProgress points, int cells) {
+        LightMesh mesh = new LightMesh(raster, points, cells);
+        IntStream.range(0, cells).parallel().forEach(row -> mesh.new Strip().fill(row));
         return mesh.progress;
     }
 
-    /** A row of cells, which shares nothing with the others. Places count in the smallest cells there may be. */
+    /**
+     * A row of cells, which shares nothing with the others. Places count in the smallest cells there may be.
+     */
     private final class Strip {
 
         private final Map<Integer, double[]> known = new HashMap<>();
         private final int cellSize = 1 << mostQuarterings;
-        private final int across = fineness.cells() * cellSize;
+        private final int across = cells * cellSize;
 
         void fill(int row) {
-            for (int column = 0; column < fineness.cells(); column++) {
+            for (int column = 0; column < cells; column++) {
                 fill(new Cell(column * cellSize, row * cellSize, cellSize));
             }
         }
@@ -92,9 +86,11 @@ final class LightMesh {
                 if (place % 2 == 1 || place == 4) {
                     double right = place % 3 / 2.0;
                     double down = place / 3 / 2.0;
-                    double[] there = stops(cell.left + (int) (right * cell.size), cell.top + (int) (down * cell.size));
+                    double[] there = stops(cell.left + (int) (right * cell.size),
+                            cell.top + (int) (down * cell.size));
                     for (int layer = 0; layer < there.length; layer++) {
-                        if (Math.abs(corners.stops(layer, right, down) - there[layer]) > STRAIGHT_WITHIN_STOPS) {
+                        double offStops = Math.abs(corners.stops(layer, right, down) - there[layer]);
+                        if (offStops > STRAIGHT_WITHIN_STOPS) {
                             return false;
                         }
                     }
@@ -135,9 +131,10 @@ final class LightMesh {
         /** Progress of each layer in stops. */
         private double[] stops(int x, int y) {
             return known.computeIfAbsent(y * (across + 1) + x, place -> {
-                Framing.Point point = new Framing.Point(raster.frame().widthMm() * ((double) x / across - 0.5),
+                Framing.Point point = new Framing.Point(
+                        raster.frame().widthMm() * ((double) x / across - 0.5),
                         raster.frame().heightMm() * (0.5 - (double) y / across));
-                return Arrays.stream(points.at(point, fineness.panel()))
+                return Arrays.stream(points.at(point))
                         .map(made -> Math.max(DARKNESS_STOPS, Stops.between(1, made))).toArray();
             });
         }

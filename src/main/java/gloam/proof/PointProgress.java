@@ -13,36 +13,46 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What wide light makes of single points of a sheet: the rate of each layer, summed up by Simpson's rule over spans that
- * are halved until the rate runs along a parabola in them.
+ * What wide light makes of single points of a sheet: the rate of each layer, summed up by Simpson's rule over
+ * spans that are halved until the rate runs along a parabola in them.
  */
 final class PointProgress {
 
-    /** A fifteenth of it is about the error left: one part in a thousand. Twice as much overlooks a Moon that passes. */
+    /**
+     * A fifteenth of it is about the error left: one part in a thousand. Twice as much overlooks a Moon that
+     * passes.
+     */
     private static final double BENDS_WITHIN = 0.015;
     private static final int MOST_HALVINGS = 8;
 
     private final Setting setting;
     private final List<Layer> layers;
     private final WideLight light;
+    private final Duration panel;
 
-    PointProgress(Setting setting, List<Layer> layers, WideLight light) {
+    /**
+     * Progress at one setting.
+     *
+     * @param panel time between the first looks at most
+     */
+    PointProgress(Setting setting, List<Layer> layers, WideLight light, Duration panel) {
         this.setting = setting;
         this.layers = layers;
         this.light = light;
+        this.panel = panel;
     }
 
     int layers() {
         return layers.size();
     }
 
-    /**
-     * Progress of each layer.
-     *
-     * @param panel time between the first looks at most
-     */
-    double[] at(Framing.Point point, Duration panel) {
-        Direction direction = setting.framing().toSky(point.xMm(), point.yMm());
+    /** Progress of each layer at a point of the sheet. */
+    double[] at(Framing.Point point) {
+        return at(setting.framing().toSky(point.xMm(), point.yMm()));
+    }
+
+    /** The same where a direction falls on it. */
+    double[] at(Direction direction) {
         double fallOff = setting.fallOff(direction);
         Function<Instant, WideLight.Glow> seen = light.from(direction);
         double[] sum = new double[layers.size()];
@@ -113,7 +123,10 @@ final class PointProgress {
             return sum;
         }
 
-        /** How far rates stray from the parabola through three others, by what they weigh, as a share of a sum. */
+        /**
+         * How far rates stray from the parabola through three others, by what they weigh, as a share of a
+         * sum.
+         */
         private double bend(Look start, Look middle, Look end, Look early, Look late, double[] sum) {
             double most = 0;
             for (int i = 0; i < sum.length; i++) {

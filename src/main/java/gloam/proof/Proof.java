@@ -13,9 +13,10 @@ import java.util.OptionalDouble;
 /**
  * The computed picture of a sheet.
  *
- * <p><b>Model.</b> At every point progress of each layer by the sky ({@link LightMesh}), trails with the width of
- * their spot ({@link TrailPainter}), the land under the skyline, then the film's tone curve. <b>Valid.</b> Clear air,
- * a lens free of faults but for its fall-off. <b>Error.</b> That of the exposure, half a stop at best.
+ * <p><b>Model.</b> At every point progress of each layer by the sky ({@link LightMesh}), trails with the
+ * width of their spot ({@link TrailPainter}), the land under the skyline, then the film's tone curve.
+ * <b>Valid.</b> Clear air, a lens free of faults but for its fall-off. <b>Error.</b> That of the exposure,
+ * half a stop at best.
  * <b>Departures.</b> No Milky Way, clouds, halation, reflections or grain; stars to magnitude 6.
  */
 public final class Proof {

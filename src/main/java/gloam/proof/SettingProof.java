@@ -1,7 +1,6 @@
 package gloam.proof;
 
 import gloam.ephemeris.Body;
-import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
@@ -10,8 +9,6 @@ import gloam.sheet.Setting;
 import gloam.trail.Track;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +17,6 @@ import java.util.stream.Stream;
 
 /** What the openings at one setting make of a sheet. */
 final class SettingProof {
-
-    private static final double MOON_NEAR_DEG = 8;
-    private static final Duration MOON_STEP = Duration.ofMinutes(10);
 
     private final Ephemeris ephemeris;
     private final Site site;
@@ -42,8 +36,7 @@ final class SettingProof {
 
     /** Progress of each layer, row by row: sky and trails, the land over what stands behind it. */
     double[][] progress(SkyMoments sky, Optional<WideLight> ground, List<Star> stars) {
-        double[][] progress = LightMesh.progress(raster, new PointProgress(setting, layers, sky),
-                moonNear() ? LightMesh.Fineness.MOON : LightMesh.Fineness.SMOOTH);
+        double[][] progress = lit(sky, Fineness.of(setting, estimator));
         TrailPainter painter = new TrailPainter(site, setting, layers, sky, raster, progress);
         Interval whole = setting.whole();
         Predicate<Target> mayCross = estimator.mayCross(setting.framing(), whole);
@@ -61,24 +54,16 @@ final class SettingProof {
     private record Drawn(TrailLight light, Track track) {
     }
 
-    private boolean moonNear() {
-        double nearDeg = setting.framing().radius().degrees() + MOON_NEAR_DEG;
-        Interval whole = setting.whole();
-        for (Instant at = whole.start(); at.isBefore(whole.endExclusive()); at = at.plus(MOON_STEP)) {
-            Direction moon = estimator.direction(Body.MOON, at);
-            if (moon.altitude().degrees() > -1 && moon.to(setting.framing().aim()).degrees() < nearDeg) {
-                return true;
-            }
-        }
-        return false;
+    private double[][] lit(WideLight light, Fineness fineness) {
+        return LightMesh.progress(raster, new PointProgress(setting, layers, light, fineness.panel()),
+                fineness.cells());
     }
 
     /** Puts the land, black where it is not lit, over what stands behind it. */
     private void cover(Optional<WideLight> ground, double[][] progress) {
         boolean[] land = Land.of(raster, setting.framing(), site.skyline());
-        double[][] shown = ground.map(lit -> LightMesh.progress(raster,
-                new PointProgress(setting, layers, lit),
-                LightMesh.Fineness.SMOOTH)).orElseGet(() -> new double[layers.size()][land.length]);
+        double[][] shown = ground.map(light -> lit(light, Fineness.SMOOTH))
+                .orElseGet(() -> new double[layers.size()][land.length]);
         for (int layer = 0; layer < progress.length; layer++) {
             for (int pixel = 0; pixel < land.length; pixel++) {
                 progress[layer][pixel] = land[pixel] ? shown[layer][pixel] : progress[layer][pixel];

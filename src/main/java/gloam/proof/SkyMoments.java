@@ -7,7 +7,6 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /** The sky's light, Sun and Moon looked up once for each instant. */
 final class SkyMoments implements WideLight {
@@ -30,10 +29,12 @@ final class SkyMoments implements WideLight {
         };
     }
 
-    /** Luminance in cd/m² of all but moonlight. */
-    ToDoubleFunction<Instant> moonless(Direction direction) {
-        SkyLight.Patch patch = sky.patch(direction);
-        return at -> moment(at).at(patch).without(LightSource.MOON).cdM2();
+    /** The same light without that of the Moon, its colour left open. */
+    WideLight moonless() {
+        return direction -> {
+            SkyLight.Patch patch = sky.patch(direction);
+            return at -> new Glow(moment(at).at(patch).without(LightSource.MOON).cdM2(), Double.NaN);
+        };
     }
 
     private SkyLight.Moment moment(Instant at) {

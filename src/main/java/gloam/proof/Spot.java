@@ -65,8 +65,8 @@ sealed interface Spot {
         }
 
         /**
-         * Share of the standard normal distribution below a value, to 1.2e-7: read off a table, since every pixel near
-         * a trail asks twice and the library takes forty times as long.
+         * Share of the standard normal distribution below a value, to 1.2e-7: read off a table, since every
+         * pixel near a trail asks twice and the library takes forty times as long.
          */
         static double below(double x) {
             if (Math.abs(x) >= REACH) {
@@ -80,7 +80,8 @@ sealed interface Spot {
         private static double[] table() {
             NormalDistribution standard = new NormalDistribution();
             return IntStream.rangeClosed(0, 2 * REACH * STEPS_A_SIGMA)
-                    .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA - REACH))
+                    .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA
+                    - REACH))
                     .toArray();
         }
 

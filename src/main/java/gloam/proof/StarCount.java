@@ -2,9 +2,7 @@ package gloam.proof;
 
 import gloam.ephemeris.Star;
 import gloam.trail.FramedTrails;
-import gloam.trail.Trail;
 import gloam.units.Angle;
-import java.time.Duration;
 import java.util.List;
 
 /**
@@ -15,16 +13,10 @@ import java.util.List;
  */
 public record StarCount(int recorded, int crossing) {
 
-    private static final Duration ENDS_ALONE = Duration.ofDays(1);
-
     /** The count of some stars on a sheet. */
     public static StarCount of(List<Star> stars, FramedTrails trails, ExposedFrame sheet) {
-        List<Boolean> marks = stars.parallelStream().flatMap(star -> trails.of(star, ENDS_ALONE).stream()
-                .map(trail -> records(star, trail, sheet))).toList();
+        List<Boolean> marks = stars.parallelStream().flatMap(star -> trails.passage(star).stream()
+                .map(passage -> sheet.mark(passage, star.magnitude(), Angle.ZERO).records())).toList();
         return new StarCount((int) marks.stream().filter(Boolean::booleanValue).count(), marks.size());
-    }
-
-    private static boolean records(Star star, Trail trail, ExposedFrame sheet) {
-        return sheet.mark(trail, star.magnitude(), Angle.ZERO).records();
     }
 }

@@ -6,8 +6,8 @@ import gloam.units.Stops;
 /**
  * The levels 0 to 255 in which a screen shows a film's tones, the lightest tone as white.
  *
- * <p>Level by the sRGB transfer function (IEC 61966-2-1) of the share of light that the sheet throws back or lets
- * through, 10^−density.
+ * <p>Level by the sRGB transfer function (IEC 61966-2-1) of the share of light that the sheet throws back or
+ * lets through, 10^−density.
  */
 final class ToneScale {
 
@@ -21,7 +21,8 @@ final class ToneScale {
         this.levels = new byte[(int) ((MOST_STOPS - LEAST_STOPS) * STEPS_A_STOP) + 1];
         for (int i = 0; i < levels.length; i++) {
             double progress = Stops.factor(LEAST_STOPS + (double) i / STEPS_A_STOP);
-            levels[i] = (byte) Math.round(255 * encoded(Math.pow(10, tone.densityMin() - tone.density(progress))));
+            levels[i] = (byte) Math.round(255
+                    * encoded(Math.pow(10, tone.densityMin() - tone.density(progress))));
         }
     }
 

@@ -24,7 +24,10 @@ record TrailLight(Target target, double magnitude, double colourBv, Angle semidi
         return new TrailLight(body, seen.magnitude(), colourBv(body), seen.semidiameter());
     }
 
-    /** Mean B−V: Moon by Krisciunas and Schaefer 1991; planets by Mallama et al. 2017, Icarus 282, 19, from memory. */
+    /**
+     * Mean B−V: Moon by Krisciunas and Schaefer 1991; planets by Mallama et al. 2017, Icarus 282, 19, from
+     * memory.
+     */
     private static double colourBv(Body body) {
         return switch (body) {
             case SUN -> 0.65;

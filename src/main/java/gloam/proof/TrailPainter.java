@@ -15,8 +15,9 @@ import java.util.Optional;
 /**
  * Draws the trails of one setting of a sheet.
  *
- * <p>Each short piece of a trail brings the progress that sky and spot make together over what the sky makes alone,
- * on the area of the spot for the time of the piece; the air and the lens's fall-off dim it by where it stands.
+ * <p>Each short piece of a trail brings the progress that sky and spot make together over what the sky makes
+ * alone, on the area of the spot for the time of the piece; the air and the lens's fall-off dim it by where
+ * it stands.
  */
 final class TrailPainter {
 

@@ -13,7 +13,8 @@ import java.util.List;
  *
  * @param site     where
  * @param film     the film
- * @param settings how the camera is set for its openings, at least one, all for one frame and at different times
+ * @param settings how the camera is set for its openings, at least one, all for one frame and at different
+ *                 times
  */
 public record Sheet(Site site, FilmStock film, List<Setting> settings) {
 

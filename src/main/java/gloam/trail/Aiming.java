@@ -21,7 +21,8 @@ record Aiming(double level, double rising, double ahead) {
     static Aiming of(Framing framing, double xMm, double yMm) {
         Vector3D point = framing.axes().toSky(xMm, yMm);
         FrameAxes unrolled = Framing.level(framing.aim(), framing.camera()).axes();
-        return new Aiming(point.dotProduct(unrolled.right()), point.dotProduct(unrolled.up()), point.dotProduct(unrolled.ahead()));
+        return new Aiming(point.dotProduct(unrolled.right()), point.dotProduct(unrolled.up()),
+                point.dotProduct(unrolled.ahead()));
     }
 
     Optional<Direction> at(Direction wanted) {

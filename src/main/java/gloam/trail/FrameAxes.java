@@ -80,7 +80,9 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
         return least;
     }
 
-    /** The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees. */
+    /**
+     * The edge of the frame that a direction on it crosses; empty where it is the rim of what the lens sees.
+     */
     Optional<Trail.Edge> crossed(Vector3D direction) {
         return Stream.of(Trail.Edge.values())
                 .min(Comparator.comparingDouble(edge -> inside(direction, edge)))
@@ -101,6 +103,13 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
         double sine = direction.crossProduct(ahead).getNorm();
         double radiusMm = scaleMm() * projection().radius(Angle.ofRadians(Vector3D.angle(direction, ahead)));
         return halfMm - (sine == 0 ? 0 : radiusMm / sine * along);
+    }
+
+    /** The frame's shorter side as an angle through its centre, as far as the lens sees. */
+    double shorterSideRad() {
+        double halfMm = Math.min(camera.frame().widthMm(), camera.frame().heightMm()) / 2;
+        return halfMm / scaleMm() < projection().radius(RIM) ? 2 * projection().offAxis(halfMm / scaleMm())
+                .radians() : 2 * RIM.radians();
     }
 
     private Projection projection() {

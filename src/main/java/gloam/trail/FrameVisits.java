@@ -1,5 +1,6 @@
 package gloam.trail;
 
+import gloam.ephemeris.EarthTurn;
 import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -10,16 +11,23 @@ import java.util.Optional;
 final class FrameVisits {
 
     /**
-     * The sky turns by 0.5° in that time: an approach to the frame's edge is seen, however short the visit.
+     * In a step the sky turns by that share of the frame's shorter side: short visits are at a corner, and
+     * turn once.
      */
-    private static final double STEP_S = 120;
+    private static final double SHARE = 1.0 / 16;
+    /** The sky turns by 0.5° and by 2° in these times. */
+    private static final double LEAST_STEP_S = 120;
+    private static final double MOST_STEP_S = 480;
 
     private final FrameAxes axes;
     private final SkyPath path;
+    private final double stepS;
 
     FrameVisits(FrameAxes axes, SkyPath path) {
         this.axes = axes;
         this.path = path;
+        this.stepS = Math.max(LEAST_STEP_S,
+                Math.min(MOST_STEP_S, SHARE * axes.shorterSideRad() / EarthTurn.RAD_S));
     }
 
     /** The visits between two moments, in order. */
@@ -29,7 +37,7 @@ final class FrameVisits {
         if (!from.isBefore(to)) {
             return List.of();
         }
-        return FunctionOfTime.ofSeconds(new Interval(from, to), STEP_S, s -> axes.inside(path.at(fromS + s)))
+        return FunctionOfTime.ofSeconds(new Interval(from, to), stepS, s -> axes.inside(path.at(fromS + s)))
                 .crossings(0).above().stream().map(span -> visit(span, from, to)).toList();
     }
 
@@ -55,5 +63,9 @@ final class FrameVisits {
      *               to see
      */
     record Visit(double fromS, double toS, Optional<Trail.Edge> enters, Optional<Trail.Edge> leaves) {
+
+        double lastsS() {
+            return toS - fromS;
+        }
     }
 }

@@ -36,26 +36,41 @@ public final class FramedTrails {
         this.whole = Interval.span(openings);
         this.mayCross = estimator.mayCross(framing, whole);
         this.skylineMayShow = lowestDeg(framing)
-                < MARGIN_DEG + skyline.points().stream().mapToDouble(Skyline.Point::altitudeDeg).max().orElse(0);
+                < MARGIN_DEG + skyline.points().stream().mapToDouble(Skyline.Point::altitudeDeg).max()
+                .orElse(0);
     }
 
     private static double lowestDeg(Framing framing) {
         Frame frame = framing.camera().frame();
         return IntStream.range(0, 9).mapToObj(i -> framing.toSky((i % 3 - 1) * frame.widthMm() / 2,
-                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min().orElse(0);
+                (i / 3 - 1) * frame.heightMm() / 2)).mapToDouble(seen -> seen.altitude().degrees()).min()
+                .orElse(0);
     }
 
     /** The trail of a target as far as it runs above the skyline, with a point every so often. */
     public Optional<Trail> of(Target target, Duration every) {
+        return shown(target).flatMap(shown -> shown.track.trail(shown.openings, every));
+    }
+
+    /** How a target passes, as far as it runs above the skyline. */
+    public Optional<Passage> passage(Target target) {
+        return shown(target).flatMap(shown -> shown.track.passage(shown.openings));
+    }
+
+    /** A track, and when the shutter is open and no land stands before it. */
+    private record Shown(Track track, List<Interval> openings) {
+    }
+
+    private Optional<Shown> shown(Target target) {
         if (!mayCross.test(target)) {
             return Optional.empty();
         }
         Track track = estimator.track(framing, target, whole);
-        Optional<Trail> trail = track.trail(openings, every);
-        if (trail.isEmpty() || !skylineMayShow) {
-            return trail;
+        if (!skylineMayShow) {
+            return Optional.of(new Shown(track, openings));
         }
-        List<Interval> clear = Interval.intersect(openings, estimator.clearOfSkyline(track));
-        return clear.equals(openings) ? trail : clear.isEmpty() ? Optional.empty() : track.trail(clear, every);
+        List<Interval> clear = track.visits(whole).isEmpty() ? List.of()
+                : Interval.intersect(openings, estimator.clearOfSkyline(track));
+        return Optional.of(new Shown(track, clear)).filter(shown -> !clear.isEmpty());
     }
 }

@@ -58,7 +58,8 @@ public record Framing(Direction aim, Angle roll, Camera camera) {
      *         beside the frame's middle line
      */
     public Optional<Framing> placing(Direction direction, double xMm, double yMm) {
-        return !images(new Point(xMm, yMm)) ? Optional.empty() : Aiming.of(this, xMm, yMm).at(direction).map(this::withAim);
+        return !images(new Point(xMm, yMm)) ? Optional.empty() : Aiming.of(this, xMm, yMm).at(direction)
+                .map(this::withAim);
     }
 
     /** The angle from the axis to the frame's corners, or to the rim of an image circle inside them. */

@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * Finds how long to expose from an opening on for a trail of a wanted length on the sheet, on the frame or beside it.
+ * Finds how long to expose from an opening on for a trail of a wanted length on the sheet, on the frame or
+ * beside it.
  *
  * @param estimator how targets run
  * @param open      when the shutter opens
@@ -24,13 +25,15 @@ public record LengthSearch(TrailEstimator estimator, Instant open, double length
     /**
      * The exposure; empty where the trail does not get this long in 16 hours.
      *
-     * @param shot what is in the camera if the shutter is open for a given time: an aim at mid exposure shifts with it
+     * @param shot what is in the camera if the shutter is open for a given time: an aim at mid exposure
+     *             shifts with it
      */
     public Optional<Interval> find(Function<Interval, Shot> shot) {
         Interval found = Interval.lasting(open, FIRST_GUESS);
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Shot now = shot.apply(found);
-            Optional<Instant> close = estimator.track(now.framing, now.target, Interval.lasting(open, LONGEST))
+            Optional<Instant> close = estimator.track(now.framing, now.target,
+                    Interval.lasting(open, LONGEST))
                     .closes(open, lengthMm);
             if (close.isEmpty() || !close.get().isAfter(open)) {
                 return Optional.empty();

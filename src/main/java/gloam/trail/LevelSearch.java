@@ -85,12 +85,15 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      */
     public record Level(Interval span, Instant best, Framing framing, Angle off) {
 
-        /** What is left of it in a part of its span: its best moment there is the nearest to the best of all. */
+        /**
+         * What is left of it in a part of its span: its best moment there is the nearest to the best of all.
+         */
         public Level within(Interval part, LevelSearch search, TrailEstimator estimator, Target target) {
             if (!best.isBefore(part.start()) && !best.isAfter(part.endExclusive())) {
                 return new Level(part, best, framing, off);
             }
-            return search.level(estimator.path(target, part), best.isBefore(part.start()) ? 0 : part.seconds(), part);
+            return search.level(estimator.path(target, part), best.isBefore(part.start()) ? 0
+                    : part.seconds(), part);
         }
     }
 }

@@ -10,9 +10,9 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * The way of a target over the sky during a span, sampled once and then cheap to follow.
  *
  * <p>The direction without air is interpolated by polynomials through Chebyshev–Lobatto points, a piece for
- * each three hours at most, in barycentric form (Berrut &amp; Trefethen 2004, SIAM Review 46, 501): the sky turns by
- * 45° in that time, so the remainder of the eighth degree, (π/8)⁹ / (2⁷ 9!), is below 1e-11 rad. Refraction, which
- * bends sharply at the horizon, is added after.
+ * each three hours at most, in barycentric form (Berrut &amp; Trefethen 2004, SIAM Review 46, 501): the sky
+ * turns by 45° in that time, so the remainder of the eighth degree, (π/8)⁹ / (2⁷ 9!), is below 1e-11 rad.
+ * Refraction, which bends sharply at the horizon, is added after.
  */
 final class SkyPath {
 

@@ -12,8 +12,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * Finds the place among the stars that stands in a direction without air at an instant, by turning the
  * ephemeris round.
  *
- * <p>Two stars show how the sky as a whole is turned; aberration makes that fall short by less than a thousandth, so
- * the star found is turned by what it misses until nothing is missed.
+ * <p>Two stars show how the sky as a whole is turned; aberration makes that fall short by less than a
+ * thousandth, so the star found is turned by what it misses until nothing is missed.
  */
 final class StarFinder {
 
@@ -47,6 +47,7 @@ final class StarFinder {
 
     private static Star star(Vector3D place) {
         double declinationRad = Math.atan2(place.getZ(), Math.hypot(place.getX(), place.getY()));
-        return Star.at("", Angle.ofRadians(place.getAlpha()).positive().degrees(), Math.toDegrees(declinationRad));
+        return Star.at("", Angle.ofRadians(place.getAlpha()).positive().degrees(),
+                Math.toDegrees(declinationRad));
     }
 }

@@ -68,13 +68,13 @@ public final class Track {
 
     /** When the image is on the frame during a span, in order. */
     public List<Interval> visits(Interval during) {
-        return between(path.since(during.start()), path.since(during.endExclusive())).stream()
+        return between(during).stream()
                 .map(visit -> new Interval(path.instant(visit.fromS()), path.instant(visit.toS()))).toList();
     }
 
     /**
-     * How long an exposure around an instant lasts until so much is drawn on the frame; empty when it is not in
-     * the track's span.
+     * How long an exposure around an instant lasts until so much is drawn on the frame; empty when it is not
+     * in the track's span.
      *
      * @param middle   mid exposure
      * @param lengthMm wanted length, positive
@@ -88,8 +88,8 @@ public final class Track {
     }
 
     /**
-     * When to close the shutter for that length of trail on the frame; empty when it does not get this long in the
-     * track's span.
+     * When to close the shutter for that length of trail on the frame; empty when it does not get this long
+     * in the track's span.
      *
      * @param open     when it is opened
      * @param lengthMm wanted length, positive
@@ -117,22 +117,43 @@ public final class Track {
     public Optional<Trail> trail(List<Interval> openings, Duration every) {
         List<Trail.Stretch> stretches = new ArrayList<>();
         List<Curve> curves = new ArrayList<>();
+        List<FrameVisits.Visit> visits = new ArrayList<>();
         for (Interval opening : openings) {
-            double openS = path.since(opening.start());
-            double closeS = path.since(opening.endExclusive());
-            for (FrameVisits.Visit visit : between(openS, closeS)) {
-                stretches.add(stretch(visit, openS, seconds(every)));
+            for (FrameVisits.Visit visit : between(opening)) {
+                visits.add(visit);
+                stretches.add(stretch(visit, path.since(opening.start()), seconds(every)));
                 curves.add(curve(visit.fromS(), visit.toS()));
             }
         }
-        if (stretches.isEmpty()) {
-            return Optional.empty();
-        }
-        Interval whole = Interval.span(openings);
         double arcRad = curves.stream().mapToDouble(curve -> curve.arc().radians()).sum();
-        return motion(axes, path, nearest(stretches, whole.middle())).map(motion -> new Trail(target, stretches, middle(stretches),
-                curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad), motion.direction(),
-                curves.stream().mapToDouble(Curve::sagittaMm).max().orElseThrow(), motion.speedMmS()));
+        return middle(visits, openings)
+                .map(middle -> new Trail(new Passage(target, middle.point, middle.motion.speedMmS()),
+                stretches, curves.stream().mapToDouble(Curve::lengthMm).sum(), Angle.ofRadians(arcRad),
+                middle.motion.direction(), curves.stream().mapToDouble(Curve::sagittaMm).max()
+                .orElseThrow()));
+    }
+
+    /** The passage of the target over the frame in the same openings, without drawing it. */
+    public Optional<Passage> passage(List<Interval> openings) {
+        return middle(openings.stream().flatMap(opening -> between(opening).stream()).toList(), openings)
+                .map(middle -> new Passage(target, middle.point, middle.motion.speedMmS()));
+    }
+
+    /**
+     * Half-way through the longest visit, and the motion at the moment on the frame nearest to mid exposure.
+     */
+    private Optional<Middle> middle(List<FrameVisits.Visit> visits, List<Interval> openings) {
+        double wantedS = path.since(Interval.span(openings).middle());
+        return visits.stream().max(Comparator.comparingDouble(FrameVisits.Visit::lastsS))
+                .flatMap(longest -> motion(axes, path, nearest(visits, wantedS))
+                        .map(motion -> new Middle(point((longest.fromS() + longest.toS()) / 2), motion)));
+    }
+
+    private record Middle(Trail.Point point, Motion motion) {
+    }
+
+    private List<FrameVisits.Visit> between(Interval during) {
+        return between(path.since(during.start()), path.since(during.endExclusive()));
     }
 
     private List<FrameVisits.Visit> between(double fromS, double toS) {
@@ -142,7 +163,8 @@ public final class Track {
     /** Length drawn during a part of the time that some visits were looked for in. */
     private double drawnMm(List<FrameVisits.Visit> visits, double fromS, double toS) {
         return visits.stream().filter(visit -> visit.fromS() < toS && visit.toS() > fromS)
-                .mapToDouble(visit -> curve(Math.max(visit.fromS(), fromS), Math.min(visit.toS(), toS)).lengthMm())
+                .mapToDouble(visit -> curve(Math.max(visit.fromS(), fromS), Math.min(visit.toS(), toS))
+                .lengthMm())
                 .sum();
     }
 
@@ -162,19 +184,10 @@ public final class Track {
         return new Trail.Point(path.instant(sinceS), place.xMm(), place.yMm());
     }
 
-    private Trail.Point middle(List<Trail.Stretch> stretches) {
-        Interval longest = stretches.stream().map(Trail.Stretch::span).max(Comparator.comparing(Interval::lasts))
-                .orElseThrow();
-        return point(path.since(longest.middle()));
-    }
-
-    /** The moment inside the stretches nearest to an instant. */
-    private double nearest(List<Trail.Stretch> stretches, Instant wanted) {
-        double wantedS = path.since(wanted);
-        return stretches.stream()
-                .map(stretch ->
-                        clamped(wantedS, path.since(stretch.start().at()), path.since(stretch.end().at())))
-                .min((a, b) -> Double.compare(Math.abs(a - wantedS), Math.abs(b - wantedS))).orElseThrow();
+    /** The moment inside some visits nearest to another. */
+    private static double nearest(List<FrameVisits.Visit> visits, double wantedS) {
+        return visits.stream().map(visit -> clamped(wantedS, visit.fromS(), visit.toS()))
+                .min(Comparator.comparingDouble(atS -> Math.abs(atS - wantedS))).orElseThrow();
     }
 
     /** The motion over a second before and one after, or what of them the path has and the lens sees. */
@@ -199,7 +212,8 @@ public final class Track {
         if (mostS <= 0 || growingMm.applyAsDouble(mostS) < wantedMm) {
             return Optional.empty();
         }
-        return Optional.of(new BracketingNthOrderBrentSolver(LENGTH_WITHIN_S, SOLVER_ORDER).solve(MOST_EVALUATIONS,
+        return Optional.of(new BracketingNthOrderBrentSolver(LENGTH_WITHIN_S, SOLVER_ORDER)
+                .solve(MOST_EVALUATIONS,
                 atS -> atS == 0 ? -wantedMm : growingMm.applyAsDouble(atS) - wantedMm, 0, mostS,
                 AllowedSolution.ABOVE_SIDE));
     }

@@ -12,28 +12,30 @@ import java.util.stream.IntStream;
 /**
  * What a target draws on the frame while the shutter is open.
  *
- * @param target         what draws
- * @param stretches      the parts inside the frame in order of time, at least one: one per opening and visit
- * @param middle         half-way through the longest of its stretches
- * @param lengthMm       length drawn on the sheet, all stretches together, in mm
- * @param arc            length drawn as an angle on the sky
- * @param direction      of the motion, from +x towards +y, 0 (included) to 360° (left out), at mid exposure,
- *                       or at the moment in the frame nearest to it
- * @param sagittaMm      greatest distance from the chord of its stretch in mm, never negative
- * @param middleSpeedMmS speed of the image at the same moment as {@code direction}, in mm/s
+ * @param passage   what draws, and how it passes
+ * @param stretches the parts inside the frame in order of time, at least one: one per opening and visit
+ * @param lengthMm  length drawn on the sheet, all stretches together, in mm
+ * @param arc       length drawn as an angle on the sky
+ * @param direction of the motion, from +x towards +y, 0 (included) to 360° (left out), at mid exposure,
+ *                  or at the moment in the frame nearest to it
+ * @param sagittaMm greatest distance from the chord of its stretch in mm, never negative
  */
-public record Trail(Target target, List<Stretch> stretches, Point middle, double lengthMm, Angle arc,
-                    Angle direction, double sagittaMm, double middleSpeedMmS) {
+public record Trail(Passage passage, List<Stretch> stretches, double lengthMm, Angle arc, Angle direction,
+                    double sagittaMm) {
 
     /** Refuses a trail of nothing and numbers that are not finite. */
     public Trail {
         Finite.check(lengthMm, "length in mm");
         Finite.check(sagittaMm, "sagitta in mm");
-        Finite.check(middleSpeedMmS, "speed in mm/s");
         stretches = List.copyOf(stretches);
         if (stretches.isEmpty()) {
             throw new IllegalArgumentException("a trail has a stretch");
         }
+    }
+
+    /** What draws. */
+    public Target target() {
+        return passage.target();
     }
 
     /** All points in order of time; each stretch gives both its ends. */

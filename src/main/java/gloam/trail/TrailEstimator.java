@@ -73,8 +73,8 @@ public final class TrailEstimator {
     }
 
     /**
-     * Which targets may come into the frame during a span: stars that the sky, turning about its pole, carries there,
-     * and bodies, which move of their own, all of them.
+     * Which targets may come into the frame during a span: stars that the sky, turning about its pole,
+     * carries there, and bodies, which move of their own, all of them.
      */
     public Predicate<Target> mayCross(Framing framing, Interval span) {
         Vector3D pole = new Vector3D(0, site.latitude().cos(), site.latitude().sin());
@@ -105,7 +105,8 @@ public final class TrailEstimator {
     }
 
     private List<Interval> clearOfSkyline(SkyPath path) {
-        return FunctionOfTime.ofSeconds(path.span(), SKYLINE_STEP_S, sinceS -> overSkylineRad(Direction.of(path.at(sinceS))))
+        return FunctionOfTime.ofSeconds(path.span(), SKYLINE_STEP_S,
+                sinceS -> overSkylineRad(Direction.of(path.at(sinceS))))
                 .crossings(0).above();
     }
 
@@ -139,7 +140,8 @@ public final class TrailEstimator {
         Framing.Point point = where.on(framing.camera().frame());
         Star star = starAt(framing, point.xMm(), point.yMm(), span);
         Track track = track(framing, star, span);
-        Optional<Trail> drawn = track.trail(openings, span.lasts()).filter(trail -> !touches(trail, openings));
+        Optional<Trail> drawn = track.trail(openings, span.lasts())
+                .filter(trail -> !touches(trail, openings));
         return track.motion(span.middle()).map(motion -> new StarHere(where, point, star, motion, drawn));
     }
 
@@ -149,8 +151,8 @@ public final class TrailEstimator {
     }
 
     /**
-     * The longest trail that the frame holds in some openings, in mm: that of a star at one of its points, nine by
-     * nine, half-way through.
+     * The longest trail that the frame holds in some openings, in mm: that of a star at one of its points,
+     * nine by nine, half-way through.
      */
     public double longestTrailMm(Framing framing, List<Interval> openings) {
         Interval whole = Interval.span(openings);

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * Something the user gave that cannot be used and that the user can mend.
  *
- * <p>Each problem is one line: what, value, unit, the allowed range, where it came from, what to do. Whatever of the
- * user's text stands in it is made {@link PlainText}, and the middle of an endless line is left out.
+ * <p>Each problem is one line: what, value, unit, the allowed range, where it came from, what to do. Whatever
+ * of the user's text stands in it is made {@link PlainText}, and the middle of an endless line is left out.
  */
 public final class BadInput extends RuntimeException {
 

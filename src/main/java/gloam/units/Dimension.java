@@ -34,15 +34,18 @@ enum Dimension {
 
     Dimension(String usual, String units) {
         this.usual = usual;
-        this.sizes = Arrays.stream(units.split(", ")).filter(unit -> !unit.isEmpty()).map(unit -> unit.split(" "))
-                .collect(Collectors.toMap(unit -> unit[0].toLowerCase(Locale.ROOT), unit -> new BigDecimal(unit[1]),
+        this.sizes = Arrays.stream(units.split(", ")).filter(unit -> !unit.isEmpty())
+                .map(unit -> unit.split(" "))
+                .collect(Collectors.toMap(unit -> unit[0].toLowerCase(Locale.ROOT),
+                unit -> new BigDecimal(unit[1]),
                         (one, other) -> one, LinkedHashMap::new));
     }
 
     /** The kind of quantity a unit measures; that of plain numbers where the unit only counts something. */
     static Dimension of(String unit) {
         return Arrays.stream(values()).filter(kind -> kind.usual.equals(unit)).findFirst().orElseGet(() ->
-                Arrays.stream(values()).filter(kind -> kind.size(unit).isPresent()).findFirst().orElse(NUMBER));
+                Arrays.stream(values()).filter(kind -> kind.size(unit).isPresent()).findFirst()
+                .orElse(NUMBER));
     }
 
     /** How large a unit is, in the smallest unit of this kind; empty for a unit of another kind. */

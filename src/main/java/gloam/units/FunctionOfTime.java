@@ -18,10 +18,11 @@ import org.hipparchus.optim.univariate.UnivariatePointValuePair;
 /**
  * A function of time over a span: when it passes a level, when it is above one, where it turns.
  *
- * <p>The function is sampled once. Between two samples on one side of a level the turning point towards the level, if
- * there is one, is searched for, so that two crossings inside one step are not missed, however close. What must hold is
- * that the function turns at most once within two steps. Crossings are found by a bracketing Brent method of order 5,
- * turning points by Brent's method for minima.
+ * <p>The function is sampled once. Between two samples on one side of a level the turning point towards the
+ * level, if there is one, is searched for, so that two crossings inside one step are not missed, however
+ * close. What must hold is that the function turns at most once within two steps, and runs within one at most
+ * at twice the pace of the fastest of it and its neighbours. Crossings are found by a bracketing Brent method
+ * of order 5, turning points by Brent's method for minima.
  */
 public final class FunctionOfTime {
 
@@ -34,6 +35,8 @@ public final class FunctionOfTime {
     private static final int SOLVER_ORDER = 5;
     private static final int MOST_EVALUATIONS = 1000;
     private static final int LEAST_STEPS = 2;
+    /** How much faster than from sample to sample it may run in between. */
+    private static final double PACE = 2;
 
     private final Interval span;
     private final DoubleUnaryOperator function;
@@ -49,7 +52,8 @@ public final class FunctionOfTime {
 
     /** Looks at a function over a span, from its start to its end, at steps no longer than given. */
     public static FunctionOfTime of(Interval span, Duration step, ToDoubleFunction<Instant> function) {
-        return ofSeconds(span, step.toNanos() * 1e-9, seconds -> function.applyAsDouble(after(span, seconds)));
+        return ofSeconds(span, step.toNanos() * 1e-9,
+                seconds -> function.applyAsDouble(after(span, seconds)));
     }
 
     /** The same for a function of seconds from the start of the span. */
@@ -73,7 +77,7 @@ public final class FunctionOfTime {
             boolean above = from.value >= level;
             if (above != to.value >= level) {
                 found.add(crossing(from, to, level));
-            } else if (mayTurn(i, above ? -1 : 1)) {
+            } else if (near(i, level) && mayTurn(i, above ? -1 : 1)) {
                 Node turn = highest(from, to, above ? -1 : 1);
                 if (above != turn.value >= level) {
                     found.add(crossing(from, turn, level));
@@ -110,16 +114,29 @@ public final class FunctionOfTime {
     }
 
     private Crossings.Crossing crossing(Node from, Node to, double level) {
-        double rootS = solver.solve(MOST_EVALUATIONS, atS -> function.applyAsDouble(atS) - level, from.atS, to.atS,
-                AllowedSolution.ABOVE_SIDE);
+        double rootS = solver.solve(MOST_EVALUATIONS, atS -> function.applyAsDouble(atS) - level, from.atS,
+                to.atS, AllowedSolution.ABOVE_SIDE);
         boolean rising = to.value >= level;
         double nanos = rising ? Math.ceil(rootS * NANOS) : Math.floor(rootS * NANOS);
         return new Crossings.Crossing(span.start().plusNanos((long) nanos), rising);
     }
 
     /**
-     * Whether the samples around leave room for a highest (sense 1) or lowest (sense -1) point between sample i and
-     * the next: the one of them that lies further that way is not outdone by the sample beyond it.
+     * Whether the function, at twice its pace between the samples around, gets to a level between i and the
+     * next.
+     */
+    private boolean near(int i, double level) {
+        double mostStep = 0;
+        for (int j = Math.max(0, i - 1); j < Math.min(samples.length - 1, i + 2); j++) {
+            mostStep = Math.max(mostStep, Math.abs(samples[j + 1].value - samples[j].value));
+        }
+        return Math.min(Math.abs(samples[i].value - level), Math.abs(samples[i + 1].value - level))
+                <= PACE * mostStep;
+    }
+
+    /**
+     * Whether the samples around leave room for a highest (sense 1) or lowest (sense -1) point between sample
+     * i and the next: the one of them that lies further that way is not outdone by the sample beyond it.
      */
     private boolean mayTurn(int i, int sense) {
         boolean growing = sense * (samples[i + 1].value - samples[i].value) >= 0;

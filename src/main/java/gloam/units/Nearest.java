@@ -14,7 +14,9 @@ public final class Nearest {
     private Nearest() {
     }
 
-    /** The nearest known word, if it is near enough to be meant: a beginning, or a few slips of the keyboard. */
+    /**
+     * The nearest known word, if it is near enough to be meant: a beginning, or a few slips of the keyboard.
+     */
     public static Optional<String> to(String word, Collection<String> known) {
         String asked = word.toLowerCase(Locale.ROOT);
         if (asked.length() > LONGEST_COMPARED) {
@@ -79,6 +81,7 @@ public final class Nearest {
     }
 
     private static boolean swapped(String from, int i, String to, int j) {
-        return i > 1 && j > 1 && from.charAt(i - 1) == to.charAt(j - 2) && from.charAt(i - 2) == to.charAt(j - 1);
+        return i > 1 && j > 1 && from.charAt(i - 1) == to.charAt(j - 2)
+                && from.charAt(i - 2) == to.charAt(j - 1);
     }
 }

@@ -1,12 +1,15 @@
 package gloam.units;
 
 /**
- * A user's text as it may go to a terminal or a page: nothing in it steers, hides or turns round what stands beside it.
+ * A user's text as it may go to a terminal or a page: nothing in it steers, hides or turns round what stands
+ * beside it.
  */
 public final class PlainText {
 
     private static final int REPLACEMENT = '\uFFFD';
-    /** From the blank to here, and from the no-break space to the punctuation, letters only show themselves. */
+    /**
+     * From the blank to here, and from the no-break space to the punctuation, letters only show themselves.
+     */
     private static final char DELETE = 0x7F;
     private static final char NO_BREAK_SPACE = 0xA0;
     private static final char FIRST_OF_PUNCTUATION = 0x2000;
@@ -20,8 +23,8 @@ public final class PlainText {
     }
 
     /**
-     * The text on one line, with a replacement character for each control character, line end, half of a character and
-     * mark that turns the direction of what follows (Unicode Standard Annex 9, 2.1 to 2.5).
+     * The text on one line, with a replacement character for each control character, line end, half of a
+     * character and mark that turns the direction of what follows (Unicode Standard Annex 9, 2.1 to 2.5).
      */
     public static String of(String text) {
         if (plain(text.toCharArray())) {
@@ -36,8 +39,9 @@ public final class PlainText {
     }
 
     /**
-     * A line with each stretch of writing from right to left set apart (Unicode Standard Annex 9, first strong isolate),
-     * so that what stands before and after it keeps its order. What is laid out by columns is set apart cell by cell.
+     * A line with each stretch of writing from right to left set apart (Unicode Standard Annex 9, first
+     * strong isolate), so that what stands before and after it keeps its order. What is laid out by columns
+     * is set apart cell by cell.
      */
     public static String isolated(String line) {
         int start = firstFromRight(line, 0);
@@ -48,7 +52,8 @@ public final class PlainText {
         int told = 0;
         while (start < line.length()) {
             int end = endFromRight(line, start);
-            isolated.append(line, told, start).append(FIRST_STRONG_ISOLATE).append(line, start, end).append(POP_ISOLATE);
+            isolated.append(line, told, start).append(FIRST_STRONG_ISOLATE).append(line, start, end)
+                    .append(POP_ISOLATE);
             told = end;
             start = firstFromRight(line, end);
         }
@@ -57,13 +62,17 @@ public final class PlainText {
 
     private static int firstFromRight(String line, int from) {
         int at = from;
-        while (at < line.length() && (line.charAt(at) < FIRST_FROM_RIGHT || !fromRight(line.codePointAt(at)))) {
+        while (at < line.length()
+                && (line.charAt(at) < FIRST_FROM_RIGHT || !fromRight(line.codePointAt(at)))) {
             at = line.offsetByCodePoints(at, 1);
         }
         return at;
     }
 
-    /** The end of a stretch: behind its last letter from right to left, and that letter's marks, before one from left. */
+    /**
+     * The end of a stretch: behind its last letter from right to left, and that letter's marks, before one
+     * from left.
+     */
     private static int endFromRight(String line, int start) {
         int end = start;
         boolean marks = true;
@@ -92,7 +101,8 @@ public final class PlainText {
     /** Whether nothing can need replacing, which a look at each letter shows for nearly all text. */
     private static boolean plain(char... text) {
         for (char letter : text) {
-            if (!(letter >= ' ' && letter < DELETE || letter >= NO_BREAK_SPACE && letter < FIRST_OF_PUNCTUATION)) {
+            if (!(letter >= ' ' && letter < DELETE || letter >= NO_BREAK_SPACE
+                    && letter < FIRST_OF_PUNCTUATION)) {
                 return false;
             }
         }
@@ -102,7 +112,8 @@ public final class PlainText {
     /** Whether a character only shows itself. */
     public static boolean harmless(int codePoint) {
         return switch (Character.getType(codePoint)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR, Character.SURROGATE -> false;
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE -> false;
             default -> !turns(codePoint);
         };
     }

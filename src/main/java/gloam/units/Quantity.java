@@ -14,8 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A number as people write it: plain, or with its unit, such as {@code 114}, {@code 11.4 cm}, {@code 1h30m} or
- * {@code 40°24′36″}.
+ * A number as people write it: plain, or with its unit, such as {@code 114}, {@code 11.4 cm}, {@code 1h30m}
+ * or {@code 40°24′36″}.
  *
  * <p>A plain number counts in the unit that is asked for. Units are converted exactly, in decimals.
  *
@@ -23,9 +23,12 @@ import java.util.regex.Pattern;
  */
 public record Quantity(String text) {
 
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,40}(\\.\\d{0,40})?|\\.\\d{1,40})([eE][+-]?\\d{1,3})?");
-    private static final Pattern PART = Pattern.compile("(\\d{1,40}(?:\\.\\d{0,40})?|\\.\\d{1,40})\\s*([^\\d\\s.:+-][^\\d\\s.]*)\\s*");
-    private static final Pattern COLONS = Pattern.compile("([+-]?)(\\d{1,4}):(\\d{1,2}(?:\\.\\d{0,20})?)(?::(\\d{1,2}(?:\\.\\d{0,20})?))?");
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?(\\d{1,40}(\\.\\d{0,40})?|\\.\\d{1,40})([eE][+-]?\\d{1,3})?");
+    private static final Pattern PART =
+            Pattern.compile("(\\d{1,40}(?:\\.\\d{0,40})?|\\.\\d{1,40})\\s*([^\\d\\s.:+-][^\\d\\s.]*)\\s*");
+    private static final Pattern COLONS =
+            Pattern.compile("([+-]?)(\\d{1,4}):(\\d{1,2}(?:\\.\\d{0,20})?)(?::(\\d{1,2}(?:\\.\\d{0,20})?))?");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+\\D*");
     private static final Range DURATION = new Range("duration", 0.001, 864_000, "s");
 
@@ -73,14 +76,16 @@ public record Quantity(String text) {
     }
 
     /**
-     * A length of time such as {@code 30s}, {@code 1h50m}, {@code 1:30:00} or {@code PT18M}, to a thousandth of a second.
+     * A length of time such as {@code 30s}, {@code 1h50m}, {@code 1:30:00} or {@code PT18M}, to a thousandth
+     * of a second.
      *
      * @throws BadInput when it has no unit, so that nobody knows what it counts, or is beyond 1 ms … 240 h
      */
     public static Duration duration(String text) {
         Quantity quantity = new Quantity(text);
         if (quantity.plain() || !quantity.text.matches("[\\dPp.].*")) {
-            throw new BadInput("expected a duration such as 30s, 18m, 1h50m or PT18M, found \"" + text + "\"");
+            throw new BadInput("expected a duration such as 30s, 18m, 1h50m or PT18M, found \"" + text
+                    + "\"");
         }
         return Duration.ofMillis(BigDecimal.valueOf(quantity.in(DURATION)).movePointRight(3)
                 .setScale(0, RoundingMode.HALF_UP).longValueExact());
@@ -148,7 +153,8 @@ public record Quantity(String text) {
         if (dimension == Dimension.TIME && last.isEmpty()) {
             String first = colons.group(2);
             String second = colons.group(3);
-            throw refusal(range, "Write " + first + "h" + second + "m or " + first + "m" + second + "s, whichever is meant.");
+            throw refusal(range, "Write " + first + "h" + second + "m or " + first + "m" + second
+                    + "s, whichever is meant.");
         }
         if (dimension != Dimension.TIME && dimension != Dimension.ANGLE) {
             throw refusal(range, remedy(range));
@@ -166,7 +172,8 @@ public record Quantity(String text) {
     }
 
     private static String remedy(Range range) {
-        return "Write a plain number, " + range.allowed() + (Double.isInfinite(range.most()) ? ", or infinity." : ".");
+        return "Write a plain number, " + range.allowed()
+                + (Double.isInfinite(range.most()) ? ", or infinity." : ".");
     }
 
     private BadInput refusal(Range range, String remedy) {

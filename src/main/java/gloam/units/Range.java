@@ -25,7 +25,8 @@ public record Range(String what, double least, double most, String unit) {
         if (value >= least && value <= most) {
             return value;
         }
-        throw new BadInput(what + " " + plain(value) + unitAfterSpace() + " is out of range; give " + allowed());
+        throw new BadInput(what + " " + plain(value) + unitAfterSpace() + " is out of range; give "
+                + allowed());
     }
 
     /** The allowed values in words, such as {@code -90 … 90 deg}, or {@code 0.1 m and more}. */

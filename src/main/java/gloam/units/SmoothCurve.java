@@ -7,8 +7,8 @@ import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 /**
  * A smooth curve through points that never overshoots them: between two points it lies between their values.
  *
- * <p>Piecewise cubic (Hipparchus's own splines overshoot) with the slopes of Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5, 300;
- * straight beyond its ends.
+ * <p>Piecewise cubic (Hipparchus's own splines overshoot) with the slopes of Fritsch and Butland 1984, SIAM
+ * J. Sci. Stat. Comput. 5, 300; straight beyond its ends.
  */
 public final class SmoothCurve {
 

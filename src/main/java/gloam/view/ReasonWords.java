@@ -36,6 +36,8 @@ final class ReasonWords {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
+                case TWILIGHT_SHARE -> "no exposure has the share of twilight wanted";
+                case OVERCAST -> "the sky will hardly be clear";
             };
         } else if (reason instanceof Reason.Served served) {
             return "served on " + served.on().stream().map(LocalDate::toString).collect(Collectors.joining(" and "));
@@ -66,7 +68,7 @@ final class ReasonWords {
             String what = not.wanted() instanceof Wish.Records.One one ? one.body().properName()
                     : stars(((Wish.Records.AtLeast) not.wanted()).trails());
             return what + " would not record: " + Wording.number(not.shortfallMag(), 1) + " mag too faint for "
-                    + fNumber(not.fNumber());
+                    + fNumber(not.nearest().fNumber());
         }
         Reason.NoDuration none = (Reason.NoDuration) reason;
         return needs(none) + ", but " + ends(none);

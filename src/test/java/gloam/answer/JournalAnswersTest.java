@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 class JournalAnswersTest {
 
     private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
-    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
-            Projection.RECTILINEAR, Vignetting.NONE);
+    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9,
+            Double.POSITIVE_INFINITY, 40, 0, Projection.RECTILINEAR, Vignetting.NONE);
 
     private static Journal journal(Entry... entries) {
         return Journal.of(List.of(entries), List.of());
@@ -101,6 +101,8 @@ class JournalAnswersTest {
     void whatCannotBeAdvisedIsRefused() {
         assertThrows(BadInput.class, () -> wanted(2, Duration.ofMinutes(2), Duration.ofMinutes(1)));
         assertThrows(BadInput.class, () -> wanted(0, Duration.ofMinutes(1), Duration.ofMinutes(2)));
+        assertEquals(Duration.ofMinutes(2), wanted(1, Duration.ofMinutes(2), Duration.ofMinutes(2))
+                .longest());
     }
 
     @Test

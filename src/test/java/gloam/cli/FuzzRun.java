@@ -29,7 +29,6 @@ import picocli.CommandLine;
  */
 final class FuzzRun {
 
-    private static final int CASES = 10_000;
     private static final long FIRST_SEED = 20270208;
     /** So many of a kind are enough to see what is wrong. */
     private static final int MOST_FAILURES = 100;
@@ -79,7 +78,7 @@ final class FuzzRun {
 
     private void kind(String name, double share, CommandLine gloam, Function<RandomGenerator,
             List<FuzzCase>> draw) {
-        kinds.put(name, new Kind(gloam, Math.max(1, (int) (Integer.getInteger("gloam.fuzz", CASES) * share)),
+        kinds.put(name, new Kind(gloam, Math.max(1, (int) (Integer.getInteger("gloam.fuzz") * share)),
                 draw));
     }
 

@@ -30,7 +30,8 @@ final class StrictFormat {
     /**
      * Duplicate keys, NaN and Infinity, comments, commas too many and whatever follows the value are refused.
      */
-    private static final JsonMapper JSON = JsonMapper.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
     /** RFC 4180: a field is quoted, its quotes doubled, or has no quote, comma or end of line. */
     private static final Pattern CSV_FIELD = Pattern.compile("(?:\"(?:[^\"]|\"\")*\"|[^\",\r\n]*)(,|\r?\n)");
@@ -81,8 +82,8 @@ final class StrictFormat {
                     name + " " + node + " is more than a year");
         }
         if (node.isString()) {
-            require(!List.of("NaN", "Infinity", "-Infinity", "null").contains(node.stringValue()), name + " is "
-                    + node);
+            require(!List.of("NaN", "Infinity", "-Infinity", "null").contains(node.stringValue()),
+                    name + " is " + node);
         }
         for (Map.Entry<String, JsonNode> field : node.properties()) {
             numbers(field.getKey(), field.getValue());
@@ -117,7 +118,8 @@ final class StrictFormat {
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
         DocumentBuilder builder = factory.newDocumentBuilder();
         builder.setErrorHandler(new DefaultHandler());
-        String root = builder.parse(new InputSource(new StringReader(content))).getDocumentElement().getTagName();
+        String root = builder.parse(new InputSource(new StringReader(content))).getDocumentElement()
+                .getTagName();
         require(root.equals("svg"), "the root is " + root);
         words(content);
     }

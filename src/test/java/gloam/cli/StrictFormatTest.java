@@ -7,11 +7,15 @@ import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is read strictly refuses figures that nobody cut and words that are none, in pages and tables for programs too. */
+/**
+ * What is read strictly refuses figures that nobody cut and words that are none, in pages and tables for
+ * programs too.
+ */
 class StrictFormatTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {"0.30000000000000004", "1.0000000000000002", "12.3456789", "NaN", "null", "Infinity"})
+    @ValueSource(strings = {"0.30000000000000004", "1.0000000000000002", "12.3456789", "NaN", "null",
+            "Infinity"})
     void whatNobodyCutIsRefused(String figure) {
         assertThrows(Throwable.class, () -> csv(figure));
         assertThrows(Throwable.class, () -> page(figure));
@@ -25,11 +29,14 @@ class StrictFormatTest {
     }
 
     private static void csv(String figure) {
-        StrictFormat.check("csv", ("filmLx,note\r\n" + figure + ",plain\r\n").getBytes(StandardCharsets.UTF_8));
+        StrictFormat.check("csv", ("filmLx,note\r\n" + figure + ",plain\r\n")
+                .getBytes(StandardCharsets.UTF_8));
     }
 
     private static void page(String figure) {
-        StrictFormat.check("html", ("<!DOCTYPE html><html lang=\"en\"><head><title>Sheets</title></head><body>"
-                + "<main class=\"data\"><p>" + figure + "</p></main></body></html>").getBytes(StandardCharsets.UTF_8));
+        StrictFormat.check("html",
+                ("<!DOCTYPE html><html lang=\"en\"><head><title>Sheets</title></head><body>"
+                + "<main class=\"data\"><p>" + figure + "</p></main></body></html>")
+                .getBytes(StandardCharsets.UTF_8));
     }
 }

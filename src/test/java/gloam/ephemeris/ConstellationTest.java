@@ -35,11 +35,13 @@ class ConstellationTest {
     }
 
     /**
-     * Middles of areas in degrees as handbooks give them, to some degrees; from memory. Stars do not fill an area
-     * evenly, so that their middle may lie some degrees off. Octans holds the pole, Pisces the origin of right ascension.
+     * Middles of areas in degrees as handbooks give them, to some degrees; from memory. Stars do not fill an
+     * area evenly, so that their middle may lie some degrees off. Octans holds the pole, Pisces the origin of
+     * right ascension.
      */
     @ParameterizedTest
-    @CsvSource({"Ori, 83.6, 6.0", "Cyg, 308.8, 44.5", "Sco, 253.3, -27.0", "Cru, 186.7, -60.2", "Psc, 7.2, 13.7",
+    @CsvSource({"Ori, 83.6, 6.0", "Cyg, 308.8, 44.5", "Sco, 253.3, -27.0", "Cru, 186.7, -60.2",
+            "Psc, 7.2, 13.7",
         "Lyr, 282.8, 36.7", "Oct, 345, -82.2"})
     void hasItsMiddleWhereItsStarsAre(String letters, double raDeg, double decDeg) {
         Star middle = Constellation.named(letters).orElseThrow().middle(STARS);

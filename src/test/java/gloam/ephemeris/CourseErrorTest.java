@@ -43,7 +43,8 @@ class CourseErrorTest {
 
     private static void assertAltitude(Crossings crossings, Site site, double limitDeg) {
         for (Crossing crossing : crossings.all()) {
-            double altitudeDeg = EPHEMERIS.position(Body.SUN, site, crossing.at()).airlessAltitude().degrees();
+            double altitudeDeg = EPHEMERIS.position(Body.SUN, site, crossing.at()).airlessAltitude()
+                    .degrees();
             assertEquals(0, (altitudeDeg - limitDeg) * 3600, ALLOWED_ARCSEC, site.name());
         }
     }

@@ -22,13 +22,14 @@ class FunctionOfTimeReferenceTest {
     private static final double RISE_ALTITUDE_DEG = -0.5667;
 
     /**
-     * Meeus 1998, Astronomical Algorithms, example 15.a, Venus at Boston on 1988-03-20: rises at 0.51766 d, transits at
-     * 0.81980 d, sets at 0.12130 d; from memory, as are his inputs.
+     * Meeus 1998, Astronomical Algorithms, example 15.a, Venus at Boston on 1988-03-20: rises at 0.51766 d,
+     * transits at 0.81980 d, sets at 0.12130 d; from memory, as are his inputs.
      */
     @Test
     void riseTransitAndSetOfMeeus() {
         Interval day = Interval.lasting(MIDNIGHT, Duration.ofDays(1));
-        FunctionOfTime altitude = FunctionOfTime.of(day, Duration.ofMinutes(30), FunctionOfTimeReferenceTest::altitudeRad);
+        FunctionOfTime altitude = FunctionOfTime.of(day, Duration.ofMinutes(30),
+                FunctionOfTimeReferenceTest::altitudeRad);
         List<Crossings.Crossing> crossings = altitude.crossings(Math.toRadians(RISE_ALTITUDE_DEG)).all();
         assertEquals(2, crossings.size());
         assertEquals(0.12130, days(crossings.get(0).at()), 1e-5, "printed to 1e-5 d");

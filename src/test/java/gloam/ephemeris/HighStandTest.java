@@ -29,7 +29,8 @@ class HighStandTest {
             Night night = Night.of(EPHEMERIS, site, LocalDate.of(2027, 4, 20));
             List<Instant> expected = new ArrayList<>();
             boolean before = false;
-            for (Instant at = night.span().start(); at.isBefore(night.span().endExclusive()); at = at.plusSeconds(60)) {
+            for (Instant at = night.span().start(); at.isBefore(night.span().endExclusive());
+                    at = at.plusSeconds(60)) {
                 boolean now = dark(night, at) && apparent(site, at).compareTo(least) >= 0;
                 if (now != before) {
                     expected.add(at);
@@ -37,7 +38,8 @@ class HighStandTest {
                 before = now;
             }
             List<Instant> found = HighStand.of(EPHEMERIS, night, CENTRE, least).stream()
-                    .flatMap(stand -> List.of(stand.span().start(), stand.span().endExclusive()).stream()).toList();
+                    .flatMap(stand -> List.of(stand.span().start(), stand.span().endExclusive()).stream())
+                    .toList();
             assertEquals(expected.size(), found.size(), site.name());
             for (int i = 0; i < found.size(); i++) {
                 assertEquals(0, Duration.between(expected.get(i), found.get(i)).toSeconds(), 61, site.name());
@@ -51,8 +53,10 @@ class HighStandTest {
         Night night = Night.of(EPHEMERIS, Places.MID_SOUTH, LocalDate.of(2027, 5, 20));
         HighStand stand = HighStand.of(EPHEMERIS, night, CENTRE, Angle.ofDegrees(30)).get(0);
         SkyPosition highest = EPHEMERIS.position(CENTRE, Places.MID_SOUTH, stand.highestAt());
-        assertEquals(90 - (31.4 - 29.0), highest.airlessAltitude().degrees(), 0.1, "precession moves it by 0.02 deg");
-        assertEquals(0, Math.abs(highest.azimuth().sin()), 0.02, "the meridian; near the zenith a second is much");
+        assertEquals(90 - (31.4 - 29.0), highest.airlessAltitude().degrees(), 0.1,
+                "precession moves it by 0.02 deg");
+        assertEquals(0, Math.abs(highest.azimuth().sin()), 0.02,
+                "the meridian; near the zenith a second is much");
     }
 
     @Test
@@ -61,7 +65,10 @@ class HighStandTest {
         assertTrue(HighStand.of(EPHEMERIS, night, Body.MOON, Angle.ofDegrees(-90)).isEmpty());
     }
 
-    /** Sagittarius A*, which lies within 0.1° of the centre of the galactic coordinates: 17h45m40.04s, −29°00′28.1″. */
+    /**
+     * Sagittarius A*, which lies within 0.1° of the centre of the galactic coordinates: 17h45m40.04s,
+     * −29°00′28.1″.
+     */
     @Test
     void theGalacticCentreIsBesideSagittariusA() {
         double offDeg = Direction.ofDegrees(CENTRE.rightAscensionDeg(), CENTRE.declinationDeg())

@@ -38,8 +38,8 @@ class MoonPhaseReferenceTest {
     }
 
     /**
-     * Meeus 1998, Astronomical Algorithms, example 49.b: the last quarter of 2044-01-21 at 23:48:17 of dynamical
-     * time, 69.184 s before UTC here; his series is off by 17 s at most; from memory.
+     * Meeus 1998, Astronomical Algorithms, example 49.b: the last quarter of 2044-01-21 at 23:48:17 of
+     * dynamical time, 69.184 s before UTC here; his series is off by 17 s at most; from memory.
      */
     @Test
     void lastQuarterOfMeeus() {

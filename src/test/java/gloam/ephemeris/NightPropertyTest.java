@@ -23,7 +23,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class NightPropertyTest {
 
     private static final Ephemeris EPHEMERIS = OrekitEphemeris.builtIn();
-    /** Near enough to the Arctic Circle for the Moon's inclination to bring its rises forward from day to day. */
+    /**
+     * Near enough to the Arctic Circle for the Moon's inclination to bring its rises forward from day to day.
+     */
     private static final Site NEAR_ARCTIC_CIRCLE = Places.at(66.2, 25.7, 100);
     private static final double SECOND_S = 1.01;
 
@@ -45,9 +47,11 @@ class NightPropertyTest {
 
     @Test
     void nightsOfTwoMoonrisesAndOfNoneAreRight() {
-        List<Night> year = Night.range(EPHEMERIS, NEAR_ARCTIC_CIRCLE, LocalDate.of(2025, 1, 1), LocalDate.of(2025, 12, 31));
+        List<Night> year = Night.range(EPHEMERIS, NEAR_ARCTIC_CIRCLE, LocalDate.of(2025, 1, 1),
+                LocalDate.of(2025, 12, 31));
         for (int moonrises : new int[] {0, 2}) {
-            List<Night> such = year.stream().filter(night -> count(night, Kind.MOONRISE) == moonrises).toList();
+            List<Night> such = year.stream().filter(night -> count(night, Kind.MOONRISE) == moonrises)
+                    .toList();
             assertTrue(!such.isEmpty(), () -> "no night of " + moonrises + " moonrises in a year");
             assertSeenBySecond(such.get(0));
         }
@@ -62,20 +66,24 @@ class NightPropertyTest {
         expected.addAll(seen(night, at -> sunDeg(night, at) + 50 / 60.0, Kind.SUNRISE, Kind.SUNSET));
         expected.addAll(seen(night, at -> sunDeg(night, at) + 6, Kind.CIVIL_DAWN, Kind.CIVIL_DUSK));
         expected.addAll(seen(night, at -> sunDeg(night, at) + 12, Kind.NAUTICAL_DAWN, Kind.NAUTICAL_DUSK));
-        expected.addAll(seen(night, at -> sunDeg(night, at) + 18, Kind.ASTRONOMICAL_DAWN, Kind.ASTRONOMICAL_DUSK));
+        expected.addAll(seen(night, at -> sunDeg(night, at) + 18, Kind.ASTRONOMICAL_DAWN,
+                Kind.ASTRONOMICAL_DUSK));
         expected.addAll(seen(night, at -> moonsLimbDeg(night, at) + 34 / 60.0, Kind.MOONRISE, Kind.MOONSET));
         expected.sort(Event.IN_TIME);
-        List<Event> found = night.events().stream().filter(event -> event.what() != Kind.MOON_TRANSIT).toList();
+        List<Event> found = night.events().stream().filter(event -> event.what() != Kind.MOON_TRANSIT)
+                .toList();
         assertEquals(expected.stream().map(Event::what).toList(), found.stream().map(Event::what).toList());
         for (int i = 0; i < found.size(); i++) {
-            assertEquals(0, Duration.between(expected.get(i).at(), found.get(i).at()).toMillis() / 1000.0, SECOND_S);
+            assertEquals(0, Duration.between(expected.get(i).at(), found.get(i).at()).toMillis() / 1000.0,
+                    SECOND_S);
         }
     }
 
     private static List<Event> seen(Night night, ToDoubleFunction<Instant> over, Kind rising, Kind falling) {
         List<Event> events = new ArrayList<>();
         boolean before = over.applyAsDouble(night.span().start()) >= 0;
-        for (Instant at = night.span().start(); at.isBefore(night.span().endExclusive()); at = at.plusSeconds(1)) {
+        for (Instant at = night.span().start(); at.isBefore(night.span().endExclusive());
+                at = at.plusSeconds(1)) {
             boolean now = over.applyAsDouble(at) >= 0;
             if (now != before) {
                 events.add(new Event(at, now ? rising : falling));

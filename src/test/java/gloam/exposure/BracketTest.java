@@ -48,7 +48,8 @@ class BracketTest {
         for (int i = 0; i < draws; i++) {
             double offStops = exposure.spreadStops() * random.nextGaussian();
             double rightS = exposure.correctedS() * Stops.factor(offStops);
-            boolean hit = bracket.exposuresS().stream().anyMatch(s -> Math.abs(Stops.between(s, rightS)) <= 0.5);
+            boolean hit = bracket.exposuresS().stream()
+                    .anyMatch(s -> Math.abs(Stops.between(s, rightS)) <= 0.5);
             hits += hit ? 1 : 0;
         }
         // three times the count's own scatter
@@ -70,6 +71,7 @@ class BracketTest {
     }
 
     private static Bracket bracket(double meteredS, int sheets) {
-        return Bracket.of(toneStops -> ExposureEngine.exposure(FILM, meteredS, toneStops), 0, sheets).orElseThrow();
+        return Bracket.of(toneStops -> ExposureEngine.exposure(FILM, meteredS, toneStops), 0, sheets)
+                .orElseThrow();
     }
 }

@@ -16,9 +16,11 @@ class ColourShiftTest {
 
     @ParameterizedTest
     @CsvSource({"4, 1.167, 1.084, 5", "16, 1.167, 1.084, 10", "32, 1.200, 1.117, 12.5"})
-    void filterOfEachLineOfATableIsWhatTheMakerAsksFor(double meteredS, double outer, double green, double cc) {
-        // The same film at 4 s (a third of a stop, 5 M), 16 s (two thirds, 10 M) and 32 s (one, 12.5 M), its filters
-        // from memory: exponents of red and blue and of green independently computed, rounded to 0.001
+    void filterOfEachLineOfATableIsWhatTheMakerAsksFor(double meteredS, double outer, double green,
+            double cc) {
+        // The same film at 4 s (a third of a stop, 5 M), 16 s (two thirds, 10 M) and 32 s (one, 12.5 M), its
+        // filters from memory: exponents of red and blue and of green independently computed, rounded to
+        // 0.001
         FilmStock film = Films.colour(50, Reciprocity.power(outer, 1), Reciprocity.power(green, 1),
                 Reciprocity.power(outer, 1));
         assertEquals(cc, ColourShift.colourCorrection(shift(film, meteredS).greenStops()), 0.15);

@@ -87,7 +87,8 @@ class DuskPropertyTest {
     @ParameterizedTest
     @MethodSource("moonrises")
     void stepsOfTwoMinutesKeepTheIntegralAcrossMoonrise(Case moonrise) {
-        assertEquals(1, progress(moonrise, moonrise.light(), 120) / progress(moonrise, moonrise.light(), 10), 0.005);
+        assertEquals(1, progress(moonrise, moonrise.light(), 120) / progress(moonrise, moonrise.light(), 10),
+                0.005);
     }
 
     private static boolean moonUp(Site site, Instant at) {

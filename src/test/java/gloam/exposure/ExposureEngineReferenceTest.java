@@ -36,7 +36,8 @@ class ExposureEngineReferenceTest {
         Exposure exposure = exposure(FAILING, LightCurve.constant(illuminanceLx), 10);
         assertEquals(meteredS, exposure.meteredS(), 1e-5 * meteredS); // values given to six digits
         assertEquals(correctedS, exposure.correctedS(), 1e-5 * correctedS);
-        assertEquals(-Stops.between(1, efficiency), exposure.reciprocityStops(), 2e-4); // given to four digits
+        assertEquals(-Stops.between(1, efficiency), exposure.reciprocityStops(), 2e-4);
+                // given to four digits
         Exposure told = ExposureEngine.exposure(FAILING, meteredS, 0);
         assertEquals(correctedS, told.correctedS(), 1e-5 * correctedS);
     }

@@ -118,7 +118,8 @@ class ExposurePropertyTest {
             return;
         }
         Instant pause = OPEN.plusNanos(Math.round(whole.correctedS() * 0.4e9));
-        Shutter again = new Shutter(List.of(new Interval(OPEN, pause)), new Interval(pause, NIGHT.endExclusive()));
+        Shutter again = new Shutter(List.of(new Interval(OPEN, pause)),
+                new Interval(pause, NIGHT.endExclusive()));
         Exposure rest = ExposureEngine.exposure(drawn.film, drawn.first(), again, drawn.toneStops);
         // clock reading to a nanosecond
         assertEquals(0.6 * whole.correctedS(), rest.correctedS(), 1e-6 * whole.correctedS());
@@ -131,7 +132,8 @@ class ExposurePropertyTest {
     void earlierOpeningShortensWhatIsLeftToGive(Case drawn) {
         Interval early = Interval.lasting(OPEN, Duration.ofMinutes(20));
         Interval late = new Interval(OPEN.plusSeconds(3600), NIGHT.endExclusive());
-        double without = ExposureEngine.exposure(drawn.film, drawn.first(), late, drawn.toneStops).correctedS();
+        double without = ExposureEngine.exposure(drawn.film, drawn.first(), late, drawn.toneStops)
+                .correctedS();
         Exposure with = ExposureEngine.exposure(drawn.film, drawn.first(), new Shutter(List.of(early), late),
                 drawn.toneStops);
         assertTrue(with.correctedS() <= without);

@@ -25,12 +25,13 @@ class ExposureTableReferenceTest {
     private static final Instant EVENING = Instant.parse("2027-02-08T20:00:00Z");
 
     /**
-     * The transfer t2 = t1 (N2/N1)² (S1/S2) of the exposure equation (ISO 2720), worked by hand; the first row is
-     * common practice, no source: 30 s at f/2 become 18 min at f/12.
+     * The transfer t2 = t1 (N2/N1)² (S1/S2) of the exposure equation (ISO 2720), worked by hand; the first
+     * row is common practice, no source: 30 s at f/2 become 18 min at f/12.
      */
     @ParameterizedTest
     @CsvSource({"2, 640, 12, 640, 1080", "2, 3200, 12, 100, 34560", "4, 400, 16, 800, 240"})
-    void frameFromAnotherCameraSetsTheMeteredTime(double frameN, double frameIso, double filmN, double filmIso,
+    void frameFromAnotherCameraSetsTheMeteredTime(double frameN, double frameIso, double filmN,
+            double filmIso,
                                                   double meteredS) {
         FilmStock film = film(filmIso, Reciprocity.none());
         Lens lens = lens(filmN, 0);
@@ -111,7 +112,7 @@ class ExposureTableReferenceTest {
     }
 
     private static FilmStock film(double iso, Reciprocity law) {
-        return new FilmStock("test film", iso, FilmStock.Kind.POSITIVE, List.of(new FilmStock.Layer("mono", law)),
-                ToneCurve.PRINT, 0, "test");
+        return new FilmStock("test film", iso, FilmStock.Kind.POSITIVE,
+                List.of(new FilmStock.Layer("mono", law)), ToneCurve.PRINT, 0, "test");
     }
 }

@@ -94,8 +94,8 @@ class FilmPlaneReferenceTest {
 
     @Test
     void darkSkyThroughASmallStopLeavesAFilmLittleOfItsSpeed() {
-        // 21.6 mag/arcsec² at f/12 is 1.12e-6 lx; ISO 640 is metered at 1.14e4 s and keeps 0.055 of its speed at
-        // P = 1.31. Independently computed to three and two digits
+        // 21.6 mag/arcsec² at f/12 is 1.12e-6 lx; ISO 640 is metered at 1.14e4 s and keeps 0.055 of its speed
+        // at P = 1.31. Independently computed to three and two digits
         SkyBrightness sky = SkyBrightness.ofMagArcsec2(21.6);
         assertEquals(1.12e-6, FilmPlane.illuminanceLx(METERED, FNumber.exact(12), sky), 0.005e-6);
         FilmStock film = Films.print(640, Reciprocity.power(1.31, 1));
@@ -107,7 +107,8 @@ class FilmPlaneReferenceTest {
     @ParameterizedTest
     @CsvSource({"0.2", "0.65", "0.9", "1"})
     void previewMetersTheFilmWhateverBothLensesPass(double transmittance) {
-        // 30 s at f/2 are 1080 s at f/12, by the exposure equation; only the stated luminance hangs on the glass
+        // 30 s at f/2 are 1080 s at f/12, by the exposure equation; only the stated luminance hangs on the
+        // glass
         Lens glass = lens(transmittance);
         SkyBrightness sky = FilmPlane.luminanceOfFrame(glass, FNumber.exact(2), 640, 30);
         assertEquals(1080, FilmPlane.meteredS(Films.print(640, Reciprocity.none()), glass, FNumber.exact(12),

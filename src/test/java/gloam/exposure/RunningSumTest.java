@@ -44,7 +44,8 @@ class RunningSumTest {
         assertEquals(17, seconds(sum.reached(at(3), amount).orElseThrow()), 1e-6);
         assertEquals(Optional.of(at(3)), sum.reached(at(3), 0));
         double all = sum.between(at(0), at(30));
-        assertEquals(30, seconds(sum.reached(at(0), all).orElseThrow()), 1e-3, "the last of a fading light comes slowly");
+        assertEquals(30, seconds(sum.reached(at(0), all).orElseThrow()), 1e-3,
+                "the last of a fading light comes slowly");
         assertEquals(Optional.empty(), sum.reached(at(0), all * (1 + 1e-9)));
     }
 

@@ -31,7 +31,8 @@ class TradeTest {
         assertEquals(FNumber.exact(12), trade.mostRecording().fNumber());
         assertEquals(lens.sharpestFNumber(), trade.sharpest().fNumber());
         assertTrue(trade.blurredMm() > trade.sharpestMm());
-        assertEquals(trade.mostRecording().trailLimitMag() - trade.sharpest().trailLimitMag(), trade.gainedMag());
+        assertEquals(trade.mostRecording().trailLimitMag() - trade.sharpest().trailLimitMag(),
+                trade.gainedMag());
         // V 2.9 against 0.7 independently computed for f/12 and f/64, with another threshold: 0.5 mag
         assertEquals(2.2, trade.gainedMag(), 0.5);
     }

@@ -62,8 +62,8 @@ class TrailLimitReferenceTest {
     @CsvSource({"1.8, 50, 15.4", "1.7, 40, 13.84", "2, 24, 6", "2, 100, 25", "1.2, 50, 34.7"})
     void trailsAreAsStrongAsTheLensIsEffective(double fNumber, double focalLengthMm, double effectivenessMm) {
         // Lens effectiveness D²/f of the International Meteor Organization (imo.net, photographic equipment);
-        // examples from a mailing list of 1999-06 and asterism.org, read before 2026-11-25. Against 50 mm at f/1,
-        // 50 mm; 0.5 %, because they are printed to 0.1
+        // examples from a mailing list of 1999-06 and asterism.org, read before 2026-11-25. Against 50 mm at
+        // f/1, 50 mm; 0.5 %, because they are printed to 0.1
         FilmStock film = Films.print(100, Reciprocity.none());
         double strength = extra(circumstances(film, fNumber, focalLengthMm), 0)
                 / extra(circumstances(film, 1, 50), 0);
@@ -73,8 +73,9 @@ class TrailLimitReferenceTest {
     @ParameterizedTest
     @CsvSource({"20, 0.19", "10, 0.94", "8, 1.18"})
     void meteorsRecordDownToAboutTheFirstMagnitude(double speedDegS, double limitMag) {
-        // 50 mm at f/2, ISO 400, image 30 µm wide, threshold 0.8/S: independently computed to 0.01 mag. Betlem et
-        // al. 1998, Astronomy and Astrophysics Supplement: such cameras recorded meteors of 0 (fast) to +1 mag (slow)
+        // 50 mm at f/2, ISO 400, image 30 µm wide, threshold 0.8/S: independently computed to 0.01 mag.
+        // Betlem et al. 1998, Astronomy and Astrophysics Supplement: such cameras recorded meteors of 0
+        // (fast) to +1 mag (slow)
         FilmStock film = Films.print(400, Reciprocity.none());
         Circumstances passing = new Circumstances(film, lens(50, 2, 30, 1), FNumber.exact(2), LONG_S, NO_SKY,
                 0,
@@ -97,7 +98,10 @@ class TrailLimitReferenceTest {
         assertEquals(0.753, limits[1] - limits[0], 0.001);
     }
 
-    /** Of what the source prints to a tenth its zero point is a part too: one within a twentieth suits all rows. */
+    /**
+     * Of what the source prints to a tenth its zero point is a part too: one within a twentieth suits all
+     * rows.
+     */
     @Test
     void satelliteTrailsLayDownTheirThreshold() {
         List<Row> rows = ReferenceTable.read("delft-1968/satellite-trails.csv").rows();
@@ -197,7 +201,8 @@ class TrailLimitReferenceTest {
         double diffractionUm = 2.44 * 0.550 * fNumber;
         return new Lens(focalLengthMm, List.of(FNumber.exact(fNumber)), transmittance,
                 Double.POSITIVE_INFINITY,
-                Math.sqrt(spotUm * spotUm - diffractionUm * diffractionUm), 0, Projection.RECTILINEAR, Vignetting.NONE);
+                Math.sqrt(spotUm * spotUm - diffractionUm * diffractionUm), 0, Projection.RECTILINEAR,
+                Vignetting.NONE);
     }
 
     private static double extra(Circumstances passing, double magnitude) {

@@ -14,13 +14,15 @@ class DewReferenceTest {
     private static final Instant AT = Instant.parse("2027-02-08T22:00:00Z");
 
     /**
-     * Dew points by the formula of Alduchov and Eskridge (Journal of Applied Meteorology 35, 1996, 601; 17.625 and
-     * 243.04 °C), whose own error is 0.35 °C.
+     * Dew points by the formula of Alduchov and Eskridge (Journal of Applied Meteorology 35, 1996, 601;
+     * 17.625 and 243.04 °C), whose own error is 0.35 °C.
      */
     @ParameterizedTest
-    @CsvSource({"20, 50, 9.261", "10, 80, 6.708", "25, 60, 16.698", "5, 90, 3.496", "0, 95, -0.705", "-5, 80, -7.916"})
+    @CsvSource({"20, 50, 9.261", "10, 80, 6.708", "25, 60, 16.698", "5, 90, 3.496", "0, 95, -0.705",
+            "-5, 80, -7.916"})
     void agreesWithAnotherPublishedFormula(double temperatureC, double humidityPercent, double pointC) {
-        assertEquals(pointC, Dew.pointC(temperatureC, humidityPercent), 0.01); // both fit the same tables to that
+        assertEquals(pointC, Dew.pointC(temperatureC, humidityPercent), 0.01);
+                // both fit the same tables to that
     }
 
     /** Over saturated air the dew point is the temperature, by definition. */

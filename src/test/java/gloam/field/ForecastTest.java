@@ -16,7 +16,8 @@ class ForecastTest {
     private static final Instant START = Instant.parse("2027-02-08T20:00:00Z");
 
     private static Forecast.Row row(double hours, double cloud) {
-        return new Forecast.Row(at(hours), cloud, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        return new Forecast.Row(at(hours), cloud, OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     private static Instant at(double hours) {

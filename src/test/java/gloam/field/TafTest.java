@@ -12,20 +12,25 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Messages invented after the rules of FM 51 TAF (WMO-No. 306, Volume I.1); oktas: FEW 1–2, SCT 3–4, BKN 5–7, OVC 8. */
+/**
+ * Messages invented after the rules of FM 51 TAF (WMO-No. 306, Volume I.1); oktas: FEW 1–2, SCT 3–4, BKN 5–7,
+ * OVC 8.
+ */
 class TafTest {
 
     private static final LocalDate NEAR = LocalDate.of(2027, 2, 8);
 
     private static double cloud(String message, String at) {
         Instant instant = Instant.parse(at);
-        return forecast(message, NEAR).rows().stream().filter(row -> row.at().equals(instant)).findFirst().orElseThrow()
+        return forecast(message, NEAR).rows().stream().filter(row -> row.at().equals(instant)).findFirst()
+                .orElseThrow()
                 .cloudFraction();
     }
 
     @Test
     void theThickestLayerCounts() {
-        assertEquals(6.0 / 8, cloud("TAF XXXX 081700Z 0818/0918 24008KT 9999 FEW020 BKN080", "2027-02-08T20:00:00Z"));
+        assertEquals(6.0 / 8, cloud("TAF XXXX 081700Z 0818/0918 24008KT 9999 FEW020 BKN080",
+                "2027-02-08T20:00:00Z"));
     }
 
     @Test
@@ -50,9 +55,10 @@ class TafTest {
         String message = "TAF XXXX 081700Z 0818/0918 24008KT 9999 SKC TEMPO 0820/0822 OVC010";
         assertEquals(0.5, cloud(message, "2027-02-08T21:00:00Z"));
         assertEquals(0, cloud(message, "2027-02-08T22:00:00Z"));
-        assertEquals(0.15, cloud("TAF XXXX 081700Z 0818/0918 SKC PROB30 TEMPO 0820/0822 OVC010", "2027-02-08T21:00:00Z"),
-                1e-12);
-        assertEquals(0.4, cloud("TAF XXXX 081700Z 0818/0918 SKC PROB40 0820/0822 OVC010", "2027-02-08T21:00:00Z"), 1e-12);
+        assertEquals(0.15, cloud("TAF XXXX 081700Z 0818/0918 SKC PROB30 TEMPO 0820/0822 OVC010",
+                "2027-02-08T21:00:00Z"), 1e-12);
+        assertEquals(0.4, cloud("TAF XXXX 081700Z 0818/0918 SKC PROB40 0820/0822 OVC010",
+                "2027-02-08T21:00:00Z"), 1e-12);
     }
 
     /** The days of a message belong to the months around its date. */
@@ -78,7 +84,8 @@ class TafTest {
             """)
     void everyProblemIsToldWithItsPlace(String message, String told) {
         List<String> problems = new ArrayList<>();
-        assertEquals(Optional.empty(), Taf.read(message, NEAR, (place, problem) -> problems.add(place + " " + problem)));
+        assertEquals(Optional.empty(),
+                Taf.read(message, NEAR, (place, problem) -> problems.add(place + " " + problem)));
         assertEquals(told, problems.toString());
     }
 
@@ -86,7 +93,8 @@ class TafTest {
     @Test
     void groupsWithoutEndAreRefused() {
         List<String> problems = new ArrayList<>();
-        Taf.read("TAF 0818/0924 " + "TEMPO 0820/0822 ".repeat(501), NEAR, (place, problem) -> problems.add(problem));
+        Taf.read("TAF 0818/0924 " + "TEMPO 0820/0822 ".repeat(501), NEAR,
+                (place, problem) -> problems.add(problem));
         assertEquals(List.of("the TAF has more than 500 groups. Is it the right file?"), problems);
     }
 

@@ -15,10 +15,12 @@ class WindChillReferenceTest {
 
     /** The wind chill chart of Environment Canada, in whole degrees. */
     @ParameterizedTest
-    @CsvSource({"5, 5, 4", "0, 20, -5", "-5, 20, -12", "-10, 20, -18", "-20, 30, -33", "-25, 40, -41", "-40, 50, -63",
+    @CsvSource({"5, 5, 4", "0, 20, -5", "-5, 20, -12", "-10, 20, -18", "-20, 30, -33", "-25, 40, -41",
+            "-40, 50, -63",
         "-50, 80, -81"})
     void agreesWithTheChart(double temperatureC, double windKmH, double chartC) {
-        assertEquals(chartC, new WindChill(AT, temperatureC, windKmH).feltC(), 0.5); // the chart is in whole degrees
+        assertEquals(chartC, new WindChill(AT, temperatureC, windKmH).feltC(), 0.5);
+                // the chart is in whole degrees
     }
 
     /** Outside what the index is made for, the air's own temperature. */

@@ -19,7 +19,8 @@ class FittedReciprocityTest {
         Reciprocity law = new FittedReciprocity(Reciprocity.power(1.2, 1), 1.5, 900, Doubt.NONE);
         for (double meteredS : new double[] {0.5, 1, 30, 3600}) {
             // the same law by its formula, tc = tm^(1 + 1.5 · 0.2); rounding only
-            assertEquals(Reciprocity.power(1.3, 1).correctedS(meteredS), law.correctedS(meteredS), 1e-9 * meteredS);
+            assertEquals(Reciprocity.power(1.3, 1).correctedS(meteredS), law.correctedS(meteredS),
+                    1e-9 * meteredS);
         }
         assertEquals(1.3, law.exponentAt(100), 1e-12);
         assertEquals(900, law.coveredToS());
@@ -42,11 +43,14 @@ class FittedReciprocityTest {
 
     @Test
     void aScaleBeyondSenseIsRefused() {
-        assertTrue(assertThrows(BadInput.class, () -> new FittedReciprocity(TABLE, 0, 100, Doubt.NONE)).getMessage()
+        assertTrue(assertThrows(BadInput.class, () -> new FittedReciprocity(TABLE, 0, 100, Doubt.NONE))
+                .getMessage()
                 .startsWith("scale of the reciprocity failure 0 is out of range"));
     }
 
-    /** d log2 tc = P d(offset) + log2(tc/tm of the published law) d(scale), added as what is correlated adds. */
+    /**
+     * d log2 tc = P d(offset) + log2(tc/tm of the published law) d(scale), added as what is correlated adds.
+     */
     @Test
     void doubtOfSpeedAndFailureAdd() {
         double failureStops = 0.2 * Math.log(100) / Math.log(2) * 0.1;

@@ -51,8 +51,10 @@ class CoordinatesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"40.41, -1.23", "40.41,-1.23", "40.41;-1.23", "40.41N 1.23W", "N40.41 W1.23", "40°24′36″N 1°13′48″W",
-        "40°24'36\"N, 1°13'48\"W", "40:24:36,-1:13:48", "40 24 36 N, 1 13 48 W", "40d24m36sN 1d13m48sW", "40 24.6 N, 1 13.8 W",
+    @ValueSource(strings = {"40.41, -1.23", "40.41,-1.23", "40.41;-1.23", "40.41N 1.23W", "N40.41 W1.23",
+            "40°24′36″N 1°13′48″W",
+        "40°24'36\"N, 1°13'48\"W", "40:24:36,-1:13:48", "40 24 36 N, 1 13 48 W", "40d24m36sN 1d13m48sW",
+        "40 24.6 N, 1 13.8 W",
         "N 40 24.6 W 1 13.8", "+40.41-001.23/", "+402436-0011348/", "+40,41-001,23/", "40.41°, −1.23°"})
     void onePlaceInManyForms(String text) {
         Coordinates place = Coordinates.of(text);
@@ -68,22 +70,24 @@ class CoordinatesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "40.41", "40.41 -1.23", "40,41,-1,23", "1.23W 40.41N", "91,0", "0,181", "+91+000/", "+00+181/",
+    @ValueSource(strings = {"", "40.41", "40.41 -1.23", "40,41,-1,23", "1.23W 40.41N", "91,0", "0,181",
+            "+91+000/", "+00+181/",
         "-40.41N 1.23W", "N40.41S 1.23W", "40.41E, 1.23N", "+40.41-01.23/", "+4-001/", "+4060-00100/",
-        "+400060-0010000/", "+40-001+9999/", "+40-001+10CRSEPSG_3857/", "40°60′N 1°W", "40.5°30′N 1°W", "40,-1,high",
-        "40.41, -1.23, 1320, 5", "NaN,0", "1e400,0"})
+        "+400060-0010000/", "+40-001+9999/", "+40-001+10CRSEPSG_3857/", "40°60′N 1°W", "40.5°30′N 1°W",
+        "40,-1,high", "40.41, -1.23, 1320, 5", "NaN,0", "1e400,0"})
     void whatIsNoPlaceIsRefused(String text) {
         assertThrows(BadInput.class, () -> Coordinates.of(text), text);
     }
 
     @Test
     void refusalsSayWhatToDo() {
-        assertEquals("latitude \"40.41W\" is not understood. Give a sign or one of the letters N and S, such as 40.41, "
-                + "40°24′36″N or 40:24:36", refusal("40.41W"));
-        assertEquals("latitude \"-40.41N\" is not understood. Give a sign or one of the letters N and S, such as 40.41, "
-                + "40°24′36″N or 40:24:36", refusal("-40.41N"));
+        assertEquals("latitude \"40.41W\" is not understood. Give a sign or one of the letters N and S, "
+                + "such as 40.41, " + "40°24′36″N or 40:24:36", refusal("40.41W"));
+        assertEquals("latitude \"-40.41N\" is not understood. Give a sign or one of the letters N and S, "
+                + "such as 40.41, " + "40°24′36″N or 40:24:36", refusal("-40.41N"));
         assertEquals("latitude 95 deg is out of range; give -90 … 90 deg", refusal("95"));
-        assertTrue(refusal("north").startsWith("latitude \"north\" is not understood. Write degrees, such as 40.41"));
+        assertTrue(refusal("north")
+                .startsWith("latitude \"north\" is not understood. Write degrees, such as 40.41"));
     }
 
     @Test
@@ -101,8 +105,10 @@ class CoordinatesTest {
     void everyPlaceSurvivesBeingWrittenInDegreesMinutesAndSeconds(double degrees) {
         long milliarcsec = Math.round(Math.abs(degrees) * 3_600_000);
         String text = String.format(Locale.ROOT, "%d°%02d′%02d.%03d″%s", milliarcsec / 3_600_000,
-                milliarcsec / 60_000 % 60, milliarcsec / 1000 % 60, milliarcsec % 1000, degrees < 0 ? "S" : "N");
-        assertEquals(degrees, Coordinates.latitude(text).degrees(), 1.5e-7); // half a thousandth of a second of arc
+                milliarcsec / 60_000 % 60, milliarcsec / 1000 % 60, milliarcsec % 1000, degrees < 0 ? "S"
+                : "N");
+        assertEquals(degrees, Coordinates.latitude(text).degrees(), 1.5e-7);
+                // half a thousandth of a second of arc
     }
 
     private static String refusal(String latitude) {

@@ -51,7 +51,8 @@ class LensReferenceTest {
         assertEquals(2.25, 1 / lens(304.8, 3 * 0.3048).throughput(), 1e-9); // exact
         // and 8 s become 18 s there
         assertEquals(18, 8 / lens(304.8, 3 * 0.3048).throughput(), 1e-9);
-        // image at 8, object at 12 (in any unit): factor 2.78 by the same text, printed 2.8; f = 1/(1/8 + 1/12)
+        // image at 8, object at 12 (in any unit): factor 2.78 by the same text, printed 2.8; f = 1/(1/8 +
+        // 1/12)
         assertEquals(2.78, 1 / lens(48, 0.12).throughput(), 0.005);
         // m = 0.5: factor 2 1/4 (Langford, Basic Photography); m = 0.5 is a focus at 3 f
         assertEquals(2.25, 1 / lens(100, 0.3).throughput(), 1e-9);
@@ -87,8 +88,8 @@ class LensReferenceTest {
 
     @Test
     void moreLightThanComesInIsRefused() {
-        assertEquals("T-number 10.00 is below the f-number 11.31, markings taken exactly; a lens passes no more light "
-                + "than comes in, so its T-number is the f-number or more",
+        assertEquals("T-number 10.00 is below the f-number 11.31, markings taken exactly; a lens passes no "
+                + "more light " + "than comes in, so its T-number is the f-number or more",
                 assertThrows(BadInput.class,
                 () -> Lens.transmittanceOf(FNumber.exact(Math.pow(2, 3.5)), 10)).getMessage());
         // (11/33)² = 1/9

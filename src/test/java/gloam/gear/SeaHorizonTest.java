@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SeaHorizonTest {
 
-    private static final Skyline HILLS_AND_SEA = new Skyline(List.of(new Skyline.Point(0, 5), new Skyline.Point(90, 5),
+    private static final Skyline HILLS_AND_SEA =
+            new Skyline(List.of(new Skyline.Point(0, 5), new Skyline.Point(90, 5),
             new Skyline.Point(91, 0), new Skyline.Point(200, -0.2), new Skyline.Point(359, 0)));
 
     /** The dip table of The Nautical Almanac, printed to 0.1 arcmin; from memory. */
@@ -23,8 +24,8 @@ class SeaHorizonTest {
     }
 
     /**
-     * Without air the dip is the angle whose cosine is R / (R + h); light bent by a sixth of the Earth's curve, as
-     * surveyors take it (0.13 to 0.17), makes it less by a tenth.
+     * Without air the dip is the angle whose cosine is R / (R + h); light bent by a sixth of the Earth's
+     * curve, as surveyors take it (0.13 to 0.17), makes it less by a tenth.
      */
     @Test
     void liesBetweenTheGeometricDipAndHalfOfIt() {

@@ -19,7 +19,10 @@ class VignettingTest {
     private static final double CORNER_MM = 75;
     private static final double ROUNDING = 1e-9;
 
-    /** Shape and fading are common practice, no source: fourth power of the distance, gone two stops below f/4. */
+    /**
+     * Shape and fading are common practice, no source: fourth power of the distance, gone two stops below
+     * f/4.
+     */
     @ParameterizedTest
     @CsvSource({"75, 4, 1.5", "0, 4, 0", "37.5, 4, 0.09375", "75, 2.8, 1.5", "75, 5.656854249492381, 0.75",
         "75, 8, 0", "75, 22, 0"})
@@ -32,8 +35,8 @@ class VignettingTest {
     @ParameterizedTest
     @CsvSource({"Infinity, 26.565051177", "0.45, 18.434948823"})
     void itComesOnTopOfTheProjectionsFallOff(double focusM, double cornerDeg) {
-        // cos⁴ law; tan of the corner's angle is 75 mm over an image distance of 150 mm, or of 225 mm with the focus
-        // at 3 f: 26.565° and 18.435°
+        // cos⁴ law; tan of the corner's angle is 75 mm over an image distance of 150 mm, or of 225 mm with
+        // the focus at 3 f: 26.565° and 18.435°
         Lens lens = lens(focusM, Projection.RECTILINEAR);
         double cosine = Math.cos(Math.toRadians(cornerDeg));
         assertEquals(Math.pow(cosine, 4) * Math.pow(2, -1.5),

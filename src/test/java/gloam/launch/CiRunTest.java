@@ -20,7 +20,7 @@ class CiRunTest {
     private static final List<String> FOUND = List.of("bash", "dirname", "tee", "grep");
     private static final List<String> ALL = List.of("mvn -B -ntp -q -DskipTests package",
             "java -jar target/gloam.jar plan --trip demo-data/trip.yaml", "mvn -B -ntp test -Pinstalled",
-            "mvn -B -ntp test");
+            "mvn -B -ntp test", "mvn -B -ntp test -Psearch");
 
     @TempDir
     private Path folder;
@@ -78,7 +78,8 @@ class CiRunTest {
 
     private int run() throws Exception {
         ProcessBuilder builder = new ProcessBuilder(folder.resolve(".ci/run").toString())
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(folder.resolve("said").toFile());
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(folder.resolve("said").toFile());
         builder.environment().put("PATH", bin.toString());
         return builder.start().waitFor();
     }

@@ -42,9 +42,9 @@ class GroundLightReferenceTest {
 
     @Test
     void fullMoonGivesWhatIsMeasuredAndNoMore() {
-        // Kyba, Mohar and Posch 2017, Astronomy and Geophysics 58, 1.31: 0.05 to 0.1 lx is usual in middle latitudes,
-        // 0.32 lx the most there is (perigee, tropics); 0.25 to 0.27 lx are handbook values for a high full Moon.
-        // Usual: mid-latitude full Moons 20° to 30° high
+        // Kyba, Mohar and Posch 2017, Astronomy and Geophysics 58, 1.31: 0.05 to 0.1 lx is usual in middle
+        // latitudes, 0.32 lx the most there is (perigee, tropics); 0.25 to 0.27 lx are handbook values for a
+        // high full Moon. Usual: mid-latitude full Moons 20° to 30° high
         assertTrue(GroundLight.moonLx(90, 0, 61.4 / 60) <= 0.32);
         assertEquals(0.26, GroundLight.moonLx(90, 0, 0.951), 0.01);
         assertTrue(GroundLight.moonLx(20, 0, 0.951) > 0.05 && GroundLight.moonLx(30, 0, 0.951) < 0.1);
@@ -64,8 +64,8 @@ class GroundLightReferenceTest {
 
     @Test
     void landscapeUnderAFullMoonIsExposedAsIsUsual() {
-        // Common practice, no source: under a full Moon at exposure values -3 to -2 for ISO 100, a grey of 18 %;
-        // half a stop either way. L = 0.125 cd/m² · 2^EV by the meter equation with K = 12.5
+        // Common practice, no source: under a full Moon at exposure values -3 to -2 for ISO 100, a grey of 18
+        // %; half a stop either way. L = 0.125 cd/m² · 2^EV by the meter equation with K = 12.5
         double luminanceCdM2 = 0.18 * GroundLight.moonLx(60, 0, 0.951) / Math.PI;
         double exposureValue = Math.log(luminanceCdM2 / 0.125) / Math.log(2);
         assertTrue(exposureValue > -3.5 && exposureValue < -1.5, exposureValue + " EV");
@@ -73,12 +73,12 @@ class GroundLightReferenceTest {
 
     @Test
     void moonlessGroundHasStarlight() {
-        // π times the dark sky's luminance, 5.4e-4 lx at 22.0 mag/arcsec², independently computed; handbooks give
-        // 2e-4 without airglow to 2e-3 with it. Sun and Moon are down: 1 % for what is left of them
+        // π times the dark sky's luminance, 5.4e-4 lx at 22.0 mag/arcsec², independently computed; handbooks
+        // give 2e-4 without airglow to 2e-3 with it. Sun and Moon are down: 1 % for what is left of them
         Instant newMoon = Instant.parse("2027-02-06T22:00:00Z");
         Site site = Places.MID_NORTH;
-        Site dark = new Site(site.name(), site.latitude(), site.longitude(), site.heightM(), site.zone(), 22.0,
-                site.extinctionMag(), site.skyline());
+        Site dark = new Site(site.name(), site.latitude(), site.longitude(), site.heightM(), site.zone(),
+                22.0, site.extinctionMag(), site.skyline());
         assertEquals(5.4e-4, new GroundLight(new AnalyticEphemeris(), dark).lux(newMoon), 0.01 * 5.4e-4);
     }
 }

@@ -89,8 +89,8 @@ class MoonGlowReferenceTest {
 
     @Test
     void fullMoonIsAStarOfItsMagnitude() {
-        // V = -12.73 outside the air is 0.3139 lx with a V = 0 star of 2.54e-6 lx; the paper's 16.57 mag for a
-        // foot-candle (10.7639 lx) stands for 2.535e-6. 0.3 % for that
+        // V = -12.73 outside the air is 0.3139 lx with a V = 0 star of 2.54e-6 lx; the paper's 16.57 mag for
+        // a foot-candle (10.7639 lx) stands for 2.535e-6. 0.3 % for that
         assertEquals(0.3139, MoonGlow.meanIntensity(0) * 10.7639, 0.003 * 0.3139);
     }
 

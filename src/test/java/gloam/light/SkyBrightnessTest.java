@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SkyBrightnessTest {
 
     @ParameterizedTest
-    @CsvSource({"16, 4.300e-2", "17, 1.712e-2", "18, 6.814e-3", "19, 2.713e-3", "20, 1.080e-3", "21, 4.300e-4",
+    @CsvSource({"16, 4.300e-2", "17, 1.712e-2", "18, 6.814e-3", "19, 2.713e-3", "20, 1.080e-3",
+            "21, 4.300e-4",
         "21.5, 2.713e-4", "16.6, 2.474e-2", "21.31, 3.232e-4", "21.6, 2.474e-4", "22.0, 1.712e-4"})
     void magnitudesAreLuminances(double magArcsec2, double cdM2) {
         // 1.08e5 · 10^(−0.4 μ); 21.31 ↔ 323.16 µcd/m² is published (lightpollution.pk.edu.pl), 22.0 ↔
@@ -30,8 +31,8 @@ class SkyBrightnessTest {
     @ParameterizedTest
     @CsvSource({"21.587, 79.0", "22.0, 54.0"})
     void nanolambertsAreThoseOfTheMoonlightPaper(double magArcsec2, double nanolamberts) {
-        // Krisciunas and Schaefer 1991, equation 1; 21.587 and 79.0 from memory. 0.6 % because their formula lies
-        // 0.45 % higher than the zero point here and the values are given to three digits
+        // Krisciunas and Schaefer 1991, equation 1; 21.587 and 79.0 from memory. 0.6 % because their formula
+        // lies 0.45 % higher than the zero point here and the values are given to three digits
         assertEquals(nanolamberts, SkyBrightness.ofMagArcsec2(magArcsec2).cdM2() * 1e5 * Math.PI,
                 0.006 * nanolamberts);
     }
@@ -39,8 +40,8 @@ class SkyBrightnessTest {
     @ParameterizedTest
     @CsvSource({"0.01, 21.6", "0.11, 21.5", "0.33, 21.3", "1, 20.8", "3, 20.1", "9, 19.1", "27, 18.0"})
     void artificialLightBrightensASkyAsTheWorldAtlasSays(double overNatural, double magArcsec2) {
-        // Steps of the world atlas of night-sky brightness as widely copied, for a natural sky of 21.6; 0.06 because
-        // they are printed to 0.1
+        // Steps of the world atlas of night-sky brightness as widely copied, for a natural sky of 21.6; 0.06
+        // because they are printed to 0.1
         SkyBrightness natural = SkyBrightness.ofMagArcsec2(21.6);
         SkyBrightness total = natural.plus(new SkyBrightness(overNatural * natural.cdM2()));
         assertEquals(magArcsec2, total.magArcsec2(), 0.06);

@@ -31,12 +31,16 @@ class SkyPartsTest {
         SkyLight.Sample seen = new SkyLight(sky, SITE).at(aim, AT);
         assertEquals(expected, seen.of(LightSource.MOON).cdM2(), 1e-9 * expected);
         double dark = SkyBrightness.ofMagArcsec2(21.6).cdM2() * DarkSky.relativeToZenith(40, 0.2);
-        assertEquals(dark, seen.of(LightSource.DARK).cdM2(), 1e-9 * dark, "Patat 2003, whose numbers are tested by themselves");
+        assertEquals(dark, seen.of(LightSource.DARK).cdM2(), 1e-9 * dark,
+                "Patat 2003, whose numbers are tested by themselves");
         assertEquals(seen.of(LightSource.MOON).cdM2(), new SkyLight(sky, SITE).moment(AT)
                 .at(new SkyLight(sky, SITE).patch(aim)).of(LightSource.MOON).cdM2());
     }
 
-    /** Twilight away from the zenith is the zenith's times the two factors of Schaefer 1993, worked out by hand below. */
+    /**
+     * Twilight away from the zenith is the zenith's times the two factors of Schaefer 1993, worked out by
+     * hand below.
+     */
     @Test
     void twilightIsTheZenithsTimesPathAndAngle() {
         StandingSky sky = sky(-8, -40, 384_400, 60);
@@ -45,12 +49,16 @@ class SkyPartsTest {
         double airmass = 1.9939; // Kasten and Young 1989, their table: 1.9939 at 30° of altitude, from memory
         double path = (1 - Math.pow(10, -0.4 * 0.2 * airmass)) / (1 - Math.pow(10, -0.4 * 0.2));
         double angle = 98.0 / 38;
-        assertEquals(zenith * path * angle, new SkyLight(sky, SITE).at(aim, AT).of(LightSource.TWILIGHT).cdM2(), 0.001 * zenith);
+        assertEquals(zenith * path * angle, new SkyLight(sky, SITE).at(aim, AT).of(LightSource.TWILIGHT)
+                .cdM2(), 0.001 * zenith);
         assertEquals(path * angle, TwilightGlow.relativeToZenith(60, 38, 8, 0.2), 0.001);
         assertEquals(1, TwilightGlow.relativeToZenith(0, 98, 8, 0.2), 1e-9, "the zenith itself");
     }
 
-    /** A moonlit sky is bluer than a moonless one, deep twilight bluer still: Patat 2003, and the colour of scattered light. */
+    /**
+     * A moonlit sky is bluer than a moonless one, deep twilight bluer still: Patat 2003, and the colour of
+     * scattered light.
+     */
     @Test
     void colourIsThatOfTheLightThatPrevails() {
         double dark = new SkyLight(sky(-40, -40, 384_400, 60), SITE).at(Direction.ZENITH, AT).colourBv();
@@ -59,7 +67,10 @@ class SkyPartsTest {
         assertTrue(twilight < moonlit && moonlit < dark, twilight + " " + moonlit + " " + dark);
     }
 
-    /** The supplement's Moon counts by its parallax at the Earth's centre: overhead that is one radius further than from here. */
+    /**
+     * The supplement's Moon counts by its parallax at the Earth's centre: overhead that is one radius further
+     * than from here.
+     */
     @Test
     void groundUnderTheMoonReckonsFromTheCentreOfTheEarth() {
         double overheadKm = 384_400 - EARTH_RADIUS_KM;
@@ -76,7 +87,8 @@ class SkyPartsTest {
     void setMoonFadesAsTheSunDoes() {
         double geocentricKm = Math.sqrt(384_400.0 * 384_400 + EARTH_RADIUS_KM * EARTH_RADIUS_KM
                 + 2 * 384_400 * EARTH_RADIUS_KM * Math.sin(Math.toRadians(-4)));
-        double atLimit = GroundLight.moonLx(-0.8, 0, Math.toDegrees(Math.asin(EARTH_RADIUS_KM / geocentricKm)));
+        double atLimit = GroundLight.moonLx(-0.8, 0,
+                Math.toDegrees(Math.asin(EARTH_RADIUS_KM / geocentricKm)));
         double expected = atLimit * GroundLight.sunLx(-4) / GroundLight.sunLx(-0.8);
         assertEquals(expected, moonLx(-4, 384_400), 1e-6 * atLimit);
         assertTrue(moonLx(-4, 384_400) < moonLx(-1, 384_400) / 4);

@@ -45,8 +45,9 @@ class TwilightReferenceTest {
     }
 
     /**
-     * The end of astronomical twilight by definition: with the Sun 17° to 18° down its light no longer counts beside the
-     * night, a tenth of a magnitude or less; with the Sun 12° down, at the end of nautical twilight, it prevails.
+     * The end of astronomical twilight by definition: with the Sun 17° to 18° down its light no longer counts
+     * beside the night, a tenth of a magnitude or less; with the Sun 12° down, at the end of nautical
+     * twilight, it prevails.
      */
     @Test
     void nightComesAtTheEndOfAstronomicalTwilight() {

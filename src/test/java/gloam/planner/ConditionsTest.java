@@ -25,6 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ConditionsTest {
 
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
+    private static final int WIDE_MIN = 2 * NightClock.NODE_MIN;
     private static final Direction SOUTH = Direction.ofDegrees(180, 40);
 
     private static NightSky sky(LocalDate date, int stepMin) {
@@ -45,7 +46,7 @@ class ConditionsTest {
 
     /** Common practice, no source: a fifth of a magnitude of moonlight leaves a sky dark. */
     @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, TimeForWish.LOOK_MIN})
+    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
     void aFifthOfAMagnitudeOfMoonlightIsDark(int stepMin) {
         NightSky sky = sky(LocalDate.of(2027, 2, 14), stepMin);
         Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
@@ -64,7 +65,7 @@ class ConditionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, TimeForWish.LOOK_MIN})
+    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
     void theTimeOfNightIsThatOfTheSitesClocks(int stepMin) {
         NightSky sky = sky(Trips.DARK_NIGHT, stepMin);
         Limits.TimeOfNight time = new Limits.TimeOfNight(LocalTime.of(23, 0), LocalTime.of(1, 0));
@@ -101,8 +102,9 @@ class ConditionsTest {
         Wish wish = limited(Trips.pointed("arc", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()), new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY, Between.ANY,
                 new Between(OptionalDouble.empty(), OptionalDouble.of(arcDeg))));
-        ExposureLimits limits = new ExposureLimits(wish, new TwilightShare(wish.limits(), new MinuteRun(0, 0)), Optional.empty());
-        Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 1);
+        NightSky sky = sky(Trips.DARK_NIGHT, NightClock.NODE_MIN);
+        DurationLimits limits = new DurationLimits(wish, sky, new Aiming(wish.aim(), sky, Trips.CAMERA));
+        Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 0, 1);
         assertEquals((int) Math.floor(arcDeg / 360 * 86_164.1 / 60), left.mostMin()); // sidereal day in s
         assertEquals(DurationLimit.ARC, left.mostBy());
     }

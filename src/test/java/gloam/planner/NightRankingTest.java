@@ -53,7 +53,7 @@ class NightRankingTest {
         Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), Wish.SkyKind.MOONLIT, new Wish.Tone.Free());
         List<LocalDate> dates = List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT);
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 14, 4, List.of(moonlit));
-        List<NightRank> ranks = new NightRanking(new AnalyticEphemeris(), Optional.of(trip), Progress.NONE)
+        List<NightRank> ranks = new NightRanking(new AnalyticEphemeris(), StarField.of(Trips.stars()), Optional.of(trip), Progress.NONE)
                 .nights(trip.sites(), dates);
         assertEquals(Trips.MOON_NIGHT, ranks.get(0).night().date());
         assertEquals(List.of(moonlit), ranks.get(0).served());
@@ -64,7 +64,7 @@ class NightRankingTest {
     @Test
     void tellsOfEveryNightDone() {
         Set<Integer> told = ConcurrentHashMap.newKeySet();
-        new NightRanking(new AnalyticEphemeris(), Optional.empty(), (done, all) -> told.add(done))
+        new NightRanking(new AnalyticEphemeris(), StarField.of(Trips.stars()), Optional.empty(), (done, all) -> told.add(done))
                 .nights(List.of(Places.MID_NORTH), List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT));
         assertEquals(Set.of(1, 2), told);
     }

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BandTest {
 
     /**
-     * Planck's law at 650, 550 and 450 nm for Ballesteros's temperatures over that for 5500 K, computed outside the
-     * project with the CODATA constant.
+     * Planck's law at 650, 550 and 450 nm for Ballesteros's temperatures over that for 5500 K, computed
+     * outside the project with the CODATA constant.
      */
     @ParameterizedTest
     @CsvSource({"-0.2, 0.6809732, 1.7806111", "0.17, 0.7920156, 1.4159470", "0.95, 1.0962825, 0.8734673",

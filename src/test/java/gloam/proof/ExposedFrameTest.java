@@ -35,13 +35,14 @@ class ExposedFrameTest {
         // Pogson: a stop is 2.5 lg 2 mag
         assertEquals(1.5 * 2.5 * Math.log10(2), shaded.lossMag(corner) - clear.lossMag(corner), 1e-6);
         // a film that keeps its speed makes of 1.5 stops less light 1.5 stops less exposure
-        assertEquals(-1.5, Stops.between(clear.at(corner).skyProgress(), shaded.at(corner).skyProgress()), 1e-6);
+        assertEquals(-1.5, Stops.between(clear.at(corner).skyProgress(), shaded.at(corner).skyProgress()),
+                1e-6);
         assertEquals(clear.centre().skyProgress(), shaded.centre().skyProgress(), 1e-12); // rounding
     }
 
     /**
-     * Light goes with 1/N²: an hour at f/16 brings a fourth of an hour at f/8 on a film that keeps its speed, under a
-     * sky that stays as it is.
+     * Light goes with 1/N²: an hour at f/16 brings a fourth of an hour at f/8 on a film that keeps its speed,
+     * under a sky that stays as it is.
      */
     @Test
     void openingsAtTwoFNumbersAddUp() {

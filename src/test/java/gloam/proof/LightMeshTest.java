@@ -41,14 +41,17 @@ class LightMeshTest {
     private static final FilmStock FILM = Sheets.mono(Reciprocity.power(1.3, 1));
     /** A fiftieth of a stop, which nobody sees in any tone. */
     private static final double WITHIN_STOPS = 0.02;
-    /** The first quarter, the full and the old Moon, each in the frame: as the shutter opens, and how long. */
+    /**
+     * The first quarter, the full and the old Moon, each in the frame: as the shutter opens, and how long.
+     */
     @ParameterizedTest
-    @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-20T22:00:00Z, 60, 11", "2027-02-20T23:00:00Z, 180, 45",
+    @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-20T22:00:00Z, 60, 11",
+            "2027-02-20T23:00:00Z, 180, 45",
         "2027-02-28T05:00:00Z, 20, 22"})
     void everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(String open, int minutes, double fNumber) {
         Sheet sheet = moonlit(Sheets.open(open, minutes), fNumber);
         Raster raster = Raster.of(FRAME, 1000);
-        double[] progress = mesh(sheet, FILM, raster, LightMesh.Fineness.MOON)[0];
+        double[] progress = mesh(sheet, FILM, raster, Fineness.MOON)[0];
         SkyLight sky = new SkyLight(EPHEMERIS, sheet.site());
         Map<Instant, SkyLight.Moment> moments = new HashMap<>();
         Interval whole = sheet.whole();
@@ -58,7 +61,8 @@ class LightMeshTest {
         for (double share = -0.05; share < 1.1; share += 0.21) {
             Framing.Point on = moon.at(whole.start().plusMillis(
                     (long) (1000 * whole.seconds() * Math.max(0, Math.min(1, share))))).orElseThrow();
-            for (int column = (int) raster.column(on.xMm()) - 60; column <= raster.column(on.xMm()) + 60; column += 5) {
+            for (int column = (int) raster.column(on.xMm()) - 60; column <= raster.column(on.xMm()) + 60;
+                    column += 5) {
                 int row = (int) raster.row(on.yMm()) + (column * 7 % 13 - 6);
                 if (column < 0 || column > 999 || row < 0 || row > 999) {
                     continue;
@@ -75,8 +79,8 @@ class LightMeshTest {
     }
 
     /**
-     * Tones in stops by the engine in the middle of a pixel and a fourth of one to each side: where the glow's edge runs
-     * through a pixel its tone climbs by a third of a stop.
+     * Tones in stops by the engine in the middle of a pixel and a fourth of one to each side: where the
+     * glow's edge runs through a pixel its tone climbs by a third of a stop.
      */
     private static double[] around(Sheet sheet, Raster raster, SkyLight sky, Map<Instant,
             SkyLight.Moment> moments,
@@ -105,23 +109,24 @@ class LightMeshTest {
         return Sheets.sheet(Places.MID_NORTH, aim, Sheets.lens(120, fNumber, 0.15), FRAME, FILM, open);
     }
 
-    private static double[][] mesh(Sheet sheet, FilmStock film, Raster raster, LightMesh.Fineness fineness) {
+    private static double[][] mesh(Sheet sheet, FilmStock film, Raster raster, Fineness fineness) {
         return LightMesh.progress(raster, new PointProgress(sheet.first(), Layer.of(film),
-                new SkyMoments(new SkyLight(EPHEMERIS, sheet.site()))), fineness);
+                new SkyMoments(new SkyLight(EPHEMERIS, sheet.site())), fineness.panel()), fineness.cells());
     }
 
     /** A dark, a moonlit and a dusk sky, and a wide frame on a horizon in dusk. */
     @ParameterizedTest
     @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180, 120", "100, 35, 2027-02-17T19:30:00Z, 60, 120",
         "200, 25, 2027-02-08T17:40:00Z, 60, 120", "75, 5, 2027-02-08T17:40:00Z, 240, 40"})
-    void cellsManyTimesAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open, int minutes,
+    void cellsManyTimesAsFineChangeNothingThatShows(double azimuthDeg, double altitudeDeg, String open,
+    int minutes,
                                                    double focalLengthMm) {
         Sheet sheet = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
                 Sheets.lens(focalLengthMm, 11, 0.05), FRAME, Sheets.colour(), Sheets.open(open, minutes));
         Raster raster = Raster.of(FRAME, 60);
-        double[][] usual = mesh(sheet, sheet.film(), raster, LightMesh.Fineness.SMOOTH);
+        double[][] usual = mesh(sheet, sheet.film(), raster, Fineness.SMOOTH);
         double[][] finer = mesh(sheet, sheet.film(), raster,
-                new LightMesh.Fineness(60, Duration.ofMinutes(5)));
+                new Fineness(60, Duration.ofMinutes(5)));
         for (int layer = 0; layer < 3; layer++) {
             for (int pixel = 0; pixel < usual[layer].length; pixel++) {
                 assertEquals(0, Stops.between(finer[layer][pixel], usual[layer][pixel]), WITHIN_STOPS);
@@ -136,7 +141,7 @@ class LightMeshTest {
                 odd,
                 FILM, Sheets.open("2027-02-06T21:00:00Z", 10));
         for (int longSidePx : List.of(16, 17, 333)) {
-            for (double value : mesh(sheet, FILM, Raster.of(odd, longSidePx), LightMesh.Fineness.SMOOTH)[0]) {
+            for (double value : mesh(sheet, FILM, Raster.of(odd, longSidePx), Fineness.SMOOTH)[0]) {
                 assertTrue(value > 0);
             }
         }

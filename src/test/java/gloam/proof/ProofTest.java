@@ -47,7 +47,8 @@ class ProofTest {
     @ParameterizedTest
     @CsvSource({"0, 41, 2027-02-06T21:00:00Z, 180", "100, 35, 2027-02-17T19:30:00Z, 60",
         "255, 25, 2027-02-08T17:40:00Z, 60"})
-    void skyPixelsAreWhatTheExposureEngineSays(double azimuthDeg, double altitudeDeg, String open, int minutes) {
+    void skyPixelsAreWhatTheExposureEngineSays(double azimuthDeg, double altitudeDeg, String open,
+    int minutes) {
         Sheet sheet = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(azimuthDeg, altitudeDeg),
                 Sheets.lens(120, 11, 0.05), FRAME, FILM, Sheets.open(open, minutes));
         Raster raster = Raster.of(FRAME, 81);
@@ -58,7 +59,8 @@ class ProofTest {
             int row = corner == 4 ? raster.heightPx() / 2 : corner / 2 * (raster.heightPx() - 1);
             Direction seen = sheet.first().framing().toSky(raster.xMm(column), raster.yMm(row));
             double cosine = seen.to(sheet.first().framing().aim()).cos();
-            LightCurve light = at -> Math.pow(cosine, 4) // the lens's fall-off, film-exposure handbooks' cos⁴ law
+            double fallOff = Math.pow(cosine, 4); // film-exposure handbooks' cos⁴ law
+            LightCurve light = at -> fallOff
                     * FilmPlane.illuminanceLx(sheet.first().lens(), FNumber.exact(11), sky.at(seen, at).total());
             double expected = ExposureEngine.progress(FILM, light, sheet.openings().get(0));
             // a tenth of the least visible half stop: nodes a degree apart, steps of five minutes
@@ -66,18 +68,23 @@ class ProofTest {
         }
     }
 
-    /** A star of V = 0 on the celestial equator, as it crosses the meridian of a site with air that takes nothing. */
+    /**
+     * A star of V = 0 on the celestial equator, as it crosses the meridian of a site with air that takes
+     * nothing.
+     */
     private record Crossing(Site site, Interval open, Star star, Direction aim) {
 
         static Crossing of() {
             Site base = Places.at(40, 0, 0);
-            Site site = new Site(base.name(), base.latitude(), base.longitude(), 0, ZoneOffset.UTC, 22, 0, Skyline.FLAT);
+            Site site = new Site(base.name(), base.latitude(), base.longitude(), 0, ZoneOffset.UTC, 22, 0,
+                    Skyline.FLAT);
             Interval open = Sheets.open("2027-02-06T22:00:00Z", 10);
             SkyPosition probe = EPHEMERIS.position(Star.at("", 0, 0), site, open.middle());
             double turnDeg = hourAngleDeg(probe, site);
             Star near = Star.at("", (turnDeg + 360) % 360, 0);
             SkyPosition found = EPHEMERIS.position(near, site, open.middle());
-            Star star = new Star("star", near.rightAscensionDeg(), -found.declination().degrees(), 0, 0, 0, Double.NaN);
+            Star star = new Star("star", near.rightAscensionDeg(), -found.declination().degrees(), 0, 0, 0,
+                    Double.NaN);
             return new Crossing(site, open, star,
                     new TrailEstimator(EPHEMERIS, site).direction(star, open.middle()));
         }
@@ -112,7 +119,8 @@ class ProofTest {
         for (int row = 0; row < raster.heightPx(); row++) {
             acrossMm += (with.progress(0, column, row) - without.progress(0, column, row)) * raster.pixelMm();
         }
-        // 1 %: refraction slows the star by 0.03 %, pixels keep the light to 0.2 %, the vector has four digits
+        // 1 %: refraction slows the star by 0.03 %, pixels keep the light to 0.2 %, the vector has four
+        // digits
         assertEquals(exposureLxS, acrossMm / 0.05 * film.midToneLxS(), 0.01 * exposureLxS);
     }
 
@@ -123,8 +131,8 @@ class ProofTest {
         Lens lens = Sheets.lens(150, 11, 0.2);
         Sheet sheet = Sheets.sheet(crossing.site, crossing.aim, lens, frame, FILM, crossing.open);
         Raster raster = Raster.of(frame, 401);
-        Star faint = new Star("faint", crossing.star.rightAscensionDeg(), crossing.star.declinationDeg(), 0, 0, 4,
-                Double.NaN);
+        Star faint = new Star("faint", crossing.star.rightAscensionDeg(), crossing.star.declinationDeg(), 0,
+                0, 4, Double.NaN);
         Proof proof = Proof.of(EPHEMERIS, sheet, BLACK_LAND, List.of(faint), raster);
         double trail = 0;
         for (int row = 0; row < raster.heightPx(); row++) {
@@ -182,7 +190,8 @@ class ProofTest {
     @Test
     void aMoonlitSkyIsBlueOnColourFilm() {
         FilmStock even = new FilmStock("even", 400, FilmStock.Kind.POSITIVE, List.of(
-                new FilmStock.Layer("red", Reciprocity.none()), new FilmStock.Layer("green", Reciprocity.none()),
+                new FilmStock.Layer("red", Reciprocity.none()),
+                new FilmStock.Layer("green", Reciprocity.none()),
                 new FilmStock.Layer("blue", Reciprocity.none())), ToneCurve.PRINT, 0, "invented");
         Sheet moonlit = Sheets.sheet(Places.MID_NORTH, Direction.ofDegrees(330, 40),
                 Sheets.lens(120, 11, 0.05),

@@ -11,14 +11,16 @@ class SpotPropertyTest {
     @CsvSource({"0", "1e-5", "0.01", "0.3", "2.5"})
     void allTheLightArrivesWhateverTheLength(double lengthMm) {
         for (Spot spot : new Spot[] {new Spot.Soft(0.03), new Spot.Disc(0.08)}) {
-            assertEquals(1, onSheet(spot, lengthMm), 2e-3); // sum over squares of 2 µm; a disc has sharp edges
+            assertEquals(1, onSheet(spot, lengthMm), 2e-3);
+                    // sum over squares of 2 µm; a disc has sharp edges
         }
     }
 
     private static double onSheet(Spot spot, double lengthMm) {
         double stepMm = 0.002;
         double sum = 0;
-        for (double along = -spot.reachMm() - stepMm; along < lengthMm + spot.reachMm() + stepMm; along += stepMm) {
+        for (double along = -spot.reachMm() - stepMm; along < lengthMm + spot.reachMm() + stepMm;
+                along += stepMm) {
             for (double aside = -spot.reachMm(); aside <= spot.reachMm(); aside += stepMm) {
                 sum += spot.perMm2(along, aside, lengthMm) * stepMm * stepMm;
             }

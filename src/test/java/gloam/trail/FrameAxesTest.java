@@ -27,7 +27,8 @@ class FrameAxesTest {
                 assertTrue(inside(axes, edge, 1.2, share) < 0, edge + " outside");
                 if (projection != Projection.RECTILINEAR) {
                     double halfMm = (edge.alongX() ? WIDTH_MM : HEIGHT_MM) / 2;
-                    assertEquals(0.2 * halfMm, inside(axes, edge, 0.8, share), 1e-9, "millimetres from the edge");
+                    assertEquals(0.2 * halfMm, inside(axes, edge, 0.8, share), 1e-9,
+                            "millimetres from the edge");
                 }
             }
         }
@@ -46,6 +47,7 @@ class FrameAxesTest {
     private static double inside(FrameAxes axes, Trail.Edge edge, double out, double along) {
         double towardsMm = edge.sign() * out * (edge.alongX() ? WIDTH_MM : HEIGHT_MM) / 2;
         double besideMm = along * (edge.alongX() ? HEIGHT_MM : WIDTH_MM) / 2;
-        return axes.inside(edge.alongX() ? axes.toSky(towardsMm, besideMm) : axes.toSky(besideMm, towardsMm), edge);
+        return axes.inside(edge.alongX() ? axes.toSky(towardsMm, besideMm) : axes.toSky(besideMm, towardsMm),
+                edge);
     }
 }

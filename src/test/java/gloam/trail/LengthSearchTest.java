@@ -23,7 +23,8 @@ class LengthSearchTest {
         Interval found = new LengthSearch(estimator, OPEN, 12)
                 .find(open -> new LengthSearch.Shot(framing, star)).orElseThrow();
         double radiusMm = 100 * Math.tan(Math.toRadians(20));
-        assertEquals(12 / radiusMm / TurningSky.TURN_RAD_S, found.seconds(), 0.01); // a ten-thousandth of a mm
+        assertEquals(12 / radiusMm / TurningSky.TURN_RAD_S, found.seconds(), 0.01);
+                // a ten-thousandth of a mm
     }
 
     @Test
@@ -31,7 +32,8 @@ class LengthSearchTest {
         Star star = Star.at("", 20, 10);
         Framing camera = Framing.level(Direction.ofDegrees(0, 0), Cameras.rectilinear(100, 80, 80));
         Interval found = new LengthSearch(estimator, OPEN, 25).find(open -> new LengthSearch.Shot(
-                camera.placing(estimator.direction(star, open.middle()), 10, -5).orElseThrow(), star)).orElseThrow();
+                camera.placing(estimator.direction(star, open.middle()), 10, -5).orElseThrow(), star))
+                .orElseThrow();
         Framing framing = camera.placing(estimator.direction(star, found.middle()), 10, -5).orElseThrow();
         Track track = estimator.track(framing, star, found);
         assertEquals(25, track.lengthMm(found), 0.002); // 0.1 s of the search

@@ -110,7 +110,10 @@ class LevelSearchTest {
         return Duration.between(a, b).toMillis() / 1000.0;
     }
 
-    /** Of a part of the level time that holds the best moment that one stays the best, else the end nearest to it. */
+    /**
+     * Of a part of the level time that holds the best moment that one stays the best, else the end nearest to
+     * it.
+     */
     @Test
     void aPartOfALevelKeepsTheBestMomentThatItHas() {
         TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(50, 0, 0)).airless();

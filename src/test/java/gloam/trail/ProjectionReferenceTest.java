@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Straight, curved and pole-circling trails at three latitudes against formulas of other books: the horizon's
- * coordinates by Meeus, Astronomical Algorithms, 2nd ed., (13.5) and (13.6), the gnomonic projection by Snyder 1987,
- * US Geological Survey Professional Paper 1395, (22-4), (22-5) and (5-3).
+ * coordinates by Meeus, Astronomical Algorithms, 2nd ed., (13.5) and (13.6), the gnomonic projection by
+ * Snyder 1987, US Geological Survey Professional Paper 1395, (22-4), (22-5) and (5-3).
  */
 class ProjectionReferenceTest {
 
@@ -33,10 +33,13 @@ class ProjectionReferenceTest {
         "-35, 0,   45,  15,  -1",
         "-35, 180, 35,  -75, 9",    // round the south pole
     })
-    void trailsFallWhereTheBooksPutThem(double latitudeDeg, double azimuthDeg, double altitudeDeg, double declinationDeg,
+    void trailsFallWhereTheBooksPutThem(double latitudeDeg, double azimuthDeg, double altitudeDeg,
+    double declinationDeg,
                                         double hours) {
-        TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(latitudeDeg, 0, 0)).airless();
-        Star star = Star.at("", Math.floorMod(Math.round(-15 * hours * 1000), 360_000) / 1000.0, declinationDeg);
+        TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(latitudeDeg, 0, 0))
+                .airless();
+        Star star = Star.at("", Math.floorMod(Math.round(-15 * hours * 1000), 360_000) / 1000.0,
+                declinationDeg);
         Interval span = new Interval(TurningSky.ZERO.minusSeconds(3600), TurningSky.ZERO.plusSeconds(3600));
         Framing framing = Framing.level(Direction.ofDegrees(azimuthDeg, altitudeDeg),
                 Cameras.rectilinear(FOCAL_LENGTH_MM, 150, 150));
@@ -47,7 +50,8 @@ class ProjectionReferenceTest {
             double hourRad = sinceS * TurningSky.TURN_RAD_S - Math.toRadians(star.rightAscensionDeg());
             double[] expected = gnomonic(azimuthDeg, altitudeDeg,
                     horizon(Math.toRadians(latitudeDeg), Math.toRadians(declinationDeg), hourRad));
-            assertEquals(expected[0], point.xMm(), 1e-5); // points stand on full nanoseconds and interpolated places
+            assertEquals(expected[0], point.xMm(), 1e-5);
+                    // points stand on full nanoseconds and interpolated places
             assertEquals(expected[1], point.yMm(), 1e-5);
         }
     }

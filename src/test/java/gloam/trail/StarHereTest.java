@@ -56,7 +56,8 @@ class StarHereTest {
         List<Double> directionsDeg = List.of(225.0, 135.0, 315.0, 45.0); // anticlockwise round the north pole
         for (int i = 1; i < stars.size(); i++) {
             StarHere corner = stars.get(i);
-            assertEquals(Optional.empty(), corner.drawn(), "the circle through the corners lies beside the frame");
+            assertEquals(Optional.empty(), corner.drawn(),
+                    "the circle through the corners lies beside the frame");
             assertEquals(TURN * radiusMm, corner.motion().speedMmS(), 1e-9);
             assertEquals(directionsDeg.get(i - 1), corner.motion().direction().degrees(), 1e-6);
             assertEquals(90 - Math.toDegrees(Math.atan(radiusMm / 100)), corner.star().declinationDeg(),
@@ -71,14 +72,19 @@ class StarHereTest {
                 at(45).starsHere(wide, around(3600)).stream().map(StarHere::where).toList());
     }
 
-    /** Seen from the pole stars circle the zenith: the longest arc in the frame is the one along its inscribed rim. */
+    /**
+     * Seen from the pole stars circle the zenith: the longest arc in the frame is the one along its inscribed
+     * rim.
+     */
     @Test
     void theLongestTrailOfAWheelIsTheOneFurthestOut() {
         Framing up = framing(0, 90);
-        double turnRad = Math.PI / 6; // 30°: corners leave the frame at once, points on the rim of the circle stay longest
+        double turnRad = Math.PI / 6;
+                // 30°: corners leave the frame at once, points on the rim of the circle stay longest
         double longestMm = at(90).longestTrailMm(up, List.of(around(turnRad / TURN)));
         double rimMm = 40 * turnRad; // a circle of 40 mm touches all four edges
-        assertTrue(longestMm > 0.9 * rimMm && longestMm < 1.3 * rimMm, () -> longestMm + " mm, rim " + rimMm + " mm");
+        assertTrue(longestMm > 0.9 * rimMm && longestMm < 1.3 * rimMm, () -> longestMm + " mm, rim " + rimMm
+                + " mm");
     }
 
     /** A whole turn about a pole at the centre closes: its sagitta is the circle's diameter. */
@@ -92,7 +98,9 @@ class StarHereTest {
         assertEquals(2 * Math.PI * radiusMm, trail.lengthMm(), 0.01);
     }
 
-    /** On the equator, looking up: stars run straight to the right, along x = f tan of the angle they turn. */
+    /**
+     * On the equator, looking up: stars run straight to the right, along x = f tan of the angle they turn.
+     */
     @Test
     void whatAStarDrawsEndsAtTheFrame() {
         List<StarHere> stars = at(0).starsHere(framing(180, 90), around(23 * 3600));
@@ -102,11 +110,16 @@ class StarHereTest {
         assertEquals(100 * TURN, stars.get(0).motion().speedMmS(), 1e-9);
     }
 
-    /** The rim of a fisheye's circle is where it ceases to see: a star of the equator over its zenith runs 180° of it. */
+    /**
+     * The rim of a fisheye's circle is where it ceases to see: a star of the equator over its zenith runs
+     * 180° of it.
+     */
     @Test
     void aFisheyesTrailEndsAtItsRim() {
-        Framing up = Framing.level(Direction.ofDegrees(180, 90), Cameras.of(10, 80, 80, Projection.EQUIDISTANT));
-        Trail trail = at(0).trail(up, Star.at("", 0, 0), around(20 * 3600), Duration.ofHours(1)).orElseThrow();
+        Framing up = Framing.level(Direction.ofDegrees(180, 90),
+                Cameras.of(10, 80, 80, Projection.EQUIDISTANT));
+        Trail trail = at(0).trail(up, Star.at("", 0, 0), around(20 * 3600), Duration.ofHours(1))
+                .orElseThrow();
         assertEquals(10 * Math.PI, trail.lengthMm(), 1e-5);
         assertEquals(Math.PI / TURN, trail.stretches().get(0).span().seconds(), 0.01);
         assertEquals(1, trail.stretches().size());

@@ -104,7 +104,7 @@ class TrailEstimatorTest {
         Trail trail = at(45).trail(framing(180, 75, 150, 80), Star.at("", 0, 30), around(60), TEN_MINUTES)
                 .orElseThrow();
         double expectedMmS = 150 * TURN * Math.cos(Math.toRadians(30));
-        assertEquals(expectedMmS, trail.middleSpeedMmS(), expectedMmS * 1e-7); // chord of 2 s
+        assertEquals(expectedMmS, trail.passage().speedMmS(), expectedMmS * 1e-7); // chord of 2 s
     }
 
     @Test
@@ -226,7 +226,7 @@ class TrailEstimatorTest {
         Trail trail = at(0).trail(wide, Star.at("", 0, 0), day, TEN_MINUTES).orElseThrow();
         // From the equator it runs straight along x through the zenith at the even speed f ω; 80 mm are
         // 8 rad, more than the whole sky, so it stays on the frame.
-        assertEquals(10 * TURN, trail.middleSpeedMmS(), 1e-12);
+        assertEquals(10 * TURN, trail.passage().speedMmS(), 1e-12);
         assertEquals(1, trail.stretches().size());
         assertFalse(trail.leavesFrame());
     }

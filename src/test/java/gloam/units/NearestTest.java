@@ -10,9 +10,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class NearestTest {
 
-    private static final List<String> KEYS = List.of("name", "latitude-deg", "longitude-deg", "height-m", "zone");
+    private static final List<String> KEYS = List.of("name", "latitude-deg", "longitude-deg", "height-m",
+            "zone");
 
-    /** Distances counted by hand; the first is the standard example of edit distance, common practice, no source. */
+    /**
+     * Distances counted by hand; the first is the standard example of edit distance, common practice, no
+     * source.
+     */
     @ParameterizedTest
     @CsvSource({"kitten, sitting, 3", "zone, zoen, 1", "'', abc, 3", "same, same, 0", "ca, abc, 3"})
     void slipsAreCounted(String from, String to, int slips) {
@@ -21,7 +25,8 @@ class NearestTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"lattitude-deg, latitude-deg", "latitude, latitude-deg", "LATITUDE-DEG, latitude-deg", "zoen, zone",
+    @CsvSource({"lattitude-deg, latitude-deg", "latitude, latitude-deg", "LATITUDE-DEG, latitude-deg",
+            "zoen, zone",
         "lat, latitude-deg", "naem, name"})
     void nearWordsAreOffered(String word, String meant) {
         assertEquals(Optional.of(meant), Nearest.to(word, KEYS));
@@ -32,6 +37,7 @@ class NearestTest {
         assertEquals(Optional.empty(), Nearest.to("colour", KEYS));
         assertEquals(Optional.empty(), Nearest.to("", KEYS));
         assertEquals(Optional.empty(), Nearest.to("name".repeat(100), KEYS));
-        assertEquals("Known here: name, latitude-deg, longitude-deg, height-m, zone.", Nearest.hint("colour", KEYS));
+        assertEquals("Known here: name, latitude-deg, longitude-deg, height-m, zone.",
+                Nearest.hint("colour", KEYS));
     }
 }

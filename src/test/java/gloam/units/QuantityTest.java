@@ -20,10 +20,15 @@ class QuantityTest {
     private static final Range STOPS = new Range("tone", -9, 9, "stops");
     private static final Range SHARE = new Range("share", 0, 1, "");
 
-    /** Metric prefixes: SI brochure (9th edition), table 7. Inch and foot: the agreement of 1959, 25.4 and 304.8 mm. */
+    /**
+     * Metric prefixes: SI brochure (9th edition), table 7. Inch and foot: the agreement of 1959, 25.4 and
+     * 304.8 mm.
+     */
     @ParameterizedTest
-    @CsvSource({"114, 114", "114mm, 114", "11.4cm, 114", "11.4 cm, 114", "2.3cm, 23", "0.114m, 114", "40um, 0.04",
-        "40µm, 0.04", "4in, 101.6", "1ft, 304.8", "1 m 14 cm, 1140", "-3mm, -3", "−3 mm, -3", ".5cm, 5", "1e2, 100"})
+    @CsvSource({"114, 114", "114mm, 114", "11.4cm, 114", "11.4 cm, 114", "2.3cm, 23", "0.114m, 114",
+            "40um, 0.04",
+        "40µm, 0.04", "4in, 101.6", "1ft, 304.8", "1 m 14 cm, 1140", "-3mm, -3", "−3 mm, -3", ".5cm, 5",
+        "1e2, 100"})
     void lengthsAreExact(String text, double mm) {
         assertEquals(mm, new Quantity(text).in(LENGTH), 0); // decimals, so exact
     }
@@ -35,7 +40,8 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"90, 90", "90min, 90", "90m, 90", "1h30m, 90", "1.5h, 90", "1:30:00, 90", "PT1H30M, 90", "30s, 0.5",
+    @CsvSource({"90, 90", "90min, 90", "90m, 90", "1h30m, 90", "1.5h, 90", "1:30:00, 90", "PT1H30M, 90",
+            "30s, 0.5",
         "1 h 30 min, 90", "1d, 1440"})
     void times(String text, double minutes) {
         assertEquals(minutes, new Quantity(text).in(MINUTES), 0); // decimals, so exact
@@ -43,7 +49,8 @@ class QuantityTest {
 
     @ParameterizedTest
     @CsvSource({"40.41, 40.41", "40.41°, 40.41", "40°24′36″, 40.41", "40°24'36\", 40.41", "40d24m36s, 40.41",
-        "40:24:36, 40.41", "40:24.6, 40.41", "-40:24:36, -40.41", "-0°30′, -0.5", "40 deg 24.6 arcmin, 40.41"})
+        "40:24:36, 40.41", "40:24.6, 40.41", "-40:24:36, -40.41", "-0°30′, -0.5",
+        "40 deg 24.6 arcmin, 40.41"})
     void angles(String text, double degrees) {
         assertEquals(degrees, new Quantity(text).in(ANGLE), 0); // decimals, so exact
     }

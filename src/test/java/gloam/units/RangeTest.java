@@ -28,7 +28,8 @@ class RangeTest {
 
     @Test
     void saysWhereOnlyTheLeastCounts() {
-        assertEquals("distance 0.00001 m is out of range; give 0.0001 m and more", message(DISTANCE, 0.00001));
+        assertEquals("distance 0.00001 m is out of range; give 0.0001 m and more",
+                message(DISTANCE, 0.00001));
     }
 
     @Test

@@ -64,7 +64,8 @@ class ReasonWordsTest {
 
     @Test
     void aRemedySaysWhenAndWhatIsGivenUp() {
-        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84, FNumber.marked(16));
+        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84,
+                new Reason.Exposure(FNumber.marked(16), 20, -2, NINE, Direction.ofDegrees(180, 40)));
         assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible from 21:00, one minute long",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
         assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible with 4 mm less trail from 21:00",

@@ -122,8 +122,8 @@ public final class OrekitEphemeris implements Ephemeris {
 
     private static Sightline sightline(Sighting sighting, Topocentre from) {
         Vector3D direction = sighting.direction();
-        return new Sightline(new Vector3D(direction.dotProduct(from.east()), direction.dotProduct(from.north()),
-                direction.dotProduct(from.up())), sighting.distanceKm());
+        return new Sightline(new Vector3D(direction.dotProduct(from.east()),
+                direction.dotProduct(from.north()), direction.dotProduct(from.up())), sighting.distanceKm());
     }
 
     private static Angle longitude(double x, double y) {

@@ -43,7 +43,9 @@ class InterpolationPropertyTest {
                 Samples.of(200, random -> random.nextDouble(FIRST_S, LAST_S)));
     }
 
-    /** Both sides of every midnight from the last of December to the first of January, by both years' files. */
+    /**
+     * Both sides of every midnight from the last of December to the first of January, by both years' files.
+     */
     static Stream<Named<Double>> newYears() {
         return IntStream.rangeClosed(2001, 2059).boxed().flatMap(year -> Stream.of(-600, -1, 0, 1, 600)
                 .map(offsetS -> Named.of(year + " " + offsetS + " s", newYear(year) + offsetS)));
@@ -75,14 +77,16 @@ class InterpolationPropertyTest {
         CelestialBodies bodies = YEARS.computeIfAbsent(year, LiveOrekit::bodies);
         PVCoordinates earth = LiveOrekit.barycentric(bodies, "Earth", LiveOrekit.date(ttS));
         for (Body body : Body.values()) {
-            Vector3D expected = LiveOrekit.barycentric(bodies, body.name().charAt(0) + body.label().substring(1),
-                    LiveOrekit.date(ttS)).getPosition().subtract(earth.getPosition());
+            Vector3D expected = LiveOrekit.barycentric(bodies, body.name().charAt(0) + body.label()
+                    .substring(1), LiveOrekit.date(ttS)).getPosition().subtract(earth.getPosition());
             Vector3D actual = SOLAR_SYSTEM.positionKm(body, ttS)
                     .subtract(SOLAR_SYSTEM.earthKm(ttS).getPosition());
-            assertEquals(0, LiveOrekit.arcsec(expected, actual), ALLOWED_ARCSEC, body.label() + " from the Earth");
+            assertEquals(0, LiveOrekit.arcsec(expected, actual), ALLOWED_ARCSEC,
+                    body.label() + " from the Earth");
             assertEquals(expected.getNorm() / 1000, actual.getNorm(), 1e-7 * actual.getNorm(), body.label());
         }
-        assertEquals(0, earth.getVelocity().scalarMultiply(1e-3).distance(SOLAR_SYSTEM.earthKm(ttS).getVelocity()),
+        assertEquals(0, earth.getVelocity().scalarMultiply(1e-3)
+                .distance(SOLAR_SYSTEM.earthKm(ttS).getVelocity()),
                 1e-5, "km/s; 1e-5 of the Earth's 30 turn the aberration by 7e-6 arcsec");
     }
 
@@ -94,16 +98,20 @@ class InterpolationPropertyTest {
         AbsoluteDate date = new AbsoluteDate(at, LiveOrekit.CONTEXT.getTimeScales().getUTC());
         EarthAttitude attitude = EARTH.attitude(at);
         assertEquals(date.durationFrom(LiveOrekit.date(0)), attitude.ttS(), 1e-6, "s of terrestrial time");
-        Transform fromDate = frames.getTOD(EarthOrientation.CONVENTIONS, true).getTransformTo(frames.getGCRF(), date);
+        Transform fromDate = frames.getTOD(EarthOrientation.CONVENTIONS, true)
+                .getTransformTo(frames.getGCRF(), date);
         assertNear(fromDate.transformVector(Vector3D.PLUS_I), EARTH.equinox(attitude), "equinox");
         assertNear(fromDate.transformVector(Vector3D.PLUS_K), attitude.pole(), "pole");
         Site site = Places.CLOCK_CHANGE;
-        TopocentricFrame place = new TopocentricFrame(new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
+        TopocentricFrame place =
+                new TopocentricFrame(new OneAxisEllipsoid(Constants.WGS84_EARTH_EQUATORIAL_RADIUS,
                 Constants.WGS84_EARTH_FLATTENING, frames.getITRF(EarthOrientation.CONVENTIONS, true)),
-                new GeodeticPoint(site.latitude().radians(), site.longitude().radians(), site.heightM()), "place");
+                new GeodeticPoint(site.latitude().radians(), site.longitude().radians(), site.heightM()),
+                "place");
         Topocentre topocentre = Topocentre.of(Ground.of(site, EARTH.ellipsoid()), attitude, SOLAR_SYSTEM);
         Transform fromPlace = place.getTransformTo(frames.getGCRF(), date);
-        assertNear(fromPlace.transformVector(Vector3D.PLUS_I), topocentre.east(), "east, that is sidereal time");
+        assertNear(fromPlace.transformVector(Vector3D.PLUS_I), topocentre.east(),
+                "east, that is sidereal time");
         assertNear(fromPlace.transformVector(Vector3D.PLUS_K), topocentre.up(), "zenith");
         assertEquals(0, fromPlace.transformPosition(Vector3D.ZERO).scalarMultiply(1e-3).distance(
                 topocentre.positionKm().subtract(SOLAR_SYSTEM.earthKm(attitude.ttS()).getPosition())), 3e-4,

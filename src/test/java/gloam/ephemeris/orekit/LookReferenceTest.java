@@ -27,8 +27,10 @@ class LookReferenceTest {
     void moonsFractionOfMeeus() {
         double elongationRad = Math.toRadians(110.7929);
         Vector3D moonKm = new Vector3D(368_410, 0, 0);
-        Vector3D sunKm = new Vector3D(Math.cos(elongationRad), Math.sin(elongationRad), 0).scalarMultiply(149_971_520);
-        Appearance moon = new Look(Body.MOON, 0, sunKm.subtract(moonKm), moonKm.negate()).at(ANYWHERE, SOLAR_SYSTEM);
+        Vector3D sunKm = new Vector3D(Math.cos(elongationRad), Math.sin(elongationRad), 0)
+                .scalarMultiply(149_971_520);
+        Appearance moon = new Look(Body.MOON, 0, sunKm.subtract(moonKm), moonKm.negate())
+                .at(ANYWHERE, SOLAR_SYSTEM);
         assertEquals(69.0756, moon.phaseAngle().degrees(), 0.0001, "printed to 0.0001");
         assertEquals(0.6786, moon.illuminatedFraction(), 0.00005, "printed to 0.0001");
     }
@@ -40,12 +42,13 @@ class LookReferenceTest {
     @Test
     void semidiameters() {
         Vector3D au = new Vector3D(149_597_870.7, 0, 0);
-        assertEquals(959.63, new Look(Body.SUN, 0, Vector3D.PLUS_I, au).at(ANYWHERE, SOLAR_SYSTEM).semidiameter()
+        assertEquals(959.63, new Look(Body.SUN, 0, Vector3D.PLUS_I, au).at(ANYWHERE, SOLAR_SYSTEM)
+                .semidiameter()
                 .arcsec(), 0.5,
                 "the almanac's solar radius is 696 000 km, the nominal one of the IAU 695 700 km");
         Vector3D moon = new Vector3D(384_400, 0, 0);
-        assertEquals(932.6, new Look(Body.MOON, 0, au, moon).at(ANYWHERE, SOLAR_SYSTEM).semidiameter().arcsec(), 0.5,
-                "the almanac's lunar radius is 1738 km");
+        assertEquals(932.6, new Look(Body.MOON, 0, au, moon).at(ANYWHERE, SOLAR_SYSTEM).semidiameter()
+                .arcsec(), 0.5, "the almanac's lunar radius is 1738 km");
     }
 
     /**

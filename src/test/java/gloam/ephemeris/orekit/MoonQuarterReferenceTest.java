@@ -23,18 +23,22 @@ import org.orekit.utils.IERSConventions;
 import org.orekit.utils.PVCoordinates;
 
 /**
- * The Moon's quarters against apparent geocentric longitudes by Orekit 13.1.8: its reader, its nutation and its
- * ecliptic of date; light's way and aberration are those of the Explanatory Supplement, ch. 7.
+ * The Moon's quarters against apparent geocentric longitudes by Orekit 13.1.8: its reader, its nutation and
+ * its ecliptic of date; light's way and aberration are those of the Explanatory Supplement, ch. 7.
  */
 class MoonQuarterReferenceTest {
 
     private static final Ephemeris EPHEMERIS = OrekitEphemeris.builtIn();
-    private static final Frame ECLIPTIC = LiveOrekit.CONTEXT.getFrames().getEcliptic(IERSConventions.IERS_2010);
-    private static final double LEAST_RATE_ARCSEC_S = 0.44; // the Moon at its slowest, 11.8° a day, less the Sun's 1.02°
+    private static final Frame ECLIPTIC = LiveOrekit.CONTEXT.getFrames()
+            .getEcliptic(IERSConventions.IERS_2010);
+    private static final double LEAST_RATE_ARCSEC_S = 0.44;
+            // the Moon at its slowest, 11.8° a day, less the Sun's 1.02°
 
     static Stream<Quarter> quarters() {
-        return IntStream.of(2001, 2017, 2027, 2044, 2058).mapToObj(year -> Instant.parse(year + "-03-01T00:00:00Z"))
-                .flatMap(start -> MoonPhase.quarters(EPHEMERIS, Interval.lasting(start, Duration.ofDays(120))).stream());
+        return IntStream.of(2001, 2017, 2027, 2044, 2058)
+                .mapToObj(year -> Instant.parse(year + "-03-01T00:00:00Z"))
+                .flatMap(start -> MoonPhase.quarters(EPHEMERIS, Interval.lasting(start, Duration.ofDays(120)))
+                .stream());
     }
 
     /** To a second. */
@@ -59,7 +63,8 @@ class MoonQuarterReferenceTest {
             lightS = way.getNorm() / Constants.SPEED_OF_LIGHT;
         }
         Vector3D seen = way.normalize().add(1 / Constants.SPEED_OF_LIGHT, earth.getVelocity());
-        return LiveOrekit.CONTEXT.getFrames().getGCRF().getStaticTransformTo(ECLIPTIC, at).transformVector(seen)
+        return LiveOrekit.CONTEXT.getFrames().getGCRF().getStaticTransformTo(ECLIPTIC, at)
+                .transformVector(seen)
                 .getAlpha();
     }
 }

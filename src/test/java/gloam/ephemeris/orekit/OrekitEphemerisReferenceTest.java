@@ -29,9 +29,13 @@ class OrekitEphemerisReferenceTest {
     /** The tolerances and their reasons stand in the heads of the tables. */
     private static final double SKY_ARCSEC = 0.3;
     private static final double OF_DISTANCE = 1e-6;
-    /** The one instant at which the table's azimuths and altitudes are not those of its own right ascensions. */
+    /**
+     * The one instant at which the table's azimuths and altitudes are not those of its own right ascensions.
+     */
     private static final Instant OTHER_SIDEREAL_TIME = Instant.parse("2054-11-23T01:17:02Z");
-    /** Greenwich apparent sidereal time then: SOFA's gst06a by ERFA 2.0.0.1, UT1 = UTC, TT − UTC = 69.184 s. */
+    /**
+     * Greenwich apparent sidereal time then: SOFA's gst06a by ERFA 2.0.0.1, UT1 = UTC, TT − UTC = 69.184 s.
+     */
     private static final Angle SIDEREAL_TIME = Angle.ofDegrees(81.5056827);
 
     /** Parallaxes in mas: Hipparcos catalogue (ESA 1997), from memory. */
@@ -55,9 +59,11 @@ class OrekitEphemerisReferenceTest {
         if (row.instant("utc").equals(OTHER_SIDEREAL_TIME)) {
             assertTurned(row, position);
         } else {
-            assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg", "altitude_airless_deg");
+            assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg",
+                    "altitude_airless_deg");
         }
-        assertNear(position.rightAscension(), position.declination(), row, "ra_of_date_deg", "dec_of_date_deg");
+        assertNear(position.rightAscension(), position.declination(), row, "ra_of_date_deg",
+                "dec_of_date_deg");
         double distanceAu = row.number("distance_au");
         assertEquals(distanceAu, position.distanceKm() / AU_KM, distanceAu * OF_DISTANCE);
     }
@@ -84,7 +90,8 @@ class OrekitEphemerisReferenceTest {
                 PARALLAXES.get(row.text("star")),
                 Double.NaN, Double.NaN);
         SkyPosition position = EPHEMERIS.position(star, site(row), row.instant("utc"));
-        assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg", "altitude_airless_deg");
+        assertNear(position.azimuth(), position.airlessAltitude(), row, "azimuth_deg",
+                "altitude_airless_deg");
         assertTrue(Double.isInfinite(position.distanceKm()));
     }
 
@@ -110,11 +117,14 @@ class OrekitEphemerisReferenceTest {
                 - row.number("ra_of_date_deg"));
         Angle latitude = Angle.ofDegrees(row.number("latitude_deg"));
         Angle declination = Angle.ofDegrees(row.number("dec_of_date_deg"));
-        double up = latitude.sin() * declination.sin() + latitude.cos() * declination.cos() * Math.cos(hourAngleRad);
+        double up = latitude.sin() * declination.sin() + latitude.cos() * declination.cos()
+                * Math.cos(hourAngleRad);
         double east = -declination.cos() * Math.sin(hourAngleRad);
-        double north = latitude.cos() * declination.sin() - latitude.sin() * declination.cos() * Math.cos(hourAngleRad);
+        double north = latitude.cos() * declination.sin() - latitude.sin() * declination.cos()
+                * Math.cos(hourAngleRad);
         double altitudeRad = Math.atan2(up, Math.hypot(east, north));
-        double offAroundRad = position.azimuth().minus(Angle.ofRadians(Math.atan2(east, north))).signed().radians()
+        double offAroundRad = position.azimuth().minus(Angle.ofRadians(Math.atan2(east, north))).signed()
+                .radians()
                 * Math.cos(altitudeRad);
         assertEquals(0, Angle.ofRadians(offAroundRad).arcsec(), SKY_ARCSEC, "azimuth times cosine");
         assertEquals(0, position.airlessAltitude().minus(Angle.ofRadians(altitudeRad)).arcsec(), SKY_ARCSEC,

@@ -70,7 +70,8 @@ class UserFilesTest {
         assertRefused("its header is damaged", () -> BUILT_IN.withPlanets(write("unxp2027.405", endless)));
         byte[] huge = ByteBuffer.wrap(builtInBytes()).putInt(2700, Integer.MAX_VALUE / 3).array();
         assertRefused("its header is damaged", () -> BUILT_IN.withPlanets(write("unxp2027.405", huge)));
-        byte[] ancient = ByteBuffer.wrap(builtInBytes()).putDouble(2652, 2.3e6).putDouble(2660, 2.4e6).array();
+        byte[] ancient = ByteBuffer.wrap(builtInBytes()).putDouble(2652, 2.3e6).putDouble(2660, 2.4e6)
+                .array();
         assertRefused("1972", () -> BUILT_IN.withPlanets(write("unxp2027.405", ancient)));
         byte[] damaged = builtInBytes();
         Arrays.fill(damaged, 14_000, 18_000, (byte) 0x7f);
@@ -87,15 +88,19 @@ class UserFilesTest {
     void turnsTheEarthAsMeasured(Row row) throws IOException {
         OrekitEphemeris measured = BUILT_IN.withEarthOrientation(finals(FinalsColumns.february2027()));
         Star star = new Star(row.text("star"), row.number("ra_icrs_deg"), row.number("dec_icrs_deg"),
-                row.number("pm_ra_cosdec_mas_yr"), row.number("pm_dec_mas_yr"), row.number("parallax_mas"), 0, 0);
-        Site site = Places.at(row.number("latitude_deg"), row.number("longitude_deg"), row.number("height_m"));
+                row.number("pm_ra_cosdec_mas_yr"), row.number("pm_dec_mas_yr"), row.number("parallax_mas"), 0,
+                0);
+        Site site = Places.at(row.number("latitude_deg"), row.number("longitude_deg"),
+                row.number("height_m"));
         SkyPosition seen = measured.position(star, site, row.instant("utc"));
         Angle azimuth = Angle.ofDegrees(row.number("azimuth_deg"));
         Angle altitude = Angle.ofDegrees(row.number("altitude_airless_deg"));
-        assertEquals(0, seen.azimuth().minus(azimuth).signed().arcsec() * altitude.cos(), 0.02, "azimuth times cosine");
+        assertEquals(0, seen.azimuth().minus(azimuth).signed().arcsec() * altitude.cos(), 0.02,
+                "azimuth times cosine");
         assertEquals(0, seen.airlessAltitude().minus(altitude).arcsec(), 0.02, "altitude");
         SkyPosition without = BUILT_IN.position(star, site, row.instant("utc"));
-        assertTrue(without.apparentDirection().to(seen.apparentDirection()).arcsec() > 0.05, "the file counts");
+        assertTrue(without.apparentDirection().to(seen.apparentDirection()).arcsec() > 0.05,
+                "the file counts");
     }
 
     @Test

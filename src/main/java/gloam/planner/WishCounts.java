@@ -5,9 +5,9 @@ import java.util.stream.IntStream;
 
 /**
  * Numbers every way in which a trip's wishes can be served so far: how often each of them, within its repeats and the
- * sheets carried. A tally is a number in mixed base, one digit a wish; 0 is nothing served.
+ * sheets carried. A count is a number in mixed base, one digit a wish; 0 is nothing served.
  */
-final class Tally {
+final class WishCounts {
 
     private final int[] repeats;
     private final int sheets;
@@ -21,7 +21,7 @@ final class Tally {
      * @param repeats how often each wish may be served, 0 to 127; {@link #size(int[])} must fit an int
      * @param sheets  how many sheets there are
      */
-    Tally(int[] repeats, int sheets) {
+    WishCounts(int[] repeats, int sheets) {
         this.repeats = repeats.clone();
         this.sheets = sheets;
         this.strides = new int[repeats.length];
@@ -32,25 +32,25 @@ final class Tally {
         }
         this.digits = new byte[repeats.length][size];
         this.served = new int[size];
-        for (int tally = 1; tally < size; tally++) {
+        for (int count = 1; count < size; count++) {
             for (int wish = 0; wish < repeats.length; wish++) {
-                digits[wish][tally] = (byte) (tally / strides[wish] % (repeats[wish] + 1));
-                served[tally] += digits[wish][tally];
+                digits[wish][count] = (byte) (count / strides[wish] % (repeats[wish] + 1));
+                served[count] += digits[wish][count];
             }
         }
     }
 
-    /** How many tallies such wishes have, as a double because it can be huge. */
+    /** How many counts such wishes have, as a double because it can be huge. */
     static double size(int[] repeats) {
         return Arrays.stream(repeats).mapToDouble(repeat -> repeat + 1.0).reduce(1, (some, more) -> some * more);
     }
 
-    /** The tallies that can be on the way to one of these. */
-    Tally upTo(int tally) {
-        return new Tally(IntStream.range(0, repeats.length).map(wish -> digits[wish][tally]).toArray(), sheets);
+    /** The counts that can be on the way to one of these. */
+    WishCounts upTo(int count) {
+        return new WishCounts(IntStream.range(0, repeats.length).map(wish -> digits[wish][count]).toArray(), sheets);
     }
 
-    /** How many tallies there are. */
+    /** How many counts there are. */
     int size() {
         return served.length;
     }
@@ -65,28 +65,28 @@ final class Tally {
         return repeats[wish];
     }
 
-    /** What serving a wish once more adds to a tally. */
+    /** What serving a wish once more adds to a count. */
     int stride(int wish) {
         return strides[wish];
     }
 
-    /** Whether a tally keeps to the sheets. */
-    boolean affordable(int tally) {
-        return served[tally] <= sheets;
+    /** Whether a count keeps to the sheets. */
+    boolean affordable(int count) {
+        return served[count] <= sheets;
     }
 
-    /** Whether a wish can be served once more after a tally. */
-    boolean open(int tally, int wish) {
-        return served[tally] < sheets && digits[wish][tally] < repeats[wish];
+    /** Whether a wish can be served once more after a count. */
+    boolean open(int count, int wish) {
+        return served[count] < sheets && digits[wish][count] < repeats[wish];
     }
 
-    /** Whether a tally serves a wish. */
-    boolean serves(int tally, int wish) {
-        return digits[wish][tally] > 0;
+    /** How often a count serves a wish. */
+    int often(int count, int wish) {
+        return digits[wish][count];
     }
 
-    /** Whether a tally serves no wish more often than another does. */
-    boolean within(int tally, int other) {
-        return IntStream.range(0, repeats.length).allMatch(wish -> digits[wish][tally] <= digits[wish][other]);
+    /** Whether a count serves no wish more often than another does. */
+    boolean within(int count, int other) {
+        return IntStream.range(0, repeats.length).allMatch(wish -> digits[wish][count] <= digits[wish][other]);
     }
 }
