@@ -60,8 +60,8 @@ class LevelSpansTest {
     }
 
     private static Camera camera() {
-        return new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
-                0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
+        return new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY,
+                40, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
     }
 
     /** Full Moon on 20 February 2027: up all night that evening, down all night two weeks before. */
@@ -73,7 +73,8 @@ class LevelSpansTest {
 
     private static List<Boolean> moonUp(LocalDate evening) {
         LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
-        return LevelSpans.of(EPHEMERIS, Places.MID_NORTH, new LevelSpans.Wanted(Body.MARS, search, evening, evening))
+        return LevelSpans.of(EPHEMERIS, Places.MID_NORTH,
+                new LevelSpans.Wanted(Body.MARS, search, evening, evening))
                 .spans().stream().map(LevelSpans.Span::moonUp).distinct().toList();
     }
 
@@ -81,9 +82,12 @@ class LevelSpansTest {
     void theSunAndTooManyNightsAreRefused() {
         LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
         assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.SUN, search, FIRST, FIRST));
-        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.minusDays(1)));
-        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(800)));
-        assertEquals(FIRST.plusDays(799), new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(799)).last());
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.minusDays(1)));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.plusDays(800)));
+        assertEquals(FIRST.plusDays(799), new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(799))
+                .last());
     }
 
     /** Starts and ends, one after the other. */

@@ -45,7 +45,8 @@ class LightFoundTest {
 
     private static ExposureQuestion question(Lens lens, Optional<Frame> frame, OptionalDouble reflectance,
             KnownSky... skies) {
-        return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, frame, List.of(skies), reflectance,
+        return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, frame, List.of(skies),
+                reflectance,
                 List.of(), TrailLimit.LEAST_DIFFERENCE_DENSITY, new TimeFor(0, 1));
     }
 
@@ -54,7 +55,8 @@ class LightFoundTest {
     }
 
     private static LightFound found(StandingSky sky, OptionalDouble reflectance, KnownSky... skies) {
-        return LightFound.of(() -> sky, question(lens(Projection.RECTILINEAR, 8), Optional.empty(), reflectance, skies));
+        return LightFound.of(() -> sky, question(lens(Projection.RECTILINEAR, 8), Optional.empty(),
+                reflectance, skies));
     }
 
     /** Level ground of reflectance r under E lx has r E / π cd/m² (Lambert's law). */
@@ -69,51 +71,67 @@ class LightFoundTest {
     }
 
     /**
-     * Moonlight is whiter than the dark sky; a black body of colour index 0.92 has 4600 (1/(0.92² + 1.7) + 1/(0.92² +
+     * Moonlight is whiter than the dark sky; a black body of colour index 0.92 has 4600 (1/(0.92² + 1.7) +
+     * 1/(0.92² +
      * 0.62)) = 4945 K (Ballesteros 2012), colder bodies are redder.
      */
     @Test
     void moonlightIsNotTheColourOfTheDarkSky() {
         LightFound.Colour dark = found(DARK, OptionalDouble.empty(), computed(40)).colour().orElseThrow();
-        LightFound.Colour moonlit = found(sky(60), OptionalDouble.empty(), computed(40)).colour().orElseThrow();
+        LightFound.Colour moonlit = found(sky(60), OptionalDouble.empty(), computed(40)).colour()
+                .orElseThrow();
         assertTrue(dark.bv() > 0.3 && dark.bv() < 1.5, dark::toString);
         assertTrue(moonlit.bv() != dark.bv());
         for (LightFound.Colour colour : List.of(dark, moonlit)) {
-            assertEquals(4600 * (1 / (0.92 * colour.bv() + 1.7) + 1 / (0.92 * colour.bv() + 0.62)), colour.temperatureK(), 1e-6);
+            assertEquals(4600 * (1 / (0.92 * colour.bv() + 1.7) + 1 / (0.92 * colour.bv() + 0.62)),
+                    colour.temperatureK(), 1e-6);
         }
-        assertTrue(found(DARK, OptionalDouble.empty(), new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21))).colour()
+        assertTrue(found(DARK, OptionalDouble.empty(), new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21)))
+                .colour()
                 .isEmpty());
     }
 
     /** A computed sky tells place and aim though another one is exposed for. */
     @Test
     void theComputedSkyIsComparedAndKnowsTheStars() {
-        LightFound light = found(DARK, OptionalDouble.empty(), new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21)),
+        LightFound light = found(DARK, OptionalDouble.empty(),
+                new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21)),
                 computed(90));
         assertEquals(21, light.sky().magArcsec2(), 1e-9);
         assertEquals(21.6, light.otherSkies().get(0).brightness().magArcsec2(), 1e-9);
-        assertEquals(-0.6 * 0.4 * Math.log(10) / Math.log(2), light.otherSkies().get(0).brighterStops(), 1e-9);
+        assertEquals(-0.6 * 0.4 * Math.log(10) / Math.log(2), light.otherSkies().get(0).brighterStops(),
+                1e-9);
         assertEquals(50, light.aimDeclination().degrees(), 1e-9);
         assertEquals(0.2, light.stars().lossMag(), 1e-3); // one air mass
     }
 
-    /** An equisolid fisheye of 75 mm has no light beyond the rim of its image, 75 mm · 2 sin 45° = 106 mm off the axis. */
+    /**
+     * An equisolid fisheye of 75 mm has no light beyond the rim of its image, 75 mm · 2 sin 45° = 106 mm off
+     * the axis.
+     */
     @Test
     void noLightFallsBeyondTheImage() {
         Lens fisheye = lens(Projection.EQUISOLID, 8);
         KnownSky dark = new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21));
-        assertTrue(LightFound.of(() -> DARK, question(fisheye, Optional.of(new Frame(149, 149)), OptionalDouble.empty(),
+        assertTrue(LightFound.of(() -> DARK,
+                question(fisheye, Optional.of(new Frame(149, 149)), OptionalDouble.empty(),
                 dark)).cornerStops().isPresent());
-        assertTrue(LightFound.of(() -> DARK, question(fisheye, Optional.of(new Frame(151, 151)), OptionalDouble.empty(),
+        assertTrue(LightFound.of(() -> DARK,
+                question(fisheye, Optional.of(new Frame(151, 151)), OptionalDouble.empty(),
                 dark)).cornerStops().isEmpty());
-        assertTrue(LightFound.of(() -> DARK, question(fisheye, Optional.empty(), OptionalDouble.empty(), dark)).cornerStops()
+        assertTrue(LightFound.of(() -> DARK,
+                question(fisheye, Optional.empty(), OptionalDouble.empty(), dark)).cornerStops()
                 .isEmpty());
     }
 
-    /** Land of 18 % on a moonless night is darker than the sky: a steady sky and a steady ground are exposed side by side. */
+    /**
+     * Land of 18 % on a moonless night is darker than the sky: a steady sky and a steady ground are exposed
+     * side by side.
+     */
     @Test
     void theGroundHasItsOwnTone() {
-        Exposures answer = Exposures.of(() -> DARK, question(lens(Projection.RECTILINEAR, 8), Optional.empty(),
+        Exposures answer = Exposures.of(() -> DARK,
+                question(lens(Projection.RECTILINEAR, 8), Optional.empty(),
                 OptionalDouble.of(0.18), computed(90)));
         double ground = answer.light().ground().orElseThrow().cdM2();
         double skyOverGroundStops = Math.log(answer.light().sky().cdM2() / ground) / Math.log(2);

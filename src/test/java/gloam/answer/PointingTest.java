@@ -58,7 +58,10 @@ class PointingTest {
         assertTrue(pointing.untilLength(from, EVENING, 1000).isEmpty());
     }
 
-    /** 50 mm beside the axis at 100 mm is 27° of the horizon at most: what stands 10° from the zenith is never so far left. */
+    /**
+     * 50 mm beside the axis at 100 mm is 27° of the horizon at most: what stands 10° from the zenith is never
+     * so far left.
+     */
     @Test
     void aPlaceThatNoAimReachesIsRefused() {
         StandingSky high = new StandingSky(Direction.ofDegrees(0, -40), Direction.ofDegrees(180, 80), 384_400,

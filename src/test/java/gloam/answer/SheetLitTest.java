@@ -35,8 +35,10 @@ class SheetLitTest {
     private static final StandingSky DARK = new StandingSky(Direction.ofDegrees(0, -40),
             Direction.ofDegrees(180, -40), 384_400, Angle.ofDegrees(90));
     private static final Site SITE = Places.at(50, 10, 0);
-    private static final Interval OPEN = Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofHours(1));
-    private static final Interval LATER = Interval.lasting(Instant.parse("2027-02-08T22:00:00Z"), Duration.ofHours(2));
+    private static final Interval OPEN =
+            Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofHours(1));
+    private static final Interval LATER =
+            Interval.lasting(Instant.parse("2027-02-08T22:00:00Z"), Duration.ofHours(2));
     private static final Optional<Direction> POLE = Optional.of(Direction.ofDegrees(0, 41));
     private static final Optional<Place> MEADOW = Sheets.exposed("a film", List.of(light(OPEN, 1))).place();
 
@@ -58,12 +60,14 @@ class SheetLitTest {
     }
 
     private static SheetLit computed(Optional<Direction> aim, Lens lens) {
-        return new SheetLit(() -> DARK, Optional.of(SITE), Optional.of(Place.of(SITE)), aim, lens, List.of(OPEN));
+        return new SheetLit(() -> DARK, Optional.of(SITE), Optional.of(Place.of(SITE)), aim, lens,
+                List.of(OPEN));
     }
 
     private static Exposed before(boolean measured, Opening... openings) {
         Exposed one = Sheets.exposed("a film", List.of(openings));
-        return new Exposed(one.film(), "", one.place(), one.aim(), one.lens(), one.openings(), measured, one.stars(),
+        return new Exposed(one.film(), "", one.place(), one.aim(), one.lens(), one.openings(), measured,
+                one.stars(),
                 OptionalDouble.empty());
     }
 
@@ -115,15 +119,18 @@ class SheetLitTest {
         assertThrows(BadInput.class, () -> known(POLE, lens(8), LATER).openings(Optional.empty(), said));
         assertThrows(BadInput.class, () -> known(Optional.of(Direction.ofDegrees(1, 41)), lens(8), OPEN)
                 .openings(Optional.empty(), said));
-        assertThrows(BadInput.class, () -> known(POLE, lens(8), OPEN).openings(Optional.empty(), Optional.empty()));
-        assertThrows(BadInput.class, () -> computed(Optional.empty(), lens(8)).openings(Optional.empty(), said));
+        assertThrows(BadInput.class, () -> known(POLE, lens(8), OPEN)
+                .openings(Optional.empty(), Optional.empty()));
+        assertThrows(BadInput.class, () -> computed(Optional.empty(), lens(8))
+                .openings(Optional.empty(), said));
     }
 
     /** Light measured and then taken back lights nothing, however alike the sheets. */
     @Test
     void aMeasurementTakenBackIsNotLightComputed() {
         LastWord unsaid = new LastWord(before(true, light(OPEN, 1)), before(false, light(OPEN, 1)), false);
-        assertThrows(BadInput.class, () -> known(POLE, lens(8), OPEN).openings(Optional.empty(), Optional.of(unsaid)));
+        assertThrows(BadInput.class, () -> known(POLE, lens(8), OPEN)
+                .openings(Optional.empty(), Optional.of(unsaid)));
     }
 
     @Test
@@ -136,23 +143,29 @@ class SheetLitTest {
                 .openings(Optional.empty(), Optional.of(new LastWord(reckoned, reckoned, true))));
     }
 
-    /** A zenith of 21.6 mag/arcsec² that stays so; the site counts though the last word was of the same aim and times. */
+    /**
+     * A zenith of 21.6 mag/arcsec² that stays so; the site counts though the last word was of the same aim
+     * and times.
+     */
     @Test
     void aSiteInFullHasItsLightComputed() {
         List<Opening> measured = known(POLE, lens(8), OPEN)
                 .openings(Optional.of(SkyBrightness.ofMagArcsec2(21.6)), Optional.empty());
         List<Opening> computed = computed(Optional.of(Direction.ZENITH), lens(8))
                 .openings(Optional.empty(), Optional.empty());
-        assertEquals(measured.get(0).middleLx(), computed.get(0).middleLx(), 1e-9 * measured.get(0).middleLx());
+        assertEquals(measured.get(0).middleLx(), computed.get(0).middleLx(), 1e-9 * measured.get(0)
+                .middleLx());
         assertEquals(measured.get(0).illuminancesLx().size(), computed.get(0).illuminancesLx().size());
-        double again = computed(POLE, lens(8)).openings(Optional.empty(), said(false, light(OPEN, 1))).get(0).middleLx();
+        double again = computed(POLE, lens(8)).openings(Optional.empty(), said(false, light(OPEN, 1))).get(0)
+                .middleLx();
         assertEquals(0, again, 0.01, "no light of 1 lx");
     }
 
     /** The zenith of 50° N has that declination; an image there runs 120 mm · 7.2921e-5/s · cos 50°. */
     @Test
     void starsAreThoseOfTheSite() {
-        Exposed.Stars stars = computed(Optional.of(Direction.ZENITH), lens(8)).stars(said(false, light(OPEN, 1)));
+        Exposed.Stars stars = computed(Optional.of(Direction.ZENITH), lens(8))
+                .stars(said(false, light(OPEN, 1)));
         assertEquals(120 * 7.2921e-5 * Math.cos(Math.toRadians(50)), stars.imageSpeedMmS(), 1e-7);
         assertEquals(0.2, stars.lossMag(), 1e-3); // one air mass
     }
@@ -163,10 +176,13 @@ class SheetLitTest {
         Optional<LastWord> said = said(false, light(OPEN, 1));
         assertEquals(kept, known(POLE, lens(8), OPEN).stars(said));
         SheetLit elsewhere = new SheetLit(SheetLitTest::none, Optional.empty(),
-                Optional.of(new Place("Hill", Angle.ZERO, MEADOW.orElseThrow().zone())), POLE, lens(8), List.of(OPEN));
-        assertEquals(120 * 7.2921e-5 * Math.cos(Math.toRadians(49)), elsewhere.stars(said).imageSpeedMmS(), 1e-7);
+                Optional.of(new Place("Hill", Angle.ZERO, MEADOW.orElseThrow().zone())), POLE, lens(8),
+                        List.of(OPEN));
+        assertEquals(120 * 7.2921e-5 * Math.cos(Math.toRadians(49)), elsewhere.stars(said).imageSpeedMmS(),
+                1e-7);
         assertEquals(0.3, elsewhere.stars(said).lossMag(), 1e-9);
-        assertEquals(0, known(POLE, lens(16), OPEN).stars(said).imageSpeedMmS(), 1e-7, "the pole stands still");
+        assertEquals(0, known(POLE, lens(16), OPEN).stars(said).imageSpeedMmS(), 1e-7,
+                "the pole stands still");
         assertEquals(120 * 7.2921e-5, known(Optional.of(Direction.ofDegrees(180, 49)), lens(8), OPEN)
                 .stars(said).imageSpeedMmS(), 1e-7);
     }
@@ -174,7 +190,8 @@ class SheetLitTest {
     /** Nothing is known: stars of the equator. */
     @Test
     void withoutPlaceAndLastWordStarsRunFastest() {
-        SheetLit lit = new SheetLit(SheetLitTest::none, Optional.empty(), Optional.empty(), Optional.empty(), lens(8),
+        SheetLit lit = new SheetLit(SheetLitTest::none, Optional.empty(), Optional.empty(), Optional.empty(),
+                lens(8),
                 List.of(OPEN));
         assertEquals(120 * 7.2921e-5, lit.stars(Optional.empty()).imageSpeedMmS(), 1e-7);
     }

@@ -61,7 +61,8 @@ class TrailMarksTest {
         List<Star> stars = List.of(alike(here, "bright", 0), alike(here, "faint", 14));
         Trails trails = Trails.of(EPHEMERIS, question, Optional.of(sheet(question, 400)), stars);
         assertEquals(2, trails.tracks().size());
-        assertEquals(new Trails.Recorded(1, Optional.empty(), List.of(), Optional.of("bright")), trails.recorded()
+        assertEquals(new Trails.Recorded(1, Optional.empty(), List.of(), Optional.of("bright")),
+                trails.recorded()
                 .orElseThrow());
         assertEquals(List.of(false, true), trails.tracks().stream().map(Trails.Track::hidden).toList());
         Trails bare = Trails.of(EPHEMERIS, question, Optional.empty(), stars);
@@ -73,7 +74,8 @@ class TrailMarksTest {
     @Test
     void aCatalogueIsToldAsFarAsItShows() {
         FrameQuestion question = question(SITE, Direction.ofDegrees(180, 49), Duration.ofHours(1));
-        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star().star();
+        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star()
+                .star();
         Trails trails = Trails.ofAll(EPHEMERIS, question, Optional.of(sheet(question, 400)),
                 List.of(alike(here, "bright", 0), alike(here, "faint", 14)));
         assertEquals(List.of("bright"), trails.tracks().stream().map(Trails.Track::name).toList());
@@ -87,7 +89,8 @@ class TrailMarksTest {
     @Test
     void aTrailTellsItsShareOfTheFrame() {
         FrameQuestion question = question(SITE, Direction.ofDegrees(180, 49), Duration.ofHours(1));
-        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star().star();
+        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star()
+                .star();
         Trails.Track track = Trails.of(EPHEMERIS, question, Optional.empty(), List.of(here)).tracks().get(0);
         double mm = 100 * 2 * Math.tan(Math.toRadians(STAR_DEG_H / 2));
         assertEquals(mm, track.trail().lengthMm(), 0.01); // on the chord
@@ -106,7 +109,8 @@ class TrailMarksTest {
         assertEquals(List.of("moon", "uranus"), trails.tracks().stream().map(Trails.Track::name).toList());
         assertEquals(List.of(Trails.Kind.MOON, Trails.Kind.PLANET),
                 trails.tracks().stream().map(Trails.Track::kind).toList());
-        assertEquals(EPHEMERIS.appearance(Body.MOON, SITE, open.middle()).magnitude(), moon.magnitude(), 1e-9);
+        assertEquals(EPHEMERIS.appearance(Body.MOON, SITE, open.middle()).magnitude(), moon.magnitude(),
+                1e-9);
         assertTrue(moon.mark().orElseThrow().records());
         assertEquals(List.of("moon"), trails.recorded().orElseThrow().bodies());
         assertEquals(0, trails.recorded().orElseThrow().stars());
@@ -116,14 +120,18 @@ class TrailMarksTest {
     @Test
     void whatHasNoKnownMagnitudeHasNoMark() {
         FrameQuestion question = question(SITE, Direction.ofDegrees(180, 49), Duration.ofHours(1));
-        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star().star();
+        Star here = Trails.of(EPHEMERIS, question, Optional.empty(), List.of()).starsHere().get(0).star()
+                .star();
         Trails.Track track = Trails.of(EPHEMERIS, question, Optional.of(sheet(question, 400)),
                 List.of(alike(here, "unknown", Double.NaN))).tracks().get(0);
         assertTrue(track.mark().isEmpty());
         assertFalse(track.hidden());
     }
 
-    /** On the equator the limit is that of the centre; at the pole that of stars elsewhere in the frame, half-way to its edge. */
+    /**
+     * On the equator the limit is that of the centre; at the pole that of stars elsewhere in the frame,
+     * half-way to its edge.
+     */
     @Test
     void theLimitIsToldOfStarsThatRun() {
         FrameQuestion equator = question(SITE, Direction.ofDegrees(180, 49), Duration.ofHours(1));
@@ -135,7 +143,9 @@ class TrailMarksTest {
         assertEquals(Optional.empty(), running.elsewhere());
         // 15 mm off the axis at 100 mm: atan(0.15) is 8.53°
         assertEquals(90 - 8.53, turning.elsewhere().orElseThrow().degrees(), 0.01);
-        // slower by the sine of 8.53° its stars show fainter: 2.5 log10 of it is 2.07 mag, and the sky as dark, air as thick
+        // slower by the sine of 8.53° its stars show fainter: 2.5 log10 of it is 2.07 mag, the sky as dark, the
+        // air nearly as thick
+
         assertEquals(2.07, turning.trailLimitMag() - running.trailLimitMag(), 0.1);
     }
 

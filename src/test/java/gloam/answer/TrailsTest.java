@@ -49,11 +49,14 @@ class TrailsTest {
         rows = rows.stream().filter(row -> row.text("star").equals(first.text("star"))
                 && row.text("focal_length_mm").equals(first.text("focal_length_mm"))).toList();
         FrameQuestion question = new FrameQuestion(
-                Places.at(first.number("latitude_deg"), first.number("longitude_deg"), first.number("height_m")),
+                Places.at(first.number("latitude_deg"), first.number("longitude_deg"),
+                        first.number("height_m")),
                 new Setting(Framing.level(Direction.ofDegrees(first.number("camera_azimuth_deg"),
-                        first.number("camera_altitude_deg")), camera(first.number("focal_length_mm"), 1000, 1000)),
+                        first.number("camera_altitude_deg")),
+                                camera(first.number("focal_length_mm"), 1000, 1000)),
                         FNumber.exact(11),
-                        List.of(new Interval(first.instant("utc"), rows.get(rows.size() - 1).instant("utc")))),
+                        List.of(new Interval(first.instant("utc"), rows.get(rows.size() - 1)
+                                .instant("utc")))),
                 Duration.ofMinutes(30), true);
         List<Trail.Point> points = Trails.of(OrekitEphemeris.builtIn(), question, Optional.empty(), List.of(
                 Star.at(first.text("star"), first.number("ra_icrs_deg"), first.number("dec_icrs_deg"))))
@@ -99,7 +102,8 @@ class TrailsTest {
     @Test
     void edgesAreSeenWhereTheTangentSays() {
         List<Trails.EdgePoint> edges = bare(SITE, Direction.ofDegrees(180, 0), Duration.ofHours(1)).edges();
-        assertEquals(List.of(new Framing.Point(-40, -30), new Framing.Point(-20, -30), new Framing.Point(0, -30),
+        assertEquals(List.of(new Framing.Point(-40, -30), new Framing.Point(-20, -30),
+                new Framing.Point(0, -30),
                 new Framing.Point(20, -30), new Framing.Point(40, -30), new Framing.Point(-40, -30),
                 new Framing.Point(-40, -15), new Framing.Point(-40, 0), new Framing.Point(-40, 15),
                 new Framing.Point(-40, 30)), edges.stream().map(Trails.EdgePoint::point).toList());
@@ -131,7 +135,10 @@ class TrailsTest {
         assertThrows(BadInput.class, () -> Trails.of(EPHEMERIS, noon, Optional.empty(), List.of()));
     }
 
-    /** The Sun has set behind the level horizon, but stands over the land below a mountain; looking away is allowed. */
+    /**
+     * The Sun has set behind the level horizon, but stands over the land below a mountain; looking away is
+     * allowed.
+     */
     @Test
     void theSunInTheFrameIsRefused() {
         Site mountain = new Site("mountain", SITE.latitude(), SITE.longitude(), 3000, SITE.zone(), 21.6, 0.2,

@@ -47,7 +47,8 @@ class UsableNightTest {
             Interval... earlier) {
         Lens lens = new Lens(120, List.of(FNumber.exact(8)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
-        return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, Optional.empty(), List.of(sky),
+        return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, Optional.empty(),
+                List.of(sky),
                 reflectance, List.of(earlier), TrailLimit.LEAST_DIFFERENCE_DENSITY, unknown);
     }
 
@@ -96,11 +97,14 @@ class UsableNightTest {
     /** From the first opening on, the Moon's transit left out, which changes no light. */
     @Test
     void eventsOfTheSheetAreTold() {
-        Event transit = NIGHT.events().stream().filter(event -> event.what() == Event.Kind.MOON_TRANSIT).findFirst()
+        Event transit = NIGHT.events().stream().filter(event -> event.what() == Event.Kind.MOON_TRANSIT)
+                .findFirst()
                 .orElseThrow();
-        Event moonset = NIGHT.events().stream().filter(event -> event.what() == Event.Kind.MOONSET).findFirst()
+        Event moonset = NIGHT.events().stream().filter(event -> event.what() == Event.Kind.MOONSET)
+                .findFirst()
                 .orElseThrow();
-        assertTrue(transit.at().isAfter(DARK_FROM.minus(HOUR)) && moonset.at().isBefore(DARK_TO), NIGHT.events()::toString);
+        assertTrue(transit.at().isAfter(DARK_FROM.minus(HOUR)) && moonset.at().isBefore(DARK_TO),
+                NIGHT.events()::toString);
         Interval before = Interval.lasting(DARK_FROM.minus(Duration.ofMinutes(30)), Duration.ofMinutes(10));
         UsableNight night = night(moonset.at().minus(HOUR), new ToneAfter(HOUR.multipliedBy(2)), before);
         assertEquals(List.of(before), night.shutter().earlier());
@@ -121,10 +125,13 @@ class UsableNightTest {
         KnownSky measured = new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21));
         Instant later = DARK_FROM.plus(HOUR.multipliedBy(2));
         assertThrows(BadInput.class, () -> question(measured, sand, new TimeFor(0, 1)));
-        assertThrows(BadInput.class, () -> question(measured, OptionalDouble.empty(), new TimeFor(0, 1), before));
-        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.empty(), new TimeFor(0, 1), before));
+        assertThrows(BadInput.class, () -> question(measured, OptionalDouble.empty(), new TimeFor(0, 1),
+                before));
+        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.empty(),
+                new TimeFor(0, 1), before));
         assertEquals(List.of(before), question(sky(later, false), sand, new TimeFor(0, 1), before).earlier());
         assertEquals(sand, question(sky(later, true), sand, new TimeFor(0, 1)).groundReflectance());
-        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.of(1.01), new TimeFor(0, 1)));
+        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.of(1.01),
+                new TimeFor(0, 1)));
     }
 }

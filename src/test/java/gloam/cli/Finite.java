@@ -39,8 +39,10 @@ final class Finite {
 
     static String checked(List<String> args) {
         Run run = Run.of(args);
-        assertTrue(run.exit() == 0 || run.exit() == 2, () -> args + "\nexit " + run.exit() + "\n" + run.err());
-        assertFalse(NO_NUMBER.matcher(run.out() + run.err()).find(), () -> args + "\n" + run.out() + run.err());
+        assertTrue(run.exit() == 0 || run.exit() == 2, () -> args + "\nexit " + run.exit() + "\n"
+                + run.err());
+        assertFalse(NO_NUMBER.matcher(run.out() + run.err()).find(), () -> args + "\n" + run.out()
+                + run.err());
         return run.out();
     }
 

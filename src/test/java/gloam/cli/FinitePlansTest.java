@@ -22,7 +22,9 @@ class FinitePlansTest {
     @TempDir
     private Path folder;
 
-    /** One sheet about the pole, asked three ways; the commands sample the sky's light each in its own way. */
+    /**
+     * One sheet about the pole, asked three ways; the commands sample the sky's light each in its own way.
+     */
     @Test
     void everyCommandTellsOneTrailLimit() throws IOException {
         Path trip = Files.writeString(folder.resolve("trip.yaml"), trip("""
@@ -30,8 +32,10 @@ class FinitePlansTest {
                   frame-mm: {width: 80, height: 80}
                 """, "point: {azimuth-deg: 0, altitude-deg: 41}\n    sky: dark", 180, 300)
                 .replace("tone-at-most-stops: 5", "tone-at-most-stops: -1"));
-        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow().at("/nights/0/windows/0");
-        List<String> sheet = List.of("--trip", trip.toString(), "--azimuth", "0", "--altitude", "41", "--f-number",
+        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow()
+                .at("/nights/0/windows/0");
+        List<String> sheet = List.of("--trip", trip.toString(), "--azimuth", "0", "--altitude", "41",
+                "--f-number",
                 window.at("/fNumber").asString(), "--from", window.at("/openAt").asString(), "--lasts",
                 (int) window.at("/correctedS").doubleValue() + "s");
         double plannedMag = window.at("/trailLimitMag").doubleValue();
@@ -41,7 +45,8 @@ class FinitePlansTest {
         assertEquals(plannedMag, json(with(sheet, "expose")).orElseThrow()
                 .at("/exposures/0/trailLimitMag").doubleValue(), 0.02);
         assertSays(with(sheet, "expose"), "next to the pole, draws little more than a point");
-        assertSays(with(sheet, "trail", "--star", "10.7,88.9"), "next to the pole, draw little more than points");
+        assertSays(with(sheet, "trail", "--star", "10.7,88.9"),
+                "next to the pole, draw little more than points");
     }
 
     @Test
@@ -67,7 +72,8 @@ class FinitePlansTest {
                   projection: %s
                   frame-mm: {width: 203, height: 254}
                 """.formatted(projection), "follow: {star: Arcturus}\n    records-at-least: 5", 60, 120));
-        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow().at("/nights/0/windows/0");
+        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow()
+                .at("/nights/0/windows/0");
         assertTrue(window.at("/framedStars").intValue() > 500, "half the sky is in its circle");
     }
 

@@ -25,8 +25,10 @@ class JournalLastWordTest extends JournalOfOneSheet {
     /** Every entry on a sheet speaks of the same one: what an earlier correction said may be said again. */
     @Test
     void theLastWordHoldsWhicheverEntryItNames() throws IOException {
-        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"}, {"3", "dark"}}) {
-            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "), String.join(" ", word));
+        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"},
+                {"3", "dark"}}) {
+            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "),
+                    String.join(" ", word));
             assertEquals(word[1], sheet().get("tone").asString());
         }
         assertEquals(5, lines().size());
@@ -63,7 +65,8 @@ class JournalLastWordTest extends JournalOfOneSheet {
             assertTrue(sheet().get(field).isNull(), field);
         }
         assertEquals("", sheet().get("batch").asString());
-        ok(correct("--clear", "sky", "--place", "41,-2,1000", "--zone", "UTC", "--azimuth", "180", "--altitude", "45"));
+        ok(correct("--clear", "sky", "--place", "41,-2,1000", "--zone", "UTC", "--azimuth", "180",
+                "--altitude", "45"));
         assertEquals("computed", sheet().get("light").asString());
         assertRefused("say which with --corrects ENTRY", add("--clear", "tone"));
     }

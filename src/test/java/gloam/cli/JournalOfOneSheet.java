@@ -17,7 +17,8 @@ import tools.jackson.databind.ObjectMapper;
 /** A journal of one sheet, to which later words are added. */
 abstract class JournalOfOneSheet {
 
-    static final String[] SHEET = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "21.4", "--f-number", "11",
+    static final String[] SHEET = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "21.4", "--f-number",
+            "11",
         "--focal-length", "120", "--azimuth", "180", "--altitude", "45", "--batch", "A", "--temperature", "9",
         "--open", "2027-01-10T20:00Z/2h"};
     static final String[] COMPUTED = {"--film", "instant-mono-640", "--place", "41,-2,1000", "--zone", "UTC",
@@ -60,7 +61,8 @@ abstract class JournalOfOneSheet {
     }
 
     JsonNode sheets() throws IOException {
-        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file().toString(), "--format",
+        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file().toString(),
+                "--format",
                 "json"))).get("sheets");
     }
 

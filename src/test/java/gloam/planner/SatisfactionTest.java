@@ -5,13 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Common practice, no source: a quarter of a stop off is what was wanted, beyond it a Gaussian of 0.75 stop. */
+/**
+ * Common practice, no source: a quarter of a stop off is what was wanted, beyond it a Gaussian of 0.75 stop.
+ */
 class SatisfactionTest {
 
     @ParameterizedTest
     @CsvSource({"-2, 1", "-1.75, 1", "-2.25, 1", "-1, 0.60653", "-3, 0.60653", "-0.25, 0.13534"})
     void aToneIsMissedBothWays(double madeStops, double satisfaction) {
-        assertEquals(satisfaction, Satisfaction.ofTone(new Wish.Tone.Near(-2), madeStops), 1e-5); // e^-1/2, e^-2
+        // e^-1/2, e^-2
+        assertEquals(satisfaction, Satisfaction.ofTone(new Wish.Tone.Near(-2), madeStops), 1e-5);
     }
 
     @ParameterizedTest

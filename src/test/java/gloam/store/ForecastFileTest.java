@@ -42,7 +42,8 @@ class ForecastFileTest {
 
     private Forecast read(String name, String text) {
         Refusals.file(folder, name, text);
-        Path trip = Refusals.file(folder, "trip.yaml", DEMO.replaceAll("(?m)^.*skyline.*$", "") + "forecast: " + name + "\n");
+        Path trip = Refusals.file(folder, "trip.yaml", DEMO.replaceAll("(?m)^.*skyline.*$", "") + "forecast: "
+                + name + "\n");
         return TripFile.read(trip).trip().forecast().orElseThrow();
     }
 
@@ -64,7 +65,10 @@ class ForecastFileTest {
                 OptionalDouble.empty(), OptionalDouble.empty())), forecast.rows());
     }
 
-    /** Air of 20 °C and 50 % has its dew point at 9.3 °C, and that of all its water at its own temperature (Magnus). */
+    /**
+     * Air of 20 °C and 50 % has its dew point at 9.3 °C, and that of all its water at its own temperature
+     * (Magnus).
+     */
     @Test
     void humidityGivesTheDewPoint() {
         Forecast forecast = read("""
@@ -78,21 +82,25 @@ class ForecastFileTest {
         assertEquals(20, forecast.rows().get(1).dewPointC().orElseThrow(), 1e-9);
         assertTrue(forecast.rows().get(2).dewPointC().isEmpty());
         assertTrue(forecast.rows().get(3).dewPointC().isEmpty());
-        assertTrue(forecast.coldest(Interval.lasting(EVENING, Duration.ofHours(4))).isEmpty(), "no wind is known");
+        assertTrue(forecast.coldest(Interval.lasting(EVENING, Duration.ofHours(4))).isEmpty(),
+                "no wind is known");
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"101 | 0.5 | 5", "1000 | 0.5 | 5", "0 | 0.5 | 5", "50 | 1.01 | 5", "50 | -0.1 | 5",
+    @CsvSource(delimiter = '|', value = {"101 | 0.5 | 5", "1000 | 0.5 | 5", "0 | 0.5 | 5", "50 | 1.01 | 5",
+            "50 | -0.1 | 5",
         "50 | 0.5 | 61", "50 | 0.5 | -81", "50 | 0.5 | x"})
     void whatCannotBeIsRefusedAtItsPlace(String humidity, String cloud, String temperature) {
-        List<String> problems = problems("time,cloud_fraction,humidity_percent,temperature_c\n2027-02-08T20:00Z," + cloud
+        List<String> problems =
+                problems("time,cloud_fraction,humidity_percent,temperature_c\n2027-02-08T20:00Z," + cloud
                 + "," + humidity + "," + temperature + "\n");
         assertEquals(1, problems.size(), problems::toString);
         assertTrue(problems.get(0).startsWith("weather.csv:2:"), problems::toString);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"time,temperature_c", "time,cloud_fraction,time", "time,cloud_fraction,rain_mm"})
+    @CsvSource(delimiter = '|', value = {"time,temperature_c", "time,cloud_fraction,time",
+            "time,cloud_fraction,rain_mm"})
     void otherColumnsAreRefused(String header) {
         List<String> problems = problems(header + "\n" + "2027-02-08T20:00Z,0,0\n");
         assertTrue(problems.get(0).startsWith("weather.csv:1:"), problems::toString);
@@ -100,13 +108,15 @@ class ForecastFileTest {
 
     @Test
     void aTimeHasItsOffset() {
-        assertTrue(problems("time,cloud_fraction\n2027-02-08T20:00,0\n").get(0).startsWith("weather.csv:2:1"));
+        assertTrue(problems("time,cloud_fraction\n2027-02-08T20:00,0\n").get(0)
+                .startsWith("weather.csv:2:1"));
     }
 
     /** The first fault of an aerodrome's forecast is told by line and column. */
     @Test
     void aFaultInATafHasItsPlace() {
-        List<String> problems = Refusals.of(folder, () -> read("weather.taf", "TAF LIXX 081100Z 0812/0912 BKN020\nFM082575 BKN010\n"));
+        List<String> problems = Refusals.of(folder, () ->
+                read("weather.taf", "TAF LIXX 081100Z 0812/0912 BKN020\nFM082575 BKN010\n"));
         assertTrue(problems.get(0).startsWith("weather.taf:2:1"), problems::toString);
     }
 }
