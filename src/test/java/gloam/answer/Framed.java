@@ -37,8 +37,8 @@ final class Framed {
     }
 
     static Camera camera(double focalLengthMm, double widthMm, double heightMm) {
-        return new Camera("camera",
-                new Lens(focalLengthMm, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
+        return new Camera("camera", new Lens(focalLengthMm, List.of(FNumber.exact(11)), 0.9,
+                Double.POSITIVE_INFINITY, 40,
                 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(widthMm, heightMm), Duration.ZERO);
     }
 
@@ -47,8 +47,8 @@ final class Framed {
     }
 
     static FrameQuestion question(Site site, Direction aim, Interval open, boolean airless) {
-        return new FrameQuestion(site,
-                new Setting(Framing.level(aim, camera()), FNumber.exact(11), List.of(open)),
+        return new FrameQuestion(site, new Setting(Framing.level(aim, camera()), FNumber.exact(11),
+                List.of(open)),
                 Duration.ofMinutes(10), airless);
     }
 

@@ -82,10 +82,10 @@ class LevelSpansTest {
     void theSunAndTooManyNightsAreRefused() {
         LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
         assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.SUN, search, FIRST, FIRST));
-        assertThrows(BadInput.class,
-                () -> new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.minusDays(1)));
-        assertThrows(BadInput.class,
-                () -> new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(800)));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.minusDays(1)));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.plusDays(800)));
         assertEquals(FIRST.plusDays(799), new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(799))
                 .last());
     }

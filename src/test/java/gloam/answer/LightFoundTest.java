@@ -46,7 +46,8 @@ class LightFoundTest {
     private static ExposureQuestion question(Lens lens, Optional<Frame> frame, OptionalDouble reflectance,
             KnownSky... skies) {
         return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, frame, List.of(skies),
-                reflectance, List.of(), TrailLimit.LEAST_DIFFERENCE_DENSITY, new TimeFor(0, 1));
+                reflectance,
+                List.of(), TrailLimit.LEAST_DIFFERENCE_DENSITY, new TimeFor(0, 1));
     }
 
     private static KnownSky.Computed computed(double altitudeDeg) {
@@ -54,8 +55,8 @@ class LightFoundTest {
     }
 
     private static LightFound found(StandingSky sky, OptionalDouble reflectance, KnownSky... skies) {
-        return LightFound.of(() -> sky,
-                question(lens(Projection.RECTILINEAR, 8), Optional.empty(), reflectance, skies));
+        return LightFound.of(() -> sky, question(lens(Projection.RECTILINEAR, 8), Optional.empty(),
+                reflectance, skies));
     }
 
     /** Level ground of reflectance r under E lx has r E / π cd/m² (Lambert's law). */
@@ -71,7 +72,8 @@ class LightFoundTest {
 
     /**
      * Moonlight is whiter than the dark sky; a black body of colour index 0.92 has 4600 (1/(0.92² + 1.7) +
-     * 1/(0.92² + 0.62)) = 4945 K (Ballesteros 2012), colder bodies are redder.
+     * 1/(0.92² +
+     * 0.62)) = 4945 K (Ballesteros 2012), colder bodies are redder.
      */
     @Test
     void moonlightIsNotTheColourOfTheDarkSky() {
@@ -93,7 +95,8 @@ class LightFoundTest {
     @Test
     void theComputedSkyIsComparedAndKnowsTheStars() {
         LightFound light = found(DARK, OptionalDouble.empty(),
-                new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21)), computed(90));
+                new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21)),
+                computed(90));
         assertEquals(21, light.sky().magArcsec2(), 1e-9);
         assertEquals(21.6, light.otherSkies().get(0).brightness().magArcsec2(), 1e-9);
         assertEquals(-0.6 * 0.4 * Math.log(10) / Math.log(2), light.otherSkies().get(0).brighterStops(),

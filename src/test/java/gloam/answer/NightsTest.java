@@ -10,6 +10,7 @@ import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.MoonPhase;
+import gloam.ephemeris.Night;
 import gloam.ephemeris.SkylinePassage;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.orekit.OrekitEphemeris;
@@ -89,7 +90,8 @@ class NightsTest {
     void passagesOverTerrainAreToldBodyByBody() {
         Site open = Places.MID_NORTH;
         Site walled = new Site("walled", open.latitude(), open.longitude(), open.heightM(), open.zone(), 21.6,
-                0.2, new Skyline(List.of(new Skyline.Point(0, 10))));
+                0.2,
+                new Skyline(List.of(new Skyline.Point(0, 10))));
         assertEquals(List.of(), NightCourse.of(new AnalyticEphemeris(), open, EVENING).passages());
         NightCourse course = NightCourse.of(new AnalyticEphemeris(), walled, EVENING);
         List<Body> bodies = course.passages().stream().map(SkylinePassage::body).toList();
@@ -138,6 +140,20 @@ class NightsTest {
         }
         ranking.stays().forEach(stay -> assertEquals(
                 stay.nights().stream().mapToDouble(NightRank::score).sum() / 3, stay.score(), 1e-12));
+    }
+
+    @Test
+    void everySiteIsRankedOnEveryNight() {
+        List<LocalDate> evenings = List.of(EVENING, EVENING.plusDays(1));
+        List<NightRank> nights = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
+                new Ranking.Wanted(List.of(Places.MID_NORTH, Places.EQUATOR), evenings, Optional.empty(),
+                        OptionalInt.empty()), Progress.NONE).nights();
+        assertEquals(4, nights.size());
+        for (Site site : List.of(Places.MID_NORTH, Places.EQUATOR)) {
+            assertEquals(evenings, nights.stream().map(NightRank::night)
+                    .filter(night -> night.site().equals(site))
+                    .map(Night::date).sorted().toList());
+        }
     }
 
     @Test

@@ -35,10 +35,10 @@ class SheetLitTest {
     private static final StandingSky DARK = new StandingSky(Direction.ofDegrees(0, -40),
             Direction.ofDegrees(180, -40), 384_400, Angle.ofDegrees(90));
     private static final Site SITE = Places.at(50, 10, 0);
-    private static final Interval OPEN = Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"),
-            Duration.ofHours(1));
-    private static final Interval LATER = Interval.lasting(Instant.parse("2027-02-08T22:00:00Z"),
-            Duration.ofHours(2));
+    private static final Interval OPEN =
+            Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofHours(1));
+    private static final Interval LATER =
+            Interval.lasting(Instant.parse("2027-02-08T22:00:00Z"), Duration.ofHours(2));
     private static final Optional<Direction> POLE = Optional.of(Direction.ofDegrees(0, 41));
     private static final Optional<Place> MEADOW = Sheets.exposed("a film", List.of(light(OPEN, 1))).place();
 
@@ -67,7 +67,8 @@ class SheetLitTest {
     private static Exposed before(boolean measured, Opening... openings) {
         Exposed one = Sheets.exposed("a film", List.of(openings));
         return new Exposed(one.film(), "", one.place(), one.aim(), one.lens(), one.openings(), measured,
-                one.stars(), OptionalDouble.empty());
+                one.stars(),
+                OptionalDouble.empty());
     }
 
     private static Optional<LastWord> said(boolean measured, Opening... openings) {
@@ -176,7 +177,7 @@ class SheetLitTest {
         assertEquals(kept, known(POLE, lens(8), OPEN).stars(said));
         SheetLit elsewhere = new SheetLit(SheetLitTest::none, Optional.empty(),
                 Optional.of(new Place("Hill", Angle.ZERO, MEADOW.orElseThrow().zone())), POLE, lens(8),
-                List.of(OPEN));
+                        List.of(OPEN));
         assertEquals(120 * 7.2921e-5 * Math.cos(Math.toRadians(49)), elsewhere.stars(said).imageSpeedMmS(),
                 1e-7);
         assertEquals(0.3, elsewhere.stars(said).lossMag(), 1e-9);
@@ -190,7 +191,8 @@ class SheetLitTest {
     @Test
     void withoutPlaceAndLastWordStarsRunFastest() {
         SheetLit lit = new SheetLit(SheetLitTest::none, Optional.empty(), Optional.empty(), Optional.empty(),
-                lens(8), List.of(OPEN));
+                lens(8),
+                List.of(OPEN));
         assertEquals(120 * 7.2921e-5, lit.stars(Optional.empty()).imageSpeedMmS(), 1e-7);
     }
 }

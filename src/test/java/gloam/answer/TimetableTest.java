@@ -166,11 +166,12 @@ class TimetableTest {
     @Test
     void aTripWithoutWishesHasNoTimetable() {
         Trip bare = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of());
-        assertThrows(BadInput.class,
-                () -> Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), bare,
+        assertThrows(BadInput.class, () -> Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
+                bare,
                 Optional.empty(), NOW, Progress.NONE));
         assertEquals(2, windows(Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), TRIP,
-                Optional.empty(), NOW, Progress.NONE)).size());
+                Optional.empty(),
+                NOW, Progress.NONE)).size());
     }
 
     @Test

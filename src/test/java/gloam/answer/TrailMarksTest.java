@@ -143,8 +143,9 @@ class TrailMarksTest {
         assertEquals(Optional.empty(), running.elsewhere());
         // 15 mm off the axis at 100 mm: atan(0.15) is 8.53°
         assertEquals(90 - 8.53, turning.elsewhere().orElseThrow().degrees(), 0.01);
-        // slower by the sine of 8.53° its stars show fainter: 2.5 log10 of it is 2.07 mag, and the sky as
-        // dark, air as thick
+        // slower by the sine of 8.53° its stars show fainter: 2.5 log10 of it is 2.07 mag, the sky as dark,
+        // the air nearly as thick
+
         assertEquals(2.07, turning.trailLimitMag() - running.trailLimitMag(), 0.1);
     }
 

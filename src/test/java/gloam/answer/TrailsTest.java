@@ -50,12 +50,13 @@ class TrailsTest {
                 && row.text("focal_length_mm").equals(first.text("focal_length_mm"))).toList();
         FrameQuestion question = new FrameQuestion(
                 Places.at(first.number("latitude_deg"), first.number("longitude_deg"),
-                first.number("height_m")),
+                        first.number("height_m")),
                 new Setting(Framing.level(Direction.ofDegrees(first.number("camera_azimuth_deg"),
                         first.number("camera_altitude_deg")),
-                        camera(first.number("focal_length_mm"), 1000, 1000)), FNumber.exact(11),
+                                camera(first.number("focal_length_mm"), 1000, 1000)),
+                        FNumber.exact(11),
                         List.of(new Interval(first.instant("utc"), rows.get(rows.size() - 1)
-                        .instant("utc")))),
+                                .instant("utc")))),
                 Duration.ofMinutes(30), true);
         List<Trail.Point> points = Trails.of(OrekitEphemeris.builtIn(), question, Optional.empty(), List.of(
                 Star.at(first.text("star"), first.number("ra_icrs_deg"), first.number("dec_icrs_deg"))))

@@ -48,7 +48,8 @@ class UsableNightTest {
         Lens lens = new Lens(120, List.of(FNumber.exact(8)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
         return new ExposureQuestion(Films.print(640, Reciprocity.none()), lens, Optional.empty(),
-                List.of(sky), reflectance, List.of(earlier), TrailLimit.LEAST_DIFFERENCE_DENSITY, unknown);
+                List.of(sky),
+                reflectance, List.of(earlier), TrailLimit.LEAST_DIFFERENCE_DENSITY, unknown);
     }
 
     private static KnownSky.Computed sky(Instant openAt, boolean steady) {
@@ -124,13 +125,13 @@ class UsableNightTest {
         KnownSky measured = new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21));
         Instant later = DARK_FROM.plus(HOUR.multipliedBy(2));
         assertThrows(BadInput.class, () -> question(measured, sand, new TimeFor(0, 1)));
-        assertThrows(BadInput.class,
-                () -> question(measured, OptionalDouble.empty(), new TimeFor(0, 1), before));
-        assertThrows(BadInput.class,
-                () -> question(sky(later, true), OptionalDouble.empty(), new TimeFor(0, 1), before));
+        assertThrows(BadInput.class, () -> question(measured, OptionalDouble.empty(), new TimeFor(0, 1),
+                before));
+        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.empty(),
+                new TimeFor(0, 1), before));
         assertEquals(List.of(before), question(sky(later, false), sand, new TimeFor(0, 1), before).earlier());
         assertEquals(sand, question(sky(later, true), sand, new TimeFor(0, 1)).groundReflectance());
-        assertThrows(BadInput.class,
-                () -> question(sky(later, true), OptionalDouble.of(1.01), new TimeFor(0, 1)));
+        assertThrows(BadInput.class, () -> question(sky(later, true), OptionalDouble.of(1.01),
+                new TimeFor(0, 1)));
     }
 }

@@ -15,10 +15,12 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Whatever the options and the files are, a run ends soon in a result that other programs can read or in
- * lines that the user can act on, and the same question put in another way has the same answer.
+ * lines
+ * that the user can act on, and the same question put in another way has the same answer.
  *
  * <p>Of every kind a tenth with every build, all in the search. {@code -Dgloam.fuzz=N} runs about N cases;
- * {@code -Dgloam.fuzz.kind=KIND -Dgloam.fuzz.seed=SEED} replays the case that a failure names.
+ * {@code -Dgloam.fuzz.kind=KIND -Dgloam.fuzz.seed=SEED} replays
+ * the case that a failure names.
  */
 class FuzzTest {
 

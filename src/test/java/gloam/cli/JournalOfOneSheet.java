@@ -61,8 +61,8 @@ abstract class JournalOfOneSheet {
     }
 
     JsonNode sheets() throws IOException {
-        return new ObjectMapper()
-                .readTree(ok(Run.of("journal", "list", "--journal", file().toString(), "--format",
+        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file().toString(),
+                "--format",
                 "json"))).get("sheets");
     }
 

@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 class SpreadTest {
 
     /**
-     * Half a stop is the law's within what it covers, half a stop more each decade beyond; speed and sky add to that in
+     * Half a stop is the law's within what it covers, half a stop more each decade beyond; speed and sky add
+     * to that in
      * quadrature as they did: 1.0² − 0.5² and 1.5² − 0.5² more.
      */
     @Test
@@ -20,7 +21,8 @@ class SpreadTest {
         FilmStock film = Films.print(640, law);
         double inside = Math.pow(ExposureEngine.spreadStops(film, law.coveredToS()), 2);
         assertEquals(inside, Math.pow(ExposureEngine.spreadStops(film, law.coveredToS() / 10), 2), 1e-9);
-        assertEquals(inside + 0.75, Math.pow(ExposureEngine.spreadStops(film, 10 * law.coveredToS()), 2), 1e-9);
+        assertEquals(inside + 0.75, Math.pow(ExposureEngine.spreadStops(film, 10 * law.coveredToS()), 2),
+                1e-9);
         assertEquals(inside + 2, Math.pow(ExposureEngine.spreadStops(film, 100 * law.coveredToS()), 2), 1e-9);
     }
 }

@@ -19,33 +19,39 @@ import org.junit.jupiter.api.Test;
 
 class NoteTest {
 
-    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH, LocalDate.of(2027, 2, 8));
+    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH,
+            LocalDate.of(2027, 2, 8));
     private static final Instant SUNSET = NIGHT.sunDown().get(0).start();
     private static final Instant SUNRISE = NIGHT.sunDown().get(0).endExclusive();
 
     private static Trip trip(Site site, Optional<Forecast> forecast) {
         Trip trip = Trips.trip(List.of(site), NIGHT.date(), 1, 1, List.of());
-        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(), trip.film(),
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
+                trip.film(),
                 trip.sheets(), trip.preview(), trip.wishes(), forecast, Optional.empty());
     }
 
     private static Forecast.Row row(Instant at, double temperatureC, double dewPointC) {
-        return new Forecast.Row(at, 0, OptionalDouble.of(temperatureC), OptionalDouble.of(dewPointC), OptionalDouble.of(20));
+        return new Forecast.Row(at, 0, OptionalDouble.of(temperatureC), OptionalDouble.of(dewPointC),
+                OptionalDouble.of(20));
     }
 
     /** Before sunset and after sunrise it is colder and wetter, which is nobody's business. */
     @Test
     void theWeatherIsThatOfTheTimeOutside() {
         List<Forecast.Row> rows = new ArrayList<>();
-        for (Instant at = NIGHT.span().start(); at.isBefore(NIGHT.span().endExclusive()); at = at.plus(Duration.ofMinutes(30))) {
+        for (Instant at = NIGHT.span().start(); at.isBefore(NIGHT.span().endExclusive()); at =
+                at.plus(Duration.ofMinutes(30))) {
             boolean outside = !at.isBefore(SUNSET) && at.isBefore(SUNRISE);
             boolean late = at.isAfter(SUNSET.plus(Duration.ofHours(6)));
-            rows.add(row(at, outside ? late ? -5 : 2 : -20, outside && !late ? -8 : late && outside ? -6 : -20));
+            rows.add(row(at, outside ? late ? -5 : 2 : -20, outside && !late ? -8 : late && outside ? -6
+                    : -20));
         }
         List<Note> notes = Note.of(trip(Places.MID_NORTH, Optional.of(new Forecast(rows))), NIGHT);
         assertEquals(2, notes.size());
         Note.Dew dew = (Note.Dew) notes.get(0);
-        assertTrue(dew.from().isAfter(SUNSET.plus(Duration.ofHours(5))) && dew.from().isBefore(SUNRISE), dew::toString);
+        assertTrue(dew.from().isAfter(SUNSET.plus(Duration.ofHours(5))) && dew.from().isBefore(SUNRISE),
+                dew::toString);
         assertEquals(1, dew.spareC(), 1e-9);
         Note.Cold cold = (Note.Cold) notes.get(1);
         assertTrue(cold.at().isAfter(SUNSET) && cold.at().isBefore(SUNRISE), cold::toString);
@@ -65,7 +71,8 @@ class NoteTest {
     void clocksThatChangeAreTold() {
         Night forward = Night.of(new AnalyticEphemeris(), Places.CLOCK_CHANGE, Places.CLOCKS_FORWARD);
         List<Note> notes = Note.of(trip(Places.CLOCK_CHANGE, Optional.empty()), forward);
-        assertEquals(Instant.parse("2027-03-28T01:00:00Z"), ((Note.ClocksChange) notes.get(0)).change().getInstant());
+        assertEquals(Instant.parse("2027-03-28T01:00:00Z"), ((Note.ClocksChange) notes.get(0)).change()
+                .getInstant());
         assertEquals(1, notes.size());
     }
 

@@ -91,16 +91,16 @@ class ForecastFileTest {
             "50 | -0.1 | 5",
         "50 | 0.5 | 61", "50 | 0.5 | -81", "50 | 0.5 | x"})
     void whatCannotBeIsRefusedAtItsPlace(String humidity, String cloud, String temperature) {
-        List<String> problems = problems(
-                "time,cloud_fraction,humidity_percent,temperature_c\n2027-02-08T20:00Z," + cloud
+        List<String> problems =
+                problems("time,cloud_fraction,humidity_percent,temperature_c\n2027-02-08T20:00Z," + cloud
                 + "," + humidity + "," + temperature + "\n");
         assertEquals(1, problems.size(), problems::toString);
         assertTrue(problems.get(0).startsWith("weather.csv:2:"), problems::toString);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|',
-            value = {"time,temperature_c", "time,cloud_fraction,time", "time,cloud_fraction,rain_mm"})
+    @CsvSource(delimiter = '|', value = {"time,temperature_c", "time,cloud_fraction,time",
+            "time,cloud_fraction,rain_mm"})
     void otherColumnsAreRefused(String header) {
         List<String> problems = problems(header + "\n" + "2027-02-08T20:00Z,0,0\n");
         assertTrue(problems.get(0).startsWith("weather.csv:1:"), problems::toString);
@@ -115,8 +115,8 @@ class ForecastFileTest {
     /** The first fault of an aerodrome's forecast is told by line and column. */
     @Test
     void aFaultInATafHasItsPlace() {
-        List<String> problems = Refusals.of(folder,
-                () -> read("weather.taf", "TAF LIXX 081100Z 0812/0912 BKN020\nFM082575 BKN010\n"));
+        List<String> problems = Refusals.of(folder, () ->
+                read("weather.taf", "TAF LIXX 081100Z 0812/0912 BKN020\nFM082575 BKN010\n"));
         assertTrue(problems.get(0).startsWith("weather.taf:2:1"), problems::toString);
     }
 }

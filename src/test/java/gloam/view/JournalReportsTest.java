@@ -95,9 +95,11 @@ class JournalReportsTest {
 
     @Test
     void theNextSheetIsTold() throws IOException {
-        Lens lens = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+        Lens lens = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY,
+                40, 0,
                 Projection.RECTILINEAR, Vignetting.NONE);
-        NextExposure next = NextExposure.of(FILM, JOURNAL, "", new NextExposure.Wanted(lens, SkyBrightness.ofMagArcsec2(21),
+        NextExposure next = NextExposure.of(FILM, JOURNAL, "",
+                new NextExposure.Wanted(lens, SkyBrightness.ofMagArcsec2(21),
                 Duration.ofMinutes(1), Duration.ofHours(6), -1, 3));
         Shown shown = Shown.of(JournalNextReport.of(next, NOW));
         assertEquals(-1, shown.number("tone"), 1e-9);
@@ -137,24 +139,28 @@ class JournalReportsTest {
     }
 
     /**
-     * Longer times stand higher. The bar of a sheet spans the times that would have made the mid-tone: of one that came
+     * Longer times stand higher. The bar of a sheet spans the times that would have made the mid-tone: of one
+     * that came
      * out a stop too light, half its time in the middle, by half a stop more and less.
      */
     @Test
     void aSheetsBarSpansTheTimesThatWouldHaveBeenRight() {
         Fit fit = Fit.of(FILM, JOURNAL, "");
         String svg = JournalCurveDrawing.of(JournalFitReport.of(fit, NOW));
-        List<double[]> bars = numbers(svg, "<path d=\"M ([-0-9.]+) ([-0-9.]+) L ([-0-9.]+) ([-0-9.]+)\" class=\"bar(?: doubted)?\"");
+        List<double[]> bars = numbers(svg,
+                "<path d=\"M ([-0-9.]+) ([-0-9.]+) L ([-0-9.]+) ([-0-9.]+)\" class=\"bar(?: doubted)?\"");
         assertEquals(3, bars.size());
         Scale scale = new Scale(svg, fit);
         // sheets stand in order of metered time: 1, 3, 2
         assertEquals(400 * Math.pow(2, -1.5), scale.timeS(bars.get(0)[1]), 4);
         assertEquals(400 * Math.pow(2, -0.5), scale.timeS(bars.get(0)[3]), 4);
         double whiteAbove = ToneWord.WHITE.aboveStops();
-        assertEquals(4000 * Math.pow(2, -whiteAbove), scale.timeS(bars.get(1)[3]), 40, "white may be lighter still");
+        assertEquals(4000 * Math.pow(2, -whiteAbove), scale.timeS(bars.get(1)[3]), 40,
+                "white may be lighter still");
         assertTrue(bars.get(1)[1] > bars.get(1)[3]);
         double blackUpTo = ToneWord.BLACK.upToStops();
-        assertEquals(40_000 * Math.pow(2, -blackUpTo), scale.timeS(bars.get(2)[1]), 800, "black may be darker still");
+        assertEquals(40_000 * Math.pow(2, -blackUpTo), scale.timeS(bars.get(2)[1]), 800,
+                "black may be darker still");
         assertTrue(bars.get(2)[3] < bars.get(2)[1]);
     }
 
@@ -172,7 +178,8 @@ class JournalReportsTest {
         for (List<double[]> line : lines) {
             assertEquals(fit.curve().size(), line.size());
             for (int i = 1; i < line.size(); i++) {
-                assertTrue(line.get(i)[0] > line.get(i - 1)[0] && line.get(i)[1] < line.get(i - 1)[1], "up to the right");
+                assertTrue(line.get(i)[0] > line.get(i - 1)[0] && line.get(i)[1] < line.get(i - 1)[1],
+                        "up to the right");
             }
         }
     }
@@ -204,6 +211,7 @@ class JournalReportsTest {
     private static List<double[]> numbers(String text, String pattern) {
         return Pattern.compile(pattern).matcher(text).results().map((MatchResult found) -> new double[] {
             Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2)),
-            Double.parseDouble(found.group(3)), Double.parseDouble(found.group(4))}).filter(bar -> bar[0] == bar[2]).toList();
+            Double.parseDouble(found.group(3)), Double.parseDouble(found.group(4))})
+                    .filter(bar -> bar[0] == bar[2]).toList();
     }
 }

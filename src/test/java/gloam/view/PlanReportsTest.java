@@ -46,7 +46,8 @@ class PlanReportsTest {
         Wish east = Trips.repeated(Trips.pointed("east", Direction.ofDegrees(100, 40), Wish.SkyKind.MOONLIT,
                 new Wish.Tone.Free()), 2, 3);
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), LocalDate.of(2027, 2, 14), 2, 3, List.of(east));
-        timetable = Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), trip, Optional.empty(), NOW,
+        timetable = Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), trip, Optional.empty(),
+                NOW,
                 Progress.NONE);
         report = PlanReport.of(timetable, NOW);
     }
@@ -128,17 +129,23 @@ class PlanReportsTest {
         assertEquals(window.moon().fromAim().degrees(), moon.number("fromaim"), 6e-4);
     }
 
-    /** The Moon's way ends at the strip's lower edge when it sets and stands the higher above it the higher it is. */
+    /**
+     * The Moon's way ends at the strip's lower edge when it sets and stands the higher above it the higher it
+     * is.
+     */
     @Test
     void theMoonIsDrawnAsHighAsItStands() {
         PlanReport.PlannedNightRow night = report.nights().get(0);
         String svg = NightStrip.of(night);
         List<Plan.SkySample> up = timetable.nights().get(0).plan().course().stream()
                 .filter(sky -> sky.moonAltitude().degrees() >= 0).toList();
-        List<double[]> moon = Arrays.stream(first(svg, "<polyline points=\"([^\"]*)\" class=\"moon\"").group(1).split(" "))
-                .map(point -> Arrays.stream(point.split(",")).mapToDouble(Double::parseDouble).toArray()).toList();
+        List<double[]> moon = Arrays.stream(first(svg, "<polyline points=\"([^\"]*)\" class=\"moon\"")
+                .group(1).split(" "))
+                .map(point -> Arrays.stream(point.split(",")).mapToDouble(Double::parseDouble).toArray())
+                        .toList();
         assertEquals(up.size(), moon.size());
-        MatchResult sky = first(svg, "<rect x=\"[^\"]*\" y=\"([^\"]*)\" width=\"[^\"]*\" height=\"([^\"]*)\" fill");
+        MatchResult sky = first(svg,
+                "<rect x=\"[^\"]*\" y=\"([^\"]*)\" width=\"[^\"]*\" height=\"([^\"]*)\" fill");
         double top = Double.parseDouble(sky.group(1));
         double height = Double.parseDouble(sky.group(2));
         for (int i = 0; i < up.size(); i++) {
@@ -151,7 +158,8 @@ class PlanReportsTest {
     @Test
     void windowsAreDrawnAtTheirTimes() {
         String svg = NightStrip.of(report.nights().get(0));
-        List<MatchResult> boxes = Pattern.compile("<rect x=\"([^\"]*)\" y=\"[^\"]*\" width=\"([^\"]*)\" height=\"[^\"]*\""
+        List<MatchResult> boxes =
+                Pattern.compile("<rect x=\"([^\"]*)\" y=\"[^\"]*\" width=\"([^\"]*)\" height=\"[^\"]*\""
                 + " class=\"box\"").matcher(svg).results().toList();
         List<Plan.Window> windows = timetable.nights().get(0).plan().windows();
         assertEquals(windows.size(), boxes.size());
@@ -159,7 +167,8 @@ class PlanReportsTest {
         for (int i = 0; i < windows.size(); i++) {
             double left = Double.parseDouble(boxes.get(i).group(1));
             assertEquals(x(windows.get(i).open().start()), left, 0.1);
-            assertEquals(x(windows.get(i).open().endExclusive()), left + Double.parseDouble(boxes.get(i).group(2)), 0.1);
+            assertEquals(x(windows.get(i).open().endExclusive()), left
+                    + Double.parseDouble(boxes.get(i).group(2)), 0.1);
         }
     }
 
@@ -167,7 +176,8 @@ class PlanReportsTest {
     @Test
     void aDarkSkyIsDrawnDark() {
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
-        List<Double> lights = Pattern.compile("--light:([0-9.]+)").matcher(NightStrip.of(report.nights().get(0))).results()
+        List<Double> lights = Pattern.compile("--light:([0-9.]+)")
+                .matcher(NightStrip.of(report.nights().get(0))).results()
                 .map(found -> Double.parseDouble(found.group(1))).toList();
         assertEquals(course.size() - 1, lights.size());
         for (int i = 0; i < lights.size(); i++) {
@@ -180,10 +190,12 @@ class PlanReportsTest {
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         Instant from = course.get(0).at();
         double whole = Duration.between(from, course.get(course.size() - 1).at()).toSeconds();
-        return STRIP_LEFT + STRIP_WIDTH * Math.max(0, Math.min(1, Duration.between(from, at).toMillis() / 1000.0 / whole));
+        return STRIP_LEFT + STRIP_WIDTH * Math.max(0,
+                Math.min(1, Duration.between(from, at).toMillis() / 1000.0 / whole));
     }
 
     private static MatchResult first(String text, String pattern) {
-        return Pattern.compile(pattern).matcher(text).results().findFirst().orElseThrow(() -> new AssertionError(text));
+        return Pattern.compile(pattern).matcher(text).results().findFirst()
+                .orElseThrow(() -> new AssertionError(text));
     }
 }

@@ -46,10 +46,13 @@ class SheetReportsTest {
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
     private static final Site SITE = Places.MID_NORTH;
     private static final Instant NOW = Instant.parse("2027-01-01T10:00:00Z");
-    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(5.6), FNumber.exact(11)), 0.9, 10, 40,
+    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(5.6), FNumber.exact(11)), 0.9, 10,
+            40,
             0, Projection.RECTILINEAR, Vignetting.NONE);
-    private static final Interval FIRST = Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofMinutes(40));
-    private static final Interval SECOND = Interval.lasting(Instant.parse("2027-02-08T23:00:00Z"), Duration.ofMinutes(30));
+    private static final Interval FIRST =
+            Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofMinutes(40));
+    private static final Interval SECOND =
+            Interval.lasting(Instant.parse("2027-02-08T23:00:00Z"), Duration.ofMinutes(30));
 
     private static Trails trails() {
         Camera camera = new Camera("camera", LENS, new Frame(80, 60), Duration.ZERO);
@@ -72,8 +75,10 @@ class SheetReportsTest {
         assertEquals(60, frame.number("height"), 1e-4);
         assertEquals(4200, frame.number("lasts"), 1e-3);
         assertEquals(2, frame.list("openings").size());
-        assertEquals(OffsetDateTime.parse("2027-02-08T21:00+01:00"), OffsetDateTime.parse(frame.named("openAt").node().asString()));
-        assertEquals(SECOND.endExclusive(), OffsetDateTime.parse(frame.named("closeAt").node().asString()).toInstant());
+        assertEquals(OffsetDateTime.parse("2027-02-08T21:00+01:00"),
+                OffsetDateTime.parse(frame.named("openAt").node().asString()));
+        assertEquals(SECOND.endExclusive(), OffsetDateTime.parse(frame.named("closeAt").node().asString())
+                .toInstant());
         assertEquals(SECOND.start(), frame.list("openings").get(1).instant("open"));
         assertTrue(trails.tracks().size() > 3, "stars show");
         assertEquals(trails.tracks().size(), shown.list("tracks").size());
@@ -86,11 +91,14 @@ class SheetReportsTest {
             assertEquals(here.star().point().xMm(), told.number("xmm"), 1e-4);
             assertEquals(here.star().point().yMm(), told.number("ymm"), 1e-4);
             assertEquals(3600 * here.star().motion().speedMmS(), told.number("speed"), 1e-4);
-            assertEquals(here.star().motion().direction().positive().degrees(), told.number("direction"), 1e-3);
+            assertEquals(here.star().motion().direction().positive().degrees(), told.number("direction"),
+                    1e-3);
             assertEquals(here.star().drawn().isEmpty(), told.empty("length"));
-            here.star().drawn().ifPresent(trail -> assertEquals(trail.lengthMm(), told.number("length"), 1e-4));
+            here.star().drawn().ifPresent(trail ->
+                    assertEquals(trail.lengthMm(), told.number("length"), 1e-4));
         }
-        assertEquals(trails.pole().pole().direction().altitude().degrees(), shown.at("pole").number("altitude"), 1e-5);
+        assertEquals(trails.pole().pole().direction().altitude().degrees(), shown.at("pole")
+                .number("altitude"), 1e-5);
         assertEquals(trails.pole().turnDeg(), shown.at("pole").number("turn"), 1e-5);
         assertTrue(shown.at("pole").empty("longest"));
         for (int i = 0; i < trails.edges().size(); i++) {
@@ -101,7 +109,8 @@ class SheetReportsTest {
             assertEquals(trails.edges().get(i).seen().altitude().degrees(), edge.number("altitude"), 1e-5);
         }
         assertEquals(trails.sheet().orElseThrow().trailLimitMag(), shown.at("sheet").number("limit"), 6e-3);
-        assertEquals(trails.sheet().orElseThrow().centre().skyToneStops(), shown.at("sheet").number("tone"), 6e-4);
+        assertEquals(trails.sheet().orElseThrow().centre().skyToneStops(), shown.at("sheet").number("tone"),
+                6e-4);
         assertEquals(11, shown.at("sheet").number("fnumber"), 1e-4);
     }
 
@@ -155,17 +164,21 @@ class SheetReportsTest {
 
     @Test
     void exposuresAreTold() throws IOException {
-        KnownSky.Computed computed = new KnownSky.Computed(SITE, Direction.ofDegrees(150, 35), SECOND.start(), false);
+        KnownSky.Computed computed = new KnownSky.Computed(SITE, Direction.ofDegrees(150, 35), SECOND.start(),
+                false);
         ExposureQuestion question = new ExposureQuestion(Films.print(640, Reciprocity.power(1.1, 1)), LENS,
                 Optional.of(new Frame(80, 60)),
-                List.of(computed, new KnownSky.Measured(SkyBrightness.ofMagArcsec2(20))), OptionalDouble.of(0.18),
+                List.of(computed, new KnownSky.Measured(SkyBrightness.ofMagArcsec2(20))),
+                        OptionalDouble.of(0.18),
                 List.of(FIRST), TrailLimit.LEAST_DIFFERENCE_DENSITY, new ExposureQuestion.TimeFor(-2, 2));
         Exposures answer = Exposures.of(() -> EPHEMERIS, question);
         Shown shown = Shown.of(ExposureReport.of(answer, NOW));
         Shown situation = shown.at("situation");
-        assertEquals(answer.light().sky().magArcsec2(), situation.named("skyMagArcsec2").node().asDouble(), 6e-3);
+        assertEquals(answer.light().sky().magArcsec2(), situation.named("skyMagArcsec2").node().asDouble(),
+                6e-3);
         assertEquals(1, situation.named("skyCdM2").node().asDouble() / answer.light().sky().cdM2(), 1e-3);
-        assertEquals(answer.light().otherSkies().get(0).brighterStops(), situation.list("other").get(0).number("brighter"), 6e-4);
+        assertEquals(answer.light().otherSkies().get(0).brighterStops(), situation.list("other").get(0)
+                .number("brighter"), 6e-4);
         assertEquals(20, situation.list("other").get(0).number("mag"), 1e-6);
         assertEquals(-2, situation.number("tone"), 1e-6);
         assertEquals(2, situation.named("sheets").node().asInt());
@@ -173,18 +186,22 @@ class SheetReportsTest {
         assertEquals(120, situation.number("focal"), 1e-6);
         assertEquals(10, situation.number("focus"), 1e-6);
         assertEquals(0.9, situation.number("transmittance"), 1e-6);
-        assertEquals(answer.light().cornerStops().orElseThrow(), situation.named("cornerStops").node().asDouble(), 6e-4);
+        assertEquals(answer.light().cornerStops().orElseThrow(), situation.named("cornerStops").node()
+                .asDouble(), 6e-4);
         assertEquals(150, situation.number("azimuth"), 1e-5);
         assertEquals(35, situation.named("altitudeDeg").node().asDouble(), 1e-5);
         assertEquals(answer.light().aimDeclination().degrees(), situation.number("aimdeclination"), 1e-5);
         assertEquals(answer.light().stars().lossMag(), situation.number("extinction"), 6e-4);
         assertEquals(FIRST.start(), situation.list("earlier").get(0).instant("open"));
         assertEquals(FIRST.endExclusive(), situation.list("earlier").get(0).instant("close"));
-        assertEquals(SECOND.start(), OffsetDateTime.parse(situation.named("openAt").node().asString()).toInstant());
-        assertEquals(1, situation.at("ground").number("lux") / answer.light().ground().orElseThrow().lux(), 1e-3);
+        assertEquals(SECOND.start(), OffsetDateTime.parse(situation.named("openAt").node().asString())
+                .toInstant());
+        assertEquals(1, situation.at("ground").number("lux") / answer.light().ground().orElseThrow().lux(),
+                1e-3);
         assertEquals(0.18, situation.at("ground").number("reflectance"), 1e-6);
         assertEquals(2, shown.list("exposures").size());
-        assertTrue(answer.exposures().get(0).closeAt().isPresent() && answer.exposures().get(0).bracket().isPresent());
+        assertTrue(answer.exposures().get(0).closeAt().isPresent() && answer.exposures().get(0).bracket()
+                .isPresent());
         for (int i = 0; i < 2; i++) {
             assertRow(answer.exposures().get(i), shown.list("exposures").get(i));
         }
@@ -197,7 +214,8 @@ class SheetReportsTest {
         assertTime(at.row().exposure().lowS(), told.at("low"));
         assertTime(at.row().exposure().highS(), told.at("high"));
         assertEquals(at.closeAt().isEmpty(), told.empty("close"));
-        at.closeAt().ifPresent(close -> assertTrue(Duration.between(close, told.instant("close")).abs().toMillis() <= 1));
+        at.closeAt().ifPresent(close -> assertTrue(Duration.between(close, told.instant("close")).abs()
+                .toMillis() <= 1));
         assertEquals(at.row().exposure().reciprocityStops(), told.number("reciprocity"), 6e-4);
         assertEquals(at.row().skyToneStops(), told.named("skyToneStops").node().asDouble(), 6e-4);
         assertEquals(at.row().exposure().toneStops(), told.number("ground"), 6e-4);

@@ -13,7 +13,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /**
- * What a report shows to programs, asked by what its properties mean: by words that are in the name of one property alone.
+ * What a report shows to programs, asked by what its properties mean: by words that are in the name of one
+ * property alone.
  *
  * @param node a part of its JSON
  */

@@ -36,7 +36,10 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
-/** What reports of the sky say, against the answers they are made of: a site in the south, two hours east of Greenwich. */
+/**
+ * What reports of the sky say, against the answers they are made of: a site in the south, two hours east of
+ * Greenwich.
+ */
 class SkyReportsTest {
 
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
@@ -81,7 +84,8 @@ class SkyReportsTest {
         InstantSky sky = InstantSky.of(EPHEMERIS, SITE, AT, List.of(star));
         Shown shown = Shown.of(InstantReport.of(sky, NOW));
         assertEquals(OffsetDateTime.parse("2027-01-01T12:00:00.001+02:00"), shown.time("generated"));
-        assertEquals(OffsetDateTime.parse("2027-02-15T21:00:00.123+02:00"), OffsetDateTime.parse(shown.named("at").node()
+        assertEquals(OffsetDateTime.parse("2027-02-15T21:00:00.123+02:00"),
+                OffsetDateTime.parse(shown.named("at").node()
                 .asString()));
         List<Shown> bodies = shown.list("bodies");
         assertEquals(Body.values().length, bodies.size());
@@ -101,7 +105,8 @@ class SkyReportsTest {
         assertEquals(1, shown.at("light").number("ground") / sky.groundLx(), 1e-3);
         for (LightSource source : LightSource.values()) {
             assertEquals(sky.zenith().of(source).cdM2(), shown.at("light")
-                    .number(source.name().toLowerCase(Locale.ROOT), "cdm2"), 1e-3 * sky.zenith().total().cdM2());
+                    .number(source.name().toLowerCase(Locale.ROOT), "cdm2"), 1e-3 * sky.zenith().total()
+                            .cdM2());
         }
     }
 
@@ -114,8 +119,10 @@ class SkyReportsTest {
         for (int i = 0; i < hours.size(); i++) {
             NightCourse.Hour hour = course.hours().get(i);
             assertSame(hour.at(), hours.get(i).named("at"));
-            assertEquals(hour.sun().apparentAltitude().degrees(), hours.get(i).number("sun", "altitude"), DEG);
-            assertEquals(hour.moon().apparentAltitude().degrees(), hours.get(i).number("moon", "altitude"), DEG);
+            assertEquals(hour.sun().apparentAltitude().degrees(), hours.get(i).number("sun", "altitude"),
+                    DEG);
+            assertEquals(hour.moon().apparentAltitude().degrees(), hours.get(i).number("moon", "altitude"),
+                    DEG);
             assertEquals(hour.zenith().magArcsec2(), hours.get(i).number("zenith"), 6e-3);
             assertEquals(1, hours.get(i).number("ground") / hour.groundLx(), 1e-3);
             Shown planet = hours.get(i).list("planets").get(2);
@@ -144,7 +151,8 @@ class SkyReportsTest {
 
     @Test
     void highStandsAreToldInHours() throws IOException {
-        HighStands high = HighStands.of(EPHEMERIS, SITE, new HighStands.Wanted("south", Star.at("south", 100, -50),
+        HighStands high = HighStands.of(EPHEMERIS, SITE,
+                new HighStands.Wanted("south", Star.at("south", 100, -50),
                 Angle.ofDegrees(30)), EVENING, EVENING.plusDays(1));
         Shown shown = Shown.of(HighReport.of(high, NOW));
         assertEquals(30, shown.number("altitude"), DEG);
@@ -180,7 +188,8 @@ class SkyReportsTest {
             assertEquals(((Body) meeting.approach().other()).label(), told.named("other").node().asString());
             assertEquals(meeting.approach().separation().degrees(), told.number("separation"), DEG);
             assertEquals(meeting.one().azimuth().positive().degrees(), told.number("azimuth"), DEG);
-            assertEquals(meeting.one().apparentAltitude().degrees(), told.named("apparentAltitudeDeg").node().asDouble(), DEG);
+            assertEquals(meeting.one().apparentAltitude().degrees(), told.named("apparentAltitudeDeg").node()
+                    .asDouble(), DEG);
             assertEquals(meeting.sun().apparentAltitude().degrees(), told.number("sun", "altitude"), DEG);
         }
         assertTrue(ApproachesReport.of(new Approaches(SITE, List.of()), NOW).empty());
@@ -189,7 +198,8 @@ class SkyReportsTest {
 
     @Test
     void levelTrailsAreTold() throws IOException {
-        Camera camera = new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
+        Camera camera = new Camera("camera",
+                new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
                 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 60), Duration.ZERO);
         LevelSpans found = LevelSpans.of(EPHEMERIS, SITE, new LevelSpans.Wanted(Body.JUPITER,
                 LevelSearch.centred(camera, Angle.ofDegrees(10)), EVENING, EVENING.plusDays(2)));
