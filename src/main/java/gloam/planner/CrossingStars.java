@@ -63,6 +63,18 @@ final class CrossingStars {
         return there;
     }
 
+    /** How many stars record where that of a star on the equator would have to have a magnitude. */
+    int recorded(int openMin, int closeMin, double limitMag, double perOctaveMag) {
+        int middle = step(openMin + (closeMin - openMin) / 2);
+        float[] all = sorted(aiming.fixed() ? step(openMin) : middle, aiming.fixed() ? step(closeMin) : middle,
+                Math.round(perOctaveMag / SLOPE) * SLOPE);
+        int recorded = 0;
+        while (recorded < all.length && all[recorded] <= limitMag) {
+            recorded++;
+        }
+        return recorded;
+    }
+
     private static int step(int minute) {
         return (minute + STEP_MIN / 2) / STEP_MIN;
     }
@@ -75,6 +87,12 @@ final class CrossingStars {
     }
 
     private float nth(int from, int to, double perOctaveMag) {
+        float[] all = sorted(from, to, perOctaveMag);
+        return all.length < count ? Float.POSITIVE_INFINITY : all[count - 1];
+    }
+
+    /** The magnitudes of all stars that run over the frame, as if their images ran as fast as one on the equator. */
+    private float[] sorted(int from, int to, double perOctaveMag) {
         Arrays.fill(first, -1);
         int crossing = 0;
         for (int step = from; step <= to; step++) {
@@ -84,24 +102,18 @@ final class CrossingStars {
                 last[star] = step;
             }
         }
-        if (crossing < count) {
-            return Float.POSITIVE_INFINITY;
-        }
-        float[] least = new float[crossing];
+        float[] magnitudes = new float[crossing];
         int seen = 0;
         for (int step = from; step <= to; step++) {
             FrameStars there = at(step);
             for (int i = 0; i < there.stars().length; i++) {
                 int star = there.stars()[i];
                 if ((first[star] + last[star]) / 2 == step) {
-                    least[seen++] = (float) (there.magnitudes()[i] - perOctaveMag * there.octavesSlower()[i]);
+                    magnitudes[seen++] = (float) (there.magnitudes()[i] - perOctaveMag * there.octavesSlower()[i]);
                 }
             }
         }
-        if (seen < count) {
-            return Float.POSITIVE_INFINITY;
-        }
-        Arrays.sort(least, 0, seen);
-        return least[count - 1];
+        Arrays.sort(magnitudes, 0, seen);
+        return Arrays.copyOf(magnitudes, seen);
     }
 }

@@ -182,8 +182,21 @@ final class WishNight {
 
     /** Whether the share of twilight is as wished. */
     boolean blends(int number, int openMin, int closeMin) {
-        return !wish.limits().blends() || twilight.suits(openMin, closeMin,
-                light(aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN).through(number));
+        return !wish.limits().blends() || twilight.suits(openMin, closeMin, made(number, openMin, closeMin));
+    }
+
+    /** Minutes of twilight in an exposure. */
+    int twilightMin(int openMin, int closeMin) {
+        return twilight.minutes(openMin, closeMin);
+    }
+
+    /** The share of twilight in the tone of an exposure, in per cent. */
+    double twilightPercent(int number, int openMin, int closeMin) {
+        return twilight.percent(openMin, closeMin, made(number, openMin, closeMin));
+    }
+
+    private MinuteProgress made(int number, int openMin, int closeMin) {
+        return light(aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN).through(number);
     }
 
     /** The chance of the tone, 0 to 1. */
@@ -216,6 +229,15 @@ final class WishNight {
         double slowMag = with.slower().get(number).magnitude(toneStops, log2Lx);
         return fastMag <= TrailLimits.NONE_MAG ? Double.NEGATIVE_INFINITY
                 : fastMag - stars.magnitude(openMin, closeMin, (slowMag - fastMag) / Equipment.OCTAVES);
+    }
+
+    /** How many stars record. */
+    int recorded(int number, double toneStops, int openMin, int closeMin) {
+        double log2Lx = log2Lx(number, openMin + (closeMin - openMin) / 2);
+        double fastMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
+        double slowMag = with.slower().get(number).magnitude(toneStops, log2Lx);
+        return fastMag <= TrailLimits.NONE_MAG ? 0
+                : any.recorded(openMin, closeMin, fastMag, (slowMag - fastMag) / Equipment.OCTAVES);
     }
 
     private double marginMag(BodyTrail trail, int number, double toneStops, int openMin, int closeMin) {
