@@ -41,7 +41,7 @@ final class Refused {
 
     /** The reason, its figures those of the exposure that comes nearest. */
     Reason reason() {
-        for (int durationMin : night.limits().durations()) {
+        for (int durationMin : night.durations()) {
             for (int openMin = 0; openMin + durationMin <= sky.clock().minutes(); openMin++) {
                 if (looked(openMin, openMin + durationMin) && night.allows(openMin, openMin + durationMin)) {
                     allowed = true;

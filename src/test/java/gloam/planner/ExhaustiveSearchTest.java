@@ -90,7 +90,7 @@ class ExhaustiveSearchTest {
         }
 
         private void add(WishNight night, int minutes) {
-            for (int durationMin : night.limits().durations()) {
+            for (int durationMin : night.durations()) {
                 for (int openMin = 0; openMin + durationMin <= minutes; openMin++) {
                     int closeMin = openMin + durationMin;
                     if (night.moments().throughout().get(openMin) && night.allows(openMin, closeMin)) {
