@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import java.util.BitSet;
 import java.util.OptionalDouble;
 
 /** The chance that the sky of a night stays clear between two of its minutes, added up once. */
@@ -12,13 +13,19 @@ final class ClearSky {
     private final double[] logarithm;
     private final int[] unknown;
 
-    /** The sky of a night of a trip. */
-    ClearSky(Trip trip, NightClock clock) {
+    /**
+     * The sky of a night of a trip.
+     *
+     * @param asked the minutes between which it may be asked for
+     */
+    ClearSky(Trip trip, NightClock clock, BitSet asked) {
         this.trip = trip;
         this.clock = clock;
         this.logarithm = new double[clock.nodes() + 1];
         this.unknown = new int[clock.nodes() + 1];
-        for (int node = 0; trip.forecast().isPresent() && node < clock.nodes(); node++) {
+        int first = Math.max(0, asked.nextSetBit(0)) / NODE_MIN;
+        int last = trip.forecast().isEmpty() ? -1 : asked.length() / NODE_MIN;
+        for (int node = first; node <= last; node++) {
             OptionalDouble clear = trip.forecast().get()
                     .clearChance(clock.span(node * NODE_MIN, (node + 1) * NODE_MIN));
             logarithm[node + 1] = logarithm[node] + Math.log(clear.orElse(1));

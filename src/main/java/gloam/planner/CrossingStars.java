@@ -12,55 +12,54 @@ final class CrossingStars {
 
     private static final int STEP_MIN = 15;
     /** From one slope of the limit to the next, in mag an octave of speed; none is steeper than all of them. */
-    private static final double SLOPE = 0.05;
-    private static final int SLOPES = 64;
+    private static final double SLOPE = 0.1;
+    private static final int SLOPES = 32;
 
     private final NightSky sky;
     private final Aiming aiming;
     private final StarField field;
     private final FrameStars[] byStep;
-    private final float[][][] known;
-    private final int count;
+    private final float[][][][] known;
     private final int[] first;
     private final int[] last;
 
-    /**
-     * Stars in the frames of a wish.
-     *
-     * @param count how many of them are asked for
-     */
-    CrossingStars(NightSky sky, Aiming aiming, StarField field, int count) {
+    /** Stars in the frames of a wish. */
+    CrossingStars(NightSky sky, Aiming aiming, StarField field) {
         this.sky = sky;
         this.aiming = aiming;
         this.field = field;
-        this.count = count;
         int steps = sky.clock().minutes() / STEP_MIN + 2;
         this.byStep = new FrameStars[steps];
-        this.known = new float[steps][steps][];
+        this.known = new float[steps][steps][][];
         this.first = new int[field.stars().size()];
         this.last = new int[field.stars().size()];
     }
 
     /**
-     * Magnitude of the faintest of the so many stars that are easiest to record, as if their images ran as fast as that
-     * of a star on the equator; infinite where fewer run over the frame.
+     * Magnitude of the faintest of so many stars that are easiest to record, as if their images ran as fast as that of a
+     * star on the equator; infinite where fewer run over the frame.
      *
      * @param perOctaveMag how much deeper the trail limit is for an image of half the speed
      */
-    double magnitude(int openMin, int closeMin, double perOctaveMag) {
-        int from = step(aiming.fixed() ? openMin : openMin + (closeMin - openMin) / 2);
-        int to = aiming.fixed() ? step(closeMin) : from;
-        if (known[from][to] == null) {
-            known[from][to] = new float[SLOPES];
-            Arrays.fill(known[from][to], Float.NaN);
+    double magnitude(int count, int openMin, int closeMin, double perOctaveMag) {
+        float[] all = sorted(openMin, closeMin, perOctaveMag);
+        return all.length < count ? Double.POSITIVE_INFINITY : all[count - 1];
+    }
+
+    /** The same of the stars that stand in the frame half-way through alone. */
+    double halfway(int count, int openMin, int closeMin, double perOctaveMag) {
+        int middleMin = openMin + (closeMin - openMin) / 2;
+        return magnitude(count, middleMin, middleMin, perOctaveMag);
+    }
+
+    /** How many stars record where that of a star on the equator would have to have a magnitude. */
+    int recorded(int openMin, int closeMin, double limitMag, double perOctaveMag) {
+        float[] all = sorted(openMin, closeMin, perOctaveMag);
+        int recorded = 0;
+        while (recorded < all.length && all[recorded] <= limitMag) {
+            recorded++;
         }
-        int slope = (int) Math.max(0, Math.min(SLOPES - 1, Math.round(perOctaveMag / SLOPE)));
-        float there = known[from][to][slope];
-        if (Float.isNaN(there)) {
-            there = nth(from, to, slope * SLOPE);
-            known[from][to][slope] = there;
-        }
-        return there;
+        return recorded;
     }
 
     private static int step(int minute) {
@@ -74,7 +73,21 @@ final class CrossingStars {
         return byStep[step];
     }
 
-    private float nth(int from, int to, double perOctaveMag) {
+    /** The magnitudes of all stars that run over the frame, as if their images ran as fast as one on the equator. */
+    private float[] sorted(int openMin, int closeMin, double perOctaveMag) {
+        int from = step(aiming.fixed() ? openMin : openMin + (closeMin - openMin) / 2);
+        int to = aiming.fixed() ? step(closeMin) : from;
+        if (known[from][to] == null) {
+            known[from][to] = new float[SLOPES][];
+        }
+        int slope = (int) Math.max(0, Math.min(SLOPES - 1, Math.round(perOctaveMag / SLOPE)));
+        if (known[from][to][slope] == null) {
+            known[from][to][slope] = sorted(from, to, slope);
+        }
+        return known[from][to][slope];
+    }
+
+    private float[] sorted(int from, int to, int slope) {
         Arrays.fill(first, -1);
         int crossing = 0;
         for (int step = from; step <= to; step++) {
@@ -84,24 +97,18 @@ final class CrossingStars {
                 last[star] = step;
             }
         }
-        if (crossing < count) {
-            return Float.POSITIVE_INFINITY;
-        }
-        float[] least = new float[crossing];
+        float[] magnitudes = new float[crossing];
         int seen = 0;
         for (int step = from; step <= to; step++) {
             FrameStars there = at(step);
             for (int i = 0; i < there.stars().length; i++) {
                 int star = there.stars()[i];
                 if ((first[star] + last[star]) / 2 == step) {
-                    least[seen++] = (float) (there.magnitudes()[i] - perOctaveMag * there.octavesSlower()[i]);
+                    magnitudes[seen++] = (float) (there.magnitudes()[i] - slope * SLOPE * there.octavesSlower()[i]);
                 }
             }
         }
-        if (seen < count) {
-            return Float.POSITIVE_INFINITY;
-        }
-        Arrays.sort(least, 0, seen);
-        return least[count - 1];
+        Arrays.sort(magnitudes, 0, seen);
+        return Arrays.copyOf(magnitudes, seen);
     }
 }

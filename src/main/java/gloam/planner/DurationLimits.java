@@ -15,6 +15,8 @@ final class DurationLimits {
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
     private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
     private static final int DAY_MIN = 1440;
+    /** Trails of exposures that are no longer are followed so far on either side. */
+    private static final int QUARTER_MIN = DAY_MIN / 4;
     /** The trail of what a camera follows is taken anew so often: its speed changes by less than a thousandth. */
     private static final int GROWTH_MIN = 60;
     /** Up to so many minutes a shutter is timed in steps of one, two, five, ten, and then fifteen. */
@@ -48,7 +50,8 @@ final class DurationLimits {
         int step = aiming.fixed() ? 0 : (middleMin + GROWTH_MIN / 2) / GROWTH_MIN;
         if (growth[step] == null) {
             int atMin = aiming.fixed() ? sky.clock().minutes() / 2 : step * GROWTH_MIN;
-            growth[step] = TrailGrowth.of(sky, aiming.framing(atMin), aiming, atMin);
+            growth[step] = TrailGrowth.of(sky, aiming.framing(atMin), aiming, atMin,
+                    wish.longest().toMinutes() > QUARTER_MIN ? DAY_MIN / 2 : QUARTER_MIN);
         }
         return growth[step];
     }
@@ -85,8 +88,10 @@ final class DurationLimits {
     /**
      * The durations in minutes that are looked at, from the shortest on: those by which a shutter is timed by hand, and
      * the ends of what the wish leaves; even ones for a camera that follows, whose middle is a whole minute.
+     *
+     * @param open from when to when the shutter may be open at all
      */
-    int[] durations() {
+    int[] durations(MinuteRun open) {
         int stepMin = aiming.fixed() ? 1 : 2;
         Bounds wished = new Bounds(shortestMin(wish), longestMin(wish), DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
                 .inStepsOf(stepMin);
@@ -98,8 +103,9 @@ final class DurationLimits {
             }
             durations.add(aiming.fixed() ? min : min / 2 * 2);
         }
-        for (int middleMin = 0; middleMin <= (aiming.fixed() ? 0 : sky.clock().minutes()); middleMin += GROWTH_MIN) {
-            Bounds left = wish.trail().free() && middleMin > 0 ? wished : byTurn(wished, middleMin, stepMin);
+        boolean same = aiming.fixed() || wish.trail().free();
+        for (int middleMin = open.first(); middleMin <= (same ? open.first() : open.last()); middleMin += GROWTH_MIN / 2) {
+            Bounds left = byTurn(wished, middleMin, stepMin);
             durations.add(left.leastMin());
             durations.add(left.mostMin());
         }

@@ -36,7 +36,7 @@ final class ExposureSearch {
         ExposureSearch search = new ExposureSearch(night, minutes);
         List<Offer> offers = new ArrayList<>();
         int before = 0;
-        for (int durationMin : night.limits().durations()) {
+        for (int durationMin : night.durations()) {
             search.lengthenBy(durationMin - before);
             search.add(offers, number, durationMin);
             before = durationMin;

@@ -44,8 +44,8 @@ record Moments(BitSet throughout, Map<Condition.When, BitSet> own) {
 
     /** Whether an exposure is open at good moments alone. */
     boolean hold(int openMin, int middleMin, int closeMin) {
-        return throughout.nextClearBit(openMin) > closeMin && at(Condition.When.AT_OPENING).get(openMin)
-                && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING).get(closeMin);
+        return throughout.nextClearBit(openMin) > closeMin && (own.isEmpty() || at(Condition.When.AT_OPENING).get(openMin)
+                && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING).get(closeMin));
     }
 
     /** The minutes that are good for a moment of an exposure. */

@@ -48,7 +48,7 @@ public final class Planner {
     public Plan plan(Trip trip) {
         List<Equipment> equipment = Equipment.all(trip);
         List<List<EveningOffers>> evenings = evenings(trip, equipment);
-        Timetable.Choice choice = Timetable.of(trip).choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList()).toList());
+        Timetable.Choice choice = choice(trip, evenings);
         Refusals refusals = new Refusals(trip, night -> new SiteNight(trip, equipment, ephemeris, stars, night),
                 evenings, choice.nights());
         int[] firstSheet = new int[evenings.size()];
@@ -67,6 +67,16 @@ public final class Planner {
                     trip.wishes().isEmpty() ? List.of() : met.sky().course());
         }).toList();
         return new Plan(trip, nights, cautions(trip, choice));
+    }
+
+    /** What the timetable of a trip is worth, without the figures of its exposures. */
+    double worth(Trip trip) {
+        return choice(trip, evenings(trip, Equipment.all(trip))).worth();
+    }
+
+    private static Timetable.Choice choice(Trip trip, List<List<EveningOffers>> evenings) {
+        return Timetable.of(trip)
+                .choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList()).toList());
     }
 
     private List<List<EveningOffers>> evenings(Trip trip, List<Equipment> equipment) {

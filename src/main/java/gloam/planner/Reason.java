@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
@@ -20,8 +21,6 @@ public sealed interface Reason {
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */
         NO_START,
-        /** No exposure has the share of twilight wanted. */
-        TWILIGHT_SHARE,
         /** The sky will hardly be clear for any exposure. */
         OVERCAST
     }
@@ -66,14 +65,27 @@ public sealed interface Reason {
      */
     record NothingShows(Exposure nearest, double boundStops, Optional<FNumber> atFNumber) implements Reason { }
 
-    /** No exposure comes near the tone wanted. */
+    /** No exposure keeps the limit of the tone, or comes near the tone aimed at. */
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
 
-    /** Fewer stars of the catalogue stand in the frame than must record. */
-    record TooFewStars(int wanted) implements Reason { }
+    /** The same, and what must record does not either in the exposure that comes nearest to both, by some magnitudes. */
+    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Wish.Records records, double shortfallMag)
+            implements Reason { }
 
-    /** What must record is too faint by some magnitudes, in the exposure that comes nearest. */
-    record NotRecorded(Wish.Records wanted, double shortfallMag, Exposure nearest) implements Reason { }
+    /**
+     * No exposure has the share of twilight wanted.
+     *
+     * @param nearest the exposure that comes nearest to it
+     * @param minutes how many minutes of it lie in twilight
+     * @param percent the share of its tone that is made in twilight
+     */
+    record TwilightMissed(Exposure nearest, int minutes, double percent) implements Reason { }
+
+    /** Fewer stars record than must, in the exposure in which most do. */
+    record TooFewStars(int wanted, int recorded, Exposure nearest) implements Reason { }
+
+    /** A body that must record is too faint by some magnitudes, in the exposure that comes nearest. */
+    record TooFaint(Body body, double shortfallMag, Exposure nearest) implements Reason { }
 
     /**
      * No duration is left.

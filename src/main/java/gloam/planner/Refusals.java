@@ -49,14 +49,26 @@ final class Refusals {
                 .orElseGet(() -> new Plan.Refusal(wish, outbid(night, found), Optional.empty()));
     }
 
-    /** The nearest change that opens a closed wish: another site or night, or else something it gives up. */
+    /**
+     * The nearest change that opens a closed wish: another site or night, or else something it gives up, which is looked
+     * for once in a trip.
+     */
     private Optional<Remedy> remedy(int night, int site, int wish) {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
                 .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
-        return other.map(evening -> elsewhere(evening, wish)).or(() -> new NearestChange(
-                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish)).remedy());
+        return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
+                : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
+                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish)).remedy();
+    }
+
+    /** Of nights that are closed to a wish the first on which it is not the sky that closes it, else the first. */
+    private int nearestNight(int wish) {
+        return IntStream.range(0, evenings.size()).filter(night -> evenings.get(night).stream()
+                .map(evening -> evening.toWishes().get(wish).closedBy().orElseThrow())
+                .anyMatch(reason -> !(reason instanceof Reason.Never || reason instanceof Reason.Exclusive)))
+                .findFirst().orElse(0);
     }
 
     private Remedy elsewhere(EveningOffers evening, int wish) {

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.gear.FNumber;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +16,10 @@ final class Refused {
     private Looked trail;
     private Looked both;
     private Looked blank;
+    private Looked unblended;
+    private boolean blendAlone;
     private boolean allowed;
-    private boolean blends;
+    private boolean good;
 
     /** An exposure looked at. */
     private record Looked(int number, int openMin, int closeMin, double toneStops, double missStops, double shortMag) {
@@ -38,12 +41,9 @@ final class Refused {
 
     /** The reason, its figures those of the exposure that comes nearest. */
     Reason reason() {
-        for (int durationMin : night.limits().durations()) {
+        for (int durationMin : night.durations()) {
             for (int openMin = 0; openMin + durationMin <= sky.clock().minutes(); openMin++) {
-                boolean look = openMin % NightClock.NODE_MIN == 0
-                        || !night.moments().throughout().get(openMin - 1)
-                        || !night.moments().throughout().get(openMin + durationMin + 1);
-                if (look && night.moments().throughout().get(openMin) && night.allows(openMin, openMin + durationMin)) {
+                if (looked(openMin, openMin + durationMin) && night.allows(openMin, openMin + durationMin)) {
                     allowed = true;
                     look(openMin, openMin + durationMin);
                 }
@@ -51,15 +51,26 @@ final class Refused {
         }
         if (!allowed) {
             return noDuration();
-        } else if (blends) {
+        } else if (good) {
             return Reason.Plain.OVERCAST;
-        } else if (blank != null) {
+        } else if (blendAlone) {
+            return twilight(unblended);
+        } else if (blank != null && (tone == null || blank.miss() <= tone.missStops)) {
             return nothingShows(blank);
         } else if (trail != null && (tone == null || trail.shortMag <= tone.missStops)) {
             return notRecorded(trail);
+        } else if (tone != null) {
+            return new Reason.ToneMissed(exposure(tone), night.wish().tone());
         }
-        return tone == null && both == null ? Reason.Plain.TWILIGHT_SHARE
-                : new Reason.ToneMissed(exposure(tone == null ? both : tone), night.wish().tone());
+        return both == null ? twilight(unblended) : new Reason.ToneAndTrailsMissed(exposure(both),
+                night.wish().tone(), night.wish().records(), both.shortMag);
+    }
+
+    /** Every five minutes and at the ends of what is open is near enough for a reason. */
+    private boolean looked(int openMin, int closeMin) {
+        BitSet good = night.moments().throughout();
+        return good.get(openMin)
+                && (openMin % NightClock.NODE_MIN == 0 || !good.get(openMin - 1) || !good.get(closeMin + 1));
     }
 
     private void look(int openMin, int closeMin) {
@@ -69,17 +80,19 @@ final class Refused {
                     Chance.missStops(night.wish().tone(), toneStops),
                     Math.max(0, -night.marginMag(number, toneStops, openMin, closeMin)));
             if (!night.blends(number, openMin, closeMin)) {
-                continue;
-            }
-            if (looked.missStops > 0) {
-                tone = looked.shortMag > 0 ? tone : Looked.nearer(tone, looked);
+                boolean elseGood = looked.miss() == 0 && !night.blank(number, toneStops, openMin, closeMin);
+                unblended = elseGood || unblended == null ? nearerBlend(unblended, looked) : unblended;
+                blendAlone |= elseGood;
+            } else if (looked.missStops > 0 && looked.shortMag > 0) {
                 both = Looked.nearer(both, looked);
             } else if (looked.shortMag > 0) {
                 trail = Looked.nearer(trail, looked);
             } else if (night.blank(number, toneStops, openMin, closeMin)) {
                 blank = Looked.nearer(blank, looked);
+            } else if (looked.missStops > 0) {
+                tone = Looked.nearer(tone, looked);
             } else {
-                blends = true;
+                good = true;
             }
         }
     }
@@ -90,10 +103,27 @@ final class Refused {
                 night.aiming().direction(looked.openMin + (looked.closeMin - looked.openMin) / 2));
     }
 
+    private Looked nearerBlend(Looked one, Looked other) {
+        return one == null || blendMargin(other) > blendMargin(one) ? other : one;
+    }
+
+    private double blendMargin(Looked looked) {
+        Limits limits = night.wish().limits();
+        return Math.min(limits.twilightMin().margin(night.twilightMin(looked.openMin, looked.closeMin)),
+                limits.twilightPercent().margin(night.twilightPercent(looked.number, looked.openMin, looked.closeMin)));
+    }
+
+    private Reason twilight(Looked looked) {
+        return new Reason.TwilightMissed(exposure(looked), night.twilightMin(looked.openMin, looked.closeMin),
+                night.twilightPercent(looked.number, looked.openMin, looked.closeMin));
+    }
+
     private Reason notRecorded(Looked looked) {
-        return Double.isInfinite(looked.shortMag) && night.wish().records() instanceof Wish.Records.AtLeast least
-                ? new Reason.TooFewStars(least.trails())
-                : new Reason.NotRecorded(night.wish().records(), looked.shortMag, exposure(looked));
+        if (night.wish().records() instanceof Wish.Records.One one) {
+            return new Reason.TooFaint(one.body(), looked.shortMag, exposure(looked));
+        }
+        return new Reason.TooFewStars(((Wish.Records.AtLeast) night.wish().records()).trails(),
+                night.recorded(looked.number, looked.toneStops, looked.openMin, looked.closeMin), exposure(looked));
     }
 
     private Reason nothingShows(Looked looked) {
@@ -121,8 +151,43 @@ final class Refused {
             }
         }
         return left.stream().filter(Bounds::empty).min(Comparator.comparingInt(Bounds::gapMin))
-                .map(bounds -> (Reason) new Reason.NoDuration(night.wish(), bounds.leastBy(), bounds.leastMin(),
-                        bounds.mostBy(), Math.max(0, bounds.mostMin()), night.with().fNumbers().get(0)))
-                .orElse(Reason.Plain.NO_START);
+                .map(bounds -> noDuration(bounds)).orElse(Reason.Plain.NO_START);
+    }
+
+    /** What would be allowed if the shortest wanted were shorter, or else the longest longer. */
+    private Reason noDuration(Bounds bounds) {
+        int stepMin = night.aiming().fixed() ? 1 : 2;
+        int shortestMin = DurationLimits.shortestMin(night.wish());
+        int longestMin = DurationLimits.longestMin(night.wish());
+        for (int min = (shortestMin - 1) / stepMin * stepMin; min > 0; min -= stepMin) {
+            if (allowed(min)) {
+                return reason(DurationLimit.EXPOSURE, shortestMin, ofTime(bounds.mostBy()), min);
+            }
+        }
+        for (int min = (longestMin / stepMin + 1) * stepMin; min < sky.clock().minutes(); min += stepMin) {
+            if (allowed(min)) {
+                return reason(ofTime(bounds.leastBy()), min, DurationLimit.EXPOSURE, longestMin);
+            }
+        }
+        boolean ofTime = bounds.leastBy() != DurationLimit.EXPOSURE && bounds.mostBy() != DurationLimit.EXPOSURE;
+        return ofTime ? reason(bounds.leastBy(), bounds.leastMin(), bounds.mostBy(), Math.max(0, bounds.mostMin()))
+                : Reason.Plain.NO_START;
+    }
+
+    private static DurationLimit ofTime(DurationLimit limit) {
+        return limit == DurationLimit.EXPOSURE ? DurationLimit.SPAN : limit;
+    }
+
+    private Reason reason(DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin) {
+        return new Reason.NoDuration(night.wish(), leastBy, leastMin, mostBy, mostMin, night.with().fNumbers().get(0));
+    }
+
+    private boolean allowed(int durationMin) {
+        for (int openMin = 0; openMin + durationMin <= sky.clock().minutes(); openMin++) {
+            if (looked(openMin, openMin + durationMin) && night.allows(openMin, openMin + durationMin)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -25,7 +25,7 @@ final class SiteNight {
         this.equipment = equipment;
         this.stars = stars;
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at), NightClock.NODE_MIN);
-        this.clear = new ClearSky(trip, sky.clock());
+        this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
     }
 
     NightSky sky() {

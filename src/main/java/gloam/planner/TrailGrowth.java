@@ -11,8 +11,7 @@ import java.util.List;
 /** How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing. */
 final class TrailGrowth {
 
-    /** Straight from step to step of 20 minutes: a thousandth short. */
-    private static final int HALF_DAY_MIN = 720;
+    /** Straight from step to step: a thousandth short. */
     private static final Duration STEP = Duration.ofMinutes(20);
 
     private final double[] fromMiddleS;
@@ -23,9 +22,13 @@ final class TrailGrowth {
         this.drawnMm = drawnMm;
     }
 
-    /** The growth of the trail of a target that stands at the frame's centre at a minute of the night. */
-    static TrailGrowth of(NightSky sky, Framing framing, Aiming aiming, int middleMin) {
-        Interval longest = sky.clock().span(middleMin - HALF_DAY_MIN, middleMin + HALF_DAY_MIN);
+    /**
+     * The growth of the trail of a target that stands at the frame's centre at a minute of the night.
+     *
+     * @param halfMin how far from there on either side it is followed, whole steps
+     */
+    static TrailGrowth of(NightSky sky, Framing framing, Aiming aiming, int middleMin, int halfMin) {
+        Interval longest = sky.clock().span(middleMin - halfMin, middleMin + halfMin);
         Target centre = aiming.centre(framing, longest);
         Instant middle = longest.middle();
         Trail trail = sky.trails().trail(framing, centre, longest, STEP).orElseThrow();

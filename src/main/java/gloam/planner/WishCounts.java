@@ -1,92 +1,135 @@
 package gloam.planner;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
- * Numbers every way in which a trip's wishes can be served so far: how often each of them, within its repeats and the
- * sheets carried. A count is a number in mixed base, one digit a wish; 0 is nothing served.
+ * How often each wish of a trip may be served, and what can be added up within that and the sheets carried.
+ *
+ * <p>Counts are packed into words, each with a bit to spare that shows when it is passed.
  */
 final class WishCounts {
 
     private final int[] repeats;
     private final int sheets;
-    private final int[] strides;
-    private final byte[][] digits;
-    private final int[] served;
+    private final int[] word;
+    private final int[] shift;
+    private final long[] room;
+    private final long[] spare;
 
     /**
-     * Tallies of wishes.
+     * How often each wish has been served.
      *
-     * @param repeats how often each wish may be served, 0 to 127; {@link #size(int[])} must fit an int
+     * @param words  the counts, packed
+     * @param sheets how many sheets that took
+     */
+    record Served(long[] words, int sheets) {
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Served served && Arrays.equals(words, served.words);
+        }
+
+        @Override
+        public int hashCode() {
+            return Long.hashCode(words[0] * 0x9E3779B97F4A7C15L) + 31 * Arrays.hashCode(words);
+        }
+    }
+
+    /**
+     * The counts of wishes.
+     *
+     * @param repeats how often each wish may be served, 0 or more
      * @param sheets  how many sheets there are
      */
     WishCounts(int[] repeats, int sheets) {
         this.repeats = repeats.clone();
         this.sheets = sheets;
-        this.strides = new int[repeats.length];
-        int size = 1;
+        this.word = new int[repeats.length];
+        this.shift = new int[repeats.length];
+        int at = 0;
         for (int wish = 0; wish < repeats.length; wish++) {
-            strides[wish] = size;
-            size *= repeats[wish] + 1;
-        }
-        this.digits = new byte[repeats.length][size];
-        this.served = new int[size];
-        for (int count = 1; count < size; count++) {
-            for (int wish = 0; wish < repeats.length; wish++) {
-                digits[wish][count] = (byte) (count / strides[wish] % (repeats[wish] + 1));
-                served[count] += digits[wish][count];
+            if (at % Long.SIZE + bits(wish) + 1 > Long.SIZE) {
+                at = (at / Long.SIZE + 1) * Long.SIZE;
             }
+            word[wish] = at / Long.SIZE;
+            shift[wish] = at % Long.SIZE;
+            at += bits(wish) + 1;
+        }
+        this.room = new long[at / Long.SIZE + 1];
+        this.spare = new long[room.length];
+        for (int wish = 0; wish < repeats.length; wish++) {
+            room[word[wish]] |= (1L << bits(wish)) - 1 - repeats[wish] << shift[wish];
+            spare[word[wish]] |= 1L << shift[wish] + bits(wish);
         }
     }
 
-    /** How many counts such wishes have, as a double because it can be huge. */
-    static double size(int[] repeats) {
-        return Arrays.stream(repeats).mapToDouble(repeat -> repeat + 1.0).reduce(1, (some, more) -> some * more);
+    private int bits(int wish) {
+        return Integer.SIZE - Integer.numberOfLeadingZeros(repeats[wish]);
     }
 
-    /** The counts that can be on the way to one of these. */
-    WishCounts upTo(int count) {
-        return new WishCounts(IntStream.range(0, repeats.length).map(wish -> digits[wish][count]).toArray(), sheets);
+    /** The same of no more than what has been served. */
+    WishCounts upTo(Served served) {
+        int[] most = new int[repeats.length];
+        Arrays.setAll(most, wish -> often(served, wish));
+        return new WishCounts(most, served.sheets);
     }
 
-    /** How many counts there are. */
-    int size() {
-        return served.length;
-    }
-
-    /** How many wishes there are. */
     int wishes() {
         return repeats.length;
     }
 
-    /** How often a wish may be served. */
-    int repeats(int wish) {
-        return repeats[wish];
+    /** Nothing served. */
+    Served nothing() {
+        return new Served(new long[room.length], 0);
     }
 
-    /** What serving a wish once more adds to a count. */
-    int stride(int wish) {
-        return strides[wish];
+    /** Everything that may be served. */
+    Served all() {
+        Served all = nothing();
+        for (int wish = 0; wish < repeats.length; wish++) {
+            for (int time = 0; time < repeats[wish]; time++) {
+                all = more(all, wish);
+            }
+        }
+        return all;
     }
 
-    /** Whether a count keeps to the sheets. */
-    boolean affordable(int count) {
-        return served[count] <= sheets;
+    /** How often a wish has been served. */
+    int often(Served served, int wish) {
+        return (int) (served.words[word[wish]] >>> shift[wish] & (1L << bits(wish)) - 1);
     }
 
-    /** Whether a wish can be served once more after a count. */
-    boolean open(int count, int wish) {
-        return served[count] < sheets && digits[wish][count] < repeats[wish];
+    /** Whether a wish can be served once more. */
+    boolean open(Served served, int wish) {
+        return served.sheets < sheets && often(served, wish) < repeats[wish];
     }
 
-    /** How often a count serves a wish. */
-    int often(int count, int wish) {
-        return digits[wish][count];
+    /** A wish, which is open, served once more. */
+    Served more(Served served, int wish) {
+        long[] words = served.words.clone();
+        words[word[wish]] += 1L << shift[wish];
+        return new Served(words, served.sheets + 1);
     }
 
-    /** Whether a count serves no wish more often than another does. */
-    boolean within(int count, int other) {
-        return IntStream.range(0, repeats.length).allMatch(wish -> digits[wish][count] <= digits[wish][other]);
+    /** Whether both together are within what may be served. */
+    boolean fit(Served some, Served others) {
+        if (some.sheets + others.sheets > sheets) {
+            return false;
+        }
+        for (int i = 0; i < room.length; i++) {
+            if ((some.words[i] + others.words[i] + room[i] & spare[i]) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Both together. */
+    Served sum(Served some, Served others) {
+        long[] words = some.words.clone();
+        for (int i = 0; i < words.length; i++) {
+            words[i] += others.words[i];
+        }
+        return new Served(words, some.sheets + others.sheets);
     }
 }

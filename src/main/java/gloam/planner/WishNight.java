@@ -18,6 +18,8 @@ final class WishNight {
     /** From one direction of a camera that follows to the next: the light in between is straight in stops. */
     private static final int LIGHT_MIN = 15;
     private static final int SECONDS = 60;
+    /** A margin that is certain: who has it half-way through need not be looked at all along. */
+    private static final double PLENTY_MAG = 1.5;
     /** Limits between which more stars are better, in mag. */
     private static final double LEAST_LIMIT_MAG = 1;
     private static final double FAINTEST_LIMIT_MAG = 6;
@@ -37,8 +39,7 @@ final class WishNight {
     private final boolean moonless;
     private final MinuteRun whole;
     private final MinuteLight[] light;
-    private final CrossingStars wanted;
-    private final CrossingStars any;
+    private final CrossingStars crossing;
     private final BodyTrail[] bodies;
     private final int[] inFrame;
     private final int[] moonlessHalf;
@@ -62,9 +63,7 @@ final class WishNight {
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
-        this.wanted = new CrossingStars(sky, aiming, stars, wish.records() instanceof Wish.Records.AtLeast least
-                ? least.trails() : 1);
-        this.any = wish.records() instanceof Wish.Records.AtLeast ? new CrossingStars(sky, aiming, stars, 1) : wanted;
+        this.crossing = new CrossingStars(sky, aiming, stars);
         this.bodies = wish.bodies().stream().distinct().map(this::trail).toArray(BodyTrail[]::new);
         this.inFrame = inFrame();
         this.moonlessHalf = new int[sky.clock().minutes() + 1];
@@ -116,6 +115,11 @@ final class WishNight {
 
     DurationLimits limits() {
         return limits;
+    }
+
+    /** The durations that are looked at, in minutes, from the shortest on. */
+    int[] durations() {
+        return limits.durations(whole);
     }
 
     /** Whether time, sky and the length of the exposure are as the wish has them; its light is not looked at. */
@@ -182,8 +186,21 @@ final class WishNight {
 
     /** Whether the share of twilight is as wished. */
     boolean blends(int number, int openMin, int closeMin) {
-        return !wish.limits().blends() || twilight.suits(openMin, closeMin,
-                light(aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN).through(number));
+        return !wish.limits().blends() || twilight.suits(openMin, closeMin, made(number, openMin, closeMin));
+    }
+
+    /** Minutes of twilight in an exposure. */
+    int twilightMin(int openMin, int closeMin) {
+        return twilight.minutes(openMin, closeMin);
+    }
+
+    /** The share of twilight in the tone of an exposure, in per cent. */
+    double twilightPercent(int number, int openMin, int closeMin) {
+        return twilight.percent(openMin, closeMin, made(number, openMin, closeMin));
+    }
+
+    private MinuteProgress made(int number, int openMin, int closeMin) {
+        return light(aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN).through(number);
     }
 
     /** The chance of the tone, 0 to 1. */
@@ -194,8 +211,8 @@ final class WishNight {
 
     /** By how many magnitudes what must record is brighter than the trail limit; infinite where nothing must. */
     double marginMag(int number, double toneStops, int openMin, int closeMin) {
-        if (wish.records() instanceof Wish.Records.AtLeast) {
-            return marginMag(wanted, number, toneStops, openMin, closeMin);
+        if (wish.records() instanceof Wish.Records.AtLeast least) {
+            return marginMag(least.trails(), number, toneStops, openMin, closeMin);
         }
         return wish.records() instanceof Wish.Records.One one
                 ? marginMag(trailOf(one.body()), number, toneStops, openMin, closeMin) : Double.POSITIVE_INFINITY;
@@ -210,12 +227,40 @@ final class WishNight {
         throw new IllegalStateException(body + " is no body of the wish");
     }
 
-    private double marginMag(CrossingStars stars, int number, double toneStops, int openMin, int closeMin) {
-        double log2Lx = log2Lx(number, openMin + (closeMin - openMin) / 2);
+    private double marginMag(int stars, int number, double toneStops, int openMin, int closeMin) {
+        StarLimit limit = starLimit(number, toneStops, openMin + (closeMin - openMin) / 2);
+        if (limit.none()) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double halfwayMag = limit.equatorMag - crossing.halfway(stars, openMin, closeMin, limit.perOctaveMag);
+        return halfwayMag >= PLENTY_MAG ? halfwayMag
+                : limit.equatorMag - crossing.magnitude(stars, openMin, closeMin, limit.perOctaveMag);
+    }
+
+    /**
+     * The trail limit of stars.
+     *
+     * @param equatorMag   of one on the celestial equator near the frame's centre
+     * @param perOctaveMag how much deeper it is for an image of half the speed
+     */
+    private record StarLimit(double equatorMag, double perOctaveMag) {
+
+        boolean none() {
+            return equatorMag <= TrailLimits.NONE_MAG;
+        }
+    }
+
+    private StarLimit starLimit(int number, double toneStops, int middleMin) {
+        double log2Lx = log2Lx(number, middleMin);
         double fastMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
         double slowMag = with.slower().get(number).magnitude(toneStops, log2Lx);
-        return fastMag <= TrailLimits.NONE_MAG ? Double.NEGATIVE_INFINITY
-                : fastMag - stars.magnitude(openMin, closeMin, (slowMag - fastMag) / Equipment.OCTAVES);
+        return new StarLimit(fastMag, (slowMag - fastMag) / Equipment.OCTAVES);
+    }
+
+    /** How many stars record. */
+    int recorded(int number, double toneStops, int openMin, int closeMin) {
+        StarLimit limit = starLimit(number, toneStops, openMin + (closeMin - openMin) / 2);
+        return limit.none() ? 0 : crossing.recorded(openMin, closeMin, limit.equatorMag, limit.perOctaveMag);
     }
 
     private double marginMag(BodyTrail trail, int number, double toneStops, int openMin, int closeMin) {
@@ -241,7 +286,7 @@ final class WishNight {
                 return false;
             }
         }
-        return marginMag(any, number, toneStops, openMin, closeMin) < 0;
+        return marginMag(1, number, toneStops, openMin, closeMin) < 0;
     }
 
     /** The chance that the sky stays clear, 0 to 1. */

@@ -78,7 +78,7 @@ public final class Trips {
 
     public static Wish repeated(Wish wish, int repeat, double worth) {
         return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), wish.shortest(),
-                wish.longest(), wish.fNumbers(), worth, repeat, wish.film());
+                wish.longest(), wish.fNumbers(), worth, repeat, wish.film(), wish.limits());
     }
 
     /** A wish of any kind, by chance. */

@@ -33,6 +33,9 @@ class ReasonWordsTest {
             new Wish.TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
             Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
 
+    private static final String COMMAND = " (gloam trail --trip FILE --site \"mid north\" --azimuth 180.00"
+            + " --altitude 40.00 --f-number 16 --from 2027-02-08T21:00 --lasts 20m)";
+
     private static String words(Reason reason) {
         return words(reason, Optional.empty());
     }
@@ -64,13 +67,13 @@ class ReasonWordsTest {
 
     @Test
     void aRemedySaysWhenAndWhatIsGivenUp() {
-        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84,
+        Reason faint = new Reason.TooFaint(Body.MARS, 0.84,
                 new Reason.Exposure(FNumber.marked(16), 20, -2, NINE, Direction.ofDegrees(180, 40)));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible from 21:00, one minute long",
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible from 21:00, one minute long",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible with 4 mm less trail from 21:00",
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible with 4 mm less trail from 21:00",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.TRAIL_LENGTH, -3.2, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible at " + Places.MID_NORTH.name()
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible at " + Places.MID_NORTH.name()
                 + " from 21:00", words(faint, Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
     }
 }
