@@ -80,7 +80,9 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
         return skies.get(0);
     }
 
-    /** The computed reading of the sky, if any; it knows place, aim and time even if another is exposed for. */
+    /**
+     * The computed reading of the sky, if any; it knows place, aim and time even if another is exposed for.
+     */
     public Optional<KnownSky.Computed> computed() {
         return skies.stream().filter(KnownSky.Computed.class::isInstance)
                 .map(KnownSky.Computed.class::cast).findFirst();

@@ -38,8 +38,8 @@ public record Fit(FilmFit film, String batch, List<Situation> situations, List<J
      * A sheet used.
      *
      * @param sheet      the sheet and what the fit expects of it
-     * @param aboveStops darkest tone that its judgement stands for, in stops from the mid-tone; empty if there is no
-     *                   bound or no judgement
+     * @param aboveStops darkest tone that its judgement stands for, in stops from the mid-tone; empty if
+     *                   there is no bound or no judgement
      * @param upToStops  lightest one, likewise
      */
     public record Judged(FilmFit.UsedSheet sheet, OptionalDouble aboveStops, OptionalDouble upToStops) {

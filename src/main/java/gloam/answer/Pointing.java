@@ -87,8 +87,8 @@ public record Pointing(Camera camera, Angle roll, Aimed aimed) {
     }
 
     /**
-     * The opening in which the target's trail, or else that of a star at the frame's centre, reaches a length;
-     * empty if it does not within 16 hours.
+     * The opening in which the target's trail, or else that of a star at the frame's centre, reaches a
+     * length; empty if it does not within 16 hours.
      *
      * @param from     where the camera stands
      * @param opens    when the shutter opens

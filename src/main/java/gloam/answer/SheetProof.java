@@ -57,8 +57,8 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     }
 
     /**
-     * Computes the picture of a sheet under the Moon, the planets and the stars of a catalogue. Its trails are
-     * those of the sheet's first setting.
+     * Computes the picture of a sheet under the Moon, the planets and the stars of a catalogue. Its trails
+     * are those of the sheet's first setting.
      *
      * @param groundReflectance share of the light that the land reflects, 0 to 1; empty for black land
      * @throws gloam.units.BadInput if the shutter would be open by day or the Sun shines into the frame

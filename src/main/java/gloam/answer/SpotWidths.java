@@ -10,7 +10,8 @@ import gloam.gear.Lens;
  * @param defocusUm     width by a focus closer than the stars, in µm
  * @param diffractionUm width by diffraction, in µm
  * @param lensAndFilmUm width by the lens's aberrations and the film, in µm
- * @param hyperfocalM   closest focus, in metres, whose blur at infinity is no wider than that of lens and film
+ * @param hyperfocalM   closest focus, in metres, whose blur at infinity is no wider than that of lens and
+ *                      film
  */
 public record SpotWidths(double togetherUm, double defocusUm, double diffractionUm, double lensAndFilmUm,
                          double hyperfocalM) {

@@ -11,7 +11,8 @@ import java.util.stream.DoubleStream;
  *
  * @param trip         the trip
  * @param defaultsUsed each default used, one for every value that its file omits
- * @param failureStops loss of its film to reciprocity failure at metered times of 1 min, 10 min and 1 h, in stops
+ * @param failureStops loss of its film to reciprocity failure at metered times of 1 min, 10 min and 1 h, in
+ *                     stops
  */
 public record TripCheck(Trip trip, List<String> defaultsUsed, List<Double> failureStops) {
 

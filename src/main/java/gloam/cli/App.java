@@ -42,13 +42,16 @@ public final class App {
     /** Those of them that look at all stars. */
     private static final List<String> OF_THE_STARS = List.of("trail", "proof", "plan");
     private static final List<String> COMMANDS =
-            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema", "help",
+            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema",
+            "help",
                     "completion");
 
     private App() {
     }
 
-    /** Runs one command and returns its exit code; the report goes to {@code out}, all else to {@code err}. */
+    /**
+     * Runs one command and returns its exit code; the report goes to {@code out}, all else to {@code err}.
+     */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
         if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
             session.readAhead(OF_THE_STARS.contains(args[0]));
@@ -79,7 +82,8 @@ public final class App {
         CommandLine gloam = new GloamCommand().commandLine();
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         OptionSections.shorten(gloam);
-        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
+        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH,
+                Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
                 .setExecutionExceptionHandler(new Refusal());

@@ -35,7 +35,8 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label).toList();
+            return Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label)
+                    .toList();
         }
     }
 

@@ -23,11 +23,13 @@ final class FittedFilm extends OptionGroup {
 
     /** A trip with its own film and that of every wish fitted. */
     Trip trip(Trip trip, Consumer<String> notes) {
-        return journal(notes).map(journal -> trip.withFilms(film -> fitted(journal, film, notes))).orElse(trip);
+        return journal(notes).map(journal -> trip.withFilms(film -> fitted(journal, film, notes)))
+                .orElse(trip);
     }
 
     private Optional<Journal> journal(Consumer<String> notes) {
-        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file()))).map(journal -> {
+        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file())))
+                .map(journal -> {
             journal.damages().forEach(notes);
             return journal;
         });

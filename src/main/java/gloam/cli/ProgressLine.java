@@ -39,7 +39,8 @@ final class ProgressLine implements Progress {
 
     private void write(String text) {
         if (!text.isEmpty() || width > 0) {
-            out.print("\r" + text + " ".repeat(Math.max(0, width - text.length())) + (text.isEmpty() ? "\r" : ""));
+            out.print("\r" + text + " ".repeat(Math.max(0, width - text.length()))
+                    + (text.isEmpty() ? "\r" : ""));
             out.flush();
         }
         width = text.length();

@@ -39,7 +39,10 @@ abstract class ReportingCommand extends Command {
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
-    /** Refuses, before anything is changed, formats that a report of this kind cannot have and files that are read. */
+    /**
+     * Refuses, before anything is changed, formats that a report of this kind cannot have and files that are
+     * read.
+     */
     final void refuseFormats(Report report) {
         output.check(report);
         output.refuseOver(inputs());

@@ -49,7 +49,8 @@ public final class Session {
 
     /** A session with the data in the jar, and with the terminal if there is one. */
     public static Session real(Clock clock, Map<String, String> environment) {
-        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment, Session::console);
+        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment,
+                Session::console);
     }
 
     /** The same session with a terminal that answers questions. */
@@ -71,7 +72,10 @@ public final class Session {
         return clock.instant();
     }
 
-    /** Begins to read the sky's data and the zones beside other work, the stars' too where they will be wanted. */
+    /**
+     * Begins to read the sky's data and the zones beside other work, the stars' too where they will be
+     * wanted.
+     */
     void readAhead(boolean starsToo) {
         CompletableFuture<Ephemeris> sky = CompletableFuture.supplyAsync(ephemeris);
         reading = Optional.of(sky);

@@ -85,7 +85,8 @@ public final class TrailLimit {
         return magnitude(circumstances, leastDifferenceDensity, Angle.ZERO);
     }
 
-    private static double magnitude(Circumstances circumstances, double leastDifferenceDensity, Angle semidiameter) {
+    private static double magnitude(Circumstances circumstances, double leastDifferenceDensity,
+            Angle semidiameter) {
         StarSpot zeroMag = spot(circumstances, 0, semidiameter);
         double starLx = illuminanceLx(circumstances, leastDifferenceDensity, dwellS(circumstances, zeroMag));
         double zeroMagLx = zeroMag.illuminanceLx();
@@ -93,7 +94,9 @@ public final class TrailLimit {
         return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
     }
 
-    /** What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by. */
+    /**
+     * What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by.
+     */
     private static double illuminanceLx(Circumstances on, double leastDifferenceDensity, double dwellS) {
         ToneCurve tone = on.film().tone();
         double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param outcome   how it came out
  * @param note      any remark, often empty
  */
-public record Entry(String id, Instant writtenAt, Optional<String> corrects, boolean withdrawn, Exposed exposed,
+public record Entry(String id, Instant writtenAt, Optional<String> corrects, boolean withdrawn,
+        Exposed exposed,
                     Outcome outcome, String note) {
 
     /** The same entry under another name. */

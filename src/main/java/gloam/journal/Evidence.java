@@ -6,11 +6,12 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 /**
  * What one observation of a sheet says about each film of a grid.
  *
- * <p><b>Model.</b> A tone in words is an ordered probit: the computed tone with a normal error between the word's
- * bounds; a tone in stops or a faintest magnitude is normal about the computed one. One observation in twenty is
- * taken to be about anything, which keeps a wrong note from bending the curve. <b>Valid.</b> Sound sheets.
- * <b>Error.</b> That of the spreads, which are common sense without a source. <b>Departures.</b> Two observations of
- * one sheet count as independent though they share the sky's error.
+ * <p><b>Model.</b> A tone in words is an ordered probit: the computed tone with a normal error between the
+ * word's bounds; a tone in stops or a faintest magnitude is normal about the computed one. One observation in
+ * twenty is taken to be about anything, which keeps a wrong note from bending the curve. <b>Valid.</b> Sound
+ * sheets.
+ * <b>Error.</b> That of the spreads, which are common sense without a source. <b>Departures.</b> Two
+ * observations of one sheet count as independent though they share the sky's error.
  *
  * @param chances chance of the observation on each film, or its density, if the note is right
  * @param stray   the same if it is wrong

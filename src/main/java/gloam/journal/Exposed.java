@@ -57,7 +57,9 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
      */
     public record Stars(double imageSpeedMmS, double lossMag) {
 
-        /** Allowed speeds: up to that of a star at the equator with the longest lens and bellows, rounded up. */
+        /**
+         * Allowed speeds: up to that of a star at the equator with the longest lens and bellows, rounded up.
+         */
         public static final Range SPEED = new Range("speed of a star's image", 0,
                 Math.ceil(PassingStars.speedMmS(Lens.FOCAL_LENGTH.most() * Lens.MOST_EXTENSION, 0)), "mm/s");
         /** Allowed losses: up to that at the horizon in the haziest air, rounded up. */

@@ -78,13 +78,16 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         return of(prior, posterior, judged, leftOut);
     }
 
-    private static FilmFit of(Posterior prior, Posterior posterior, List<Judged> judged, List<LeftOut> leftOut) {
+    private static FilmFit of(Posterior prior, Posterior posterior, List<Judged> judged,
+            List<LeftOut> leftOut) {
         FilmStock published = prior.grid().published();
         List<UsedSheet> used = judged.stream().map(sheet -> new UsedSheet(sheet.entry,
-                published.midToneLxS() / sheet.entry.exposed().middleLx(), posterior.estimate(sheet.tonesStops))).toList();
+                published.midToneLxS() / sheet.entry.exposed().middleLx(),
+                posterior.estimate(sheet.tonesStops))).toList();
         List<StrayNote> strayNotes = judged.stream().flatMap(sheet -> sheet.observations.stream()
                 .map(observation -> new StrayNote(sheet.entry.id(), observation.what,
-                        posterior.strayChance(observation.evidence)))).filter(note -> note.chance > STRAY_FROM).toList();
+                        posterior.strayChance(observation.evidence))))
+                        .filter(note -> note.chance > STRAY_FROM).toList();
         double coveredToS = used.stream().mapToDouble(sheet -> roundedDown(sheet.meteredS))
                 .reduce(published.reciprocity().coveredToS(), Math::max);
         return new FilmFit(prior, posterior, used, leftOut, strayNotes, coveredToS);
@@ -141,9 +144,10 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
             double speedMmS = Math.max(exposed.stars().imageSpeedMmS(),
                     PassingStars.slowestMmS(exposed.lens(), Optional.empty()));
             return IntStream.range(0, grid.size()).parallel()
-                    .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film), exposed.lens(),
-                            exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]), exposed.middleLx(),
-                            speedMmS, exposed.stars().lossMag()))).toArray();
+                    .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film),
+                    exposed.lens(),
+                            exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]),
+                            exposed.middleLx(), speedMmS, exposed.stars().lossMag()))).toArray();
         }
     }
 }

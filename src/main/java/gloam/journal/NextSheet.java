@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Advice for the next sheets in a steady light: the exposure most likely right, the one that reveals most about the
- * film, which of the two suits the number of sheets left, and brackets.
+ * Advice for the next sheets in a steady light: the exposure most likely right, the one that reveals most
+ * about the film, which of the two suits the number of sheets left, and brackets.
  *
  * <p>A sheet is right if it comes out within half a stop of the wanted tone, errors of sky and eye included.
  * With two sheets or more left, the two exposures are compared by the probability that one of two sheets is
@@ -57,8 +57,10 @@ public final class NextSheet {
      * @param fNumber          the f-number
      * @param exposureS        exposure time in seconds
      * @param rightChance      probability that it comes out right, 0 to 1
-     * @param spreadAfterStops expected standard deviation of the tone, in stops, once the sheet has been judged
-     * @param rightByTheSecond probability, 0 to 1, that it or a second one, exposed once it has been judged, is right
+     * @param spreadAfterStops expected standard deviation of the tone, in stops, once the sheet has been
+     *                         judged
+     * @param rightByTheSecond probability, 0 to 1, that it or a second one, exposed once it has been judged,
+     *                         is right
      */
     public record Choice(FNumber fNumber, double exposureS, double rightChance, double spreadAfterStops,
                          double rightByTheSecond) {
@@ -118,10 +120,12 @@ public final class NextSheet {
         double[] question = likeliest.setting.log2Times;
         Choice right = choice(likeliest, question);
         Choice telling = choice(proposals()
-                .min(Comparator.comparingDouble(proposal -> spreadAfter(proposal, question))).orElseThrow(), question);
+                .min(Comparator.comparingDouble(proposal -> spreadAfter(proposal, question))).orElseThrow(),
+                question);
         boolean learnFirst = sheetsLeft > 1 && telling.rightByTheSecond > right.rightByTheSecond;
         return new Advice(right, telling, learnFirst, posterior.estimate(question).sd(),
-                IntStream.rangeClosed(2, 4).mapToObj(sheets -> bracket(likeliest, sheets)).flatMap(Optional::stream)
+                IntStream.rangeClosed(2, 4).mapToObj(sheets -> bracket(likeliest, sheets))
+                .flatMap(Optional::stream)
                         .toList());
     }
 
@@ -168,20 +172,26 @@ public final class NextSheet {
 
     private double[] tonesStops(Proposal proposal) {
         double log2S = Stops.between(1, proposal.exposureS);
-        return DoubleStream.of(proposal.setting.log2Times).map(log2Time -> toneStops + log2S - log2Time).toArray();
+        return DoubleStream.of(proposal.setting.log2Times).map(log2Time -> toneStops + log2S - log2Time)
+                .toArray();
     }
 
-    /** Sheets a stop apart whose half-stops either way adjoin, set where one is likeliest right; none where too long. */
+    /**
+     * Sheets a stop apart whose half-stops either way adjoin, set where one is likeliest right; none where
+     * too long.
+     */
     private Optional<BracketOfTimes> bracket(Proposal likeliest, int sheets) {
         double reach = Stops.factor((sheets - 1) / 2.0);
         return DoubleStream.of(timesS)
-                .filter(middleS -> middleS / reach >= timesS[0] && middleS * reach <= timesS[timesS.length - 1])
+                .filter(middleS -> middleS / reach >= timesS[0]
+                && middleS * reach <= timesS[timesS.length - 1])
                 .mapToObj(middleS -> bracket(likeliest, sheets, middleS / reach))
                 .max(Comparator.comparingDouble(BracketOfTimes::rightChance));
     }
 
     private static BracketOfTimes bracket(Proposal likeliest, int sheets, double firstS) {
-        double[] bracketS = IntStream.range(0, sheets).mapToDouble(sheet -> firstS * Stops.factor(sheet)).toArray();
+        double[] bracketS = IntStream.range(0, sheets).mapToDouble(sheet -> firstS * Stops.factor(sheet))
+                .toArray();
         return new BracketOfTimes(DoubleStream.of(bracketS).boxed().toList(),
                 likeliest.setting.spread.oneRightChance(bracketS));
     }

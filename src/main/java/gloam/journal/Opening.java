@@ -9,7 +9,8 @@ import java.util.List;
  * One opening of the shutter and the sky's light on the film meanwhile.
  *
  * @param open           from opening to closing
- * @param illuminancesLx illuminance on the film in lx at even steps, both ends included; a single one for steady light
+ * @param illuminancesLx illuminance on the film in lx at even steps, both ends included; a single one for
+ *                       steady light
  */
 public record Opening(Interval open, List<Double> illuminancesLx) {
 

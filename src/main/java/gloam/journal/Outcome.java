@@ -19,7 +19,9 @@ public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Opt
     /** Allowed magnitudes. */
     public static final Range MAGNITUDE = new Range("magnitude", -14, 20, "mag");
 
-    /** Removes duplicate spoilers; refuses a magnitude outside its range with {@link gloam.units.BadInput}. */
+    /**
+     * Removes duplicate spoilers; refuses a magnitude outside its range with {@link gloam.units.BadInput}.
+     */
     public Outcome {
         faintestMag.ifPresent(MAGNITUDE::check);
         spoiledBy = spoiledBy.stream().distinct().toList();

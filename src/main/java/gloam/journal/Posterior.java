@@ -92,7 +92,8 @@ public final class Posterior {
     /** The value below which a quantity lies with a chance, 0 to 1: linear between the grid's values. */
     double quantile(double[] ofFilms, double chance) {
         int[] order = IntStream.range(0, weights.length).boxed()
-                .sorted(Comparator.comparingDouble(film -> ofFilms[film])).mapToInt(Integer::intValue).toArray();
+                .sorted(Comparator.comparingDouble(film -> ofFilms[film])).mapToInt(Integer::intValue)
+                .toArray();
         double below = 0;
         double lastValue = ofFilms[order[0]];
         double lastChance = 0;

@@ -87,7 +87,8 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
                 .forEach(name -> counts.merge(name, 1, Integer::sum));
         List<Spoiled> spoilers = counts.entrySet().stream()
                 .map(count -> new Spoiled(count.getKey(), count.getValue()))
-                .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by)).toList();
+                .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by))
+                .toList();
         return new Tally(group, sheets.size(), kept, undecided, spoilers);
     }
 }

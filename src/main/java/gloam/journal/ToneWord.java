@@ -3,8 +3,8 @@ package gloam.journal;
 /**
  * The tone of the sky on the finished picture in one word, darkest first.
  *
- * <p>A negative is judged by the tone of its print. The bounds divide the four stops or so between near-black and
- * near-white of a print; common sense, no source.
+ * <p>A negative is judged by the tone of its print. The bounds divide the four stops or so between near-black
+ * and near-white of a print; common sense, no source.
  */
 public enum ToneWord {
     /** A blank sheet: it says only that the sky was below the first bound. */

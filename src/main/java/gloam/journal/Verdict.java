@@ -5,7 +5,9 @@ import gloam.units.Range;
 /** The tone of the sky on a sheet, as judged or measured. */
 public sealed interface Verdict {
 
-    /** Standard deviation, in stops, of a judged tone about the computed one: sky model and eye; no source. */
+    /**
+     * Standard deviation, in stops, of a judged tone about the computed one: sky model and eye; no source.
+     */
     double USUAL_SPREAD_STOPS = 0.6;
 
     /** Allowed tones in stops from the mid-tone. */

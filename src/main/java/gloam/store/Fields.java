@@ -12,8 +12,8 @@ import java.util.function.Function;
 /**
  * The keys of a section, asked for one by one.
  *
- * <p>What is asked for is known; {@link #noOthers} then notes the keys that were never asked for and the required
- * ones that are missing.
+ * <p>What is asked for is known; {@link #noOthers} then notes the keys that were never asked for and the
+ * required ones that are missing.
  */
 final class Fields {
 
@@ -131,14 +131,18 @@ final class Fields {
         find(key).ifPresent(place -> note(place.where(), problem));
     }
 
-    /** Notes keys that are there and were never asked for, and keys that were asked for in vain and are required. */
+    /**
+     * Notes keys that are there and were never asked for, and keys that were asked for in vain and are
+     * required.
+     */
     void noOthers() {
         for (Node.Entry entry : section.entries()) {
             if (!known.contains(entry.key())) {
                 Optional<String> meant = Nearest.to(entry.key(), missing);
                 meant.ifPresent(missing::remove);
                 note(new Where(item.source().name(), entry.line(), entry.column(), path(entry.key())),
-                        "unknown key. " + Nearest.hint(entry.key(), meant.<Set<String>>map(Set::of).orElse(known)));
+                        "unknown key. " + Nearest.hint(entry.key(), meant.<Set<String>>map(Set::of)
+                        .orElse(known)));
             }
         }
         missing.forEach(key -> note(where(key), missing(key)));

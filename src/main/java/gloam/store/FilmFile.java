@@ -46,8 +46,8 @@ public final class FilmFile {
     }
 
     /**
-     * The reciprocity law of a text: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}, a CSV file of
-     * {@code metered_s,corrected_s}.
+     * The reciprocity law of a text: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}, a CSV file
+     * of {@code metered_s,corrected_s}.
      */
     public static Reciprocity reciprocity(String text) {
         return reciprocity(Input.of(text));
@@ -93,12 +93,13 @@ public final class FilmFile {
     }
 
     private static String unknown(String name) {
-        return "no built-in film is named " + Shown.quoted(name) + ", and a film's file ends in .yaml or .json. "
-                + Nearest.hint(name, BUILT_IN);
+        return "no built-in film is named " + Shown.quoted(name)
+                + ", and a film's file ends in .yaml or .json. " + Nearest.hint(name, BUILT_IN);
     }
 
     private static Optional<FilmStock> builtIn(String name) {
-        return BUILT_IN.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst().map(FilmFile::resource);
+        return BUILT_IN.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst()
+                .map(FilmFile::resource);
     }
 
     private static FilmStock resource(String name) {

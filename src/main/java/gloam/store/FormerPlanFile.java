@@ -41,9 +41,10 @@ public final class FormerPlanFile {
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedWindow(UUID identity, int sequence, String wish, OffsetDateTime openAt, OffsetDateTime closeAt,
-                               int sheet, String film, OffsetDateTime prepareAt, double azimuthDeg, double altitudeDeg,
-                               double rollDeg, double fNumber) {
+    private record SavedWindow(UUID identity, int sequence, String wish, OffsetDateTime openAt,
+            OffsetDateTime closeAt,
+                               int sheet, String film, OffsetDateTime prepareAt, double azimuthDeg,
+                               double altitudeDeg, double rollDeg, double fNumber) {
 
         private SavedWindow {
             SEQUENCE.check(sequence);
@@ -56,14 +57,16 @@ public final class FormerPlanFile {
         }
 
         FormerPlan.Window at(String site) {
-            return new FormerPlan.Window(new FormerPlan.Event(identity, sequence), wish, new FormerPlan.Details(sheet,
-                    site, film, prepareAt.toInstant(), new Interval(openAt.toInstant(), closeAt.toInstant()), azimuthDeg,
-                    altitudeDeg, rollDeg, fNumber));
+            return new FormerPlan.Window(new FormerPlan.Event(identity, sequence), wish,
+                    new FormerPlan.Details(sheet,
+                    site, film, prepareAt.toInstant(), new Interval(openAt.toInstant(), closeAt.toInstant()),
+                    azimuthDeg, altitudeDeg, rollDeg, fNumber));
         }
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedCancelled(UUID identity, int sequence, String wish, String site, OffsetDateTime openAt,
+    private record SavedCancelled(UUID identity, int sequence, String wish, String site,
+            OffsetDateTime openAt,
                                   OffsetDateTime closeAt) {
 
         private SavedCancelled {

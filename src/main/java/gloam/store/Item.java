@@ -18,7 +18,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /**
- * A piece of a file with its path of keys, to be read as this or that; what cannot be read so is a {@link Fault}.
+ * A piece of a file with its path of keys, to be read as this or that; what cannot be read so is a {@link
+ * Fault}.
  *
  * @param node   the piece
  * @param path   its path of keys
@@ -72,7 +73,8 @@ record Item(Node node, String path, Source source) {
         readAs("text");
         String text = scalar("text").text().strip();
         if (text.length() > MOST_TEXT) {
-            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
+            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT
+                    + " are read. Shorten it.");
         }
         return text;
     }
@@ -99,7 +101,8 @@ record Item(Node node, String path, Source source) {
                     ? ". Take its quotes away." : ". Write a plain number, " + range.allowed() + "."));
         }
         try {
-            return plain.isPresent() ? range.check(plain.get()) : reader.applyAsDouble(Shown.brief(scalar.text()));
+            return plain.isPresent() ? range.check(plain.get())
+                    : reader.applyAsDouble(Shown.brief(scalar.text()));
         } catch (BadInput refused) {
             throw fault(refused.getMessage());
         }
@@ -115,7 +118,8 @@ record Item(Node node, String path, Source source) {
         double number = number(range);
         readAs("whole number, " + range.allowed());
         if (number != Math.rint(number)) {
-            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()) + ". Leave out the fraction.");
+            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text())
+                    + ". Leave out the fraction.");
         }
         return (int) number;
     }
@@ -125,7 +129,8 @@ record Item(Node node, String path, Source source) {
         List<String> words = Label.all(allowed);
         readAs(Shown.oneOf(words));
         String word = scalar(Shown.oneOf(words)).text().strip();
-        return Label.named(word, allowed).orElseThrow(() -> fault("expected " + Shown.oneOf(words) + ", found "
+        return Label.named(word, allowed)
+                .orElseThrow(() -> fault("expected " + Shown.oneOf(words) + ", found "
                 + Shown.quoted(word) + Nearest.sentence(word, words).map(". "::concat).orElse("")));
     }
 
@@ -170,7 +175,8 @@ record Item(Node node, String path, Source source) {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException wrong) {
-            throw fault("unknown time zone " + Shown.quoted(text) + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
+            throw fault("unknown time zone " + Shown.quoted(text)
+                    + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
                     .map(". "::concat)
                     .orElse(". Write Area/City as the tz database does, such as Europe/Madrid, or UTC."));
         }
@@ -186,7 +192,10 @@ record Item(Node node, String path, Source source) {
         throw item.fault("expected a section of keys, found " + item.found());
     }
 
-    /** A list of so many items, which may stand in a file of its own; every item is tried before a fault stops it. */
+    /**
+     * A list of so many items, which may stand in a file of its own; every item is tried before a fault stops
+     * it.
+     */
     <T> List<T> list(Range count, Function<Item, T> reader) {
         readAs("list of " + count.allowed());
         Item item = opened();
@@ -217,7 +226,8 @@ record Item(Node node, String path, Source source) {
     }
 
     private Node.Scalar scalar(String expected) {
-        if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING && !scalar.text().isBlank()) {
+        if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING
+                && !scalar.text().isBlank()) {
             return scalar;
         }
         if (node instanceof Node.Gap) {

@@ -114,8 +114,8 @@ public final class JournalFile {
 
     /** What an entry says, whatever its name and whenever it was written. */
     private static String says(Entry entry) {
-        return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(), entry.exposed(),
-                entry.outcome(), entry.note()));
+        return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(),
+                entry.exposed(), entry.outcome(), entry.note()));
     }
 
     /** The entry as it will be read again; refused where it could not be. */
@@ -126,13 +126,14 @@ public final class JournalFile {
         } catch (BadInput unreadable) {
             throw new BadInput(unreadable.problems().stream().map(problem ->
                     "nothing was added, since the entry could not be read again: "
-                            + problem.replaceFirst("^" + Pattern.quote(file + ":1:") + "\\d+:? ", "")).toList());
+                            + problem.replaceFirst("^" + Pattern.quote(file + ":1:") + "\\d+:? ", ""))
+                            .toList());
         }
     }
 
     /**
-     * Does something with the journal held alone; done once more where another file took its name meanwhile, as when a
-     * copy from elsewhere is moved there.
+     * Does something with the journal held alone; done once more where another file took its name meanwhile,
+     * as when a copy from elsewhere is moved there.
      */
     private static Added held(Path file, boolean mayBeNew, Work work) {
         boolean written = false;
@@ -140,7 +141,8 @@ public final class JournalFile {
             for (int attempt = 0; attempt < MOST_REPLACEMENTS; attempt++) {
                 checkThere(file, mayBeNew);
                 Optional<Object> key = key(file);
-                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ,
+                        StandardOpenOption.WRITE)) {
                     channel.lock();
                     if (key.isPresent() && key.equals(key(file))) {
                         Added added = work.on(channel);
@@ -181,7 +183,8 @@ public final class JournalFile {
     /** Puts an entry, if any, at the end and on disk, or leaves the file as it was. */
     private static void append(Path file, FileChannel channel, JournalLines lines, Optional<Entry> entry)
             throws IOException {
-        String text = (lines.torn() ? "\n" : "") + entry.map(JournalLine::of).map(line -> line + "\n").orElse("");
+        String text = (lines.torn() ? "\n" : "") + entry.map(JournalLine::of).map(line -> line + "\n")
+                .orElse("");
         ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
         long end = channel.size();
         try {
@@ -200,7 +203,8 @@ public final class JournalFile {
 
     /** Puts the name of a new file on disk too, where the system lets a folder be opened. */
     private static void forceFolder(Path file) {
-        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {
+        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(),
+                StandardOpenOption.READ)) {
             folder.force(true);
         } catch (IOException notOnThisSystem) {
             return;

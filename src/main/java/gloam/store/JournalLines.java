@@ -41,7 +41,8 @@ record JournalLines(List<String> lines, boolean torn) {
     /** The names of entries that say the same as a line, whenever they were written. */
     List<String> same(String line) {
         String says = says(line);
-        return lines.stream().filter(other -> says(other).equals(says)).flatMap(other -> id(other).stream()).toList();
+        return lines.stream().filter(other -> says(other).equals(says)).flatMap(other -> id(other).stream())
+                .toList();
     }
 
     private static String says(String line) {

@@ -13,8 +13,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A first trip file: one site, one camera, three wishes, and every key once with a comment; optional keys stand behind
- * a {@code #}.
+ * A first trip file: one site, one camera, three wishes, and every key once with a comment; optional keys
+ * stand behind a {@code #}.
  *
  * @param site         name of the site
  * @param where        its coordinates; at sea level if they have no height
@@ -26,7 +26,8 @@ import java.util.stream.Collectors;
  * @param film         the name of a built-in film
  * @param sheets       number of sheets carried
  */
-public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate firstNight, LocalDate lastNight,
+public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate firstNight,
+        LocalDate lastNight,
                         Camera camera, boolean cameraGiven, String film, int sheets) {
 
     /** Nearer to the equator the pole stands too low for a frame about it. */
@@ -39,12 +40,16 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     public String text() {
         Lens lens = camera.lens();
         return new KeyComments().beside(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site),
-                number(where.latitude().degrees()), number(where.longitude().degrees()), number(where.heightM().orElse(0)),
-                where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight, lastNight)
-                + String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place",
+                number(where.latitude().degrees()), number(where.longitude().degrees()),
+                number(where.heightM().orElse(0)),
+                where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight,
+                lastNight)
+                + String.format(Locale.ROOT, CAMERA, cameraGiven ? ""
+                : "\tan example: put your own in its place",
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
                 number(camera.frame().heightMm()), fNumbers(), widest(),
-                Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
+                Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()),
+                number(lens.transmittance()),
                 widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
@@ -52,7 +57,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     }
 
     private String fNumbers() {
-        return camera.lens().fNumbers().stream().map(FNumber::marked).map(Shown::number).collect(Collectors.joining(", "));
+        return camera.lens().fNumbers().stream().map(FNumber::marked).map(Shown::number)
+                .collect(Collectors.joining(", "));
     }
 
     private String widest() {
@@ -78,11 +84,13 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private String across() {
         double latitudeDeg = where.latitude().degrees();
         double altitudeDeg = Math.max(LOWEST_AIM_DEG, Math.min(HIGHEST_AIM_DEG, 90 - Math.abs(latitudeDeg)));
-        return "{azimuth-deg: " + (latitudeDeg < 0 ? 0 : 180) + ", altitude-deg: " + Math.round(altitudeDeg) + "}";
+        return "{azimuth-deg: " + (latitudeDeg < 0 ? 0 : 180) + ", altitude-deg: " + Math.round(altitudeDeg)
+                + "}";
     }
 
     private static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(COORDINATE_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros()
+        return BigDecimal.valueOf(value).setScale(COORDINATE_DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
                 .toPlainString();
     }
 

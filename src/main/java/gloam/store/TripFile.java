@@ -72,8 +72,8 @@ public final class TripFile {
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera));
         fields.noOthers();
-        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(), film.get(),
-                sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
+        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
+                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 
@@ -90,7 +90,8 @@ public final class TripFile {
         LocalDate to = item.date();
         from.content().ifPresent(first -> {
             if (to.isBefore(first)) {
-                throw item.fault("the last night " + to + " is before the first, " + first + ". Give a later one.");
+                throw item.fault("the last night " + to + " is before the first, " + first
+                        + ". Give a later one.");
             }
             NIGHTS.check(nights(first, to));
         });

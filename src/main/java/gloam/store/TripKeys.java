@@ -55,7 +55,10 @@ public final class TripKeys {
         return path.substring(0, Math.max(0, path.lastIndexOf('.'))).replaceFirst("\\[]$", "");
     }
 
-    /** One path for the same key wherever it occurs: in every item of a list, in every film and every layer of one. */
+    /**
+     * One path for the same key wherever it occurs: in every item of a list, in every film and every layer of
+     * one.
+     */
     static String general(String path) {
         return path.replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
                 .replaceFirst("\\.(red|green|blue)\\.", ".");

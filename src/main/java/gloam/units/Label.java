@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The words by which people and files write constants: their names in small letters, the parts joined by hyphens. */
+/**
+ * The words by which people and files write constants: their names in small letters, the parts joined by
+ * hyphens.
+ */
 public final class Label {
 
     private Label() {

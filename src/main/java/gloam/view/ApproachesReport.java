@@ -41,8 +41,8 @@ public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<Appro
             return document;
         }
         Table table = new Table(Table.words("date"), Table.words("time"), Table.words("bodies"),
-                Table.numbers("apart", "\u00b0"), Table.numbers("altitude", "\u00b0").leaving(3), Table.words("towards").leaving(2),
-                Table.numbers("Sun", "\u00b0").leaving(1));
+                Table.numbers("apart", "\u00b0"), Table.numbers("altitude", "\u00b0").leaving(3),
+                Table.words("towards").leaving(2), Table.numbers("Sun", "\u00b0").leaving(1));
         for (ApproachRow row : approaches()) {
             table.row(Wording.date(row.at().plusSeconds(30).toLocalDate()), Wording.minute(row.at()),
                     Wording.title(row.body()) + " and " + Wording.title(row.other()),
@@ -64,7 +64,8 @@ public record ApproachesReport(OffsetDateTime generatedAt, Site site, List<Appro
      * @param apparentAltitudeDeg its altitude in degrees, with refraction
      * @param sunAltitudeDeg altitude of the Sun in degrees, with refraction
      */
-    public record ApproachRow(OffsetDateTime at, String body, String other, double separationDeg, double azimuthDeg,
+    public record ApproachRow(OffsetDateTime at, String body, String other, double separationDeg,
+            double azimuthDeg,
                               double apparentAltitudeDeg, double sunAltitudeDeg) {
 
         static ApproachRow of(Approaches.Meeting meeting, SiteClock clock) {

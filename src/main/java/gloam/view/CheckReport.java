@@ -33,8 +33,10 @@ import java.util.stream.Collectors;
  * @param wishes       the pictures wanted
  * @param defaultsUsed each default used, one for every value that the file omits
  */
-public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites, LocalDate firstNight,
-                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets, List<PreviewRow> preview,
+public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
+        LocalDate firstNight,
+                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
+                          List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     private static final int TERMS = 10;
@@ -82,7 +84,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         Site place = site.site();
         return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
                 + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
-                + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points" : "level horizon");
+                + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
+                : "level horizon");
     }
 
     private static String words(CameraRow camera) {
@@ -125,8 +128,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     }
 
     /**
-     * The camera, with the units and meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting} and
-     * {@link gloam.gear.Frame}.
+     * The camera, with the units and meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting}
+     * and {@link gloam.gear.Frame}.
      */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
                             List<Double> fNumbers, OptionalDouble focusM, double transmittance, double spotUm,

@@ -33,9 +33,9 @@ import tools.jackson.databind.ser.std.StdSerializer;
 import tools.jackson.databind.util.NameTransformer;
 
 /**
- * How the values that answers are made of become JSON: every number and moment as {@link Accuracy} says for its name, an
- * angle in degrees under its name with {@code Deg} behind it, an f-number as marked, a moment by the clocks of
- * {@link #ZONE}, a constant by its name in small letters.
+ * How the values that answers are made of become JSON: every number and moment as {@link Accuracy} says for
+ * its name, an angle in degrees under its name with {@code Deg} behind it, an f-number as marked, a moment by
+ * the clocks of {@link #ZONE}, a constant by its name in small letters.
  */
 final class CutValues extends ValueSerializerModifier {
 
@@ -81,7 +81,8 @@ final class CutValues extends ValueSerializerModifier {
     }
 
     @Override
-    public List<BeanPropertyWriter> changeProperties(SerializationConfig config, BeanDescription.Supplier record,
+    public List<BeanPropertyWriter> changeProperties(SerializationConfig config,
+            BeanDescription.Supplier record,
                                                      List<BeanPropertyWriter> properties) {
         for (int i = 0; i < properties.size(); i++) {
             BeanPropertyWriter property = properties.get(i);
@@ -151,7 +152,10 @@ final class CutValues extends ValueSerializerModifier {
         }
     }
 
-    /** Moments cut one way, with a tenth of a second or as many places as they need, and their offset from UTC. */
+    /**
+     * Moments cut one way, with a tenth of a second or as many places as they need, and their offset from
+     * UTC.
+     */
     private static final class CutMoment extends StdSerializer<Object> {
 
         private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder()
@@ -171,7 +175,8 @@ final class CutValues extends ValueSerializerModifier {
                 some.ifPresentOrElse(at -> serialize(at, json, context), json::writeNull);
             } else {
                 OffsetDateTime at = value instanceof Instant instant
-                        ? instant.atZone((ZoneId) context.getAttribute(ZONE)).toOffsetDateTime() : (OffsetDateTime) value;
+                        ? instant.atZone((ZoneId) context.getAttribute(ZONE)).toOffsetDateTime()
+                        : (OffsetDateTime) value;
                 json.writeString(FORM.format(step.of(at)));
             }
         }

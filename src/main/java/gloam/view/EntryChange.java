@@ -60,8 +60,10 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("zone", exposed.place().map(place -> place.zone().getId()).orElse(""));
         sayings.put("open", exposed.openings().stream().map(opening -> open(opening, zone))
                 .collect(Collectors.joining(", ")));
-        sayings.put("azimuth", exposed.aim().map(aim -> Wording.plain(aim.azimuth().degrees()) + "°").orElse(""));
-        sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°").orElse(""));
+        sayings.put("azimuth", exposed.aim().map(aim -> Wording.plain(aim.azimuth().degrees()) + "°")
+                .orElse(""));
+        sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°")
+                .orElse(""));
         sayings.put("f-number", Wording.fNumber(exposed.fNumber().marked()));
         sayings.put("focal length", Wording.plain(lens.focalLengthMm()) + " mm");
         sayings.put("focus", Wording.focus(Finite.of(lens.focusM())));
@@ -84,6 +86,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
 
     private static String open(Opening opening, ZoneId zone) {
         OffsetDateTime opens = new SiteClock(zone).at(opening.open().start());
-        return opens.toLocalDate() + " " + Wording.second(opens) + " for " + Wording.lasting(opening.open().seconds());
+        return opens.toLocalDate() + " " + Wording.second(opens) + " for "
+                + Wording.lasting(opening.open().seconds());
     }
 }

@@ -25,7 +25,8 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
         SiteClock clock = new SiteClock(answer.question().computed().map(known -> known.site().zone())
                 .orElse(ZoneOffset.UTC));
         Situation situation = Situation.of(answer, clock);
-        List<ExposureRow> rows = answer.exposures().stream().map(at -> ExposureRow.of(answer, at, clock)).toList();
+        List<ExposureRow> rows = answer.exposures().stream().map(at -> ExposureRow.of(answer, at, clock))
+                .toList();
         Optional<SharpnessTrade> trade = answer.trade().map(SharpnessTrade::of);
         return new ExposureReport(clock.at(now), situation, rows, trade,
                 ExposureRemarks.of(situation, rows, trade, answer.question().film().colour()));

@@ -16,8 +16,8 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * Exposure and result at one f-number. A time is absent if the tone is not reached by the end of the night, or within a
- * year under steady light.
+ * Exposure and result at one f-number. A time is absent if the tone is not reached by the end of the night,
+ * or within a year under steady light.
  *
  * @param fNumber            the f-number as marked
  * @param meteredS           time without reciprocity failure, in seconds
@@ -44,10 +44,11 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                           OptionalDouble correctedS, OptionalDouble correctedLowS,
                           OptionalDouble correctedHighS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
-                          boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
+                          boolean extrapolated, boolean neverFinishes, double skyToneStops,
+                          double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
-                          OptionalDouble trailLimitMag, double tNumber, SpotWidths spot, Optional<Sheets> bracket,
-                          List<String> notes) {
+                          OptionalDouble trailLimitMag, double tNumber, SpotWidths spot,
+                          Optional<Sheets> bracket, List<String> notes) {
 
     private static final double LONGEST_NIGHT_S = 16 * 3600;
 
@@ -86,7 +87,8 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                 at.closeAt().map(clock::at), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
                 row.skyToneStops(), exposure.spreadStops(), question.groundReflectance().isPresent()
-                        ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(question.film(), row),
+                        ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(),
+                        layers(question.film(), row),
                 row.colourShift().cast(), Finite.of(row.trailLimitMag()), at.tNumber(), at.spot(),
                 at.bracket().map(Sheets::of), notes(row, answer.night().isPresent()));
     }

@@ -62,15 +62,19 @@ final class ExposureText {
         if (report.situation().ground().isPresent()) {
             columns.add(new Cells(Table.numbers("ground", "stops"), row -> text(row.groundToneStops(), "none",
                     stops -> spread(stops, row))));
-            columns.add(new Cells(Table.numbers("sky", "stops"), row -> Wording.signed(row.skyToneStops(), 1)));
+            columns.add(new Cells(Table.numbers("sky", "stops"),
+                    row -> Wording.signed(row.skyToneStops(), 1)));
         } else {
             columns.add(new Cells(Table.numbers("sky", "stops"), row -> spread(row.skyToneStops(), row)));
         }
-        columns.add(new Cells(Table.numbers("faintest star", "mag").leaving(2), row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
+        columns.add(new Cells(Table.numbers("faintest star", "mag").leaving(2),
+                row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
         if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
-            columns.add(new Cells(Table.numbers("cast").leaving(1), row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+            columns.add(new Cells(Table.numbers("cast").leaving(1),
+                    row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
         }
-        columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted().collect(Collectors.joining())));
+        columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted()
+                .collect(Collectors.joining())));
         return columns;
     }
 
@@ -80,13 +84,19 @@ final class ExposureText {
             columns.add(new Cells(Table.numbers("metered"), row -> time(row.meteredS())));
         }
         columns.addAll(List.of(
-                new Cells(Table.numbers("lost", "stops"), row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
-                new Cells(Table.numbers("contrast").leaving(5), row -> "× " + Wording.number(row.contrast(), 2)),
+                new Cells(Table.numbers("lost", "stops"),
+                row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
+                new Cells(Table.numbers("contrast").leaving(5),
+                row -> "× " + Wording.number(row.contrast(), 2)),
                 new Cells(Table.numbers("spot", "µm"), row -> Wording.number(row.spot().togetherUm(), 0)),
-                new Cells(Table.numbers("defocus").leaving(4), row -> Wording.number(row.spot().defocusUm(), 0)),
-                new Cells(Table.numbers("diffraction").leaving(3), row -> Wording.number(row.spot().diffractionUm(), 0)),
-                new Cells(Table.numbers("lens + film").leaving(2), row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
-                new Cells(Table.numbers("hyperfocal", "m").leaving(1), row -> metres(row.spot().hyperfocalM()))));
+                new Cells(Table.numbers("defocus").leaving(4),
+                row -> Wording.number(row.spot().defocusUm(), 0)),
+                new Cells(Table.numbers("diffraction").leaving(3),
+                row -> Wording.number(row.spot().diffractionUm(), 0)),
+                new Cells(Table.numbers("lens + film").leaving(2),
+                row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
+                new Cells(Table.numbers("hyperfocal", "m").leaving(1),
+                row -> metres(row.spot().hyperfocalM()))));
         return columns;
     }
 
@@ -108,7 +118,8 @@ final class ExposureText {
                 + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows"
                 + (report.situation().aimDeclinationDeg() == report.situation().starDeclinationDeg() ? ""
                         : " (a star at the aim, next to the pole, draws little more than a point)") + ", by "
-                + Wording.plain(report.situation().leastDifferenceDensity()) + " in density; the atmosphere dims it by "
+                + Wording.plain(report.situation().leastDifferenceDensity())
+                + " in density; the atmosphere dims it by "
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }
 
@@ -124,7 +135,8 @@ final class ExposureText {
                     .map(bracket -> Wording.exposure(bracket.exposuresS().get(sheet))).orElse("-")));
         }
         columns.add(new Cells(Table.numbers("together").leaving(1), row -> row.bracket()
-                .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY))).orElse("-")));
+                .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY)))
+                .orElse("-")));
         columns.add(new Cells(Table.numbers("one is right"), row -> row.bracket()
                 .map(bracket -> Wording.percent(bracket.chanceOfOneHit())).orElse("-")));
         return Document.part().gap().heading(2, sheets + " sheets, a stop of tone apart").add(table(columns));

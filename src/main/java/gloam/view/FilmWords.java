@@ -11,14 +11,16 @@ public final class FilmWords {
 
     /** A film, and how many sheets it is fitted to where it is. */
     static String name(String name, int fittedToSheets) {
-        return fittedToSheets == 0 ? name : name + " (fitted to " + Wording.count(fittedToSheets, "sheet") + ")";
+        return fittedToSheets == 0 ? name : name + " (fitted to " + Wording.count(fittedToSheets, "sheet")
+                + ")";
     }
 
     /** What a journal knows of the film of that name, in one line. */
     public static String of(String published, KnownFilm known) {
         return known.used() == 0
                 ? "the journal has no judged sheet of " + published + ", which is taken as published"
-                : name(published, known.used()) + ": " + slower(known.speedOffsetStops()) + " than rated, exponent "
+                : name(published, known.used()) + ": " + slower(known.speedOffsetStops())
+                + " than rated, exponent "
                         + estimate(known.exponent());
     }
 

@@ -49,7 +49,8 @@ public record HighReport(OffsetDateTime generatedAt, Site site, String target, d
                 Table.words("night without the Moon").leaving(1));
         for (HighNightRow night : nights()) {
             NightTimes times = new NightTimes(night.night(), site().zone());
-            night.spans().forEach(span -> table.row(Wording.date(night.night()), times.opens(span.from().toInstant()),
+            night.spans().forEach(span -> table.row(Wording.date(night.night()),
+                    times.opens(span.from().toInstant()),
                     times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
                     times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
                     Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));

@@ -45,8 +45,8 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
 
     @Override
     public Document document() {
-        Document document = Document.headed("Sky of " + Wording.date(at().toLocalDate()) + " " + Wording.second(at()) + " ("
-                + Wording.offset(at()) + ")");
+        Document document = Document.headed("Sky of " + Wording.date(at().toLocalDate()) + " "
+                + Wording.second(at()) + " (" + Wording.offset(at()) + ")");
         document.text("at " + SiteText.of(site()));
         document.gap();
         document.add(bodiesTable());
@@ -75,7 +75,8 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
     }
 
     private Table bodiesTable() {
-        Table table = new Table(Table.words("body"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+        Table table = new Table(Table.words("body"), Table.numbers("azimuth", "°"),
+                Table.numbers("altitude", "°"),
                 Table.numbers("airless", "°").leaving(5), Table.numbers("RA", "°").leaving(4),
                 Table.numbers("dec", "°").leaving(4),
                 Table.numbers("distance", "km").leaving(2), Table.numbers("", "mag").leaving(6),
@@ -92,20 +93,24 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
     }
 
     private Table starsTable() {
-        Table table = new Table(Table.words("star"), Table.numbers("azimuth", "°"), Table.numbers("altitude", "°"),
+        Table table = new Table(Table.words("star"), Table.numbers("azimuth", "°"),
+                Table.numbers("altitude", "°"),
                 Table.numbers("airless", "°").leaving(2), Table.numbers("RA", "°").leaving(1),
                 Table.numbers("dec", "°").leaving(1));
         for (StarRow star : stars()) {
             table.row(star.name(), Wording.number(star.azimuthDeg(), 3),
-                    Wording.number(star.apparentAltitudeDeg(), 3), Wording.number(star.airlessAltitudeDeg(), 3),
+                    Wording.number(star.apparentAltitudeDeg(), 3),
+                    Wording.number(star.airlessAltitudeDeg(), 3),
                     Wording.number(star.rightAscensionDeg(), 3), Wording.number(star.declinationDeg(), 3));
         }
         return table;
     }
 
     /** One body of the solar system, with the meanings of {@link Appearance} and {@link SkyPosition}. */
-    public record BodyRow(String name, double azimuthDeg, double airlessAltitudeDeg, double apparentAltitudeDeg,
-                          double rightAscensionDeg, double declinationDeg, double distanceKm, double magnitude,
+    public record BodyRow(String name, double azimuthDeg, double airlessAltitudeDeg,
+            double apparentAltitudeDeg,
+                          double rightAscensionDeg, double declinationDeg, double distanceKm,
+                          double magnitude,
                           double illuminatedFraction, double phaseAngleDeg, double angularDiameterDeg) {
 
         static BodyRow of(Appearance body) {
@@ -122,7 +127,8 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
     }
 
     /** One star, with the meanings of {@link SkyPosition}. */
-    public record StarRow(String name, double azimuthDeg, double airlessAltitudeDeg, double apparentAltitudeDeg,
+    public record StarRow(String name, double azimuthDeg, double airlessAltitudeDeg,
+            double apparentAltitudeDeg,
                           double rightAscensionDeg, double declinationDeg) {
 
         static StarRow of(String name, SkyPosition position) {

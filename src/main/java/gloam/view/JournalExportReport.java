@@ -22,7 +22,8 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
 
     /** Exports sheets. */
     public static JournalExportReport of(List<Entry> sheets, Instant now) {
-        return new JournalExportReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
+        return new JournalExportReport(new SiteClock(ZoneOffset.UTC).at(now),
+                sheets.stream().map(SheetRow::of).toList());
     }
 
     @Override
@@ -32,7 +33,8 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
 
     @Override
     public Document document() {
-        Table table = new Table(FIELDS.stream().map(JournalExportReport::column).toArray(Table.Column[]::new));
+        Table table = new Table(FIELDS.stream().map(JournalExportReport::column)
+                .toArray(Table.Column[]::new));
         sheets().forEach(sheet -> table.row(FIELDS.stream()
                 .map(field -> cell(field.getName(), value(field, sheet))).toArray(String[]::new)));
         return Document.forPrograms("Sheets of the journal").add(table);

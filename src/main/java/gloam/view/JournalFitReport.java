@@ -31,16 +31,19 @@ import java.util.OptionalDouble;
  * @param curve                  points of corrected over metered time
  */
 public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional<String> batch,
-                               Estimate speedOffsetStops, Estimate exponent, Estimate publishedSpeedOffsetStops,
-                               Estimate publishedExponent, double correlation, int used, List<FilmFit.LeftOut> leftOut,
-                               List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations, List<UsedRow> sheets,
-                               List<CurvePoint> curve) implements Report {
+                               Estimate speedOffsetStops, Estimate exponent,
+                               Estimate publishedSpeedOffsetStops,
+                               Estimate publishedExponent, double correlation, int used,
+                               List<FilmFit.LeftOut> leftOut,
+                               List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations,
+                               List<UsedRow> sheets, List<CurvePoint> curve) implements Report {
 
     /** Reports a fit. */
     public static JournalFitReport of(Fit answer, Instant now) {
         FilmFit fit = answer.film();
         return new JournalFitReport(new SiteClock(ZoneOffset.UTC).at(now), fit.published().name(),
-                Optional.of(answer.batch()).filter(name -> !name.isEmpty()), fit.posterior().speedOffsetStops(),
+                Optional.of(answer.batch()).filter(name -> !name.isEmpty()),
+                fit.posterior().speedOffsetStops(),
                 fit.posterior().exponent(), fit.prior().speedOffsetStops(), fit.prior().exponent(),
                 fit.posterior().correlation(), fit.used().size(), fit.leftOut(), fit.strayNotes(),
                 answer.situations().stream().map(FitSituationRow::of).toList(),
@@ -54,8 +57,8 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
 
     @Override
     public Document document() {
-        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("") + ": "
-                + Wording.count(used(), "sheet") + " used, "
+        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("")
+                + ": " + Wording.count(used(), "sheet") + " used, "
                 + leftOut().size() + " left out");
         document.gap();
         document.under(FilmWords.slower(speedOffsetStops()) + " than rated (published "
@@ -76,10 +79,12 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     private Table situationsTable() {
         Table table = new Table(Table.words("light"), Table.numbers("metered").leaving(2),
                 Table.numbers("published"),
-                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"), Table.numbers("change", "stops").leaving(3),
+                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"),
+                Table.numbers("change", "stops").leaving(3),
                 Table.numbers("±", "stops").leaving(3), Table.numbers("before").leaving(1));
         situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
-                Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()), Wording.exposure(light.leastS()),
+                Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()),
+                Wording.exposure(light.leastS()),
                 Wording.exposure(light.mostS()), Wording.signed(light.changeStops(), 1),
                 Wording.number(light.spreadStops(), 1), Wording.number(light.spreadBeforeStops(), 1)));
         return table;
@@ -90,15 +95,19 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         if (!contradicted().isEmpty() || !leftOut().isEmpty()) {
             document.gap();
         }
-        contradicted().forEach(sheet -> document.under("entry " + sheet.id() + " is contradicted by the others in its "
-                + sheet.what() + " (wrong with a chance of " + Wording.percent(sheet.chance()) + "); look again"));
+        contradicted().forEach(sheet -> document.under("entry " + sheet.id()
+                + " is contradicted by the others in its "
+                + sheet.what() + " (wrong with a chance of " + Wording.percent(sheet.chance())
+                + "); look again"));
         leftOut().forEach(sheet -> document.under("entry " + sheet.id() + " left out: " + sheet.reason()));
         return document;
     }
 
     /** One light, with the meanings of {@link Situation}. */
-    public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS, double leastS,
-                               double mostS, double changeStops, double spreadBeforeStops, double spreadStops) {
+    public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS,
+            double leastS,
+                               double mostS, double changeStops, double spreadBeforeStops,
+                               double spreadStops) {
 
         static FitSituationRow of(Situation light) {
             return new FitSituationRow(light.name(), light.meteredS(), light.publishedS(),
@@ -115,17 +124,20 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
      * @param meteredS        metered time of the mid-tone on the published film, in seconds
      * @param openS           exposure time in seconds
      * @param tone            its tone as judged
-     * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there is no bound
+     * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there
+     *                        is no bound
      * @param toneUpToStops   lightest one; absent if there is no bound
      * @param expectedToneStops its tone as the fitted film predicts it, in stops from the mid-tone
      */
-    public record UsedRow(String id, double meteredS, double openS, String tone, OptionalDouble toneAboveStops,
+    public record UsedRow(String id, double meteredS, double openS, String tone,
+            OptionalDouble toneAboveStops,
                           OptionalDouble toneUpToStops, Estimate expectedToneStops) {
 
         static UsedRow of(Fit.Judged judged) {
             FilmFit.UsedSheet sheet = judged.sheet();
             return new UsedRow(sheet.entry().id(), sheet.meteredS(), sheet.entry().exposed().openS(),
-                    SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(), sheet.toneStops());
+                    SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(),
+                    sheet.toneStops());
         }
     }
 }

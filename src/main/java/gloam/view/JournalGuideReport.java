@@ -27,16 +27,17 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
 
     @Override
     public Document document() {
-        Table table = new Table(Table.words("word"), Table.numbers("", "stops"), Table.numbers("reflects", "%").leaving(1),
-                Table.words("how to recognize it"));
-        words().forEach(word -> table.row(word.word(), stops(word), Wording.number(100 * word.reflectance(), 0),
-                word.guide()));
+        Table table = new Table(Table.words("word"), Table.numbers("", "stops"),
+                Table.numbers("reflects", "%").leaving(1), Table.words("how to recognize it"));
+        words().forEach(word -> table.row(word.word(), stops(word),
+                Wording.number(100 * word.reflectance(), 0), word.guide()));
         Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
                 .figure("the words as greys", () -> ToneGuideDrawing.of(this)).gap();
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
-                + "print. A blank sheet is \"black\", and counts too. Ask for svg to get a grey patch for each word.");
+                + "print. A blank sheet is \"black\", and counts too. Ask for svg to get a grey patch for "
+                + "each word.");
         return document;
     }
 
@@ -63,7 +64,8 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
      * @param patch       the patch on a screen, as an sRGB colour such as {@code #767676}
      * @param guide       how to recognize it
      */
-    public record WordRow(String word, OptionalDouble aboveStops, OptionalDouble upToStops, double reflectance,
+    public record WordRow(String word, OptionalDouble aboveStops, OptionalDouble upToStops,
+            double reflectance,
                           String patch, String guide) {
 
         static WordRow of(ToneGuide.Patch patch) {

@@ -18,7 +18,8 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
 
     /** Reports sheets. */
     public static JournalListReport of(List<Entry> sheets, Instant now) {
-        return new JournalListReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of).toList());
+        return new JournalListReport(new SiteClock(ZoneOffset.UTC).at(now), sheets.stream().map(SheetRow::of)
+                .toList());
     }
 
     @Override

@@ -24,9 +24,11 @@ import java.util.stream.Collectors;
  * @param mostTelling       the exposure that reveals most about the film
  * @param brackets          brackets of 2, 3 and 4 sheets, for when none can be judged in between
  */
-public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops, int sheetsLeft,
+public record JournalNextReport(OffsetDateTime generatedAt, String film, int used, double toneStops,
+        int sheetsLeft,
                                 double fNumber, double exposureS, String reason, double spreadStops,
-                                NextSheet.Choice mostLikelyRight, NextSheet.Choice mostTelling, List<BracketRow> brackets)
+                                NextSheet.Choice mostLikelyRight, NextSheet.Choice mostTelling,
+                                List<BracketRow> brackets)
         implements Report {
 
     /** Reports advice. */
@@ -45,30 +47,37 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
         String right = Wording.percent(advice.likeliest().rightByTheSecond());
         String telling = Wording.percent(advice.telling().rightByTheSecond());
         if (sheetsLeft == 1) {
-            return "with one sheet left it is the one most likely right, " + Wording.percent(advice.likeliest().rightChance());
+            return "with one sheet left it is the one most likely right, "
+                    + Wording.percent(advice.likeliest().rightChance());
         }
         return advice.learnFirst()
-                ? "it reveals most about the film: judged before the next, it makes one of two sheets right in " + telling
+                ? "it reveals most about the film: judged before the next, it makes one of two sheets right "
+                + "in " + telling
                         + ", where the likeliest first makes " + right
-                : "it is the one most likely right, " + Wording.percent(advice.likeliest().rightChance()) + ", and judged before the "
-                        + "next it makes one of two sheets right in " + right + "; the most telling first makes " + telling;
+                : "it is the one most likely right, " + Wording.percent(advice.likeliest().rightChance())
+                + ", and judged before the "
+                        + "next it makes one of two sheets right in " + right
+                        + "; the most telling first makes " + telling;
     }
 
     @Override
     public Document document() {
-        Document document = Document.headed("Next sheet: " + Wording.fNumber(fNumber()) + ", " + Wording.exposure(exposureS()));
+        Document document = Document.headed("Next sheet: " + Wording.fNumber(fNumber()) + ", "
+                + Wording.exposure(exposureS()));
         document.text("because " + reason() + ".");
         document.gap();
         document.add(choices());
         document.gap();
         brackets().forEach(bracket -> document.under("bracket of " + bracket.sheets() + ": "
-                + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", ")) + " at "
-                + Wording.fNumber(mostLikelyRight().fNumber().marked()) + "; one is right in "
+                + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", "))
+                + " at " + Wording.fNumber(mostLikelyRight().fNumber().marked()) + "; one is right in "
                 + Wording.percent(bracket.rightChance())));
         document.gap();
         document.text("Film " + film() + " after " + Wording.count(used(), "sheet") + "; wanted "
-                + Wording.signed(toneStops(), 1) + " stops from the mid-tone, right within half a stop. The film alone "
-                + "leaves a doubt of " + Wording.number(spreadStops(), 1) + " stops now. The light is taken as steady; "
+                + Wording.signed(toneStops(), 1)
+                + " stops from the mid-tone, right within half a stop. The film alone "
+                + "leaves a doubt of " + Wording.number(spreadStops(), 1)
+                + " stops now. The light is taken as steady; "
                 + "a bracket is for when no sheet can be looked at in between.");
         return document;
     }
@@ -84,7 +93,8 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, int use
 
     private static void row(Table table, String name, NextSheet.Choice choice) {
         table.row(name, Wording.plain(choice.fNumber().marked()), Wording.exposure(choice.exposureS()),
-                Wording.number(100 * choice.rightChance(), 0), Wording.number(100 * choice.rightByTheSecond(), 0),
+                Wording.number(100 * choice.rightChance(), 0),
+                Wording.number(100 * choice.rightByTheSecond(), 0),
                 Wording.number(choice.spreadAfterStops(), 1));
     }
 

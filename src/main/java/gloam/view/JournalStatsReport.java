@@ -14,7 +14,8 @@ import java.util.stream.Collectors;
  * @param generatedAt when the report was made
  * @param keepers     the sheets, in groups
  */
-public record JournalStatsReport(OffsetDateTime generatedAt, @JsonUnwrapped Keepers keepers) implements Report {
+public record JournalStatsReport(OffsetDateTime generatedAt,
+        @JsonUnwrapped Keepers keepers) implements Report {
 
     /** Reports keepers. */
     public static JournalStatsReport of(Keepers answer, Instant now) {

@@ -39,7 +39,8 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
     @Override
     public Document document() {
         LevelQuestion question = question();
-        Document document = Document.headed("Trail of " + Wording.title(question.body()) + " within " + Wording.plain(question.withinDeg())
+        Document document = Document.headed("Trail of " + Wording.title(question.body()) + " within "
+                + Wording.plain(question.withinDeg())
                 + "° of " + (question.wantedDeg() == 0 ? "level" : Wording.plain(question.wantedDeg()) + "°")
                 + ", nights of " + question.from() + " to " + question.to());
         document.text("at " + SiteText.of(site()));
@@ -48,13 +49,15 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
             document.under("never in these nights in the dark and above the skyline");
             return document;
         }
-        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"), Table.words("best"),
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"),
+                Table.words("best"),
                 Table.numbers("off", "°").leaving(3), Table.numbers("azimuth", "°").leaving(5),
                 Table.numbers("altitude", "°").leaving(5),
                 Table.numbers("length", "mm").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
                 Table.words("Moon").leaving(4));
         for (LevelRow span : spans()) {
-            table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()), Wording.minuteBefore(span.to()),
+            table.row(Wording.date(span.night()), Wording.minuteAfter(span.from()),
+                    Wording.minuteBefore(span.to()),
                     Wording.minute(span.bestAt()), Wording.signed(span.offDeg(), 1),
                     Wording.direction(span.azimuthDeg()), Wording.number(span.altitudeDeg(), 1),
                     Wording.number(span.lengthMm(), 1, "–"), Wording.number(span.sagittaMm(), 2, "–"),
@@ -70,8 +73,8 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
     /**
      * The question.
      *
-     * @param wantedDeg wanted angle of the trail to the frame's horizontal in degrees, plus is up to the right;
-     *                  either sense of motion will do
+     * @param wantedDeg wanted angle of the trail to the frame's horizontal in degrees, plus is up to the
+     *                  right; either sense of motion will do
      * @param withinDeg allowed deviation in degrees
      * @param xMm       where on the frame the body stays: to the right of the centre, in mm
      * @param yMm       and above it, in mm
@@ -98,11 +101,13 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
      * @param offDeg      deviation then, in degrees
      * @param azimuthDeg  azimuth of the aim then, in degrees from north through east
      * @param altitudeDeg altitude of the aim then, in degrees
-     * @param lengthMm    length of the trail on the sheet over the whole span with that aim, in mm; absent if none
+     * @param lengthMm    length of the trail on the sheet over the whole span with that aim, in mm; absent if
+     *                    none
      * @param sagittaMm   how far it bends from straight, in mm; absent with the length
      * @param moonUp      whether the Moon is above the horizon during part of it
      */
-    public record LevelRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt, double offDeg,
+    public record LevelRow(LocalDate night, OffsetDateTime from, OffsetDateTime to, OffsetDateTime bestAt,
+            double offDeg,
                           double azimuthDeg, double altitudeDeg, OptionalDouble lengthMm,
                           OptionalDouble sagittaMm, boolean moonUp) {
 
@@ -111,7 +116,8 @@ public record LevelReport(OffsetDateTime generatedAt, Site site, LevelQuestion q
             Direction aim = level.framing().aim();
             return new LevelRow(span.evening(), clock.at(level.span().start()),
                     clock.at(level.span().endExclusive()), clock.at(level.best()), level.off().degrees(),
-                    aim.azimuth().degrees(), aim.altitude().degrees(), Finite.of(span.drawn().map(Trail::lengthMm)),
+                    aim.azimuth().degrees(), aim.altitude().degrees(),
+                    Finite.of(span.drawn().map(Trail::lengthMm)),
                     Finite.of(span.drawn().map(Trail::sagittaMm)), span.moonUp());
         }
     }

@@ -75,9 +75,11 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
 
     private Table hoursTable() {
         List<Table.Column> columns = new ArrayList<>(List.of(Table.words("time"), Table.numbers("Sun", "°"),
-                Table.numbers("Moon", "°"), Table.numbers("sky", "mag/arcsec²"), Table.numbers("ground", "lx")));
+                Table.numbers("Moon", "°"), Table.numbers("sky", "mag/arcsec²"),
+                Table.numbers("ground", "lx")));
         for (int i = 0; i < Math.min(PLANETS_SHOWN, planets().size()); i++) {
-            columns.add(Table.numbers(Wording.title(planets().get(i).name()), "°").leaving(PLANETS_SHOWN - i));
+            columns.add(Table.numbers(Wording.title(planets().get(i).name()), "°")
+                    .leaving(PLANETS_SHOWN - i));
         }
         Table table = new Table(columns.toArray(Table.Column[]::new));
         for (HourRow hour : hours()) {
@@ -101,7 +103,8 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
      * @param groundLux         illuminance of level ground in lux
      * @param planets           where the planets stand
      */
-    public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2,
+    public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg,
+            double zenithMagArcsec2,
                           double groundLux, List<PlaceRow> planets) {
 
         static HourRow of(NightCourse.Hour hour, SiteClock clock) {

@@ -20,11 +20,13 @@ import java.util.List;
  * @param moonlessDarkHours those of them with the Moon below the horizon
  * @param moon              the Moon half-way through the night
  * @param score             worth of the night, 0 to 1; more is better
- * @param wishes            names of the trip's wishes that it leaves time for; empty if nights are ranked by their sky
+ * @param wishes            names of the trip's wishes that it leaves time for; empty if nights are ranked by
+ *                          their sky
  * @param reason            why, in one line
  */
 public record NightRow(LocalDate night, String site, List<EventRow> events, double darkHours,
-                       double moonlessDarkHours, MoonRow moon, double score, List<String> wishes, String reason) {
+                       double moonlessDarkHours, MoonRow moon, double score, List<String> wishes,
+                       String reason) {
 
     static NightRow of(NightRank rank) {
         return row(rank, events(rank, new SiteClock(rank.night().site().zone())));
@@ -53,7 +55,8 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
             served.add(wish.name());
         }
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
-                rank.darkHours(), rank.moonlessDarkHours(), MoonRow.of(rank.night().middle(), rank.moon(), new SiteClock(rank.night().site().zone())),
+                rank.darkHours(), rank.moonlessDarkHours(),
+                MoonRow.of(rank.night().middle(), rank.moon(), new SiteClock(rank.night().site().zone())),
                 rank.score(),
                 served, NightWords.reason(rank));
     }

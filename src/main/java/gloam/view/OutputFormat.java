@@ -11,7 +11,8 @@ import java.util.Locale;
 
 /** The formats of reports, each with the ending of its files. */
 public enum OutputFormat {
-    TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false), ICS("ics", true),
+    TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false),
+            ICS("ics", true),
     HTML("html", true);
 
     /** Columns of text in pipes and files, and the widest prose anywhere. */
@@ -71,7 +72,8 @@ public enum OutputFormat {
      */
     public void check(Report report) {
         if (!suits(report)) {
-            throw new BadInput("this report cannot be written as " + label() + "; choose " + choice(Arrays.stream(values())
+            throw new BadInput("this report cannot be written as " + label() + "; choose "
+                    + choice(Arrays.stream(values())
                     .filter(format -> format.suits(report)).map(OutputFormat::label).toList()));
         }
     }
@@ -101,7 +103,8 @@ public enum OutputFormat {
                 if (format.text()) {
                     return format;
                 }
-                throw new BadInput(name.toUpperCase(Locale.ROOT) + " cannot be printed to the terminal; use --out FILE." + name);
+                throw new BadInput(name.toUpperCase(Locale.ROOT)
+                        + " cannot be printed to the terminal; use --out FILE." + name);
             }
         }
         throw new BadInput("format \"" + name + "\" is unknown; choose " + texts());
@@ -120,6 +123,7 @@ public enum OutputFormat {
                 return format;
             }
         }
-        throw new BadInput("file \"" + file + "\": the ending names no format; end the name in " + endings("."));
+        throw new BadInput("file \"" + file + "\": the ending names no format; end the name in "
+                + endings("."));
     }
 }

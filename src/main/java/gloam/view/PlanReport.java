@@ -36,7 +36,8 @@ import java.util.stream.Stream;
  * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
-                         List<PlannedNightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
+                         List<PlannedNightRow> nights, int sheets, int sheetsUsed,
+                         List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** Reports a timetable. */
@@ -45,8 +46,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
         return new PlanReport(clock.at(now), timetable.identity().toString(), plan.trip().title(),
                 plan.trip().camera().name(),
-                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film())).toList(),
-                plan.trip().sheets(), plan.sheetsUsed(),
+                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
+                .toList(), plan.trip().sheets(), plan.sheetsUsed(),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
                 Optional.empty());
@@ -83,9 +84,10 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
      */
-    public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
-                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows, List<RefusalRow> refused,
-                           List<String> notes, List<SkyRow> course) {
+    public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
+            String zone,
+                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
+                           List<RefusalRow> refused, List<String> notes, List<SkyRow> course) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -97,9 +99,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
-                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock)).toList(),
-                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), reasons.of(refusal)))
-                            .toList(), plan.notes().stream().map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
+                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock))
+                    .toList(),
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
+                    reasons.of(refusal)))
+                            .toList(), plan.notes().stream()
+                            .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
 
@@ -138,9 +143,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
                             int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
-                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
-                            double correctedS, double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
-                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm, double trailDirectionDeg,
+                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
+                            double meteredS,
+                            double correctedS, double skyToneStops, double skyToneSpreadStops,
+                            OptionalDouble trailLimitMag,
+                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
+                            double trailDirectionDeg,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
 
@@ -149,17 +157,17 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
             FilmStock film = window.wish().film().orElse(tripFilm);
-            return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
-                    film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
+            return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(),
+                    window.wish().name(), film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
                     clock.at(window.open().start()), clock.at(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
-                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG, window.recordedStars(),
-                    window.trailLengthMm(), window.trailDirection().degrees(),
-                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(), window.score(),
-                    WindowWords.misses(window.misses()), WindowWords.reason(window, night));
+                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
+                    window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
+                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
+                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
 
@@ -168,7 +176,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                                OffsetDateTime closeAt) {
 
         static CancelledRow of(FormerPlan.Cancelled window, SiteClock clock) {
-            return new CancelledRow(window.event().identity().toString(), window.event().sequence(), window.wish(),
+            return new CancelledRow(window.event().identity().toString(), window.event().sequence(),
+                    window.wish(),
                     window.site(), clock.at(window.open().start()), clock.at(window.open().endExclusive()));
         }
     }

@@ -30,21 +30,23 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
     public static ProofReport of(SheetProof proof, Instant now) {
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
-        return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(), picture.heightPx(),
+        return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(),
+                picture.heightPx(),
                 picture.channels() == 3, proof.tones().stream().map(ToneRow::of).toList(), trail), picture);
     }
 
     @Override
     public Document document() {
         Figures proof = figures();
-        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × " + proof.heightPx() + " pixels, "
-                + (proof.colour() ? "colour" : "grey"));
+        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × "
+                + proof.heightPx() + " pixels, " + (proof.colour() ? "colour" : "grey"));
         document.figure("the sheet", () -> TrailDrawing.over(this));
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
         for (ToneRow tone : proof.tones()) {
-            table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1), Wording.number(tone.yMm(), 1),
+            table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1),
+                    Wording.number(tone.yMm(), 1),
                     tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
         }
         document.add(table);
@@ -68,7 +70,8 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
      * @param tones       tones at the frame's centre and in its corners
      * @param trail       the framing and its trails
      */
-    public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx, boolean colour,
+    public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx,
+            boolean colour,
                           List<ToneRow> tones, TrailReport trail) {
     }
 

@@ -28,7 +28,8 @@ final class ReasonWords {
 
     /** Such as "moonlight all night; possible from Tue 2027-02-09 01:44". */
     String of(Plan.Refusal refusal) {
-        return words(refusal.reason(), refusal.wish()) + refusal.remedy().map(remedy -> "; possible " + words(remedy)).orElse("");
+        return words(refusal.reason(), refusal.wish()) + refusal.remedy()
+                .map(remedy -> "; possible " + words(remedy)).orElse("");
     }
 
     private String words(Reason reason, Wish wish) {
@@ -40,14 +41,18 @@ final class ReasonWords {
                 case OVERCAST -> "the sky will hardly be clear";
             };
         } else if (reason instanceof Reason.Served served) {
-            return "served on " + served.on().stream().map(LocalDate::toString).collect(Collectors.joining(" and "));
+            return "served on " + served.on().stream().map(LocalDate::toString)
+                    .collect(Collectors.joining(" and "));
         } else if (reason instanceof Reason.TimeTaken taken) {
-            return String.join(" and ", taken.by()) + (taken.by().size() == 1 ? " uses that time" : " use that time");
+            return String.join(" and ", taken.by())
+                    + (taken.by().size() == 1 ? " uses that time" : " use that time");
         } else if (reason instanceof Reason.Never never) {
             return RequirementWords.never(never.what(), night);
         } else if (reason instanceof Reason.Exclusive exclusive) {
-            return exclusive.what().map(RequirementWords::what).orElse("all else") + " only " + spans(exclusive.holds())
-                    + ", but " + RequirementWords.what(exclusive.other()) + " only " + spans(exclusive.otherHolds());
+            return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
+                    + spans(exclusive.holds())
+                    + ", but " + RequirementWords.what(exclusive.other()) + " only "
+                    + spans(exclusive.otherHolds());
         }
         return exposure(reason, wish);
     }
@@ -64,10 +69,11 @@ final class ReasonWords {
         } else if (reason instanceof Reason.ToneAndTrailsMissed both) {
             return nearest(both.nearest(), both.wanted()) + ", and "
                     + (both.records() instanceof Wish.Records.One one ? one.body().properName() + " would be "
-                    + Wording.number(both.shortfallMag(), 1) + " mag too faint" : "too few stars would record")
-                    + command("trail", both.nearest(), wish);
+                    + Wording.number(both.shortfallMag(), 1) + " mag too faint"
+                    : "too few stars would record") + command("trail", both.nearest(), wish);
         } else if (reason instanceof Reason.TwilightMissed twilight) {
-            return "twilight makes " + Wording.number(twilight.percent(), 0) + " % of the tone at the nearest, in "
+            return "twilight makes " + Wording.number(twilight.percent(), 0)
+                    + " % of the tone at the nearest, in "
                     + minutes(twilight.minutes()) + " of twilight, " + how(twilight.nearest())
                     + command("expose", twilight.nearest(), wish);
         } else if (reason instanceof Reason.TooFewStars few) {
@@ -93,7 +99,8 @@ final class ReasonWords {
 
     /** How to see the figures of an exposure: the command, put behind a sentence. */
     private String command(String name, Reason.Exposure exposure, Wish wish) {
-        return String.format(Locale.ROOT, " (gloam %s --trip FILE --site \"%s\"%s --azimuth %.2f --altitude %.2f"
+        return String.format(Locale.ROOT,
+                " (gloam %s --trip FILE --site \"%s\"%s --azimuth %.2f --altitude %.2f"
                 + " --f-number %s --from %s --lasts %dm)", name, night.site().name(),
                 wish.film().map(film -> " --film \"" + film.name() + "\"").orElse(""),
                 exposure.aim().azimuth().positive().degrees(), exposure.aim().altitude().degrees(),
@@ -104,8 +111,10 @@ final class ReasonWords {
     private String nothingShows(Reason.NothingShows nothing, Wish wish) {
         Reason.Exposure nearest = nothing.nearest();
         boolean dark = nearest.toneStops() < nothing.boundStops();
-        return "nothing would show: no star leaves a trail and the sky stays " + (dark ? "black" : "white") + ", tone "
-                + stops(nearest.toneStops()) + " at " + fNumber(nearest.fNumber()) + " in " + minutes(nearest.minutes())
+        return "nothing would show: no star leaves a trail and the sky stays " + (dark ? "black" : "white")
+                + ", tone "
+                + stops(nearest.toneStops()) + " at " + fNumber(nearest.fNumber()) + " in "
+                + minutes(nearest.minutes())
                 + ", while a tone shows from " + stops(nothing.boundStops()) + (dark ? " up" : " down")
                 + (nothing.atFNumber().isEmpty() ? "; it takes another light"
                 : "; it takes " + fNumber(nothing.atFNumber().get()) + (dark ? " or wider" : " or narrower"))
@@ -116,8 +125,10 @@ final class ReasonWords {
         String least = minutes(none.leastMin());
         return switch (none.leastBy()) {
             case TRAIL -> "a trail of " + mm(none.wish().trail().leastMm().orElseThrow()) + " needs " + least;
-            case TONE -> "too dark for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " before " + least;
-            case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow()) + " needs " + least;
+            case TONE -> "too dark for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber())
+                    + " before " + least;
+            case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow())
+                    + " needs " + least;
             case EXPOSURE -> "needs at least " + least;
             default -> named(none.leastBy()) + " needs " + least;
         };
@@ -126,9 +137,12 @@ final class ReasonWords {
     private static String ends(Reason.NoDuration none) {
         String most = minutes(none.mostMin());
         return switch (none.mostBy()) {
-            case TRAIL -> "its trail reaches " + mm(none.wish().trail().mostMm().orElseThrow()) + " after " + most;
-            case TONE -> "too light for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " after " + most;
-            case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow()) + " in " + most;
+            case TRAIL -> "its trail reaches " + mm(none.wish().trail().mostMm().orElseThrow()) + " after "
+                    + most;
+            case TONE -> "too light for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber())
+                    + " after " + most;
+            case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow())
+                    + " in " + most;
             case EXPOSURE -> "the longest exposure wanted is " + most;
             default -> named(none.mostBy()) + " leaves " + most;
         };
@@ -157,7 +171,8 @@ final class ReasonWords {
             case F_NUMBERS -> "at " + Wording.fNumber(changed.amount()) + " " + from;
             case TRAIL_LENGTH -> "with " + mm(Math.ceil(Math.abs(changed.amount())))
                     + (changed.amount() < 0 ? " less trail " : " more trail ") + from;
-            case SHORTEST -> from + ", " + (changed.amount() == 1 ? "one minute" : minutes((int) changed.amount())) + " long";
+            case SHORTEST -> from + ", "
+                    + (changed.amount() == 1 ? "one minute" : minutes((int) changed.amount())) + " long";
             case TONE -> "with tone " + stops(changed.amount()) + " " + from;
             case RECORDS -> from + " if less needs to record";
             case SKY -> "under any sky " + from;
@@ -165,7 +180,8 @@ final class ReasonWords {
     }
 
     private static String bound(Wish.Tone tone) {
-        return tone instanceof Wish.Tone.Near near ? stops(near.stops()) : stops(((Wish.Tone.AtMost) tone).stops());
+        return tone instanceof Wish.Tone.Near near ? stops(near.stops())
+                : stops(((Wish.Tone.AtMost) tone).stops());
     }
 
     private static String tone(Wish.Tone tone) {

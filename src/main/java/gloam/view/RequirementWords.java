@@ -89,8 +89,10 @@ final class RequirementWords {
     }
 
     private static String words(Between bounds, String unit) {
-        String least = bounds.least().isPresent() ? "at least " + number(bounds.least().getAsDouble()) + unit : "";
-        String most = bounds.most().isPresent() ? "at most " + number(bounds.most().getAsDouble()) + unit : "";
+        String least = bounds.least().isPresent() ? "at least " + number(bounds.least().getAsDouble()) + unit
+                : "";
+        String most = bounds.most().isPresent() ? "at most " + number(bounds.most().getAsDouble()) + unit
+                : "";
         return least.isEmpty() || most.isEmpty() ? least + most : least + " and " + most;
     }
 

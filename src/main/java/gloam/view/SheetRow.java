@@ -26,10 +26,11 @@ import java.util.OptionalDouble;
  * @param toneStops tone of the sky in stops from the mid-tone, if measured
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
-                       OffsetDateTime closeAt, int openings, double openS, double fNumber, OptionalDouble azimuthDeg,
+                       OffsetDateTime closeAt, int openings, double openS, double fNumber,
+                       OptionalDouble azimuthDeg,
                        OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
-                       Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag, Optional<Boolean> kept,
-                       List<String> spoiledBy, String note) {
+                       Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag,
+                       Optional<Boolean> kept, List<String> spoiledBy, String note) {
 
     static SheetRow of(Entry entry) {
         Exposed exposed = entry.exposed();
@@ -55,7 +56,8 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     }
 
     private static Optional<String> word(Verdict verdict) {
-        return verdict instanceof Verdict.InWords words ? Optional.of(Label.of(words.word())) : Optional.empty();
+        return verdict instanceof Verdict.InWords words ? Optional.of(Label.of(words.word()))
+                : Optional.empty();
     }
 
     private static Optional<Double> stops(Verdict verdict) {
@@ -68,13 +70,16 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
 
     /** Sheets as a table to read. */
     static Table table(List<SheetRow> rows) {
-        Table table = new Table(Table.numbers("entry"), Table.words("opened"), Table.numbers("open").leaving(4),
-                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1), Table.words("sky tone"),
+        Table table = new Table(Table.numbers("entry"), Table.words("opened"),
+                Table.numbers("open").leaving(4),
+                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1),
+                Table.words("sky tone"),
                 Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
         for (SheetRow row : rows) {
             table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
                     Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
-                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""), row.verdict(),
+                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""),
+                    row.verdict(),
                     row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
                     row.kept().map(Wording::yes).orElse(""));
             if (!row.spoiledBy().isEmpty()) {

@@ -23,7 +23,8 @@ import java.util.stream.Collectors;
  * The light, film and lens that an exposure is computed for.
  *
  * @param source             where the sky's brightness comes from, in words
- * @param skyMagArcsec2      brightness of the sky at the frame's centre; of a changing sky, when the shutter opens
+ * @param skyMagArcsec2      brightness of the sky at the frame's centre; of a changing sky, when the shutter
+ *                           opens
  * @param skyCdM2            the same as a luminance, in cd/m²
  * @param otherSkies         other readings of the same sky
  * @param skyColour          colour of the sky, if computed
@@ -34,8 +35,8 @@ import java.util.stream.Collectors;
  * @param focalLengthMm      focal length in mm
  * @param focusM             focused distance in metres; absent for infinity
  * @param transmittance      share of the light that the lens passes, 0 to 1
- * @param cornerStops        light in the frame's corners relative to its centre at the widest f-number, in stops;
- *                           minus is less; absent if the frame is not known
+ * @param cornerStops        light in the frame's corners relative to its centre at the widest f-number, in
+ *                           stops; minus is less; absent if the frame is not known
  * @param cornerStopsStopped the same at the smallest aperture
  * @param toneStops          tone wanted in stops from the mid-tone, if the question is for the time
  * @param sheets             number of sheets to expose
@@ -53,13 +54,17 @@ import java.util.stream.Collectors;
  * @param leastDifferenceDensity least difference in density from the sky at which its trail shows
  */
 public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
-                        Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground, String film,
-                        int fittedToSheets, double iso, String reciprocity, double focalLengthMm, OptionalDouble focusM, double transmittance,
-                        OptionalDouble cornerStops, OptionalDouble cornerStopsStopped, OptionalDouble toneStops,
+                        Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground,
+                        String film,
+                        int fittedToSheets, double iso, String reciprocity, double focalLengthMm,
+                        OptionalDouble focusM, double transmittance,
+                        OptionalDouble cornerStops, OptionalDouble cornerStopsStopped,
+                        OptionalDouble toneStops,
                         int sheets, OptionalDouble lastsS, Optional<Site> site, List<Opening> earlier,
                         Optional<OffsetDateTime> openAt, Optional<OffsetDateTime> latestCloseAt,
                         List<NightRow.EventRow> events, OptionalDouble azimuthDeg, OptionalDouble altitudeDeg,
-                        double starDeclinationDeg, double aimDeclinationDeg, double extinctionMag, double leastDifferenceDensity) {
+                        double starDeclinationDeg, double aimDeclinationDeg, double extinctionMag,
+                        double leastDifferenceDensity) {
 
     private static final int TERMS = 8;
 
@@ -73,12 +78,15 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         return new Situation(sourceOf(question.sky()), light.sky().magArcsec2(), light.sky().cdM2(),
                 light.otherSkies().stream().map(other -> new OtherSky(sourceOf(other.known()),
                         other.brightness().magArcsec2(), other.brighterStops())).toList(),
-                light.colour(), light.ground(), film.name(), film.fittedToSheets(), film.iso(), law(film), lens.focalLengthMm(),
-                Finite.of(lens.focusM()), lens.transmittance(), light.cornerStops(), light.cornerStopsStopped(),
+                light.colour(), light.ground(), film.name(), film.fittedToSheets(), film.iso(), law(film),
+                lens.focalLengthMm(),
+                Finite.of(lens.focusM()), lens.transmittance(), light.cornerStops(),
+                light.cornerStopsStopped(),
                 question.unknown() instanceof TimeFor time ? OptionalDouble.of(time.toneStops())
                         : OptionalDouble.empty(),
                 question.unknown() instanceof TimeFor time ? time.sheets() : 1,
-                question.unknown() instanceof ToneAfter after ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
+                question.unknown() instanceof ToneAfter after
+                ? OptionalDouble.of(after.lasts().toNanos() * 1e-9)
                         : OptionalDouble.empty(),
                 computed.map(known -> known.site()), question.earlier().stream()
                         .map(opening -> new Opening(clock.at(opening.start()),
@@ -118,7 +126,8 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
             return "reciprocity failure by a table to " + Wording.plain(table.coveredToS()) + " s metered";
         }
         return law instanceof Reciprocity.None ? "no reciprocity failure"
-                : "reciprocity failure by a formula trusted to " + Wording.plain(law.coveredToS()) + " s metered";
+                : "reciprocity failure by a formula trusted to " + Wording.plain(law.coveredToS())
+                + " s metered";
     }
 
     /** The text of it, a term a line. */
@@ -126,11 +135,12 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         Document document = Document.part();
         add(document, "Sky", source() + ": " + Wording.number(skyMagArcsec2(), 2) + " mag/arcsec²");
         otherSkies().forEach(other -> add(document, "But", other.source() + ": "
-                + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², " + stops(other.brighterStops())));
+                + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², "
+                + stops(other.brighterStops())));
         site().ifPresent(place -> add(document, "Site", SiteText.of(place)));
         openAt().ifPresent(at -> add(document, "Open", opening()));
-        earlier().forEach(opening -> add(document, "Before", "open " + Wording.second(opening.openAt()) + " to "
-                + Wording.second(opening.closeAt()) + " on the same sheet"));
+        earlier().forEach(opening -> add(document, "Before", "open " + Wording.second(opening.openAt())
+                + " to " + Wording.second(opening.closeAt()) + " on the same sheet"));
         if (!events().isEmpty()) {
             add(document, "Then", events().stream()
                     .map(event -> event.what().replace('-', ' ') + " " + Wording.minute(event.at()))
@@ -138,8 +148,8 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         }
         ground().ifPresent(ground -> add(document, "Ground", "reflects " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
-        add(document, "Film", FilmWords.name(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso()) + "; "
-                + reciprocity());
+        add(document, "Film", FilmWords.name(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso())
+                + "; " + reciprocity());
         add(document, "Lens", Wording.plain(focalLengthMm()) + " mm, focused at "
                 + Wording.focus(focusM())
                 + ", passes " + Wording.plain(transmittance()) + " of the light");
@@ -153,7 +163,8 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
 
     private static String stops(double brighter) {
         String amount = Wording.number(Math.abs(brighter), 1);
-        return amount.equals("0.0") ? "the same" : amount + " stops " + (brighter > 0 ? "brighter" : "darker");
+        return amount.equals("0.0") ? "the same" : amount + " stops "
+                + (brighter > 0 ? "brighter" : "darker");
     }
 
     private String opening() {
@@ -170,7 +181,8 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
             double seconds = lastsS().getAsDouble();
             return "the tone of " + what + " after " + Wording.lasting(seconds) + openAt()
                     .filter(at -> latestCloseAt().isPresent())
-                    .map(at -> ", closing at " + Wording.second(at.plusNanos(Math.round(seconds * 1e9)))).orElse("");
+                    .map(at -> ", closing at " + Wording.second(at.plusNanos(Math.round(seconds * 1e9))))
+                    .orElse("");
         }
         double stops = toneStops().orElseThrow();
         return stops == 0 ? what + " in the film's mid-tone" : what + " "

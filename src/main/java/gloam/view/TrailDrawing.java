@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the celestial pole,
- * directions along the edges and what it is underneath.
+ * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the
+ * celestial pole, directions along the edges and what it is underneath.
  *
- * <p>Bodies run as broad lines, stars as thin ones, trails that do not show as broken ones; each end of a named trail
- * has an arrowhead in the direction of motion.
+ * <p>Bodies run as broad lines, stars as thin ones, trails that do not show as broken ones; each end of a
+ * named trail has an arrowhead in the direction of motion.
  */
 final class TrailDrawing {
 
@@ -40,7 +40,8 @@ final class TrailDrawing {
         this.heightMm = report.frame().heightMm();
         this.marginMm = MARGIN * Math.max(widthMm, heightMm);
         this.letterMm = marginMm / 5;
-        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(), description());
+        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(),
+                description());
     }
 
     /** The drawing of a framing. */
@@ -61,8 +62,10 @@ final class TrailDrawing {
 
     private String drawn() {
         svg.open("svg", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "viewBox",
-                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " " + Markup.number(widthMm) + " "
-                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over" : "alone");
+                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " "
+                + Markup.number(widthMm) + " "
+                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over"
+                : "alone");
         sheet();
         svg.close("svg");
         edges();
@@ -85,14 +88,17 @@ final class TrailDrawing {
 
     private String description() {
         return TrailText.circumstances(report)
-                + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", ")) + ".";
+                + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", "))
+                + ".";
     }
 
     private void sheet() {
-        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm,
+        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width",
+                widthMm,
                         "height", heightMm, "preserveAspectRatio", "none",
                         "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png)),
-                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height", heightMm,
+                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height",
+                heightMm,
                         "class", "sheet"));
         List<TrackRow> named = named();
         report.tracks().stream().filter(track -> picture.isEmpty() || !track.records().orElse(true))
@@ -153,8 +159,10 @@ final class TrailDrawing {
         double turnDeg = -Math.toDegrees(Math.atan2(end.yMm() - before.yMm(), end.xMm() - before.xMm()));
         double sizeMm = Math.min(letterMm / 3, track.lengthMm() / 4);
         svg.empty("path", "d", "M0 0L" + Markup.number(-2 * sizeMm) + " " + Markup.number(sizeMm / 2) + "V"
-                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform", "translate("
-                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate(" + Markup.number(turnDeg) + ")");
+                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform",
+                "translate("
+                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate("
+                + Markup.number(turnDeg) + ")");
     }
 
     private void pole() {
@@ -204,11 +212,14 @@ final class TrailDrawing {
         double x = marginMm;
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
         double y = marginMm + heightMm;
-        svg.label(x, y + 3.2 * letterMm, report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
-                        + Wording.lasting(report.frame().lastsS()) + ", " + Wording.plain(report.frame().focalLengthMm())
+        svg.label(x, y + 3.2 * letterMm,
+                report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", "
+                + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
+                        + Wording.lasting(report.frame().lastsS()) + ", "
+                        + Wording.plain(report.frame().focalLengthMm())
                         + " mm on " + Wording.size(widthMm, heightMm));
         svg.label(x, y + 4.4 * letterMm,
-                picture.isPresent() ? ProofReport.STATEMENT : "Computed trails; directions under and beside the frame",
-                "class", "slanted");
+                picture.isPresent() ? ProofReport.STATEMENT
+                : "Computed trails; directions under and beside the frame", "class", "slanted");
     }
 }

@@ -21,8 +21,8 @@ import java.util.OptionalDouble;
 /**
  * What runs across one framing while the shutter is open.
  *
- * <p>On the sheet x runs to the right and y up as seen in the scene, from the frame's centre; directions are from +x
- * towards +y.
+ * <p>On the sheet x runs to the right and y up as seen in the scene, from the frame's centre; directions are
+ * from +x towards +y.
  *
  * @param generatedAt when the report was made
  * @param site        where
@@ -35,8 +35,10 @@ import java.util.OptionalDouble;
  * @param moon        the Moon, and when it enters the frame
  * @param edges       directions of some points on the frame's lower and left edges, inside the image circle
  */
-public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame, Optional<TrailSheetRow> sheet,
-                          Optional<Trails.Recorded> records, List<TrackRow> tracks, List<StarHereRow> starsHere, PoleRow pole,
+public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
+        Optional<TrailSheetRow> sheet,
+                          Optional<Trails.Recorded> records, List<TrackRow> tracks,
+                          List<StarHereRow> starsHere, PoleRow pole,
                           MoonRow moon, List<EdgeRow> edges) implements Report {
 
     /** Reports trails. */
@@ -70,7 +72,8 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
      */
     public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
                            double widthMm, double heightMm, String projection, OffsetDateTime openAt,
-                           OffsetDateTime closeAt, double lastsS, List<Situation.Opening> openings, boolean airless) {
+                           OffsetDateTime closeAt, double lastsS, List<Situation.Opening> openings,
+                           boolean airless) {
 
         private static final int HALF_A_DAY = 12;
 
@@ -100,16 +103,19 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     /**
      * The sheet against which trails must show.
      *
-     * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if nothing does
-     * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so close to
-     *                           a pole that a star there draws little more than a point; else absent
+     * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if
+     *                           nothing does
+     * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so
+     *                           close to a pole that a star there draws little more than a point; else absent
      */
     public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
-                           double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
+                           double skyToneStops, OptionalDouble trailLimitMag,
+                           OptionalDouble starDeclinationDeg) {
 
         static TrailSheetRow of(Trails.SheetLimit sheet) {
             ExposedSheet centre = sheet.centre();
-            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(), centre.fNumber().marked(), centre.skyToneStops(),
+            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(),
+                    centre.fNumber().marked(), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }
@@ -131,19 +137,22 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
         static StarHereRow of(Trails.PointStar here) {
             StarHere star = here.star();
             return new StarHereRow(Label.of(star.where()),
-                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)), here.point(),
+                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
+                    here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
                     Finite.of(star.drawn().map(Trail::sagittaMm)));
         }
     }
 
     /**
-     * The celestial pole and its image, inside the frame or not; the image is absent if it is behind the camera.
+     * The celestial pole and its image, inside the frame or not; the image is absent if it is behind the
+     * camera.
      *
      * @param turnDeg      by how many degrees the sky turns around it in all openings
      * @param longestArcMm longest trail around it inside the frame, in mm; absent if the pole is outside
      */
-    public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
+    public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame,
+            OptionalDouble xMm,
                           OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
 
         static PoleRow of(Trails.PoleTurn about) {

@@ -33,8 +33,10 @@ import java.util.OptionalDouble;
  * @param film           its film, if not the trip's
  * @param limits         further limits, in words; absent if there are none
  */
-public record WishRow(String name, String aim, String sky, String tone, String records, OptionalDouble trailLeastMm,
-                      OptionalDouble trailMostMm, double shortestMin, double longestMin, List<Double> fNumbers,
+public record WishRow(String name, String aim, String sky, String tone, String records,
+        OptionalDouble trailLeastMm,
+                      OptionalDouble trailMostMm, double shortestMin, double longestMin,
+                      List<Double> fNumbers,
                       double worth, int repeat, Optional<String> film, Optional<String> limits) {
 
     static WishRow of(Wish wish) {
@@ -49,8 +51,8 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         String roll = ", roll " + Wording.plain(aim.roll().degrees()) + "°";
         if (aim instanceof Aim.Follow follow) {
             return "follow " + name(follow.target()) + follow.levelWithin()
-                    .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°").orElse("")
-                    + roll;
+                    .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°")
+                    .orElse("") + roll;
         }
         if (aim instanceof Aim.Pole) {
             return "the celestial pole" + roll;

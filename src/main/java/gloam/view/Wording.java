@@ -55,7 +55,8 @@ final class Wording {
 
     /** A distance in km in nine digits, none of them a fraction. */
     static String kilometres(double km) {
-        return number(BigDecimal.valueOf(km).round(new MathContext(9, RoundingMode.HALF_EVEN)).doubleValue(), 0);
+        return number(BigDecimal.valueOf(km).round(new MathContext(9, RoundingMode.HALF_EVEN)).doubleValue(),
+                0);
     }
 
     /** An f-number such as f/11. */
@@ -205,7 +206,8 @@ final class Wording {
         if (light < LEAST_LIGHT) {
             return "0";
         }
-        return light < LEAST_PLAIN ? String.format(Locale.ROOT, "%.1e", light) : twoDigits(light).toPlainString();
+        return light < LEAST_PLAIN ? String.format(Locale.ROOT, "%.1e", light) : twoDigits(light)
+                .toPlainString();
     }
 
     private static String parts(int amount, int inOne, String large, String small) {

@@ -55,7 +55,8 @@ class ArchitectureTest {
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "sheet", "proof", "planner", "journal"));
-        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
+        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal",
+                "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "sheet", "proof", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
@@ -117,8 +118,8 @@ class ArchitectureTest {
 
     @Test
     void hipparchusStaysWithThoseWhoCompute() {
-        onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light", "gloam.exposure",
-                "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
+        onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light",
+                "gloam.exposure", "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
     }
 
     @Test
@@ -173,7 +174,10 @@ class ArchitectureTest {
         onlyIn(List.of("picocli.."), "gloam.cli");
     }
 
-    /** A library that nothing runs on would be dead weight; so many packages at least compute or read with each. */
+    /**
+     * A library that nothing runs on would be dead weight; so many packages at least compute or read with
+     * each.
+     */
     @ParameterizedTest
     @CsvSource({"org.orekit., 1", "org.hipparchus.analysis., 3", "org.hipparchus.geometry., 4",
         "org.hipparchus.distribution., 2", "tools.jackson.databind., 2", "picocli., 1"})
@@ -193,7 +197,8 @@ class ArchitectureTest {
     /** Below the view, planning and what it is made of give values and no sentences. */
     @Test
     void noSentenceIsMadeBelowTheView() {
-        noClasses().that().resideInAnyPackage("gloam.planner", "gloam.field", "gloam.exposure", "gloam.trail", "gloam.journal")
+        noClasses().that().resideInAnyPackage("gloam.planner", "gloam.field", "gloam.exposure", "gloam.trail",
+                "gloam.journal")
                 .should().accessTargetWhere(describe("make a sentence", access ->
                         access.getTargetOwner().getName().equals("java.time.format.DateTimeFormatter")
                                 || access.getTargetOwner().getName().equals("java.lang.String")

@@ -91,7 +91,7 @@ class ClockChangeNightsTest {
     void aTimeThatClocksSkipIsSaidToBeSkipped() throws IOException {
         String text = plan("2027-03-27", "02:10", "02:55", "text").replaceAll("\\s+", " ");
         assertTrue(text.contains("not Narrow: the clocks skip all of 02:10 to 02:55: on Sun 2027-03-28 the "
-                + "clocks go forward " + "from 02:00 to 03:00"), text);
+                + "clocks go forward from 02:00 to 03:00"), text);
         assertFalse(text.contains("Sun is up all through"), text);
     }
 

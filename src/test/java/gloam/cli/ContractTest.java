@@ -55,7 +55,7 @@ class ContractTest {
     @Test
     void expose() throws IOException {
         JsonNode exposures = json("expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s "
-                + "--iso 640 " + "--reciprocity power:1.31 --f-number 12,f/16");
+                + "--iso 640 --reciprocity power:1.31 --f-number 12,f/16");
         assertFields(exposures, "situation", "exposures");
         assertFields(exposures.at("/exposures/0"), "fNumber", "meteredS", "correctedS", "correctedLowS",
                 "correctedHighS", "reciprocityStops", "extrapolated", "neverFinishes", "skyToneStops",
@@ -65,7 +65,7 @@ class ContractTest {
     @Test
     void trail() throws IOException {
         JsonNode trail = json("trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from "
-                + "2027-02-08T21:00 " + "--lasts 2h --every 1h");
+                + "2027-02-08T21:00 --lasts 2h --every 1h");
         assertFields(trail, "frame", "tracks", "pole");
         assertFields(trail.at("/tracks/0"), "name", "kind", "magnitude", "records", "points", "lengthMm",
                 "directionDeg", "sagittaMm", "leavesFrame");

@@ -98,7 +98,7 @@ class ConvertersTest {
     @Test
     void timesThatClocksSkipOrRepeatAreTold() {
         assertEquals("2027-03-28T02:30 does not exist in Europe/Madrid: the clocks go from 02:00 on to "
-                + "03:00. Give a time " + "before or after that", refusal(Moment.parse("2027-03-28T02:30")));
+                + "03:00. Give a time before or after that", refusal(Moment.parse("2027-03-28T02:30")));
         assertEquals("2027-10-31T02:30 comes twice in Europe/Madrid: the clocks go back from 03:00 to "
                 + "02:00. Give "
                 + "2027-10-31T02:30+02:00 for the first time or 2027-10-31T02:30+01:00 for the second",

@@ -108,7 +108,7 @@ class ExposeCommandTest {
         // cos⁴ for a corner 50 mm off the axis at 120 mm: 4 log2 cos 22.62° = −0.462 stops; the mount's stop
         // on top
         JsonNode asked = expose("--sky-mag-arcsec2 21 --film instant-mono-640 --focal-length 120 --frame "
-                + "80x60 " + "--f-number 8,16 --corner-stops 1");
+                + "80x60 --f-number 8,16 --corner-stops 1");
         assertEquals(-1.462, asked.at("/situation/cornerStops").asDouble(), 0.001); // stops to 0.001
         assertEquals(-0.462, asked.at("/situation/cornerStopsStopped").asDouble(), 0.001);
         assertTrue(asked.get("remarks").toString()

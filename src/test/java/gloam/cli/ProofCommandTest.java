@@ -76,7 +76,7 @@ class ProofCommandTest {
         Files.writeString(trip, Files.readString(Path.of("demo-data/trip-south.yaml"))
                 .replace("name: Stilvlakte", "name: '<script>alert(1)</script> & \"x\"'"));
         Document svg = parsed(run("trail --azimuth 180 --altitude 24.6 --from 2027-06-03T21:00 --lasts 1h "
-                + "--format svg " + "--trip", trip.toString()).out());
+                + "--format svg --trip", trip.toString()).out());
         assertTrue(text(svg, "title").contains("<script>alert(1)</script> & \"x\""));
         assertEquals(0, svg.getElementsByTagName("script").getLength());
         assertEquals(0, svg.getElementsByTagName("image").getLength());

@@ -106,7 +106,7 @@ class JournalFileTest {
         Files.writeString(file(), line + line.substring(0, line.length() / 2));
         assertEquals(1, JournalFile.read(file()).sheets().size());
         assertEquals(List.of("journal.jsonl:2: the last line is broken off; its entry was never "
-                + "acknowledged. " + "Add it again."), damages());
+                + "acknowledged. Add it again."), damages());
         add(1200);
         assertEquals(List.of("1", "3"), JournalFile.read(file()).sheets().stream().map(Entry::id).toList());
         assertTrue(damages().get(0).startsWith("journal.jsonl:2:"), damages().toString());
@@ -164,7 +164,7 @@ class JournalFileTest {
     void aFileThatCannotBeWrittenIsToldInOneLine() {
         Path nowhere = folder.resolve("none/journal.jsonl");
         assertEquals(List.of("nothing was added: none/journal.jsonl cannot be written: its folder does not "
-                + "exist. " + "The journal is as it was."), Refusals.of(folder, () -> JournalFile.add(nowhere,
+                + "exist. The journal is as it was."), Refusals.of(folder, () -> JournalFile.add(nowhere,
                         entry(600, Sheets.judged(ToneWord.DARK), ""))));
         assertFalse(Files.exists(nowhere));
         assertEquals(List.of("no file journal.jsonl. Check the name and the folder you are in."),

@@ -76,7 +76,7 @@ class PlanFileTest {
     @Test
     void monstersAreToldInALine() {
         assertEquals(List.of("plan.json:1:1: not JSON: Number value length (2000) exceeds the maximum "
-                + "allowed (1000, from " + "`StreamReadConstraints.getMaxNumberLength()`)"),
+                + "allowed (1000, from `StreamReadConstraints.getMaxNumberLength()`)"),
                 Refusals.of(folder, () -> sheet("{\"nights\": [" + "9".repeat(2000) + "]}", 3)));
         assertEquals(List.of("plan.json:1:1 nights: is missing. Add the key nights."),
                 Refusals.of(folder, () -> sheet("{} and more", 3)));

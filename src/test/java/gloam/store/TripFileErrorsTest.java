@@ -205,7 +205,7 @@ class TripFileErrorsTest {
 
     @Test
     void textCannotSteerATerminal() {
-        List<String> problems = refusal(GOOD.replace("sheets: 8", "sheets: \"\\e[31m\\n" + "x".repeat(500)
+        List<String> problems = refusal(GOOD.replace("sheets: 8", "sheets: \"\\e[31m\\nx".repeat(500)
                 + "\""));
         assertTrue(problems.get(0).chars().noneMatch(Character::isISOControl), problems.get(0));
         assertTrue(problems.get(0).length() < 200, problems.get(0));

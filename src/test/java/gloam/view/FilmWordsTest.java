@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FilmWordsTest {
 
     @ParameterizedTest
-    @CsvSource({"0.586, 0.59 ± 0.38 stops slower", "-0.2, 0.20 ± 0.38 stops faster", "0, 0.00 ± 0.38 stops slower",
+    @CsvSource({"0.586, 0.59 ± 0.38 stops slower", "-0.2, 0.20 ± 0.38 stops faster",
+            "0, 0.00 ± 0.38 stops slower",
         "-0.001, 0.00 ± 0.38 stops slower"})
     void whatHasAMinusIsFaster(double slowerStops, String words) {
         assertEquals(words, FilmWords.slower(new Estimate(slowerStops, 0.38)));

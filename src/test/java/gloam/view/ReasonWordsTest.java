@@ -26,8 +26,10 @@ import org.junit.jupiter.api.Test;
 /** The sentences that stand beside a wish refused. */
 class ReasonWordsTest {
 
-    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH, LocalDate.of(2027, 2, 8));
-    private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone()).toInstant();
+    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH,
+            LocalDate.of(2027, 2, 8));
+    private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone())
+            .toInstant();
     private static final Wish WISH = new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
             Wish.SkyKind.DUSK, new Wish.Tone.Near(2), new Wish.Records.Nothing(),
             new Wish.TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
@@ -69,11 +71,15 @@ class ReasonWordsTest {
     void aRemedySaysWhenAndWhatIsGivenUp() {
         Reason faint = new Reason.TooFaint(Body.MARS, 0.84,
                 new Reason.Exposure(FNumber.marked(16), 20, -2, NINE, Direction.ofDegrees(180, 40)));
-        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible from 21:00, one minute long",
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND
+                + "; possible from 21:00, one minute long",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible with 4 mm less trail from 21:00",
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND
+                + "; possible with 4 mm less trail from 21:00",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.TRAIL_LENGTH, -3.2, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible at " + Places.MID_NORTH.name()
-                + " from 21:00", words(faint, Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible at "
+                + Places.MID_NORTH.name()
+                + " from 21:00", words(faint,
+                Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
     }
 }
