@@ -150,7 +150,7 @@ final class Accuracy {
     }
 
     private static void decimals(int decimals, String unit, String... endings) {
-        String places = decimals < 0 ? "to the next 10".repeat(-decimals) : "to " + decimals
+        String places = decimals < 0 ? "to the next 1" + "0".repeat(-decimals) : "to " + decimals
                 + " decimal places";
         known(number -> decimals(number, decimals), unit, places, endings);
     }

@@ -3,11 +3,16 @@ package gloam.view;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.SkyPosition;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.journal.NextSheet;
 import gloam.journal.Tally;
+import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.Label;
 import java.time.Instant;
@@ -20,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.BeanDescription;
@@ -34,8 +40,8 @@ import tools.jackson.databind.util.NameTransformer;
 
 /**
  * How the values that answers are made of become JSON: every number and moment as {@link Accuracy} says for
- * its name, an angle in degrees under its name with {@code Deg} behind it, an f-number as marked, a moment by
- * the clocks of {@link #ZONE}, a constant by its name in small letters.
+ * its name, an angle in degrees under its name with {@code Deg} behind it, a direction or a point by its
+ * parts, an f-number as marked, a moment by the clocks of {@link #ZONE}, a constant by its label.
  */
 final class CutValues extends ValueSerializerModifier {
 
@@ -44,10 +50,15 @@ final class CutValues extends ValueSerializerModifier {
 
     private static final long serialVersionUID = 1;
 
+    /** Values whose parts stand among the properties of the record that has them. */
+    private static final Set<Class<?>> PARTS = Set.of(Direction.class, SkyPosition.class,
+            Framing.Point.class);
+
     /** Values of records as JSON. */
     static SimpleModule module() {
         return new SimpleModule().addSerializer(new Constant()).setSerializerModifier(new CutValues())
                 .setMixInAnnotation(Site.class, SiteInBrief.class)
+                .setMixInAnnotation(Appearance.class, InFull.class)
                 .setMixInAnnotation(Tally.class, Keeping.class)
                 .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
@@ -57,6 +68,21 @@ final class CutValues extends ValueSerializerModifier {
 
         @JsonIgnore
         Skyline skyline();
+    }
+
+    /** A body with its name and its diameter. */
+    @JsonPropertyOrder({"name", "position", "magnitude", "illuminatedFraction", "phaseAngle",
+            "angularDiameter"})
+    private interface InFull {
+
+        @JsonProperty("name")
+        Body body();
+
+        @JsonIgnore
+        Angle semidiameter();
+
+        @JsonProperty("angularDiameter")
+        Angle diameter();
     }
 
     /** A group of sheets by the names of the contract. */
@@ -89,6 +115,8 @@ final class CutValues extends ValueSerializerModifier {
             JavaType type = property.getType();
             if (is(type, Angle.class)) {
                 properties.set(i, property.rename(NameTransformer.simpleTransformer("", "Deg")));
+            } else if (PARTS.contains(type.getRawClass())) {
+                properties.set(i, property.unwrappingWriter(NameTransformer.NOP));
             }
             cut(record.getBeanClass(), properties.get(i));
         }

@@ -10,6 +10,7 @@ import gloam.ephemeris.SkyPosition;
 import gloam.gear.Site;
 import gloam.light.LightSource;
 import gloam.light.SkyLight;
+import gloam.units.Angle;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -31,14 +32,14 @@ import tools.jackson.databind.util.RawValue;
  * @param moon        the Moon in detail
  * @param light       the brightness of sky and ground
  */
-public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTime at, List<BodyRow> bodies,
+public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTime at, List<Appearance> bodies,
                             List<StarRow> stars, MoonRow moon, Light light) implements Report {
 
     /** Reports the sky of a site at an instant. */
     public static InstantReport of(InstantSky sky, Instant now) {
         SiteClock clock = new SiteClock(sky.site().zone());
         return new InstantReport(clock.at(now), sky.site(), clock.at(sky.at()),
-                sky.bodies().stream().map(BodyRow::of).toList(),
+                sky.bodies(),
                 sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
                 MoonRow.of(sky.moon(), clock), Light.of(sky));
     }
@@ -81,13 +82,14 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
                 Table.numbers("dec", "°").leaving(4),
                 Table.numbers("distance", "km").leaving(2), Table.numbers("", "mag").leaving(6),
                 Table.numbers("lit", "%").leaving(3), Table.numbers("phase", "°").leaving(1));
-        for (BodyRow body : bodies()) {
-            table.row(Wording.title(body.name()), Wording.number(body.azimuthDeg(), 3),
-                    Wording.number(body.apparentAltitudeDeg(), 3),
-                    Wording.number(body.airlessAltitudeDeg(), 3), Wording.number(body.rightAscensionDeg(), 3),
-                    Wording.number(body.declinationDeg(), 3), Wording.kilometres(body.distanceKm()),
+        for (Appearance body : bodies()) {
+            SkyPosition position = body.position();
+            table.row(Wording.title(body.body().label()), degrees(position.azimuth()),
+                    degrees(position.apparentAltitude()),
+                    degrees(position.airlessAltitude()), degrees(position.rightAscension()),
+                    degrees(position.declination()), Wording.kilometres(position.distanceKm()),
                     Wording.number(body.magnitude(), 1), Wording.number(100 * body.illuminatedFraction(), 0),
-                    Wording.number(body.phaseAngleDeg(), 1));
+                    Wording.number(body.phaseAngle().degrees(), 1));
         }
         return table;
     }
@@ -106,24 +108,8 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         return table;
     }
 
-    /** One body of the solar system, with the meanings of {@link Appearance} and {@link SkyPosition}. */
-    public record BodyRow(String name, double azimuthDeg, double airlessAltitudeDeg,
-            double apparentAltitudeDeg,
-                          double rightAscensionDeg, double declinationDeg, double distanceKm,
-                          double magnitude,
-                          double illuminatedFraction, double phaseAngleDeg, double angularDiameterDeg) {
-
-        static BodyRow of(Appearance body) {
-            SkyPosition position = body.position();
-            return new BodyRow(body.body().label(), position.azimuth().positive().degrees(),
-                    position.airlessAltitude().degrees(),
-                    position.apparentAltitude().degrees(),
-                    position.rightAscension().positive().degrees(), position.declination().degrees(),
-                    position.distanceKm(), body.magnitude(),
-                    body.illuminatedFraction(),
-                    body.phaseAngle().degrees(),
-                    2 * body.semidiameter().degrees());
-        }
+    private static String degrees(Angle angle) {
+        return Wording.number(angle.degrees(), 3);
     }
 
     /** One star, with the meanings of {@link SkyPosition}. */

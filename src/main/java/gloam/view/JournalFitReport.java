@@ -62,7 +62,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                 + leftOut().size() + " left out");
         document.gap();
         document.under(FilmWords.slower(speedOffsetStops()) + " than rated (published "
-                + FilmWords.slower(publishedSpeedOffsetStops()) + ")");
+                + FilmWords.estimate(publishedSpeedOffsetStops()) + ")");
         document.under("reciprocity exponent " + FilmWords.estimate(exponent()) + " (published "
                 + FilmWords.estimate(publishedExponent()) + ")");
         document.under("correlation of the two " + Wording.signed(correlation(), 2));

@@ -96,8 +96,7 @@ public record MoonRow(Optional<OffsetDateTime> at, Optional<String> phase, Optio
         SkyPosition position = seen.position();
         return new MoonRow(Optional.of(clock.at(at)), phase, OptionalDouble.of(seen.illuminatedFraction()),
                 OptionalDouble.of(seen.phaseAngle().degrees()), ageDays,
-                OptionalDouble.of(2 * seen.semidiameter().degrees()),
-                OptionalDouble.of(position.distanceKm()),
+                OptionalDouble.of(seen.diameter().degrees()), OptionalDouble.of(position.distanceKm()),
                 OptionalDouble.of(seen.magnitude()), OptionalDouble.of(position.azimuth().degrees()),
                 OptionalDouble.of(position.apparentAltitude().degrees()), NONE, Optional.empty(),
                 Optional.empty(), quarters);

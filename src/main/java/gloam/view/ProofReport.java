@@ -31,8 +31,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
         return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(),
-                picture.heightPx(),
-                picture.channels() == 3, proof.tones().stream().map(ToneRow::of).toList(), trail), picture);
+                picture.heightPx(), picture.channels() == 3, proof.tones(), trail), picture);
     }
 
     @Override
@@ -44,9 +43,9 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
-        for (ToneRow tone : proof.tones()) {
-            table.row(tone.where().replace('-', ' '), Wording.number(tone.xMm(), 1),
-                    Wording.number(tone.yMm(), 1),
+        for (SheetProof.PointTone tone : proof.tones()) {
+            table.row(Label.words(tone.where()), Wording.number(tone.point().xMm(), 1),
+                    Wording.number(tone.point().yMm(), 1),
                     tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
         }
         document.add(table);
@@ -72,22 +71,6 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
      */
     public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx,
             boolean colour,
-                          List<ToneRow> tones, TrailReport trail) {
-    }
-
-    /**
-     * The tone at one point of the sheet.
-     *
-     * @param where     the name of the point
-     * @param xMm       to the right of the centre, in mm
-     * @param yMm       above the centre, in mm
-     * @param toneStops tone of each layer in stops from the mid-tone; -99 where no light falls
-     */
-    public record ToneRow(String where, double xMm, double yMm, List<Double> toneStops) {
-
-        static ToneRow of(SheetProof.PointTone tone) {
-            return new ToneRow(Label.of(tone.where()), tone.point().xMm(),
-                    tone.point().yMm(), tone.toneStops());
-        }
+                          List<SheetProof.PointTone> tones, TrailReport trail) {
     }
 }

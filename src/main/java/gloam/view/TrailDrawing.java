@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.Trails;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -192,18 +193,19 @@ final class TrailDrawing {
 
     /** Azimuths under the lower edge, altitudes beside the left one. */
     private void edges() {
-        for (TrailReport.EdgeRow edge : report.edges()) {
-            double x = marginMm + widthMm / 2 + edge.xMm();
-            double y = marginMm + heightMm / 2 - edge.yMm();
-            boolean bottom = edge.edge().equals("bottom");
+        for (Trails.EdgePoint edge : report.edges()) {
+            double azimuthDeg = edge.seen().azimuth().degrees();
+            double x = marginMm + widthMm / 2 + edge.point().xMm();
+            double y = marginMm + heightMm / 2 - edge.point().yMm();
+            boolean bottom = edge.edge() == Trails.Edge.BOTTOM;
             svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + (bottom ? "v" : "h-")
                     + Markup.number(letterMm / 2), "class", "line", "stroke-width", letterMm / 12);
             if (bottom) {
-                svg.label(x, y + 1.6 * letterMm, Wording.number(edge.azimuthDeg(), 0) + "° "
-                        + Wording.bearing(edge.azimuthDeg()), "class", "middle");
+                svg.label(x, y + 1.6 * letterMm, Wording.number(azimuthDeg, 0) + "° "
+                        + Wording.bearing(azimuthDeg), "class", "middle");
             } else {
-                svg.label(x - 0.8 * letterMm, y + letterMm / 3, Wording.number(edge.altitudeDeg(), 0) + "°",
-                        "class", "end");
+                svg.label(x - 0.8 * letterMm, y + letterMm / 3,
+                        Wording.number(edge.seen().altitude().degrees(), 0) + "°", "class", "end");
             }
         }
     }

@@ -39,7 +39,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
         Optional<TrailSheetRow> sheet,
                           Optional<Trails.Recorded> records, List<TrackRow> tracks,
                           List<StarHereRow> starsHere, PoleRow pole,
-                          MoonRow moon, List<EdgeRow> edges) implements Report {
+                          MoonRow moon, List<Trails.EdgePoint> edges) implements Report {
 
     /** Reports trails. */
     public static TrailReport of(Trails trails, Instant now) {
@@ -49,7 +49,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                 trails.sheet().map(TrailSheetRow::of), trails.recorded(),
                 trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
                 trails.starsHere().stream().map(StarHereRow::of).toList(), PoleRow.of(trails.pole()),
-                MoonRow.of(trails.moon(), clock), trails.edges().stream().map(EdgeRow::of).toList());
+                MoonRow.of(trails.moon(), clock), trails.edges());
     }
 
     @Override
@@ -163,15 +163,6 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                     place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
                     place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
                     about.turnDeg(), about.longestArcMm());
-        }
-    }
-
-    /** The direction seen at a point of the frame's edge. */
-    public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
-
-        static EdgeRow of(Trails.EdgePoint at) {
-            return new EdgeRow(Label.of(at.edge()), at.point().xMm(), at.point().yMm(),
-                    at.seen().azimuth().degrees(), at.seen().altitude().degrees());
         }
     }
 }
