@@ -18,8 +18,8 @@ import java.util.Map;
  */
 final class NightSchedules {
 
-    /** More schedules of a night are not followed: those that lose most are left out. */
-    private static final int MOST_SCHEDULES = 20_000;
+    /** More of a night that serve equally many sheets are not followed: those that lose most are left out. */
+    private static final int MOST_SCHEDULES = 1500;
 
     private final WishCounts counts;
     private final int changeoverMin;

@@ -45,22 +45,28 @@ final class Refusals {
             return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()), Optional.empty());
         }
         EveningOffers.ToWish found = evenings.get(night).get(site).toWishes().get(number);
-        return found.closedBy().map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number)))
+        return found.closedBy().map(reason -> counted(reason, wish, night, site)).map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number, reason)))
                 .orElseGet(() -> new Plan.Refusal(wish, outbid(night, found), Optional.empty()));
+    }
+
+    /** A reason whose stars are those that the sheet would show. */
+    private Reason counted(Reason reason, Wish wish, int night, int site) {
+        return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
+                nights.apply(evenings.get(night).get(site).night()).recorded(wish, few.nearest()), few.nearest()) : reason;
     }
 
     /**
      * The nearest change that opens a closed wish: another site or night, or else something it gives up, which is looked
      * for once in a trip.
      */
-    private Optional<Remedy> remedy(int night, int site, int wish) {
+    private Optional<Remedy> remedy(int night, int site, int wish, Reason reason) {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
                 .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
                 : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
-                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish)).remedy();
+                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish), reason).remedy();
     }
 
     /** Of nights that are closed to a wish the first on which it is not the sky that closes it, else the first. */

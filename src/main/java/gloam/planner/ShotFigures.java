@@ -72,7 +72,8 @@ final class ShotFigures {
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
-    private StarCount count(Framing framing, FNumber fNumber, Interval open) {
+    /** The stars on a sheet. */
+    StarCount count(Framing framing, FNumber fNumber, Interval open) {
         Sheet sheet = Sheet.of(sky.site(), kit.film(), framing, fNumber, List.of(open));
         FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()), sky.site().skyline(),
                 framing, sheet.openings());

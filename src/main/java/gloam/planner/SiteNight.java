@@ -2,6 +2,9 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.trail.Framing;
+import gloam.units.Interval;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +14,7 @@ final class SiteNight {
 
     private final Trip trip;
     private final List<Equipment> equipment;
+    private final Ephemeris ephemeris;
     private final StarField stars;
     private final NightSky sky;
     private final ClearSky clear;
@@ -23,6 +27,7 @@ final class SiteNight {
     SiteNight(Trip trip, List<Equipment> equipment, Ephemeris ephemeris, StarField stars, Night night) {
         this.trip = trip;
         this.equipment = equipment;
+        this.ephemeris = ephemeris;
         this.stars = stars;
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at), NightClock.NODE_MIN);
         this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
@@ -60,6 +65,14 @@ final class SiteNight {
         EveningOffers.ToWish found = to(wish, with, 0);
         return found.offers().isEmpty() ? Optional.empty() : Optional.of(exposure(at(wish, with),
                 found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
+    }
+
+    /** How many stars an exposure for a wish records. */
+    int recorded(Wish wish, Reason.Exposure exposure) {
+        Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
+        Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
+        return new ShotFigures(trip, wish, Equipment.of(trip, wish), sky, ephemeris, stars)
+                .count(framing, exposure.fNumber(), open).recorded();
     }
 
     /** A wish that can be exposed at some minutes of it. */

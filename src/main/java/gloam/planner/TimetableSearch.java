@@ -16,7 +16,9 @@ import java.util.stream.IntStream;
 final class TimetableSearch {
 
     /** More timetables up to a night are not followed: those that lose most are left out. */
-    private static final int MOST_TIMETABLES = 10_000;
+    private static final int MOST_TIMETABLES = 4096;
+    /** Nor are more joined with what a night can serve. */
+    private static final int MOST_JOINED = 4_000_000;
 
     private final Timetable timetable;
     private final Prices prices;
@@ -52,8 +54,10 @@ final class TimetableSearch {
         Map<Served, UpTo> all = new HashMap<>();
         all.put(counts.nothing(), new UpTo(0, null, -1, null));
         for (int night = 0; night < nights.size(); night++) {
-            add(all, nights.get(night).ways, night);
-            complete &= cut(all);
+            List<Way> ways = nights.get(night).ways;
+            int followed = Math.min(ways.size(), MOST_JOINED / all.size());
+            add(all, ways.subList(0, followed), night);
+            complete &= cut(all) && followed == ways.size();
         }
         UpTo best = all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElseThrow();
         List<Timetable.Night> found = best.gain < Timetable.Choice.gain(first) ? first : traced(best, offers);
