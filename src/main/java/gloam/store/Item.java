@@ -27,8 +27,8 @@ import java.util.regex.Pattern;
  */
 record Item(Node node, String path, Source source) {
 
-    private static final Pattern NUMBER =
-            Pattern.compile("[-+]?((0|[1-9][0-9]{0,17})(\\.[0-9]{0,30})?|\\.[0-9]{1,30})([eE][-+]?[0-9]{1,3})?");
+    private static final Pattern NUMBER = Pattern.compile(
+            "[-+]?((0|[1-9][0-9]{0,17})(\\.[0-9]{0,30})?|\\.[0-9]{1,30})([eE][-+]?[0-9]{1,3})?");
     private static final int MOST_TEXT = 500;
 
     /** Where it stands. */

@@ -54,15 +54,16 @@ class RefusalCommandTest {
     void aToneInARefusalIsThatOfItsCommand() throws IOException {
         Path trip = trip();
         String plan = Run.of("plan", "--trip", trip.toString(), "--format", "json").out();
-        Matcher reason = Pattern.compile("\"reason\" : \"the nearest tone is (\\S+) at f/\\d+ [^(]*(\\(gloam .*?\\))")
+        Matcher reason = Pattern.compile("\"reason\" : \"the nearest tone is (\\S+) at f/\\d+ "
+                + "[^(]*(\\(gloam .*?\\))")
                 .matcher(plan);
         List<String> tones = new ArrayList<>();
         while (reason.find()) {
             String shown = run(reason.group(2), trip);
             Matcher tone = Pattern.compile("\"skyToneStops\" : (-?[\\d.]+)").matcher(shown);
             assertTrue(tone.find(), shown);
-            assertEquals(Double.parseDouble(tone.group(1)), Double.parseDouble(reason.group(1).replace('−', '-')), STOPS,
-                    reason.group());
+            assertEquals(Double.parseDouble(tone.group(1)),
+                    Double.parseDouble(reason.group(1).replace('−', '-')), STOPS, reason.group());
             tones.add(reason.group(1));
         }
         assertEquals(2, tones.size(), plan);

@@ -36,8 +36,8 @@ final class StrictFormat {
     /** RFC 4180: a field is quoted, its quotes doubled, or has no quote, comma or end of line. */
     private static final Pattern CSV_FIELD = Pattern.compile("(?:\"(?:[^\"]|\"\")*\"|[^\",\r\n]*)(,|\r?\n)");
     /** RFC 5545, 3.1: a name, parameters, a value; no control character but the tab. */
-    private static final Pattern ICS_LINE =
-            Pattern.compile("[A-Z][A-Z0-9-]*(;[A-Z0-9-]+=(\"[^\"]*\"|[^\";:,]*))*:[^\\x00-\\x08\\x0A-\\x1F\\x7F]*");
+    private static final Pattern ICS_LINE = Pattern.compile(
+            "[A-Z][A-Z0-9-]*(;[A-Z0-9-]+=(\"[^\"]*\"|[^\";:,]*))*:[^\\x00-\\x08\\x0A-\\x1F\\x7F]*");
     /** Unicode Standard Annex 9: what runs the other way is set apart, or it turns what stands about it. */
     private static final Pattern FROM_RIGHT = Pattern.compile("[\\p{IsHebrew}\\p{IsArabic}]");
     private static final String ISOLATED = "\u2068[^\u2068\u2069]*\u2069";
