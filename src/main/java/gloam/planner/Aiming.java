@@ -38,11 +38,6 @@ final class Aiming {
         return camera;
     }
 
-    /** Minutes from one look at the night's sky to the next. */
-    int stepMin() {
-        return sky.clock().stepMin();
-    }
-
     /** Whether the camera points the same way whatever the minute. */
     boolean fixed() {
         return aim instanceof Aim.Point;

@@ -32,14 +32,6 @@ record Bounds(int leastMin, int mostMin, DurationLimit leastBy, DurationLimit mo
         return min < mostMin ? new Bounds(leastMin, min, leastBy, by) : this;
     }
 
-    /** Whether it is for want of time that nothing longer is left, and not by the wish itself. */
-    boolean shortOfTime() {
-        return switch (mostBy) {
-            case SPAN, OPENING, MIDDLE, CLOSING -> true;
-            case EXPOSURE, TRAIL, TONE, ARC, TWILIGHT_SHARE -> false;
-        };
-    }
-
     /** What is left when durations come in steps from zero. */
     Bounds inStepsOf(int stepMin) {
         return new Bounds((leastMin + stepMin - 1) / stepMin * stepMin, mostMin / stepMin * stepMin, leastBy, mostBy);

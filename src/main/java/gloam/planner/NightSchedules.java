@@ -18,8 +18,8 @@ import java.util.Map;
  */
 final class NightSchedules {
 
-    /** More of a night that serve equally many sheets are not followed: those that lose most are left out. */
-    private static final int MOST_SCHEDULES = 1500;
+    /** So many schedules of equally many sheets are lengthened by a wish each; those that lose most are left out. */
+    private static final int MOST_LENGTHENED = 20_000;
 
     private final WishCounts counts;
     private final int changeoverMin;
@@ -100,10 +100,11 @@ final class NightSchedules {
 
     private List<Map.Entry<Served, Schedule>> best(Map<Served, Schedule> schedules) {
         List<Map.Entry<Served, Schedule>> best = new ArrayList<>(schedules.entrySet());
-        if (best.size() > MOST_SCHEDULES) {
+        int most = MOST_LENGTHENED / counts.wishes();
+        if (best.size() > most) {
             complete = false;
             best.sort(Comparator.comparingLong(entry -> -entry.getValue().most().over));
-            best = best.subList(0, MOST_SCHEDULES);
+            best = best.subList(0, most);
         }
         return best;
     }

@@ -18,7 +18,7 @@ final class TimetableSearch {
     /** More timetables up to a night are not followed: those that lose most are left out. */
     private static final int MOST_TIMETABLES = 4096;
     /** Nor are more joined with what a night can serve. */
-    private static final int MOST_JOINED = 4_000_000;
+    private static final int MOST_JOINED = 500_000;
 
     private final Timetable timetable;
     private final Prices prices;
@@ -44,7 +44,7 @@ final class TimetableSearch {
     }
 
     /** A timetable up to some night: the last night of it on which something is exposed, and what came before. */
-    private record UpTo(long gain, UpTo before, int night, Way way) {
+    private record UpTo(long gain, long over, UpTo before, int night, Way way) {
     }
 
     /** The best timetable. */
@@ -52,12 +52,9 @@ final class TimetableSearch {
         List<Ways> nights = IntStream.range(0, offers.size()).parallel().mapToObj(night -> ways(offers.get(night))).toList();
         boolean complete = nights.stream().allMatch(Ways::complete);
         Map<Served, UpTo> all = new HashMap<>();
-        all.put(counts.nothing(), new UpTo(0, null, -1, null));
+        all.put(counts.nothing(), new UpTo(0, 0, null, -1, null));
         for (int night = 0; night < nights.size(); night++) {
-            List<Way> ways = nights.get(night).ways;
-            int followed = Math.min(ways.size(), MOST_JOINED / all.size());
-            add(all, ways.subList(0, followed), night);
-            complete &= cut(all) && followed == ways.size();
+            complete &= add(all, nights.get(night).ways, night) & cut(all);
         }
         UpTo best = all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElseThrow();
         List<Timetable.Night> found = best.gain < Timetable.Choice.gain(first) ? first : traced(best, offers);
@@ -93,20 +90,26 @@ final class TimetableSearch {
         return over;
     }
 
-    private void add(Map<Served, UpTo> all, List<Way> ways, int night) {
-        for (Map.Entry<Served, UpTo> before : new HashMap<>(all).entrySet()) {
-            long overBefore = over(before.getKey(), before.getValue().gain);
-            for (Way way : ways) {
-                if (overBefore + way.over < -mostLoss) {
-                    break;
-                }
-                if (counts.fit(before.getKey(), way.served)) {
-                    long gain = before.getValue().gain + way.gain;
-                    all.merge(counts.sum(before.getKey(), way.served), new UpTo(gain, before.getValue(), night, way),
+    /** Joins what a night can serve, the best of it first; whether that could be followed to the end. */
+    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night) {
+        List<Map.Entry<Served, UpTo>> before = all.entrySet().stream()
+                .map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
+        int joined = 0;
+        for (Way way : ways) {
+            for (Map.Entry<Served, UpTo> some : before) {
+                UpTo then = some.getValue();
+                if (then.over + way.over >= -mostLoss && counts.fit(some.getKey(), way.served)) {
+                    all.merge(counts.sum(some.getKey(), way.served),
+                            new UpTo(then.gain + way.gain, then.over + way.over, then, night, way),
                             (one, other) -> other.gain > one.gain ? other : one);
+                    joined++;
                 }
             }
+            if (joined > MOST_JOINED) {
+                return false;
+            }
         }
+        return true;
     }
 
     /** Keeps no more than can be followed. */
@@ -115,7 +118,7 @@ final class TimetableSearch {
             return true;
         }
         List<Map.Entry<Served, UpTo>> best = all.entrySet().stream()
-                .sorted(Comparator.comparingLong(entry -> -over(entry.getKey(), entry.getValue().gain)))
+                .sorted(Comparator.comparingLong(entry -> -entry.getValue().over))
                 .limit(MOST_TIMETABLES).map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
         all.clear();
         best.forEach(entry -> all.put(entry.getKey(), entry.getValue()));
