@@ -11,7 +11,10 @@ import gloam.units.Interval;
 /** Where the camera of a wish points on a night, by the minute at the middle of the exposure. */
 final class Aiming {
 
-    /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
+    /**
+     * How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than
+     * 0.01°.
+     */
     private static final int LEAN_MIN = NightClock.NODE_MIN;
 
     private final Aim aim;
@@ -45,7 +48,8 @@ final class Aiming {
 
     /** Where the frame's centre looks when the middle of the exposure is at that minute. */
     Direction direction(int middleMin) {
-        return aim instanceof Aim.Follow follow ? direction(follow.target(), middleMin) : ((Aim.Point) aim).direction();
+        return aim instanceof Aim.Follow follow ? direction(follow.target(), middleMin) : ((Aim.Point) aim)
+                .direction();
     }
 
     private Direction direction(Target target, int minute) {
@@ -58,7 +62,10 @@ final class Aiming {
         return followed[minute];
     }
 
-    /** How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it goes. */
+    /**
+     * How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it
+     * goes.
+     */
     double leanDeg(int minute) {
         Direction before = direction(minute - LEAN_MIN);
         Direction after = direction(minute + LEAN_MIN);

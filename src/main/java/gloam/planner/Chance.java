@@ -4,12 +4,13 @@ import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
- * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in whole hundredths,
- * since it is not known better than that.
+ * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in whole
+ * hundredths, since it is not known better than that.
  *
- * <p>Where a tone or a trail limit will lie is a normal distribution about what is computed, so that an exposure deep
- * inside a limit has a better chance than one that lies on it. A limit that the computed exposure itself breaks, and an
- * aim that it misses by more than {@link #MOST_MISS_STOPS}, leave no chance at all.
+ * <p>Where a tone or a trail limit will lie is a normal distribution about what is computed, so that an
+ * exposure deep inside a limit has a better chance than one that lies on it. A limit that the computed
+ * exposure itself breaks, and an aim that it misses by more than {@link #MOST_MISS_STOPS}, leave no chance at
+ * all.
  */
 final class Chance {
 
@@ -34,7 +35,8 @@ final class Chance {
     private static double[] table() {
         NormalDistribution standard = new NormalDistribution();
         return IntStream.rangeClosed(0, 2 * REACH * STEPS_A_SIGMA + 1)
-                .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA - REACH)).toArray();
+                .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA - REACH))
+                .toArray();
     }
 
     /** Share of the standard normal distribution below a value. */
@@ -47,10 +49,13 @@ final class Chance {
         return BELOW[left] + (step - left) * (BELOW[left + 1] - BELOW[left]);
     }
 
-    /** By how many stops a tone misses what a wish leaves open: over its limit, or too far from its aim; else 0. */
+    /**
+     * By how many stops a tone misses what a wish leaves open: over its limit, or too far from its aim; else
+     * 0.
+     */
     static double missStops(Wish.Tone wanted, double madeStops) {
-        double miss = wanted instanceof Wish.Tone.Near near ? Math.abs(madeStops - near.stops()) - MOST_MISS_STOPS
-                : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
+        double miss = wanted instanceof Wish.Tone.Near near ? Math.abs(madeStops - near.stops())
+                - MOST_MISS_STOPS : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
         return Math.max(0, miss);
     }
 
@@ -67,7 +72,10 @@ final class Chance {
         return 1;
     }
 
-    /** That something records whose trail is brighter than the limit by a margin in mag; none where it is fainter. */
+    /**
+     * That something records whose trail is brighter than the limit by a margin in mag; none where it is
+     * fainter.
+     */
     static double ofTrail(double marginMag) {
         return marginMag >= 0 ? below(marginMag / LIMIT_SPREAD_MAG) : 0;
     }

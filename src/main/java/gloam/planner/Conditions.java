@@ -17,8 +17,8 @@ import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /**
- * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable asks by the
- * minute and the ranking of nights at wider steps.
+ * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable
+ * asks by the minute and the ranking of nights at wider steps.
  */
 final class Conditions {
 
@@ -78,7 +78,8 @@ final class Conditions {
         switch (wish.sky()) {
             case DARK -> {
                 during(Plain.DARK, sky.night().darkness());
-                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG - aiming.light(minute).moonlightMag());
+                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG
+                        - aiming.light(minute).moonlightMag());
             }
             case MOONLIT -> {
                 during(Plain.DARK, sky.night().darkness());
@@ -118,9 +119,12 @@ final class Conditions {
         within(Measure.MOON_ALTITUDE_DEG, When.THROUGHOUT, limits.moonAltitudeDeg(),
                 minute -> sky.position(Body.MOON, minute).apparentAltitude().degrees());
         within(Measure.MOON_LIT_PERCENT, When.AT_MIDDLE, limits.moonLitPercent(), minute ->
-                100 * sky.ephemeris().appearance(Body.MOON, sky.site(), sky.clock().at(minute)).illuminatedFraction());
-        limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE, minute -> side.marginDeg(
-                sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth()).degrees())));
+                100 * sky.ephemeris().appearance(Body.MOON, sky.site(), sky.clock().at(minute))
+                .illuminatedFraction());
+        limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE,
+                minute -> side.marginDeg(
+                sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth())
+                .degrees())));
         within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
         limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,

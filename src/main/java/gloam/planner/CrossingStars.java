@@ -3,15 +3,18 @@ package gloam.planner;
 import java.util.Arrays;
 
 /**
- * How bright the stars are that run over the frame of a wish during exposures on a night. For one thread at a time.
+ * How bright the stars are that run over the frame of a wish during exposures on a night. For one thread at a
+ * time.
  *
- * <p>Looked up every quarter of an hour, in which they move by less than 4°: a star runs over the frame from the first
- * to the last look at which it stands in it, and is taken half-way.
+ * <p>Looked up every quarter of an hour, in which they move by less than 4°: a star runs over the frame from
+ * the first to the last look at which it stands in it, and is taken half-way.
  */
 final class CrossingStars {
 
     private static final int STEP_MIN = 15;
-    /** From one slope of the limit to the next, in mag an octave of speed; none is steeper than all of them. */
+    /**
+     * From one slope of the limit to the next, in mag an octave of speed; none is steeper than all of them.
+     */
     private static final double SLOPE = 0.1;
     private static final int SLOPES = 32;
 
@@ -36,8 +39,8 @@ final class CrossingStars {
     }
 
     /**
-     * Magnitude of the faintest of so many stars that are easiest to record, as if their images ran as fast as that of a
-     * star on the equator; infinite where fewer run over the frame.
+     * Magnitude of the faintest of so many stars that are easiest to record, as if their images ran as fast
+     * as that of a star on the equator; infinite where fewer run over the frame.
      *
      * @param perOctaveMag how much deeper the trail limit is for an image of half the speed
      */
@@ -73,7 +76,10 @@ final class CrossingStars {
         return byStep[step];
     }
 
-    /** The magnitudes of all stars that run over the frame, as if their images ran as fast as one on the equator. */
+    /**
+     * The magnitudes of all stars that run over the frame, as if their images ran as fast as one on the
+     * equator.
+     */
     private float[] sorted(int openMin, int closeMin, double perOctaveMag) {
         int from = step(aiming.fixed() ? openMin : openMin + (closeMin - openMin) / 2);
         int to = aiming.fixed() ? step(closeMin) : from;
@@ -104,7 +110,8 @@ final class CrossingStars {
             for (int i = 0; i < there.stars().length; i++) {
                 int star = there.stars()[i];
                 if ((first[star] + last[star]) / 2 == step) {
-                    magnitudes[seen++] = (float) (there.magnitudes()[i] - slope * SLOPE * there.octavesSlower()[i]);
+                    magnitudes[seen++] = (float) (there.magnitudes()[i] - slope * SLOPE
+                            * there.octavesSlower()[i]);
                 }
             }
         }

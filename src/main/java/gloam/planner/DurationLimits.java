@@ -7,8 +7,8 @@ import java.util.TreeSet;
 import java.util.function.IntPredicate;
 
 /**
- * The durations that a wish itself leaves of an exposure by the turn of the sky and the length of the trail, which both
- * grow with the duration; and those that are looked at. For one thread at a time.
+ * The durations that a wish itself leaves of an exposure by the turn of the sky and the length of the trail,
+ * which both grow with the duration; and those that are looked at. For one thread at a time.
  */
 final class DurationLimits {
 
@@ -17,7 +17,9 @@ final class DurationLimits {
     private static final int DAY_MIN = 1440;
     /** Trails of exposures that are no longer are followed so far on either side. */
     private static final int QUARTER_MIN = DAY_MIN / 4;
-    /** The trail of what a camera follows is taken anew so often: its speed changes by less than a thousandth. */
+    /**
+     * The trail of what a camera follows is taken anew so often: its speed changes by less than a thousandth.
+     */
     private static final int GROWTH_MIN = 60;
     /** Up to so many minutes a shutter is timed in steps of one, two, five, ten, and then fifteen. */
     private static final int[] TIMED_UP_TO_MIN = {20, 40, 120, 300, DAY_MIN};
@@ -65,12 +67,13 @@ final class DurationLimits {
                     DurationLimit.ARC);
         }
         if (arcDeg.most().isPresent()) {
-            bounds = bounds.atMost(first(min -> min * TURN_DEG_MIN > arcDeg.most().getAsDouble(), stepMin) - stepMin,
-                    DurationLimit.ARC);
+            bounds = bounds.atMost(first(min -> min * TURN_DEG_MIN > arcDeg.most().getAsDouble(), stepMin)
+                    - stepMin, DurationLimit.ARC);
         }
         if (wish.trail().leastMm().isPresent()) {
             double leastMm = wish.trail().leastMm().getAsDouble();
-            bounds = bounds.atLeast(first(min -> growth(middleMin).lengthMm(min) >= leastMm, stepMin), DurationLimit.TRAIL);
+            bounds = bounds.atLeast(first(min -> growth(middleMin).lengthMm(min) >= leastMm, stepMin),
+                    DurationLimit.TRAIL);
         }
         if (wish.trail().mostMm().isPresent()) {
             double mostMm = wish.trail().mostMm().getAsDouble();
@@ -82,18 +85,21 @@ final class DurationLimits {
 
     /** The first duration of a day from which on something that grows holds; a step over a day for none. */
     private static int first(IntPredicate growing, int stepMin) {
-        return new Bounds(stepMin, DAY_MIN, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE).firstWhere(growing, stepMin);
+        return new Bounds(stepMin, DAY_MIN, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
+                .firstWhere(growing, stepMin);
     }
 
     /**
-     * The durations in minutes that are looked at, from the shortest on: those by which a shutter is timed by hand, and
-     * the ends of what the wish leaves; even ones for a camera that follows, whose middle is a whole minute.
+     * The durations in minutes that are looked at, from the shortest on: those by which a shutter is timed by
+     * hand, and the ends of what the wish leaves; even ones for a camera that follows, whose middle is a
+     * whole minute.
      *
      * @param open from when to when the shutter may be open at all
      */
     int[] durations(MinuteRun open) {
         int stepMin = aiming.fixed() ? 1 : 2;
-        Bounds wished = new Bounds(shortestMin(wish), longestMin(wish), DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
+        Bounds wished = new Bounds(shortestMin(wish), longestMin(wish), DurationLimit.EXPOSURE,
+                DurationLimit.EXPOSURE)
                 .inStepsOf(stepMin);
         Set<Integer> durations = new TreeSet<>();
         int timed = 0;
@@ -104,7 +110,8 @@ final class DurationLimits {
             durations.add(aiming.fixed() ? min : min / 2 * 2);
         }
         boolean same = aiming.fixed() || wish.trail().free();
-        for (int middleMin = open.first(); middleMin <= (same ? open.first() : open.last()); middleMin += GROWTH_MIN / 2) {
+        for (int middleMin = open.first(); middleMin <= (same ? open.first() : open.last());
+                middleMin += GROWTH_MIN / 2) {
             Bounds left = byTurn(wished, middleMin, stepMin);
             durations.add(left.leastMin());
             durations.add(left.mostMin());

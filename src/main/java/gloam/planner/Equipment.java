@@ -25,7 +25,8 @@ import java.util.stream.IntStream;
  * @param whiteStops   the lightest tone that shows
  */
 record Equipment(Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResponse response,
-                 List<TrailLimits> equatorial, List<TrailLimits> slower, double blackStops, double whiteStops) {
+                 List<TrailLimits> equatorial, List<TrailLimits> slower, double blackStops,
+                 double whiteStops) {
 
     /** How much slower the images of the second set of limits are, in octaves. */
     static final double OCTAVES = 2;
@@ -44,7 +45,8 @@ record Equipment(Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResp
             Wish wanted = trip.wishes().get(wish);
             int same = wish;
             all[wish] = IntStream.range(0, wish).filter(other -> sameKit(trip.wishes().get(other), wanted))
-                    .mapToObj(other -> all[other]).findFirst().orElseGet(() -> of(trip, trip.wishes().get(same)));
+                    .mapToObj(other -> all[other]).findFirst()
+                    .orElseGet(() -> of(trip, trip.wishes().get(same)));
         }
         return List.of(all);
     }
@@ -73,10 +75,12 @@ record Equipment(Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResp
         return limits(camera, film, fNumbers, speedMmS, semidiameter);
     }
 
-    private static List<TrailLimits> limits(Camera camera, FilmStock film, List<FNumber> fNumbers, double speedMmS,
+    private static List<TrailLimits> limits(Camera camera, FilmStock film, List<FNumber> fNumbers,
+            double speedMmS,
                                             Angle semidiameter) {
         return fNumbers.stream()
-                .map(fNumber -> new TrailLimits(film, camera.lens(), fNumber, speedMmS, semidiameter)).toList();
+                .map(fNumber -> new TrailLimits(film, camera.lens(), fNumber, speedMmS, semidiameter))
+                .toList();
     }
 
     /** Logarithm to base 2 of the square of an f-number, given by its place: stops from f/1. */

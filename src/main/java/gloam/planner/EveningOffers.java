@@ -28,7 +28,8 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
         /** The first opening that gains most. */
         Offer best() {
             return offers.stream().filter(offer -> offer.gain() == most())
-                    .min((one, other) -> Integer.compare(one.firstOpenMin(), other.firstOpenMin())).orElseThrow();
+                    .min((one, other) -> Integer.compare(one.firstOpenMin(), other.firstOpenMin()))
+                    .orElseThrow();
         }
     }
 

@@ -11,7 +11,9 @@ import gloam.trail.Framing;
  * @param closeMin   minute of closing
  * @param fNumber    the f-number
  * @param toneStops  the sky's tone at the frame's centre
- * @param marginMag  magnitudes by which what must record is brighter than the trail limit, infinite where nothing must
+ * @param marginMag  magnitudes by which what must record is brighter than the trail limit, infinite where
+ *                   nothing must
  */
-record ExposureChoice(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops, double marginMag) {
+record ExposureChoice(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops,
+        double marginMag) {
 }

@@ -5,15 +5,19 @@ import java.util.BitSet;
 import java.util.List;
 
 /**
- * Finds every exposure that a night leaves a wish and that is worth more than all that lie inside its time: of each
- * duration, the openings of all minutes, through the f-number that is best there.
+ * Finds every exposure that a night leaves a wish and that is worth more than all that lie inside its time:
+ * of each duration, the openings of all minutes, through the f-number that is best there.
  *
- * <p>Looks every five minutes and at the ends of what is allowed, and at the minutes between two looks that differ.
+ * <p>Looks every five minutes and at the ends of what is allowed, and at the minutes between two looks that
+ * differ.
  */
 final class ExposureSearch {
 
     private static final int PREFERENCES = 10_000;
-    /** Between two looks that are as good through one f-number and differ by less in tone, nothing else is found. */
+    /**
+     * Between two looks that are as good through one f-number and differ by less in tone, nothing else is
+     * found.
+     */
     private static final double EVEN_STOPS = 0.1;
 
     private final WishNight night;
@@ -44,7 +48,10 @@ final class ExposureSearch {
         return List.copyOf(offers);
     }
 
-    /** The f-number, by its place among those to choose from, that is best for an exposure; -1 where none is any good. */
+    /**
+     * The f-number, by its place among those to choose from, that is best for an exposure; -1 where none is
+     * any good.
+     */
     static int bestFNumber(WishNight night, int openMin, int closeMin) {
         int best = -1;
         int most = 0;
@@ -59,8 +66,8 @@ final class ExposureSearch {
     }
 
     /**
-     * When to close an exposure whose tone is aimed at, for the tone nearest to the aim that costs nothing: no later than
-     * there is time for, with the same chance.
+     * When to close an exposure whose tone is aimed at, for the tone nearest to the aim that costs nothing:
+     * no later than there is time for, with the same chance.
      */
     static int closeNearestToTone(WishNight night, int openMin, int closeMin, int latestMin) {
         if (!(night.wish().tone() instanceof Wish.Tone.Near near)) {
@@ -70,10 +77,11 @@ final class ExposureSearch {
         int number = bestFNumber(night, openMin, closeMin);
         int chance = night.hundredths(number, openMin, closeMin, 0);
         int nearest = closeMin;
-        double least = Math.abs(night.toneStops(number, openMin, closeMin) - near.stops());
+        double least = Math.abs(night.light().toneStops(number, openMin, closeMin) - near.stops());
         int lastMin = Math.min(latestMin, openMin + DurationLimits.longestMin(night.wish()));
-        for (int later = closeMin + stepMin; later <= lastMin && night.allows(openMin, later); later += stepMin) {
-            double miss = Math.abs(night.toneStops(number, openMin, later) - near.stops());
+        for (int later = closeMin + stepMin; later <= lastMin && night.allows(openMin, later);
+                later += stepMin) {
+            double miss = Math.abs(night.light().toneStops(number, openMin, later) - near.stops());
             if (miss < least && bestFNumber(night, openMin, later) == number
                     && night.hundredths(number, openMin, later, 0) == chance) {
                 nearest = later;
@@ -122,7 +130,8 @@ final class ExposureSearch {
         static final Look NOTHING = new Look(0, -1, 0);
 
         boolean even(Look other) {
-            return value == other.value && number == other.number && Math.abs(toneStops - other.toneStops) < EVEN_STOPS;
+            return value == other.value && number == other.number
+                    && Math.abs(toneStops - other.toneStops) < EVEN_STOPS;
         }
     }
 
@@ -149,12 +158,13 @@ final class ExposureSearch {
         int best = -1;
         int floor = bestInside[openMin];
         for (int number = 0; floor < Chance.CERTAIN && number < night.with().fNumbers().size(); number++) {
-            int value = value(night, number, openMin, openMin + durationMin, Math.max(floor, most / PREFERENCES - 1));
+            int value = value(night, number, openMin, openMin + durationMin,
+                    Math.max(floor, most / PREFERENCES - 1));
             best = value > most ? number : best;
             most = Math.max(most, value);
         }
         return best < 0 ? Look.NOTHING
-                : new Look(most, best, night.toneStops(best, openMin, openMin + durationMin));
+                : new Look(most, best, night.light().toneStops(best, openMin, openMin + durationMin));
     }
 
     private void addTo(List<Offer> offers, int number, int durationMin, int[] values, MinuteRun run) {

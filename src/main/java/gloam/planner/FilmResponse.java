@@ -4,8 +4,8 @@ import gloam.exposure.ExposureEngine;
 import gloam.film.FilmStock;
 
 /**
- * What a film makes of steady light and how well that is known, read off tables since a timetable asks millions of
- * times: straight between steps of 1/32 stop within a ten-thousandth.
+ * What a film makes of steady light and how well that is known, read off tables since a timetable asks
+ * millions of times: straight between steps of 1/32 stop within a ten-thousandth.
  */
 final class FilmResponse {
 

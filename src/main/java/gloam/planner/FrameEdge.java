@@ -21,7 +21,9 @@ final class FrameEdge {
                 || wish.records() instanceof Wish.Records.One one && one.body() == Body.MOON;
     }
 
-    /** Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows. */
+    /**
+     * Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows.
+     */
     static double moonOutsideDeg(NightSky sky, Framing framing, int minute) {
         Direction moon = sky.position(Body.MOON, minute).apparentDirection();
         double altitudeDeg = moon.altitude().degrees();
@@ -30,7 +32,10 @@ final class FrameEdge {
         return outsideDeg - MOON_RIM_DEG;
     }
 
-    /** Degrees, roughly, by which a body stands inside a frame and above the skyline; negative when it does not. */
+    /**
+     * Degrees, roughly, by which a body stands inside a frame and above the skyline; negative when it does
+     * not.
+     */
     static double insideDeg(NightSky sky, Framing framing, Body body, int minute) {
         Direction seen = sky.position(body, minute).apparentDirection();
         return Math.min(sky.clearanceDeg(seen), -outsideDeg(framing, seen));

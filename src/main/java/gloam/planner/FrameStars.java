@@ -17,8 +17,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * The catalogue stars that stand in a frame, over the terrain, at an instant.
  *
- * <p>Placed by one rotation from the stars' frame to the horizon's, found at two points of the frame: refraction that
- * changes over the frame moves stars near its edge by some arcminutes.
+ * <p>Placed by one rotation from the stars' frame to the horizon's, found at two points of the frame:
+ * refraction that changes over the frame moves stars near its edge by some arcminutes.
  *
  * @param stars         their numbers in the field
  * @param magnitudes    their magnitudes, dimmed by the air and by the lens's fall-off
@@ -28,7 +28,9 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
 
     /** Of the image distance: so far out every lens sees. */
     private static final double WITHIN_SIGHT = 1;
-    /** An image is taken to move no slower than a star so near the pole, as a share of the equator's speed. */
+    /**
+     * An image is taken to move no slower than a star so near the pole, as a share of the equator's speed.
+     */
     private static final double LEAST_SPEED_SHARE = 0.02;
     private static final double SPEED_OVER_S = 60;
     /** The sky turns by so little while the speed of an image is taken. */
@@ -66,7 +68,8 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
                 stars[seen] = star.number();
                 magnitudes[seen] = (float) (star.magnitude()
                         + Atmosphere.lossMag(sky.site().extinctionMag(), direction.altitude())
-                        - 2.5 * Math.log10(Math.max(LEAST_SHARE, offAxis.cos() * camera.lens().mountShare(offAxis, widest))));
+                        - 2.5 * Math.log10(Math.max(LEAST_SHARE, offAxis.cos() * camera.lens()
+                        .mountShare(offAxis, widest))));
                 octavesSlower[seen++] = (float) Stops.between(Math.max(LEAST_SPEED_SHARE, share), 1);
             }
         }
@@ -79,16 +82,21 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
 
         static Placing of(NightSky sky, Framing framing, int minute) {
             Camera camera = framing.camera();
-            double aboveMm = Math.min(camera.frame().heightMm() / 4, WITHIN_SIGHT * camera.lens().imageDistanceMm());
-            Vector3D centre = StarField.vector(sky.trails().starAt(framing, 0, 0, sky.clock().span(minute - 1, minute + 1)));
+            double aboveMm = Math.min(camera.frame().heightMm() / 4, WITHIN_SIGHT * camera.lens()
+                    .imageDistanceMm());
+            Vector3D centre = StarField.vector(sky.trails()
+                    .starAt(framing, 0, 0, sky.clock().span(minute - 1, minute + 1)));
             Vector3D above = StarField.vector(
                     sky.trails().starAt(framing, 0, aboveMm, sky.clock().span(minute - 1, minute + 1)));
             return new Placing(centre, new Rotation(centre, above, framing.aim().vector(),
-                    framing.toSky(0, aboveMm).vector()), new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));
+                    framing.toSky(0, aboveMm).vector()),
+                    new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));
         }
     }
 
-    /** Where a direction given in the camera, left (x), up (y), ahead (z), falls on the sheet; null behind it. */
+    /**
+     * Where a direction given in the camera, left (x), up (y), ahead (z), falls on the sheet; null behind it.
+     */
     private static Vector3D onSheet(Camera camera, Vector3D parts) {
         if (parts.getZ() <= 0) {
             return null;

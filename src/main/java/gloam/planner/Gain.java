@@ -1,8 +1,8 @@
 package gloam.planner;
 
 /**
- * What an exposure adds to a trip, as one whole number, so that sums are exact and equals are equal: its worth times its
- * chance, and far below it what is preferred where nothing of that is lost.
+ * What an exposure adds to a trip, as one whole number, so that sums are exact and equals are equal: its
+ * worth times its chance, and far below it what is preferred where nothing of that is lost.
  */
 final class Gain {
 
@@ -11,7 +11,10 @@ final class Gain {
     private static final int STEPS_A_HUNDREDTH = 100;
     private static final long PREFERENCE = 1000;
 
-    /** Lost with a picture that is taken again on the same night: more than all preferences count, less than worth does. */
+    /**
+     * Lost with a picture that is taken again on the same night: more than all preferences count, less than
+     * worth does.
+     */
     static final long AGAIN = STEP / 10;
     /** Lost with each night on which anything is exposed: less than any preference among exposures counts. */
     static final long NIGHT_OUT = PREFERENCE / 10;

@@ -7,7 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** A good timetable to start from: wishes that can gain most first, each where it gains most beside those before. */
+/**
+ * A good timetable to start from: wishes that can gain most first, each where it gains most beside those
+ * before.
+ */
 final class GreedyTimetable {
 
     private final int[] repeats;
@@ -32,7 +35,8 @@ final class GreedyTimetable {
     List<Timetable.Night> nights(List<List<List<Offer>>> offers) {
         offers.forEach(sites -> sites.forEach(site -> site.forEach(offer ->
                 most[offer.wish()] = Math.max(most[offer.wish()], offer.gain()))));
-        List<Timetable.Night> nights = new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
+        List<Timetable.Night> nights =
+                new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
         List<Integer> wishes = IntStream.range(0, repeats.length).boxed()
                 .sorted(Comparator.comparingLong(wish -> -most[wish])).toList();
         int left = sheets;
@@ -57,7 +61,8 @@ final class GreedyTimetable {
                 for (Offer offer : offers.get(night).get(site)) {
                     if (offer.wish() == wish && (best == null || offer.gain() - lost > best.gain)) {
                         List<Offer> beside = Timetable.beside(there.exposed(), offer, changeoverMin);
-                        best = beside.isEmpty() ? best : new Place(night, site, beside.get(0), offer.gain() - lost);
+                        best = beside.isEmpty() ? best
+                                : new Place(night, site, beside.get(0), offer.gain() - lost);
                     }
                 }
             }

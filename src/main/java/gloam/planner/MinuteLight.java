@@ -11,8 +11,8 @@ import gloam.units.Stops;
 /**
  * The sky's light at the centre of a framing by the minute, and what a film makes of it.
  *
- * <p>Taken at the steps of the night's clock, exponential in between: by five minutes, in the steepest twilight, within
- * a hundredth of a stop.
+ * <p>Taken at the steps of the night's clock, exponential in between: by five minutes, in the steepest
+ * twilight, within a hundredth of a stop.
  */
 final class MinuteLight {
 
@@ -33,7 +33,8 @@ final class MinuteLight {
      *
      * @param moonless without the Moon's own, as a picture of the Moon wants it
      */
-    static MinuteLight of(NightSky sky, Equipment with, Direction direction, MinuteRun minutes, boolean moonless) {
+    static MinuteLight of(NightSky sky, Equipment with, Direction direction, MinuteRun minutes,
+            boolean moonless) {
         int stepMin = sky.clock().stepMin();
         int firstStep = minutes.first() / stepMin;
         int steps = minutes.last() / stepMin + 1 - firstStep;
@@ -56,7 +57,8 @@ final class MinuteLight {
         return new MinuteLight(firstStep * stepMin, log2Lx, progress);
     }
 
-    private static double log2Lx(NightSky sky, Equipment with, SkyLight.Patch patch, int minute, boolean moonless) {
+    private static double log2Lx(NightSky sky, Equipment with, SkyLight.Patch patch, int minute,
+            boolean moonless) {
         SkyLight.Sample sample = sky.light(patch, minute);
         SkyBrightness seen = moonless ? sample.without(LightSource.MOON) : sample.total();
         return Stops.between(1, FilmPlane.illuminanceLx(with.camera().lens(), FNumber.ONE, seen));

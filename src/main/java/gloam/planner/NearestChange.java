@@ -35,7 +35,8 @@ final class NearestChange {
 
     /** The first change that opens the wish, the least painful tried first. */
     Optional<Remedy> remedy() {
-        return changes().flatMap(changed -> best(changed.wish).map(shot -> (Remedy) new Remedy.Changed(changed.change,
+        return changes().flatMap(changed -> best(changed.wish)
+                .map(shot -> (Remedy) new Remedy.Changed(changed.change,
                 changed.amount.applyAsDouble(shot), sky.clock().at(shot.openMin()))).stream()).findFirst();
     }
 
@@ -46,22 +47,27 @@ final class NearestChange {
     private Stream<Changed> changes() {
         Wish.TrailLength anyLength = new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         return Stream.of(
-                new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), shot -> shot.fNumber().marked()),
-                new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),
-                new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)), choice -> choice.closeMin() - choice.openMin()),
+                new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), shot -> shot.fNumber()
+                .marked()), new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),
+                new Changed(Remedy.Change.SHORTEST, wish.from(Duration.ofMinutes(1)),
+                choice -> choice.closeMin() - choice.openMin()),
                 new Changed(Remedy.Change.TONE, wish.toned(nearest()), shot -> stops(nearest())),
                 new Changed(Remedy.Change.RECORDS, wish.recording(new Wish.Records.Nothing()), shot -> 0),
                 new Changed(Remedy.Change.SKY, wish.under(Wish.SkyKind.ANY), shot -> 0))
                 .filter(changed -> !changed.wish.equals(wish));
     }
 
-    /** The tone that comes nearest to the one wanted, a tenth of a stop lighter at most; none where that is not it. */
+    /**
+     * The tone that comes nearest to the one wanted, a tenth of a stop lighter at most; none where that is
+     * not it.
+     */
     private Wish.Tone nearest() {
         if (!(reason instanceof Reason.ToneMissed missed)) {
             return wish.tone();
         }
         double stops = Math.ceil(missed.nearest().toneStops() / TENTH) * TENTH;
-        return wish.tone() instanceof Wish.Tone.AtMost ? new Wish.Tone.AtMost(stops) : new Wish.Tone.Near(stops);
+        return wish.tone() instanceof Wish.Tone.AtMost ? new Wish.Tone.AtMost(stops)
+                : new Wish.Tone.Near(stops);
     }
 
     private static double stops(Wish.Tone tone) {
@@ -72,9 +78,11 @@ final class NearestChange {
     private double longerMm(ExposureChoice shot) {
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         Aiming aiming = new Aiming(wish.aim(), sky, shot.framing().camera());
-        double lengthMm = sky.trails().trail(shot.framing(), aiming.centre(shot.framing(), open), open, TRAIL_STEP)
+        double lengthMm = sky.trails().trail(shot.framing(), aiming.centre(shot.framing(), open), open,
+                TRAIL_STEP)
                 .map(Trail::lengthMm).orElse(0.0);
         double lessMm = wish.trail().leastMm().orElse(0) - lengthMm;
-        return lessMm > 0 ? -lessMm : Math.max(0, lengthMm - wish.trail().mostMm().orElse(Double.POSITIVE_INFINITY));
+        return lessMm > 0 ? -lessMm
+                : Math.max(0, lengthMm - wish.trail().mostMm().orElse(Double.POSITIVE_INFINITY));
     }
 }

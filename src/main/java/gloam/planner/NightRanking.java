@@ -22,12 +22,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth; without wishes,
- * and of equals, by what their skies are good for.
+ * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth;
+ * without wishes, and of equals, by what their skies are good for.
  *
- * <p>The sky counts hours of true darkness, Sun below -18° and moonlight adding less than 0.2 mag at the zenith, whole,
- * moonlit hours a quarter, and a quarter of an hour for each bright planet that stands high while it is dark; common
- * practice, no source.
+ * <p>The sky counts hours of true darkness, Sun below -18° and moonlight adding less than 0.2 mag at the
+ * zenith, whole, moonlit hours a quarter, and a quarter of an hour for each bright planet that stands high
+ * while it is dark; common practice, no source.
  */
 public final class NightRanking {
 
@@ -91,12 +91,14 @@ public final class NightRanking {
     }
 
     /**
-     * Every run of {@code length} consecutive evenings at one site among nights ranked, the best first; none when the
-     * evenings are fewer.
+     * Every run of {@code length} consecutive evenings at one site among nights ranked, the best first; none
+     * when the evenings are fewer.
      */
     public static List<Stay> stays(List<NightRank> ranks, int length) {
-        Map<Site, List<NightRank>> bySite = ranks.stream().sorted(Comparator.comparing(rank -> rank.night().date()))
-                .collect(Collectors.groupingBy(rank -> rank.night().site(), LinkedHashMap::new, Collectors.toList()));
+        Map<Site, List<NightRank>> bySite = ranks.stream()
+                .sorted(Comparator.comparing(rank -> rank.night().date()))
+                .collect(Collectors.groupingBy(rank -> rank.night().site(), LinkedHashMap::new,
+                Collectors.toList()));
         List<Stay> stays = new ArrayList<>();
         for (List<NightRank> inTime : bySite.values()) {
             for (int first = 0; first + length <= inTime.size(); first++) {
@@ -117,8 +119,8 @@ public final class NightRanking {
         double trueHours = hours(trulyDark);
         double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon, high, 0,
-                List.of(), Math.min(1, skyHours / FULL_HOURS));
+        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
+                high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS));
         return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get()) : bySky, skyHours);
     }
 
@@ -126,10 +128,11 @@ public final class NightRanking {
         List<Wish> wishes = asked.wishes();
         List<Offer> offers = new SiteNight(asked, equipment, ephemeris, stars, bySky.night()).offers().all();
         Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(offers))).nights().get(0);
-        List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted().map(wishes::get).toList();
+        List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted()
+                .map(wishes::get).toList();
         double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
-        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(), bySky.trulyDarkHours(),
-                bySky.moon(), bySky.high(), wishes.size(), served,
+        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
+                bySky.trulyDarkHours(), bySky.moon(), bySky.high(), wishes.size(), served,
                 worth / wishes.stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum());
     }
 
@@ -141,8 +144,8 @@ public final class NightRanking {
     }
 
     /**
-     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon climbs and sinks
-     * once, and its light with it.
+     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon
+     * climbs and sinks once, and its light with it.
      */
     private List<Interval> faintlyMoonlit(Night night) {
         SkyLight light = new SkyLight(ephemeris, night.site());
@@ -152,11 +155,13 @@ public final class NightRanking {
             int steps = (int) Math.max(1, Math.round(span.seconds() / STEP_S));
             long stepNanos = span.lasts().toNanos() / steps;
             int first = 0;
-            while (first < steps && faint(light, zenith, span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
+            while (first < steps && faint(light, zenith,
+                    span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
                 first++;
             }
             int last = steps;
-            while (last > first && faint(light, zenith, span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
+            while (last > first && faint(light, zenith,
+                    span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
                 last--;
             }
             if (first == steps) {
@@ -183,7 +188,8 @@ public final class NightRanking {
         Set<Body> high = EnumSet.noneOf(Body.class);
         for (Instant at : List.of(dark.start(), dark.middle(), dark.endExclusive().minusMillis(1))) {
             for (Body planet : PLANETS) {
-                if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at).up() >= PLANET_HIGH_SINE) {
+                if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at)
+                        .up() >= PLANET_HIGH_SINE) {
                     high.add(planet);
                 }
             }

@@ -9,16 +9,20 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What one night at one site can serve: every count of wishes that its exposures can come to, and the most each gains.
+ * What one night at one site can serve: every count of wishes that its exposures can come to, and the most
+ * each gains.
  *
- * <p>A schedule of exposures is known by what it has served, when the camera is free again and what it gains; of two that
- * have served the same, one that is free no later and gains no less makes the other needless. So from the empty one on
- * every schedule is lengthened by every wish, opened as soon as it can. Those that lose too much against their prices
- * cannot be part of a best timetable.
+ * <p>A schedule of exposures is known by what it has served, when the camera is free again and what it gains;
+ * of two that have served the same, one that is free no later and gains no less makes the other needless. So
+ * from the empty one on every schedule is lengthened by every wish, opened as soon as it can. Those that lose
+ * too much against their prices cannot be part of a best timetable.
  */
 final class NightSchedules {
 
-    /** So many schedules of equally many sheets are lengthened by a wish each; those that lose most are left out. */
+    /**
+     * So many schedules of equally many sheets are lengthened by a wish each; those that lose most are left
+     * out.
+     */
     private static final int MOST_LENGTHENED = 20_000;
 
     private final WishCounts counts;
@@ -121,12 +125,15 @@ final class NightSchedules {
         return gains;
     }
 
-    /** The exposures, in order of time, that serve something and gain most; of equals those that end first. */
+    /**
+     * The exposures, in order of time, that serve something and gain most; of equals those that end first.
+     */
     List<Timetable.Exposed> exposures(Served served) {
         List<Timetable.Exposed> exposed = new ArrayList<>();
         for (Schedule at = all.get(served).most(); at.last != null; at = at.before) {
             Offer offer = at.last.offer;
-            exposed.add(new Timetable.Exposed(offer.wish(), at.last.openMin, at.last.closeMin(), offer.gain()));
+            exposed.add(new Timetable.Exposed(offer.wish(), at.last.openMin, at.last.closeMin(),
+                    offer.gain()));
         }
         Collections.reverse(exposed);
         return exposed;
@@ -144,7 +151,8 @@ final class NightSchedules {
                 long over = from.over + prices.over(wish, gain);
                 if (over >= -mostLoss) {
                     then = then == null ? counts.more(served, wish) : then;
-                    add(longer, then, new Schedule(exposure.closeMin() + changeoverMin, from.gain + gain, over, exposure, from));
+                    add(longer, then, new Schedule(exposure.closeMin() + changeoverMin, from.gain + gain,
+                            over, exposure, from));
                 }
             }
         }
@@ -172,7 +180,10 @@ final class NightSchedules {
         }
     }
 
-    /** The exposures of a wish that open no earlier than a minute, in order of closing, each worth more than those before. */
+    /**
+     * The exposures of a wish that open no earlier than a minute, in order of closing, each worth more than
+     * those before.
+     */
     private Next[] next(int wish, int fromMin) {
         if (next[wish][fromMin] == null) {
             List<Next> after = new ArrayList<>();

@@ -1,7 +1,8 @@
 package gloam.planner;
 
 /**
- * Equally good ways to serve a wish on one night at one site: exposures of one length that open at any minute of a run.
+ * Equally good ways to serve a wish on one night at one site: exposures of one length that open at any minute
+ * of a run.
  *
  * @param wish         number of the wish in the trip, from 0
  * @param firstOpenMin the first minute at which the shutter may open, in minutes of the night

@@ -22,7 +22,10 @@ final class Openings {
         this.moments = moments;
     }
 
-    /** The minutes of the openings in a run, five minutes apart and, where the camera does not follow, at its start. */
+    /**
+     * The minutes of the openings in a run, five minutes apart and, where the camera does not follow, at its
+     * start.
+     */
     List<Integer> anchors(MinuteRun run) {
         BitSet good = moments.at(aiming.fixed() ? Condition.When.AT_OPENING : Condition.When.AT_MIDDLE);
         List<Integer> anchors = new ArrayList<>();
@@ -38,9 +41,11 @@ final class Openings {
     /** The exposures that share a minute of a run. */
     Opening at(int anchorMin, MinuteRun run) {
         if (aiming.fixed()) {
-            return new Opening(anchorMin, false, Math.min(DurationLimits.longestMin(wish), run.last() - anchorMin));
+            return new Opening(anchorMin, false,
+                    Math.min(DurationLimits.longestMin(wish), run.last() - anchorMin));
         }
-        int halfMin = Math.min(DurationLimits.longestMin(wish) / 2, Math.min(anchorMin - run.first(), run.last() - anchorMin));
+        int halfMin = Math.min(DurationLimits.longestMin(wish) / 2,
+                Math.min(anchorMin - run.first(), run.last() - anchorMin));
         Framing framing = aiming.framing(anchorMin);
         int clearMin = 0;
         while (clearMin < halfMin && moonStaysOutside(framing, anchorMin, clearMin + NightClock.NODE_MIN)) {
@@ -58,7 +63,8 @@ final class Openings {
     /** The durations that an opening leaves of those wanted. */
     Bounds left(Opening opening) {
         int step = opening.stepMin();
-        Bounds bounds = new Bounds(DurationLimits.shortestMin(wish), DurationLimits.longestMin(wish), DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
+        Bounds bounds = new Bounds(DurationLimits.shortestMin(wish), DurationLimits.longestMin(wish),
+                DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
                 .inStepsOf(step).atMost(opening.mostMin(), DurationLimit.SPAN);
         if (bounds.empty()) {
             return bounds;

@@ -23,7 +23,10 @@ public final class Planner {
     private final StarField stars;
     private final Progress progress;
 
-    /** Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a catalogue. */
+    /**
+     * Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a
+     * catalogue.
+     */
     public Planner(Ephemeris ephemeris, StarCatalogue stars) {
         this(ephemeris, StarField.of(stars.stars()), Progress.NONE);
     }
@@ -49,8 +52,8 @@ public final class Planner {
         List<Equipment> equipment = Equipment.all(trip);
         List<List<EveningOffers>> evenings = evenings(trip, equipment);
         Timetable.Choice choice = choice(trip, evenings);
-        Refusals refusals = new Refusals(trip, night -> new SiteNight(trip, equipment, ephemeris, stars, night),
-                evenings, choice.nights());
+        Refusals refusals = new Refusals(trip,
+                night -> new SiteNight(trip, equipment, ephemeris, stars, night), evenings, choice.nights());
         int[] firstSheet = new int[evenings.size()];
         int sheet = trip.spent() + 1;
         for (int night = 0; night < firstSheet.length; night++) {
@@ -62,7 +65,8 @@ public final class Planner {
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Night there = evenings.get(night).get(site).night();
             SiteNight met = new SiteNight(trip, equipment, ephemeris, stars, there);
-            return new Plan.NightPlan(there, windows(trip, equipment, met, chosen.exposed(), firstSheet[night]),
+            return new Plan.NightPlan(there,
+                    windows(trip, equipment, met, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : met.sky().course());
         }).toList();
@@ -76,7 +80,8 @@ public final class Planner {
 
     private static Timetable.Choice choice(Trip trip, List<List<EveningOffers>> evenings) {
         return Timetable.of(trip)
-                .choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList()).toList());
+                .choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList())
+                .toList());
     }
 
     private List<List<EveningOffers>> evenings(Trip trip, List<Equipment> equipment) {
@@ -104,7 +109,8 @@ public final class Planner {
             Timetable.Exposed one = exposed.get(number);
             int latestMin = number + 1 == exposed.size() ? night.sky().clock().minutes()
                     : exposed.get(number + 1).openMin() - trip.changeoverMin();
-            return new ShotFigures(trip, trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(), ephemeris,
+            return new ShotFigures(trip, trip.wishes().get(one.wish()), equipment.get(one.wish()),
+                    night.sky(), ephemeris,
                     stars).window(firstSheet + number, night.exposure(one, latestMin), one.worth());
         }).toList();
     }
@@ -118,8 +124,8 @@ public final class Planner {
             cautions.add(new Caution.NoForecast());
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
-            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(), preview.iso(),
-                    preview.exposure().toNanos() * 1e-9).magArcsec2();
+            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(),
+                    preview.iso(), preview.exposure().toNanos() * 1e-9).magArcsec2();
             if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
                 cautions.add(new Caution.PreviewDisagrees(frameMag, site.darkSkyMagArcsec2(), site.name()));
             }

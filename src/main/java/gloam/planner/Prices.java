@@ -3,8 +3,8 @@ package gloam.planner;
 import java.util.Arrays;
 
 /**
- * What a sheet and each wish are worth to the rest of a trip, so that exposures of one night can be judged alone: no
- * timetable gains more than the bound and what its exposures gain over their prices.
+ * What a sheet and each wish are worth to the rest of a trip, so that exposures of one night can be judged
+ * alone: no timetable gains more than the bound and what its exposures gain over their prices.
  *
  * @param sheet the price of a sheet
  * @param wish  by wish, the price of serving it once, beside the sheet

@@ -42,8 +42,8 @@ public sealed interface Reason {
      * @param other      what is required beside
      * @param otherHolds when that holds
      */
-    record Exclusive(Optional<Requirement> what, List<Interval> holds, Requirement other, List<Interval> otherHolds)
-            implements Reason { }
+    record Exclusive(Optional<Requirement> what, List<Interval> holds, Requirement other,
+            List<Interval> otherHolds) implements Reason { }
 
     /**
      * An exposure considered.
@@ -63,12 +63,16 @@ public sealed interface Reason {
      * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
      * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
      */
-    record NothingShows(Exposure nearest, double boundStops, Optional<FNumber> atFNumber) implements Reason { }
+    record NothingShows(Exposure nearest, double boundStops,
+            Optional<FNumber> atFNumber) implements Reason { }
 
     /** No exposure keeps the limit of the tone, or comes near the tone aimed at. */
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
 
-    /** The same, and what must record does not either in the exposure that comes nearest to both, by some magnitudes. */
+    /**
+     * The same, and what must record does not either in the exposure that comes nearest to both, by some
+     * magnitudes.
+     */
     record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Wish.Records records, double shortfallMag)
             implements Reason { }
 
@@ -97,6 +101,6 @@ public sealed interface Reason {
      * @param mostMin after how long, in minutes
      * @param fNumber at which f-number
      */
-    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin, FNumber fNumber)
-            implements Reason { }
+    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin,
+            FNumber fNumber) implements Reason { }
 }

@@ -15,8 +15,10 @@ final class Reasons {
     private record Held(Condition condition, BitSet minutes, List<Interval> spans) {
 
         static Held of(Condition condition, NightSky sky) {
-            BitSet minutes = condition.spans().map(sky.clock()::during).orElseGet(() -> condition.holds(sky.sunDown()));
-            return new Held(condition, minutes, condition.spans().orElseGet(() -> sky.clock().spans(minutes)));
+            BitSet minutes = condition.spans().map(sky.clock()::during)
+                    .orElseGet(() -> condition.holds(sky.sunDown()));
+            return new Held(condition, minutes,
+                    condition.spans().orElseGet(() -> sky.clock().spans(minutes)));
         }
 
         boolean at(Condition.When when) {
@@ -47,7 +49,7 @@ final class Reasons {
 
     private static Reason exclusion(List<Held> all, Held last, List<Interval> others) {
         Optional<Held> other = all.stream().filter(one -> !one.minutes.intersects(last.minutes)).findFirst();
-        return new Reason.Exclusive(other.map(one -> one.condition.what()), other.map(Held::spans).orElse(others),
-                last.condition.what(), last.spans);
+        return new Reason.Exclusive(other.map(one -> one.condition.what()), other.map(Held::spans)
+                .orElse(others), last.condition.what(), last.spans);
     }
 }

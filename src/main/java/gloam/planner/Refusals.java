@@ -18,7 +18,8 @@ final class Refusals {
     private final List<Timetable.Night> chosen;
 
     /** The refusals of a timetable; lists go by night, and evenings in each by site. */
-    Refusals(Trip trip, Function<Night, SiteNight> nights, List<List<EveningOffers>> evenings, List<Timetable.Night> chosen) {
+    Refusals(Trip trip, Function<Night, SiteNight> nights, List<List<EveningOffers>> evenings,
+            List<Timetable.Night> chosen) {
         this.trip = trip;
         this.nights = nights;
         this.evenings = evenings;
@@ -39,25 +40,30 @@ final class Refusals {
 
     private Plan.Refusal refusal(int night, int site, int number) {
         Wish wish = trip.wishes().get(number);
-        List<LocalDate> served = IntStream.range(0, chosen.size()).boxed().flatMap(other -> chosen.get(other).exposed()
-                .stream().filter(candidate -> candidate.wish() == number).map(candidate -> trip.dates().get(other))).toList();
+        List<LocalDate> served = IntStream.range(0, chosen.size()).boxed()
+                .flatMap(other -> chosen.get(other).exposed()
+                .stream().filter(candidate -> candidate.wish() == number)
+                .map(candidate -> trip.dates().get(other))).toList();
         if (served.size() == wish.repeat()) {
-            return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()), Optional.empty());
+            return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()),
+                    Optional.empty());
         }
         EveningOffers.ToWish found = evenings.get(night).get(site).toWishes().get(number);
-        return found.closedBy().map(reason -> counted(reason, wish, night, site)).map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number, reason)))
+        return found.closedBy().map(reason -> counted(reason, wish, night, site))
+                .map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number, reason)))
                 .orElseGet(() -> new Plan.Refusal(wish, outbid(night, found), Optional.empty()));
     }
 
     /** A reason whose stars are those that the sheet would show. */
     private Reason counted(Reason reason, Wish wish, int night, int site) {
         return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
-                nights.apply(evenings.get(night).get(site).night()).recorded(wish, few.nearest()), few.nearest()) : reason;
+                nights.apply(evenings.get(night).get(site).night()).recorded(wish, few.nearest()),
+                few.nearest()) : reason;
     }
 
     /**
-     * The nearest change that opens a closed wish: another site or night, or else something it gives up, which is looked
-     * for once in a trip.
+     * The nearest change that opens a closed wish: another site or night, or else something it gives up,
+     * which is looked for once in a trip.
      */
     private Optional<Remedy> remedy(int night, int site, int wish, Reason reason) {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
@@ -66,10 +72,14 @@ final class Refusals {
                 .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
                 : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
-                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish), reason).remedy();
+                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish), reason)
+                .remedy();
     }
 
-    /** Of nights that are closed to a wish the first on which it is not the sky that closes it, else the first. */
+    /**
+     * Of nights that are closed to a wish the first on which it is not the sky that closes it, else the
+     * first.
+     */
     private int nearestNight(int wish) {
         return IntStream.range(0, evenings.size()).filter(night -> evenings.get(night).stream()
                 .map(evening -> evening.toWishes().get(wish).closedBy().orElseThrow())
@@ -89,7 +99,8 @@ final class Refusals {
         boolean timeLeft = found.offers().stream().anyMatch(offer ->
                 !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
         if (timeLeft) {
-            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT : Reason.Plain.BETTER_CHOSEN;
+            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT
+                    : Reason.Plain.BETTER_CHOSEN;
         }
         return new Reason.TimeTaken(exposed.stream().map(one -> trip.wishes().get(one.wish()).name())
                 .distinct().toList());

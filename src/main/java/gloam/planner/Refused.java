@@ -22,7 +22,8 @@ final class Refused {
     private boolean good;
 
     /** An exposure looked at. */
-    private record Looked(int number, int openMin, int closeMin, double toneStops, double missStops, double shortMag) {
+    private record Looked(int number, int openMin, int closeMin, double toneStops, double missStops,
+            double shortMag) {
 
         double miss() {
             return missStops + shortMag;
@@ -75,11 +76,11 @@ final class Refused {
 
     private void look(int openMin, int closeMin) {
         for (int number = 0; number < night.with().fNumbers().size(); number++) {
-            double toneStops = night.toneStops(number, openMin, closeMin);
+            double toneStops = night.light().toneStops(number, openMin, closeMin);
             Looked looked = new Looked(number, openMin, closeMin, toneStops,
                     Chance.missStops(night.wish().tone(), toneStops),
                     Math.max(0, -night.marginMag(number, toneStops, openMin, closeMin)));
-            if (!night.blends(number, openMin, closeMin)) {
+            if (!night.light().blends(number, openMin, closeMin)) {
                 boolean elseGood = looked.miss() == 0 && !night.blank(number, toneStops, openMin, closeMin);
                 unblended = elseGood || unblended == null ? nearerBlend(unblended, looked) : unblended;
                 blendAlone |= elseGood;
@@ -98,8 +99,8 @@ final class Refused {
     }
 
     private Reason.Exposure exposure(Looked looked) {
-        return new Reason.Exposure(night.with().fNumbers().get(looked.number), looked.closeMin - looked.openMin,
-                looked.toneStops, sky.clock().at(looked.openMin),
+        return new Reason.Exposure(night.with().fNumbers().get(looked.number),
+                looked.closeMin - looked.openMin, looked.toneStops, sky.clock().at(looked.openMin),
                 night.aiming().direction(looked.openMin + (looked.closeMin - looked.openMin) / 2));
     }
 
@@ -109,13 +110,16 @@ final class Refused {
 
     private double blendMargin(Looked looked) {
         Limits limits = night.wish().limits();
-        return Math.min(limits.twilightMin().margin(night.twilightMin(looked.openMin, looked.closeMin)),
-                limits.twilightPercent().margin(night.twilightPercent(looked.number, looked.openMin, looked.closeMin)));
+        return Math.min(limits.twilightMin()
+                .margin(night.light().twilightMin(looked.openMin, looked.closeMin)),
+                limits.twilightPercent().margin(night.light()
+                .twilightPercent(looked.number, looked.openMin, looked.closeMin)));
     }
 
     private Reason twilight(Looked looked) {
-        return new Reason.TwilightMissed(exposure(looked), night.twilightMin(looked.openMin, looked.closeMin),
-                night.twilightPercent(looked.number, looked.openMin, looked.closeMin));
+        return new Reason.TwilightMissed(exposure(looked),
+                night.light().twilightMin(looked.openMin, looked.closeMin),
+                night.light().twilightPercent(looked.number, looked.openMin, looked.closeMin));
     }
 
     private Reason notRecorded(Looked looked) {
@@ -123,7 +127,8 @@ final class Refused {
             return new Reason.TooFaint(one.body(), looked.shortMag, exposure(looked));
         }
         return new Reason.TooFewStars(((Wish.Records.AtLeast) night.wish().records()).trails(),
-                night.recorded(looked.number, looked.toneStops, looked.openMin, looked.closeMin), exposure(looked));
+                night.recorded(looked.number, looked.toneStops, looked.openMin, looked.closeMin),
+                exposure(looked));
     }
 
     private Reason nothingShows(Looked looked) {
@@ -133,10 +138,11 @@ final class Refused {
         Optional<FNumber> shown = FNumber.wholeStops().stream().sorted(nearestFirst)
                 .filter(fNumber -> nearestFirst.compare(fNumber, now) > 0).filter(fNumber -> {
                     WishNight other = night.through(fNumber);
-                    return !other.blank(0, other.toneStops(0, looked.openMin, looked.closeMin), looked.openMin,
-                            looked.closeMin);
+                    return !other.blank(0, other.light().toneStops(0, looked.openMin, looked.closeMin),
+                            looked.openMin, looked.closeMin);
                 }).findFirst();
-        return new Reason.NothingShows(exposure(looked), dark ? night.with().blackStops() : night.with().whiteStops(), shown);
+        return new Reason.NothingShows(exposure(looked), dark ? night.with().blackStops()
+                : night.with().whiteStops(), shown);
     }
 
     /** The pair of limits that leaves the least wanting. */
@@ -169,9 +175,10 @@ final class Refused {
                 return reason(ofTime(bounds.leastBy()), min, DurationLimit.EXPOSURE, longestMin);
             }
         }
-        boolean ofTime = bounds.leastBy() != DurationLimit.EXPOSURE && bounds.mostBy() != DurationLimit.EXPOSURE;
-        return ofTime ? reason(bounds.leastBy(), bounds.leastMin(), bounds.mostBy(), Math.max(0, bounds.mostMin()))
-                : Reason.Plain.NO_START;
+        boolean ofTime = bounds.leastBy() != DurationLimit.EXPOSURE
+                && bounds.mostBy() != DurationLimit.EXPOSURE;
+        return ofTime ? reason(bounds.leastBy(), bounds.leastMin(), bounds.mostBy(),
+                Math.max(0, bounds.mostMin())) : Reason.Plain.NO_START;
     }
 
     private static DurationLimit ofTime(DurationLimit limit) {
@@ -179,7 +186,8 @@ final class Refused {
     }
 
     private Reason reason(DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin) {
-        return new Reason.NoDuration(night.wish(), leastBy, leastMin, mostBy, mostMin, night.with().fNumbers().get(0));
+        return new Reason.NoDuration(night.wish(), leastBy, leastMin, mostBy, mostMin, night.with().fNumbers()
+                .get(0));
     }
 
     private boolean allowed(int durationMin) {

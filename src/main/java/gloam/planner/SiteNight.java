@@ -29,7 +29,8 @@ final class SiteNight {
         this.equipment = equipment;
         this.ephemeris = ephemeris;
         this.stars = stars;
-        this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at), NightClock.NODE_MIN);
+        this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
+                NightClock.NODE_MIN);
         this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
     }
 
@@ -59,7 +60,10 @@ final class SiteNight {
                 offers.isEmpty() ? Optional.of(new Refused(night, sky).reason()) : Optional.empty());
     }
 
-    /** The best exposure for a wish that need not be one of the trip's, the earliest of equals; empty for none. */
+    /**
+     * The best exposure for a wish that need not be one of the trip's, the earliest of equals; empty for
+     * none.
+     */
     Optional<ExposureChoice> best(Wish wish) {
         Equipment with = Equipment.of(trip, wish);
         EveningOffers.ToWish found = to(wish, with, 0);
@@ -89,14 +93,17 @@ final class SiteNight {
      */
     ExposureChoice exposure(Timetable.Exposed chosen, int latestMin) {
         WishNight night = at(trip.wishes().get(chosen.wish()), equipment.get(chosen.wish()));
-        int closeMin = ExposureSearch.closeNearestToTone(night, chosen.openMin(), chosen.closeMin(), latestMin);
+        int closeMin = ExposureSearch.closeNearestToTone(night, chosen.openMin(), chosen.closeMin(),
+                latestMin);
         return exposure(night, chosen.openMin(), closeMin);
     }
 
     private static ExposureChoice exposure(WishNight night, int openMin, int closeMin) {
         int number = ExposureSearch.bestFNumber(night, openMin, closeMin);
-        double toneStops = night.toneStops(number, openMin, closeMin);
-        return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin, closeMin,
-                night.with().fNumbers().get(number), toneStops, night.marginMag(number, toneStops, openMin, closeMin));
+        double toneStops = night.light().toneStops(number, openMin, closeMin);
+        return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
+                closeMin,
+                night.with().fNumbers().get(number), toneStops,
+                night.marginMag(number, toneStops, openMin, closeMin));
     }
 }

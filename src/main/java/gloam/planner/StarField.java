@@ -29,11 +29,14 @@ record StarField(List<Star> catalogue, List<Placed> stars) {
 
     /** The field of some stars. */
     static StarField of(List<Star> stars) {
-        return new StarField(stars, IntStream.range(0, stars.size()).mapToObj(number -> Placed.of(number, stars.get(number)))
+        return new StarField(stars, IntStream.range(0, stars.size())
+                .mapToObj(number -> Placed.of(number, stars.get(number)))
                 .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
     }
 
-    /** The stars, and perhaps no others, whose declination is no further from that of a place than an angle. */
+    /**
+     * The stars, and perhaps no others, whose declination is no further from that of a place than an angle.
+     */
     List<Placed> aroundDeclinationOf(Vector3D place, double radiusRad) {
         double declinationRad = place.getDelta();
         return stars.subList(firstAtLeast(Math.sin(Math.max(-Math.PI / 2, declinationRad - radiusRad))),

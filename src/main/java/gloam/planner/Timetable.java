@@ -5,13 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the changeover
- * between, no wish more often than it repeats, no more sheets than carried.
+ * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
+ * changeover between, no wish more often than it repeats, no more sheets than carried.
  *
- * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains more than, and
- * {@link TimetableSearch} follows all that lose less than lies between the two. Where that is more than can be followed,
- * {@link Choice#bound()} says how much any timetable could be worth. Of timetables that gain the same it takes one that
- * serves earlier nights, then earlier sites and then ends the night earlier; so the answer is stable.
+ * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
+ * more than, and {@link TimetableSearch} follows all that lose less than lies between the two. Where that is
+ * more than can be followed, {@link Choice#bound()} says how much any timetable could be worth. Of timetables
+ * that gain the same it takes one that serves earlier nights, then earlier sites and then ends the night
+ * earlier; so the answer is stable.
  */
 final class Timetable {
 
@@ -24,7 +25,8 @@ final class Timetable {
      *
      * @param repeats       how often each wish may be served, at least once each
      * @param sheets        how many exposures there may be, at least one
-     * @param changeoverMin least time from closing one exposure to opening the next of the night, not negative
+     * @param changeoverMin least time from closing one exposure to opening the next of the night, not
+     *                      negative
      */
     Timetable(int[] repeats, int sheets, int changeoverMin) {
         this.repeats = Arrays.stream(repeats).map(repeat -> Math.min(repeat, sheets)).toArray();
@@ -34,8 +36,8 @@ final class Timetable {
 
     /** The limits of a trip. */
     static Timetable of(Trip trip) {
-        return new Timetable(trip.wishes().stream().mapToInt(Wish::repeat).toArray(), trip.sheets() - trip.spent(),
-                trip.changeoverMin());
+        return new Timetable(trip.wishes().stream().mapToInt(Wish::repeat).toArray(),
+                trip.sheets() - trip.spent(), trip.changeoverMin());
     }
 
     /**

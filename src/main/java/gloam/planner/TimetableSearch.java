@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Searches the timetables that may be worth more than a first one: over time for what each night can come to by itself,
- * then over the nights for what they come to together.
+ * Searches the timetables that may be worth more than a first one: over time for what each night can come to
+ * by itself, then over the nights for what they come to together.
  */
 final class TimetableSearch {
 
@@ -35,7 +35,9 @@ final class TimetableSearch {
         this.counts = new WishCounts(timetable.repeats(), timetable.sheets());
     }
 
-    /** What one night can serve, what that gains and gains over its prices, at the site at which that is most. */
+    /**
+     * What one night can serve, what that gains and gains over its prices, at the site at which that is most.
+     */
     private record Way(Served served, long gain, long over, int site) {
     }
 
@@ -43,13 +45,16 @@ final class TimetableSearch {
     private record Ways(List<Way> ways, boolean complete) {
     }
 
-    /** A timetable up to some night: the last night of it on which something is exposed, and what came before. */
+    /**
+     * A timetable up to some night: the last night of it on which something is exposed, and what came before.
+     */
     private record UpTo(long gain, long over, UpTo before, int night, Way way) {
     }
 
     /** The best timetable. */
     Timetable.Choice choose(List<List<List<Offer>>> offers) {
-        List<Ways> nights = IntStream.range(0, offers.size()).parallel().mapToObj(night -> ways(offers.get(night))).toList();
+        List<Ways> nights = IntStream.range(0, offers.size()).parallel()
+                .mapToObj(night -> ways(offers.get(night))).toList();
         boolean complete = nights.stream().allMatch(Ways::complete);
         Map<Served, UpTo> all = new HashMap<>();
         all.put(counts.nothing(), new UpTo(0, 0, null, -1, null));
@@ -126,10 +131,12 @@ final class TimetableSearch {
     }
 
     private List<Timetable.Night> traced(UpTo best, List<List<List<Offer>>> offers) {
-        List<Timetable.Night> nights = new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
+        List<Timetable.Night> nights =
+                new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
         for (UpTo at = best; at.before != null; at = at.before) {
             WishCounts within = counts.upTo(at.way.served);
-            nights.set(at.night, new Timetable.Night(at.way.site, schedules(offers.get(at.night).get(at.way.site), within)
+            nights.set(at.night, new Timetable.Night(at.way.site,
+                    schedules(offers.get(at.night).get(at.way.site), within)
                     .exposures(within.all())));
         }
         return nights;

@@ -8,7 +8,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
-/** How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing. */
+/**
+ * How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing.
+ */
 final class TrailGrowth {
 
     /** Straight from step to step: a thousandth short. */
@@ -33,7 +35,8 @@ final class TrailGrowth {
         Instant middle = longest.middle();
         Trail trail = sky.trails().trail(framing, centre, longest, STEP).orElseThrow();
         List<Trail.Point> points = trail.stretches().stream()
-                .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive().isAfter(middle))
+                .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive()
+                .isAfter(middle))
                 .findFirst().orElseGet(() -> trail.stretches().get(0)).points();
         double[] fromMiddleS = new double[points.size()];
         double[] drawnMm = new double[points.size()];
@@ -44,7 +47,10 @@ final class TrailGrowth {
         return new TrailGrowth(fromMiddleS, drawnMm);
     }
 
-    /** Length on the sheet in mm after that many minutes, those before and after the middle equal; cut by the frame. */
+    /**
+     * Length on the sheet in mm after that many minutes, those before and after the middle equal; cut by the
+     * frame.
+     */
     double lengthMm(int durationMin) {
         return drawnMm(durationMin * 30.0) - drawnMm(durationMin * -30.0);
     }

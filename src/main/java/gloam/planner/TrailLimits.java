@@ -8,8 +8,8 @@ import gloam.units.Angle;
 import java.util.Arrays;
 
 /**
- * The trail limit of an f-number by the sky's tone and light, straight between quarters of a stop and computed when
- * first asked for; several threads may ask at once.
+ * The trail limit of an f-number by the sky's tone and light, straight between quarters of a stop and
+ * computed when first asked for; several threads may ask at once.
  */
 final class TrailLimits {
 
@@ -48,14 +48,17 @@ final class TrailLimits {
     }
 
     /**
-     * Faintest V magnitude, dimmed by the air, that leaves a visible trail; {@link #NONE_MAG} where none does.
+     * Faintest V magnitude, dimmed by the air, that leaves a visible trail; {@link #NONE_MAG} where none
+     * does.
      *
      * @param toneStops tone of the sky
      * @param log2Lx    light of the sky on the film half-way through, as the logarithm to base 2 of lx
      */
     double magnitude(double toneStops, double log2Lx) {
-        double down = (Math.max(DARKEST_TONE, Math.min(DARKEST_TONE + TONES, toneStops)) - DARKEST_TONE) * STEPS_A_STOP;
-        double over = (Math.max(DARKEST_LIGHT, Math.min(DARKEST_LIGHT + LIGHTS, log2Lx)) - DARKEST_LIGHT) * STEPS_A_STOP;
+        double down = (Math.max(DARKEST_TONE, Math.min(DARKEST_TONE + TONES, toneStops)) - DARKEST_TONE)
+                * STEPS_A_STOP;
+        double over = (Math.max(DARKEST_LIGHT, Math.min(DARKEST_LIGHT + LIGHTS, log2Lx)) - DARKEST_LIGHT)
+                * STEPS_A_STOP;
         int top = (int) down;
         int left = (int) over;
         double upper = between(at(top, left), at(top, left + 1), over - left);
@@ -71,7 +74,8 @@ final class TrailLimits {
         int place = tone * ACROSS + light;
         float there = known[place];
         if (Float.isNaN(there)) {
-            there = (float) Math.max(NONE_MAG, TrailLimit.magnitude(new TrailLimit.Circumstances(film, lens, fNumber,
+            there = (float) Math.max(NONE_MAG,
+                    TrailLimit.magnitude(new TrailLimit.Circumstances(film, lens, fNumber,
                     LONG_S, Math.pow(2, DARKEST_TONE + (double) tone / STEPS_A_STOP),
                     Math.pow(2, DARKEST_LIGHT + (double) light / STEPS_A_STOP), speedMmS, 0), semidiameter));
             known[place] = there;

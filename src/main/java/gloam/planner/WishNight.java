@@ -4,26 +4,24 @@ import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
 import gloam.gear.FNumber;
 import gloam.light.Atmosphere;
-import gloam.trail.Framing;
-import gloam.units.Stops;
 import java.util.BitSet;
 import java.util.List;
 
 /**
- * Judges any exposure for a wish on a night: whether the wish allows it, and the chance that it comes out as wished.
- * What is said of one exposure hangs on no other. For one thread at a time.
+ * Judges any exposure for a wish on a night: whether the wish allows it, and the chance that it comes out as
+ * wished. What is said of one exposure hangs on no other. For one thread at a time.
  */
 final class WishNight {
 
-    /** From one direction of a camera that follows to the next: the light in between is straight in stops. */
-    private static final int LIGHT_MIN = 15;
-    private static final int SECONDS = 60;
     /** A margin that is certain: who has it half-way through need not be looked at all along. */
     private static final double PLENTY_MAG = 1.5;
     /** Limits between which more stars are better, in mag. */
     private static final double LEAST_LIMIT_MAG = 1;
     private static final double FAINTEST_LIMIT_MAG = 6;
-    /** Light at f/1 of a night sky under a full Moon, as the logarithm to base 2 of lx, and how much darker it gets. */
+    /**
+     * Light at f/1 of a night sky under a full Moon, as the logarithm to base 2 of lx, and how much darker it
+     * gets.
+     */
     private static final double GREY_LOG2_LX = -7;
     private static final double DARKER_STOPS = 6;
 
@@ -35,21 +33,20 @@ final class WishNight {
     private final StarField stars;
     private final DurationLimits limits;
     private final ClearSky clear;
-    private final TwilightShare twilight;
-    private final boolean moonless;
     private final MinuteRun whole;
-    private final MinuteLight[] light;
+    private final WishLight light;
     private final CrossingStars crossing;
     private final BodyTrail[] bodies;
-    private final int[] inFrame;
-    private final int[] moonlessHalf;
+    private final TimeInFrame inFrame;
+    private final MoonlessFrame moonless;
 
     /** The trail of a body: its limits by f-number. */
     private record BodyTrail(Body body, List<TrailLimits> limits) {
     }
 
     /** A wish at the good moments of a night, of which there are some. */
-    WishNight(Wish wish, Equipment with, NightSky sky, Aiming aiming, Moments moments, StarField stars, ClearSky clear) {
+    WishNight(Wish wish, Equipment with, NightSky sky, Aiming aiming, Moments moments, StarField stars,
+            ClearSky clear) {
         this.wish = wish;
         this.with = with;
         this.sky = sky;
@@ -58,15 +55,13 @@ final class WishNight {
         this.stars = stars;
         this.clear = clear;
         this.limits = new DurationLimits(wish, sky, aiming);
-        this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
-        this.moonless = FrameEdge.wantsMoon(wish, aiming);
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
-        this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
+        this.light = new WishLight(wish, with, sky, aiming, whole);
         this.crossing = new CrossingStars(sky, aiming, stars);
         this.bodies = wish.bodies().stream().distinct().map(this::trail).toArray(BodyTrail[]::new);
-        this.inFrame = inFrame();
-        this.moonlessHalf = new int[sky.clock().minutes() + 1];
+        this.inFrame = new TimeInFrame(wish, sky, aiming, moments);
+        this.moonless = new MoonlessFrame(wish, sky, aiming);
     }
 
     private BodyTrail trail(Body body) {
@@ -77,19 +72,6 @@ final class WishNight {
 
     private int middleOfNight() {
         return sky.clock().minutes() / 2;
-    }
-
-    /** Minutes up to each in which the body that must record stands in the frame of a camera that does not follow. */
-    private int[] inFrame() {
-        int[] sum = new int[sky.clock().minutes() + 2];
-        BitSet there = wish.records() instanceof Wish.Records.One one && aiming.fixed()
-                ? sky.clock().where(moments.throughout(),
-                        minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), one.body(), minute))
-                : moments.throughout();
-        for (int minute = 0; minute < sum.length - 1; minute++) {
-            sum[minute + 1] = sum[minute] + (there.get(minute) ? 1 : 0);
-        }
-        return sum;
     }
 
     /** The same through another f-number alone. */
@@ -113,6 +95,10 @@ final class WishNight {
         return moments;
     }
 
+    WishLight light() {
+        return light;
+    }
+
     DurationLimits limits() {
         return limits;
     }
@@ -122,100 +108,31 @@ final class WishNight {
         return limits.durations(whole);
     }
 
-    /** Whether time, sky and the length of the exposure are as the wish has them; its light is not looked at. */
+    /**
+     * Whether time, sky and the length of the exposure are as the wish has them; its light is not looked at.
+     */
     boolean allows(int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
         return moments.hold(openMin, middleMin, closeMin) && limits.allow(middleMin, closeMin - openMin)
-                && (closeMin - openMin) / 2 <= moonlessHalfMin(middleMin);
-    }
-
-    /** How far before and after a minute the Moon stays out of the frame of a camera that follows, in minutes. */
-    private int moonlessHalfMin(int middleMin) {
-        if (aiming.fixed() || FrameEdge.wantsMoon(wish, aiming)) {
-            return Integer.MAX_VALUE;
-        }
-        if (moonlessHalf[middleMin] == 0) {
-            Framing framing = aiming.framing(middleMin);
-            int halfMin = 0;
-            while (halfMin <= wish.longest().toMinutes() / 2
-                    && FrameEdge.moonOutsideDeg(sky, framing, middleMin - halfMin - NightClock.NODE_MIN) >= 0
-                    && FrameEdge.moonOutsideDeg(sky, framing, middleMin + halfMin + NightClock.NODE_MIN) >= 0) {
-                halfMin += NightClock.NODE_MIN;
-            }
-            moonlessHalf[middleMin] = 1 + halfMin;
-        }
-        return moonlessHalf[middleMin] - 1;
-    }
-
-    /** Logarithm to base 2 of the sky's progress at the frame's centre: its tone in stops. */
-    double toneStops(int number, int openMin, int closeMin) {
-        if (aiming.fixed()) {
-            return log2(light(0).through(number).progress(openMin, closeMin));
-        }
-        int middleMin = openMin + (closeMin - openMin) / 2;
-        int step = middleMin / LIGHT_MIN;
-        double before = log2(light(step).through(number).progress(openMin, closeMin));
-        int overMin = middleMin % LIGHT_MIN;
-        return overMin == 0 ? before
-                : before + (log2(light(step + 1).through(number).progress(openMin, closeMin)) - before) * overMin / LIGHT_MIN;
-    }
-
-    private static double log2(double progress) {
-        return Stops.between(1, progress);
-    }
-
-    private MinuteLight light(int step) {
-        if (light[step] == null) {
-            int reachMin = (int) wish.longest().toMinutes() / 2 + LIGHT_MIN + 1;
-            MinuteRun minutes = aiming.fixed() ? whole : new MinuteRun(Math.max(whole.first(), step * LIGHT_MIN - reachMin),
-                    Math.min(whole.last(), step * LIGHT_MIN + reachMin));
-            light[step] = MinuteLight.of(sky, with, aiming.direction(aiming.fixed() ? 0 : step * LIGHT_MIN), minutes, moonless);
-        }
-        return light[step];
-    }
-
-    /** Light on the film half-way through, as the logarithm to base 2 of lx. */
-    private double log2Lx(int number, int middleMin) {
-        return light(aiming.fixed() ? 0 : (middleMin + LIGHT_MIN / 2) / LIGHT_MIN).log2Lx(middleMin) - with.log2Squared(number);
-    }
-
-    /** Standard deviation of a tone. */
-    private double spreadStops(double toneStops, int openMin, int closeMin) {
-        return with.response().spreadStops(toneStops - log2((closeMin - openMin) * SECONDS));
-    }
-
-    /** Whether the share of twilight is as wished. */
-    boolean blends(int number, int openMin, int closeMin) {
-        return !wish.limits().blends() || twilight.suits(openMin, closeMin, made(number, openMin, closeMin));
-    }
-
-    /** Minutes of twilight in an exposure. */
-    int twilightMin(int openMin, int closeMin) {
-        return twilight.minutes(openMin, closeMin);
-    }
-
-    /** The share of twilight in the tone of an exposure, in per cent. */
-    double twilightPercent(int number, int openMin, int closeMin) {
-        return twilight.percent(openMin, closeMin, made(number, openMin, closeMin));
-    }
-
-    private MinuteProgress made(int number, int openMin, int closeMin) {
-        return light(aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN).through(number);
+                && (closeMin - openMin) / 2 <= moonless.halfMin(middleMin);
     }
 
     /** The chance of the tone, 0 to 1. */
     double ofTone(double toneStops, int openMin, int closeMin) {
         return wish.tone() instanceof Wish.Tone.Free ? 1
-                : Chance.ofTone(wish.tone(), toneStops, spreadStops(toneStops, openMin, closeMin));
+                : Chance.ofTone(wish.tone(), toneStops, light.spreadStops(toneStops, openMin, closeMin));
     }
 
-    /** By how many magnitudes what must record is brighter than the trail limit; infinite where nothing must. */
+    /**
+     * By how many magnitudes what must record is brighter than the trail limit; infinite where nothing must.
+     */
     double marginMag(int number, double toneStops, int openMin, int closeMin) {
         if (wish.records() instanceof Wish.Records.AtLeast least) {
             return marginMag(least.trails(), number, toneStops, openMin, closeMin);
         }
         return wish.records() instanceof Wish.Records.One one
-                ? marginMag(trailOf(one.body()), number, toneStops, openMin, closeMin) : Double.POSITIVE_INFINITY;
+                ? marginMag(trailOf(one.body()), number, toneStops, openMin, closeMin)
+                : Double.POSITIVE_INFINITY;
     }
 
     private BodyTrail trailOf(Body body) {
@@ -251,7 +168,7 @@ final class WishNight {
     }
 
     private StarLimit starLimit(int number, double toneStops, int middleMin) {
-        double log2Lx = log2Lx(number, middleMin);
+        double log2Lx = light.log2Lx(number, middleMin);
         double fastMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
         double slowMag = with.slower().get(number).magnitude(toneStops, log2Lx);
         return new StarLimit(fastMag, (slowMag - fastMag) / Equipment.OCTAVES);
@@ -267,13 +184,9 @@ final class WishNight {
         int middleMin = openMin + (closeMin - openMin) / 2;
         int nodeMin = Math.round(middleMin / (float) NightClock.NODE_MIN) * NightClock.NODE_MIN;
         Appearance seen = sky.ephemeris().appearance(trail.body, sky.site(), sky.clock().at(nodeMin));
-        return trail.limits.get(number).magnitude(toneStops, log2Lx(number, middleMin)) - seen.magnitude()
+        return trail.limits.get(number).magnitude(toneStops, light.log2Lx(number, middleMin))
+                - seen.magnitude()
                 - Atmosphere.lossMag(sky.site().extinctionMag(), seen.position().apparentAltitude());
-    }
-
-    /** The part of the exposure for which the body that must record stands in the frame. */
-    private double shareInFrame(int openMin, int closeMin) {
-        return (inFrame[closeMin] - inFrame[openMin]) / (double) (closeMin - openMin);
     }
 
     /** Whether nothing at all would show, neither a trail nor a tone between the film's black and white. */
@@ -294,32 +207,30 @@ final class WishNight {
         return clear.chance(openMin, closeMin);
     }
 
-    /**
-     * The chance in hundredths that an exposure which the wish allows comes out as wished; 0 where that is known to be no
-     * more than a floor.
-     */
+    /** The chance in hundredths that an allowed exposure comes out as wished; 0 where no more than a floor. */
     int hundredths(int number, int openMin, int closeMin, int floor) {
-        double toneStops = toneStops(number, openMin, closeMin);
+        double toneStops = light.toneStops(number, openMin, closeMin);
         double chance = clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin);
-        if (Chance.hundredths(chance) <= floor || !blends(number, openMin, closeMin)) {
+        if (Chance.hundredths(chance) <= floor || !light.blends(number, openMin, closeMin)) {
             return 0;
         }
         double marginMag = marginMag(number, toneStops, openMin, closeMin);
-        chance *= Chance.ofTrail(marginMag) * shareInFrame(openMin, closeMin);
+        chance *= Chance.ofTrail(marginMag) * inFrame.share(openMin, closeMin);
         int hundredths = Chance.hundredths(chance);
         return hundredths <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : hundredths;
     }
 
     /**
-     * By what an exposure is preferred to others with the same chance: nearer to level, more stars, higher in the sky, a
-     * darker sky or more moonlight; each counts ten times the next.
+     * By what an exposure is preferred to others with the same chance: nearer to level, more stars, higher in
+     * the sky, a darker sky or more moonlight; each counts ten times the next.
      */
     int preference(int number, int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
         int level = aiming.aim() instanceof Aim.Follow follow && follow.levelWithin().isPresent()
                 ? tenth(1 - Math.abs(aiming.leanDeg(middleMin)) / follow.levelWithin().get().degrees()) : 0;
-        double log2Lx = log2Lx(number, middleMin);
-        double limitMag = with.equatorial().get(number).magnitude(toneStops(number, openMin, closeMin), log2Lx);
+        double log2Lx = light.log2Lx(number, middleMin);
+        double limitMag = with.equatorial().get(number).magnitude(light.toneStops(number, openMin, closeMin),
+                log2Lx);
         int stars = tenth((limitMag - LEAST_LIMIT_MAG) / (FAINTEST_LIMIT_MAG - LEAST_LIMIT_MAG));
         int high = tenth(aiming.direction(middleMin).altitude().degrees() / 90);
         double skyStops = log2Lx + with.log2Squared(number);

@@ -131,10 +131,7 @@ public final class JournalFile {
         }
     }
 
-    /**
-     * Does something with the journal held alone; done once more where another file took its name meanwhile,
-     * as when a copy from elsewhere is moved there.
-     */
+    /** Does something with the locked journal; once more if another file took its name meanwhile. */
     private static Added held(Path file, boolean mayBeNew, Work work) {
         boolean written = false;
         try {

@@ -16,7 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** One night's plan of one or two wishes against every opening minute, duration and f-number that the rules allow. */
+/**
+ * One night's plan of one or two wishes against every opening minute, duration and f-number that the rules
+ * allow.
+ */
 class ExhaustiveSearchTest {
 
     private static final Ephemeris EPHEMERIS = new SharedEphemeris();
@@ -27,10 +30,11 @@ class ExhaustiveSearchTest {
     static Stream<Named<Trip>> trips() {
         return Samples.of(TRIPS, random -> {
             Trip trip = RandomTrips.trip(random);
-            List<Wish> wishes = IntStream.range(0, 2).mapToObj(i -> Trips.repeated(RandomTrips.wish("wish " + i, random), 1,
+            List<Wish> wishes = IntStream.range(0, 2)
+                    .mapToObj(i -> Trips.repeated(RandomTrips.wish("wish " + i, random), 1,
                     1 + random.nextInt(3))).toList();
-            return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(), trip.camera(),
-                    trip.film(), 2, trip.preview(), wishes, trip.forecast(), trip.begun());
+            return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
+                    trip.camera(), trip.film(), 2, trip.preview(), wishes, trip.forecast(), trip.begun());
         });
     }
 
@@ -78,13 +82,15 @@ class ExhaustiveSearchTest {
             Wish wish = trip.wishes().get(number);
             Equipment with = Equipment.of(trip, wish);
             Aiming aiming = new Aiming(wish.aim(), met.sky(), trip.camera());
-            Optional<Moments> moments = Moments.of(Conditions.of(wish, met.sky(), aiming), met.sky().sunDown());
+            Optional<Moments> moments = Moments.of(Conditions.of(wish, met.sky(), aiming),
+                    met.sky().sunDown());
             if (moments.isPresent()) {
                 best.add(met.at(wish, with), minutes);
             }
             for (int minute = 1; minute <= minutes; minute++) {
                 best.before[minute] = Math.max(best.before[minute], best.before[minute - 1]);
-                best.after[minutes - minute] = Math.max(best.after[minutes - minute], best.after[minutes - minute + 1]);
+                best.after[minutes - minute] = Math.max(best.after[minutes - minute],
+                        best.after[minutes - minute + 1]);
             }
             return best;
         }
@@ -95,7 +101,8 @@ class ExhaustiveSearchTest {
                     int closeMin = openMin + durationMin;
                     if (night.moments().throughout().get(openMin) && night.allows(openMin, closeMin)) {
                         for (int stop = 0; stop < night.with().fNumbers().size(); stop++) {
-                            double worth = night.wish().worth() * night.hundredths(stop, openMin, closeMin, 0) / 100.0;
+                            double worth = night.wish().worth() * night.hundredths(stop, openMin, closeMin, 0)
+                                    / 100.0;
                             before[closeMin] = Math.max(before[closeMin], worth);
                             after[openMin] = Math.max(after[openMin], worth);
                         }

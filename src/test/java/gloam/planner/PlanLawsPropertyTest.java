@@ -52,7 +52,8 @@ class PlanLawsPropertyTest {
 
     /** Planned by several threads, which must not wait for this class to be initialized. */
     static synchronized List<Sample> samples() {
-        known = known.isEmpty() ? trips().parallel().map(named -> Sample.of(named.getPayload())).toList() : known;
+        known = known.isEmpty() ? trips().parallel().map(named -> Sample.of(named.getPayload())).toList()
+                : known;
         return known;
     }
 
@@ -65,7 +66,8 @@ class PlanLawsPropertyTest {
     }
 
     private static double worth(Plan plan) {
-        return plan.nights().stream().flatMap(night -> night.windows().stream()).mapToDouble(Plan.Window::score).sum();
+        return plan.nights().stream().flatMap(night -> night.windows().stream())
+                .mapToDouble(Plan.Window::score).sum();
     }
 
     @ParameterizedTest
@@ -81,19 +83,23 @@ class PlanLawsPropertyTest {
         int number = random.nextInt(trip.wishes().size());
         Wish wish = trip.wishes().get(number);
         return switch (random.nextInt(10)) {
-            case 0 -> with(trip, trip.sites(), trip.firstNight().minusDays(1), trip.lastNight(), trip.sheets(), trip.wishes());
-            case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(), trip.wishes());
-            case 2 -> with(trip, List.of(Places.MID_SOUTH, Places.MID_NORTH), trip.firstNight(), trip.lastNight(),
+            case 0 -> with(trip, trip.sites(), trip.firstNight().minusDays(1), trip.lastNight(),
                     trip.sheets(), trip.wishes());
-            case 3 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets() + 1, trip.wishes());
+            case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(),
+                    trip.wishes());
+            case 2 -> with(trip, List.of(Places.MID_SOUTH, Places.MID_NORTH), trip.firstNight(),
+                    trip.lastNight(), trip.sheets(), trip.wishes());
+            case 3 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets() + 1,
+                    trip.wishes());
             case 4 -> with(trip, number, wish.through(List.of()));
-            case 5 -> with(trip, number, lasting(wish, wish.shortest(), wish.longest().plusMinutes(5 + random.nextInt(90))));
+            case 5 -> with(trip, number,
+                    lasting(wish, wish.shortest(), wish.longest().plusMinutes(5 + random.nextInt(90))));
             case 6 -> with(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
             case 7 -> with(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
                     ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0)) : wish);
             case 8 -> with(trip, number, limited(wish, Limits.NONE));
-            default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least && least.trails() > 1
-                    ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
+            default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least
+                    && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
                     : wish.drawing(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())));
         };
     }
@@ -104,18 +110,20 @@ class PlanLawsPropertyTest {
         return with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets(), wishes);
     }
 
-    private static Trip with(Trip trip, List<Site> sites, LocalDate first, LocalDate last, int sheets, List<Wish> wishes) {
-        return new Trip(trip.title(), sites, first, last, trip.camera(), trip.film(), sheets, trip.preview(), wishes,
-                trip.forecast(), trip.begun());
+    private static Trip with(Trip trip, List<Site> sites, LocalDate first, LocalDate last, int sheets,
+            List<Wish> wishes) {
+        return new Trip(trip.title(), sites, first, last, trip.camera(), trip.film(), sheets, trip.preview(),
+                wishes, trip.forecast(), trip.begun());
     }
 
     private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
-        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), shortest, longest,
-                wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                shortest, longest, wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
     }
 
     private static Wish limited(Wish wish, Limits limits) {
-        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), wish.shortest(),
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(),
                 wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), limits);
     }
 
@@ -124,8 +132,8 @@ class PlanLawsPropertyTest {
     void narrowingToThePlansOwnChoiceChangesNothing(Sample sample) {
         for (Plan.NightPlan night : sample.plan.nights()) {
             for (Plan.Window window : night.windows()) {
-                Trip narrow = with(sample.trip, List.of(night.night().site()), night.night().date(), night.night().date(), 1,
-                        List.of(narrowed(window, night.night().site())));
+                Trip narrow = with(sample.trip, List.of(night.night().site()), night.night().date(),
+                        night.night().date(), 1, List.of(narrowed(window, night.night().site())));
                 assertEquals(window.score(), worth(narrow), ROUNDING, () -> window + " of " + sample.trip);
             }
         }
@@ -135,10 +143,12 @@ class PlanLawsPropertyTest {
         Limits was = window.wish().limits();
         LocalTime from = window.open().start().atZone(site.zone()).toLocalTime();
         LocalTime to = window.open().endExclusive().atZone(site.zone()).toLocalTime();
-        Limits limits = new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(), was.sunDepthDeg(),
-                Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(), was.arcDeg());
-        return lasting(limited(window.wish().through(List.of(window.fNumber())), limits), window.open().lasts(),
-                window.open().lasts());
+        Limits limits = new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(),
+                was.sunDepthDeg(),
+                Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
+                was.arcDeg());
+        return lasting(limited(window.wish().through(List.of(window.fNumber())), limits),
+                window.open().lasts(), window.open().lasts());
     }
 
     @ParameterizedTest
@@ -153,8 +163,8 @@ class PlanLawsPropertyTest {
             return wish.through(fNumbers);
         }).toList());
         Collections.shuffle(wishes, random);
-        Trip shuffled = with(sample.trip, sites, sample.trip.firstNight(), sample.trip.lastNight(), sample.trip.sheets(),
-                wishes);
+        Trip shuffled = with(sample.trip, sites, sample.trip.firstNight(), sample.trip.lastNight(),
+                sample.trip.sheets(), wishes);
         assertEquals(worth(sample.plan), worth(shuffled), ROUNDING, sample.trip::toString);
     }
 
@@ -163,15 +173,19 @@ class PlanLawsPropertyTest {
     void noWindowBreaksALimit(Sample sample) {
         sample.plan.nights().stream().flatMap(night -> night.windows().stream()).forEach(window -> {
             Wish wish = window.wish();
-            assertTrue(Chance.missStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS, () -> window + "");
+            assertTrue(Chance.missStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS,
+                    () -> window + "");
             assertTrue(!(wish.records() instanceof Wish.Records.AtLeast least)
                     || window.recordedStars() >= least.trails(), () -> window + "");
-            assertTrue(window.trailLengthMm() >= wish.trail().leastMm().orElse(0) * (1 - POLYLINES), () -> window + "");
-            assertTrue(window.trailLengthMm() <= wish.trail().mostMm().orElse(1e9) * (1 + POLYLINES), () -> window + "");
+            assertTrue(window.trailLengthMm() >= wish.trail().leastMm().orElse(0) * (1 - POLYLINES),
+                    () -> window + "");
+            assertTrue(window.trailLengthMm() <= wish.trail().mostMm().orElse(1e9) * (1 + POLYLINES),
+                    () -> window + "");
             assertTrue(window.open().lasts().compareTo(wish.shortest()) >= 0
                     && window.open().lasts().compareTo(wish.longest()) <= 0, () -> window + "");
             assertTrue(window.score() > 0 && window.score() <= wish.worth() + ROUNDING, () -> window + "");
-            assertTrue(window.misses().stream().noneMatch(miss -> miss instanceof Miss.TooFaint), () -> window + "");
+            assertTrue(window.misses().stream().noneMatch(miss -> miss instanceof Miss.TooFaint),
+                    () -> window + "");
         });
     }
 
@@ -181,10 +195,12 @@ class PlanLawsPropertyTest {
     void nightsAndPlanAgree(Sample sample) {
         LocalDate date = sample.trip.firstNight();
         Site site = sample.trip.sites().get(0);
-        NightRank rank = new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(sample.trip), Progress.NONE)
+        NightRank rank = new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(sample.trip),
+                Progress.NONE)
                 .nights(List.of(site), List.of(date)).get(0);
         Plan alone = plan(with(sample.trip, List.of(site), date, date, 100, sample.trip.wishes()));
-        assertEquals(rank.served(), sample.trip.wishes().stream().filter(wish -> alone.nights().get(0).windows().stream()
+        assertEquals(rank.served(), sample.trip.wishes().stream()
+                .filter(wish -> alone.nights().get(0).windows().stream()
                 .anyMatch(window -> window.wish().equals(wish))).toList());
         double all = sample.trip.wishes().stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum();
         assertEquals(worth(alone) / all, rank.score(), ROUNDING);

@@ -18,7 +18,9 @@ import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 
-/** Small trips by chance: few nights of few places, so that what the sky does there is computed once for many. */
+/**
+ * Small trips by chance: few nights of few places, so that what the sky does there is computed once for many.
+ */
 final class RandomTrips {
 
     private static final LocalDate FIRST = LocalDate.of(2027, 2, 1);
@@ -32,7 +34,8 @@ final class RandomTrips {
     static Trip trip(RandomGenerator random) {
         int nights = 1 + random.nextInt(2);
         LocalDate first = FIRST.plusDays(random.nextInt(DATES - nights));
-        List<Wish> wishes = IntStream.range(0, 1 + random.nextInt(3)).mapToObj(i -> wish("wish " + i, random)).toList();
+        List<Wish> wishes = IntStream.range(0, 1 + random.nextInt(3)).mapToObj(i -> wish("wish " + i, random))
+                .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
                 1 + random.nextInt(4), Optional.empty(), wishes,
@@ -53,9 +56,10 @@ final class RandomTrips {
         int longestMin = shortestMin + 5 * random.nextInt(20);
         List<FNumber> fNumbers = random.nextBoolean() ? List.of()
                 : Trips.CAMERA.lens().fNumbers().subList(random.nextInt(2), 3 + random.nextInt(3));
-        return new Wish(name, aim(random), sky, tone(random), records(random), trail(random), Duration.ofMinutes(shortestMin),
-                Duration.ofMinutes(longestMin), fNumbers, 1 + random.nextInt(3), 1 + random.nextInt(2), Optional.empty(),
-                limits(random));
+        return new Wish(name, aim(random), sky, tone(random), records(random), trail(random),
+                Duration.ofMinutes(shortestMin),
+                Duration.ofMinutes(longestMin), fNumbers, 1 + random.nextInt(3), 1 + random.nextInt(2),
+                Optional.empty(), limits(random));
     }
 
     private static Aim aim(RandomGenerator random) {
@@ -63,7 +67,8 @@ final class RandomTrips {
             case 0 -> new Aim.Pole(Angle.ZERO);
             case 1 -> new Aim.Follow(random.nextBoolean() ? Body.MARS : Body.JUPITER, random.nextBoolean()
                     ? Optional.empty() : Optional.of(Angle.ofDegrees(2 + random.nextInt(20))), Angle.ZERO);
-            default -> new Aim.Point(Direction.ofDegrees(random.nextInt(360), 5 + random.nextInt(80)), Angle.ZERO);
+            default -> new Aim.Point(Direction.ofDegrees(random.nextInt(360), 5 + random.nextInt(80)),
+                    Angle.ZERO);
         };
     }
 
@@ -87,7 +92,8 @@ final class RandomTrips {
     private static Wish.TrailLength trail(RandomGenerator random) {
         int leastMm = 2 + random.nextInt(20);
         return random.nextInt(4) > 0 ? new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())
-                : new Wish.TrailLength(OptionalDouble.of(leastMm), OptionalDouble.of(leastMm + 5 + random.nextInt(30)));
+                : new Wish.TrailLength(OptionalDouble.of(leastMm),
+                OptionalDouble.of(leastMm + 5 + random.nextInt(30)));
     }
 
     private static Limits limits(RandomGenerator random) {
@@ -98,10 +104,11 @@ final class RandomTrips {
         return switch (random.nextInt(16)) {
             case 0 -> new Limits(upFrom(random.nextInt(30)), any, noSide, any, noTime, any, any, any);
             case 1 -> new Limits(any, upFrom(random.nextInt(60)), noSide, any, noTime, any, any, any);
-            case 2 -> new Limits(any, any, Optional.of(Limits.Side.values()[random.nextInt(4)]), any, noTime, any, any, any);
-            case 3 -> new Limits(any, any, noSide, upFrom(3 + random.nextInt(15)), noTime, any, any, any);
-            case 4 -> new Limits(any, any, noSide, any, Optional.of(new Limits.TimeOfNight(from, from.plusHours(3))),
+            case 2 -> new Limits(any, any, Optional.of(Limits.Side.values()[random.nextInt(4)]), any, noTime,
                     any, any, any);
+            case 3 -> new Limits(any, any, noSide, upFrom(3 + random.nextInt(15)), noTime, any, any, any);
+            case 4 -> new Limits(any, any, noSide, any,
+                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(3))), any, any, any);
             case 5 -> new Limits(any, any, noSide, any, noTime, upFrom(random.nextInt(40)), any, any);
             case 6 -> new Limits(any, any, noSide, any, noTime, any, upFrom(random.nextInt(100)), any);
             case 7 -> new Limits(any, any, noSide, any, noTime, any, any, upFrom(random.nextInt(25)));

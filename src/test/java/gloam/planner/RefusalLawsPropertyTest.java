@@ -25,8 +25,10 @@ class RefusalLawsPropertyTest {
     private static Stream<Trip> trips() {
         return Samples.of(TRIPS, random -> {
             Trip trip = RandomTrips.trip(random);
-            return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(), trip.camera(),
-                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Optional.empty(), trip.begun());
+            return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
+                    trip.camera(),
+                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Optional.empty(),
+                    trip.begun());
         }).map(named -> named.getPayload());
     }
 
@@ -35,8 +37,8 @@ class RefusalLawsPropertyTest {
     }
 
     private static Trip with(Trip trip, Wish wish) {
-        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(), trip.film(),
-                trip.sheets(), trip.preview(), List.of(wish), trip.forecast(), trip.begun());
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
+                trip.film(), trip.sheets(), trip.preview(), List.of(wish), trip.forecast(), trip.begun());
     }
 
     @Test
@@ -49,8 +51,8 @@ class RefusalLawsPropertyTest {
                     && !(then.refused().get(0).reason() instanceof Reason.NoDuration),
                     () -> refusal + " then " + then.refused());
         })));
-        assertTrue(seen.containsAll(Set.of(Reason.ToneMissed.class, Reason.TooFewStars.class, Reason.NoDuration.class)),
-                seen::toString);
+        assertTrue(seen.containsAll(Set.of(Reason.ToneMissed.class, Reason.TooFewStars.class,
+                Reason.NoDuration.class)), seen::toString);
     }
 
     /** The wish with the bound moved that its refusal names. */
@@ -58,8 +60,8 @@ class RefusalLawsPropertyTest {
         Wish wish = refusal.wish();
         if (refusal.reason() instanceof Reason.ToneMissed missed) {
             double stops = Math.ceil(missed.nearest().toneStops() / TENTH) * TENTH;
-            return Optional.of(wish.toned(wish.tone() instanceof Wish.Tone.AtMost ? new Wish.Tone.AtMost(stops)
-                    : new Wish.Tone.Near(stops)));
+            return Optional.of(wish.toned(wish.tone() instanceof Wish.Tone.AtMost
+                    ? new Wish.Tone.AtMost(stops) : new Wish.Tone.Near(stops)));
         } else if (refusal.reason() instanceof Reason.TooFewStars few && few.recorded() > 0) {
             return Optional.of(wish.recording(new Wish.Records.AtLeast(few.recorded())));
         } else if (refusal.reason() instanceof Reason.NoDuration none && none.mostMin() > 0) {
@@ -73,21 +75,24 @@ class RefusalLawsPropertyTest {
     }
 
     private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
-        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), shortest, longest,
-                wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                shortest, longest, wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
     }
 
     /** What a remedy promises to open the wish is so: it was found by the search of the timetable. */
     @Test
     void aRemedyOnAnotherNightIsAWindowThere() {
         trips().limit(TRIPS / 5).forEach(trip -> {
-            Trip longer = new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.firstNight().plusDays(5), trip.camera(),
+            Trip longer = new Trip(trip.title(), trip.sites(), trip.firstNight(),
+                    trip.firstNight().plusDays(5), trip.camera(),
                     trip.film(), 6, trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
-            new Planner(EPHEMERIS, Trips.stars()).plan(longer).nights().forEach(night -> night.refused().forEach(refusal ->
+            new Planner(EPHEMERIS, Trips.stars()).plan(longer).nights()
+                    .forEach(night -> night.refused().forEach(refusal ->
                     refusal.remedy().filter(Remedy.Elsewhere.class::isInstance).ifPresent(remedy -> {
-                        Trip there = new Trip(trip.title(), List.of(trip.sites().get(0)), date(remedy), date(remedy),
-                                trip.camera(), trip.film(), 1, trip.preview(), List.of(refusal.wish()), trip.forecast(),
-                                trip.begun());
+                        Trip there = new Trip(trip.title(), List.of(trip.sites().get(0)), date(remedy),
+                                date(remedy),
+                                trip.camera(), trip.film(), 1, trip.preview(), List.of(refusal.wish()),
+                                trip.forecast(), trip.begun());
                         assertTrue(night(there).windows().size() == 1, () -> refusal + " of " + longer);
                     })));
         });

@@ -23,7 +23,8 @@ class TimetablePropertyTest {
 
         static Case of(long seed) {
             Random random = new Random(seed);
-            int[] repeats = IntStream.generate(() -> 1 + random.nextInt(2)).limit(2 + random.nextInt(3)).toArray();
+            int[] repeats = IntStream.generate(() -> 1 + random.nextInt(2)).limit(2 + random.nextInt(3))
+                    .toArray();
             int siteCount = 1 + random.nextInt(2);
             List<List<List<Offer>>> nights = new ArrayList<>();
             for (int night = 0; night < 1 + seed % 3; night++) {
@@ -42,7 +43,8 @@ class TimetablePropertyTest {
                 int openMin = random.nextInt(12);
                 int closeMin = openMin + 1 + random.nextInt(6);
                 double value = 1 + random.nextInt(4) * 0.5;
-                evening.add(Offer.at(random.nextInt(wishes), openMin, closeMin, Gain.of(value, Chance.CERTAIN, 0)));
+                evening.add(Offer.at(random.nextInt(wishes), openMin, closeMin,
+                        Gain.of(value, Chance.CERTAIN, 0)));
             }
             return evening;
         }
@@ -121,7 +123,8 @@ class TimetablePropertyTest {
                     Offer.at(one.wish(), one.openMin(), one.closeMin(), one.gain())).toList()));
             for (int i = 0; i < exposed.size(); i++) {
                 served[exposed.get(i).wish()]++;
-                assertTrue(i == 0 || exposed.get(i - 1).closeMin() + trip.changeoverMin <= exposed.get(i).openMin());
+                assertTrue(i == 0 || exposed.get(i - 1).closeMin() + trip.changeoverMin <= exposed.get(i)
+                        .openMin());
             }
         }
         assertTrue(Arrays.stream(served).sum() <= trip.sheets);
