@@ -207,7 +207,7 @@ final class WishNight {
         return clear.chance(openMin, closeMin);
     }
 
-    /** The chance in hundredths that an allowed exposure comes out as wished; 0 where no more than a floor. */
+    /** The chance in hundredths that an allowed exposure comes out as wished; 0 if no more than a floor. */
     int hundredths(int number, int openMin, int closeMin, int floor) {
         double toneStops = light.toneStops(number, openMin, closeMin);
         double chance = clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin);
