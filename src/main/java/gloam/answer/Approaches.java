@@ -13,14 +13,14 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * When Moon and planets come close to one another.
+ * The closest approaches of the Moon and the planets to one another.
  *
  * @param site     where
  * @param meetings in order of time
  */
 public record Approaches(Site site, List<Meeting> meetings) {
 
-    /** How far apart may be asked for. */
+    /** Allowed limits of the angle between two bodies. */
     public static final Range SEPARATION = new Range("separation", 0, 180, "deg");
 
     /** Copies the list. */
@@ -31,8 +31,8 @@ public record Approaches(Site site, List<Meeting> meetings) {
     /**
      * Two bodies at their closest.
      *
-     * @param approach who, when and how close
-     * @param one      where the one stands
+     * @param approach the two bodies, when and how close
+     * @param one      where the first body stands
      * @param sun      where the Sun stands
      */
     public record Meeting(Approach approach, SkyPosition one, SkyPosition sun) {
@@ -44,9 +44,9 @@ public record Approaches(Site site, List<Meeting> meetings) {
     }
 
     /**
-     * The approaches to an angle or less in the nights of some evenings, both included, from noon to noon.
+     * The approaches to some angle or less, from noon before the first evening to noon after the last.
      *
-     * @throws gloam.ephemeris.OutsideCoverage when one of the nights lies outside what the ephemeris covers
+     * @throws gloam.ephemeris.OutsideCoverage if the ephemeris does not cover one of the nights
      */
     public static Approaches of(Ephemeris ephemeris, Site site, Angle widest, LocalDate first,
             LocalDate last) {

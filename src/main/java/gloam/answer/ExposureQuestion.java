@@ -14,23 +14,23 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is asked about an exposure.
+ * A question about an exposure.
  *
  * @param film              the film
- * @param lens              the lens, all of whose f-numbers are set side by side
+ * @param lens              the lens with all f-numbers to compare
  * @param frame             the exposed area, where it is known
- * @param skies             what tells the brightness of the sky; the first is exposed for, the others
- *                          compared with it
- * @param groundReflectance of level ground, where that is to be exposed for in place of the sky
- * @param earlier           openings already made on the same sheet
- * @param leastDifferenceDensity least difference from the sky's tone by which a trail shows
- * @param unknown           what is wanted to know
+ * @param skies             readings of the sky: the first is exposed for, the others are compared with it
+ * @param groundReflectance share of the light that level ground reflects, 0 to 1, to expose for the ground;
+ *                          empty to expose for the sky
+ * @param earlier           earlier exposures on the same sheet
+ * @param leastDifferenceDensity least difference in density from the sky at which a trail shows
+ * @param unknown           what to find
  */
 public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame, List<KnownSky> skies,
                                OptionalDouble groundReflectance, List<Interval> earlier,
                                double leastDifferenceDensity, Unknown unknown) {
 
-    /** Refuses what only a computed sky can answer, of any other, with {@link BadInput}. */
+    /** Refuses, with {@link BadInput}, ground light and several openings unless the sky is computed. */
     public ExposureQuestion {
         skies = List.copyOf(skies);
         earlier = List.copyOf(earlier);
@@ -49,7 +49,7 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
         }
     }
 
-    /** What is wanted to know. */
+    /** What to find. */
     public sealed interface Unknown {
     }
 
@@ -57,7 +57,7 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
      * The time for a tone.
      *
      * @param toneStops the tone in stops from the mid-tone
-     * @param sheets    how many sheets may be spent on it
+     * @param sheets    number of sheets to expose
      */
     public record TimeFor(double toneStops, int sheets) implements Unknown {
 
@@ -80,7 +80,9 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
         return skies.get(0);
     }
 
-    /** The computed one of the skies, which knows place, aim and time, whether it is exposed for or not. */
+    /**
+     * The computed reading of the sky, if any; it knows place, aim and time even if another is exposed for.
+     */
     public Optional<KnownSky.Computed> computed() {
         return skies.stream().filter(KnownSky.Computed.class::isInstance)
                 .map(KnownSky.Computed.class::cast).findFirst();

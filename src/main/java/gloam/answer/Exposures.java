@@ -23,13 +23,13 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Aperture and time for one situation, all f-numbers of a lens side by side.
+ * Exposure times in one situation, all f-numbers of a lens side by side.
  *
  * @param question  what was asked
  * @param light     the light that was exposed for
  * @param night     the night in which the sheet is exposed, under a sky that changes
  * @param exposures one for each f-number, widest first
- * @param trade     sharpness against stars, where they ask for different f-numbers
+ * @param trade     sharpness compared with the number of stars, if they call for different f-numbers
  */
 public record Exposures(ExposureQuestion question, LightFound light, Optional<UsableNight> night,
                         List<AtFNumber> exposures, Optional<Trade> trade) {
@@ -40,23 +40,23 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
     }
 
     /**
-     * What one f-number comes to.
+     * The result at one f-number.
      *
      * @param row     its time and tones
-     * @param closeAt when to close the shutter, if it is known when it opens and the tone is reached
-     * @param tNumber the f-number that a lens without loss of light would have
-     * @param spot    what a star's image measures
-     * @param bracket times for several sheets, where they are asked for and each finishes
+     * @param closeAt when to close the shutter, if its opening is known and the tone is reached
+     * @param tNumber f-number of a lossless lens that passes as much light
+     * @param spot    size of a star's image
+     * @param bracket times for several sheets, if asked for and if all of them end
      */
     public record AtFNumber(Row row, Optional<Instant> closeAt, double tNumber, SpotWidths spot,
                             Optional<Bracket> bracket) {
     }
 
     /**
-     * The exposures.
+     * Answers a question.
      *
-     * @param ephemeris asked for only when the sky is to be computed
-     * @throws gloam.units.BadInput when the shutter would be open by day
+     * @param ephemeris used only to compute a sky
+     * @throws gloam.units.BadInput if the shutter would be open by day
      */
     public static Exposures of(Supplier<Ephemeris> ephemeris, ExposureQuestion question) {
         Optional<UsableNight> night = question.computed().filter(known -> !known.steady())

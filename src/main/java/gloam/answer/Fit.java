@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  * A film fitted to the journal.
  *
  * @param film       the fit
- * @param batch      the pack or batch alone that was looked at; empty for all
- * @param situations what the journal changes in three lights
+ * @param batch      the one pack or batch whose sheets were used; empty for all
+ * @param situations what the fit changes in three typical lights
  * @param used       the sheets used
- * @param curve      corrected over metered time
+ * @param curve      points of corrected over metered time
  */
 public record Fit(FilmFit film, String batch, List<Situation> situations, List<Judged> used,
         List<CurvePoint> curve) {
@@ -38,8 +38,9 @@ public record Fit(FilmFit film, String batch, List<Situation> situations, List<J
      * A sheet used.
      *
      * @param sheet      the sheet and what the fit expects of it
-     * @param aboveStops between what tones the one that it was said to have lies, in stops from the mid-tone
-     * @param upToStops  empty where the word is open on that side, and both where no tone was told
+     * @param aboveStops darkest tone that its judgement stands for, in stops from the mid-tone; empty if
+     *                   there is no bound or no judgement
+     * @param upToStops  lightest one, likewise
      */
     public record Judged(FilmFit.UsedSheet sheet, OptionalDouble aboveStops, OptionalDouble upToStops) {
 
@@ -64,7 +65,7 @@ public record Fit(FilmFit film, String batch, List<Situation> situations, List<J
     /**
      * The fit of a published film to its sheets in a journal.
      *
-     * @param batch the pack or batch alone to look at; empty for all
+     * @param batch the one pack or batch whose sheets to use; empty for all
      */
     public static Fit of(FilmStock published, Journal journal, String batch) {
         FilmFit fit = FilmFit.of(published, journal.of(published.name(), batch));

@@ -11,12 +11,12 @@ import java.time.Duration;
 import java.util.List;
 
 /**
- * What is asked about a framing.
+ * A question about a framing.
  *
  * @param site     where
  * @param setting  where the camera points, and when its shutter is open
  * @param every    spacing of the points along a trail
- * @param airless  whether refraction is left out
+ * @param airless  whether to ignore refraction
  */
 public record FrameQuestion(Site site, Setting setting, Duration every, boolean airless) {
 
@@ -48,7 +48,7 @@ public record FrameQuestion(Site site, Setting setting, Duration every, boolean 
         return Interval.seconds(openings());
     }
 
-    /** How targets run at the site, with or without refraction as asked. */
+    /** Computes trails at the site, with or without refraction as asked. */
     public TrailEstimator estimator(Ephemeris ephemeris) {
         TrailEstimator estimator = new TrailEstimator(ephemeris, site);
         return airless ? estimator.airless() : estimator;

@@ -13,7 +13,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * When a target stands at or above an altitude in darkness, night by night.
+ * The times at which a target is at or above some altitude in darkness, night by night.
  *
  * @param site   where
  * @param target the target's name
@@ -28,10 +28,10 @@ public record HighStands(Site site, String target, Angle least, List<HighNight> 
     }
 
     /**
-     * What is looked for.
+     * What to look for.
      *
      * @param name   its name
-     * @param target what it is
+     * @param target the target
      * @param least  the least apparent altitude
      */
     public record Wanted(String name, Target target, Angle least) {
@@ -41,9 +41,9 @@ public record HighStands(Site site, String target, Angle least, List<HighNight> 
      * One night.
      *
      * @param evening  date of its evening
-     * @param together how long the target stands so high in darkness
-     * @param moonless how long of this the Moon is down
-     * @param stands   when, in order
+     * @param together how long the target is high enough in darkness
+     * @param moonless how much of that time the Moon is below the horizon
+     * @param stands   when it is, in order of time
      */
     public record HighNight(LocalDate evening, Duration together, Duration moonless, List<Stand> stands) {
 
@@ -59,15 +59,15 @@ public record HighStands(Site site, String target, Angle least, List<HighNight> 
     }
 
     /**
-     * One stand in the dark.
+     * One span in which it is.
      *
-     * @param stand   when, and when in it the target is highest
+     * @param stand   the span, and when in it the target is highest
      * @param highest where it stands then
      */
     public record Stand(HighStand stand, SkyPosition highest) {
     }
 
-    /** The stands in the nights of some evenings, both included. */
+    /** The times in the nights from the first evening to the last, both included. */
     public static HighStands of(Ephemeris ephemeris, Site site, Wanted wanted, LocalDate first,
             LocalDate last) {
         return new HighStands(site, wanted.name, wanted.least, Night.range(ephemeris, site, first, last)

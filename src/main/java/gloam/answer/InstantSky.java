@@ -20,9 +20,9 @@ import java.util.List;
  * @param at       the instant
  * @param bodies   Sun, Moon and planets
  * @param stars    the stars asked for
- * @param moon     the Moon's phase
- * @param zenith   light of the zenith by its parts
- * @param groundLx illuminance of level ground
+ * @param moon     the Moon in detail
+ * @param zenith   light of the zenith by source
+ * @param groundLx illuminance of level ground, in lx
  */
 public record InstantSky(Site site, Instant at, List<Appearance> bodies, List<StarPlace> stars, MoonAt moon,
                          SkyLight.Sample zenith, double groundLx) {
@@ -37,7 +37,7 @@ public record InstantSky(Site site, Instant at, List<Appearance> bodies, List<St
     public record StarPlace(Star star, SkyPosition position) {
     }
 
-    /** The sky of a site at an instant. */
+    /** Computes the sky of a site at an instant. */
     public static InstantSky of(Ephemeris ephemeris, Site site, Instant at, List<Star> stars) {
         return new InstantSky(site, at,
                 Arrays.stream(Body.values()).map(body -> ephemeris.appearance(body, site, at)).toList(),

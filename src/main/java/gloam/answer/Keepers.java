@@ -5,10 +5,10 @@ import gloam.journal.Tally;
 import java.util.List;
 
 /**
- * Keepers and what spoils sheets.
+ * Numbers of keepers and the causes that spoil sheets.
  *
  * @param all     all sheets together
- * @param packs   each pack that was noted
+ * @param packs   each pack noted
  * @param films   each film
  * @param seasons each season, winter first
  */
@@ -21,7 +21,7 @@ public record Keepers(Tally all, List<Tally> packs, List<Tally> films, List<Tall
         seasons = List.copyOf(seasons);
     }
 
-    /** The keepers among some sheets. */
+    /** Counts the keepers among some sheets. */
     public static Keepers of(List<Entry> sheets) {
         return new Keepers(Tally.all(sheets), Tally.byPack(sheets), Tally.byFilm(sheets),
                 Tally.bySeason(sheets));

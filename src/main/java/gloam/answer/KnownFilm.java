@@ -8,9 +8,9 @@ import gloam.journal.Journal;
 /**
  * A film as a journal knows it.
  *
- * @param film             the film to reckon with: the published one where no sheet of it was judged
- * @param used             how many sheets that rests on
- * @param speedOffsetStops by how many stops it is slower than rated
+ * @param film             the film to use: the published one if no sheet of it was judged
+ * @param used             number of sheets it is fitted to
+ * @param speedOffsetStops by how many stops it is slower than rated; minus is faster
  * @param exponent         exponent of its reciprocity law
  */
 public record KnownFilm(FilmStock film, int used, Estimate speedOffsetStops, Estimate exponent) {

@@ -6,7 +6,7 @@ import gloam.light.SkyBrightness;
 import gloam.planner.Preview;
 import java.time.Instant;
 
-/** How the brightness of the sky to expose for is known. */
+/** A reading of the brightness of the sky. */
 public sealed interface KnownSky {
 
     /**
@@ -24,7 +24,7 @@ public sealed interface KnownSky {
      */
     record Metered(Preview preview) implements KnownSky {
 
-        /** How long that frame was exposed, in s. */
+        /** Exposure time of that frame, in seconds. */
         public double exposureS() {
             return preview.exposure().toNanos() * 1e-9;
         }
@@ -36,7 +36,7 @@ public sealed interface KnownSky {
      * @param site   where
      * @param aim    where the camera points
      * @param openAt when the shutter opens
-     * @param steady whether the light is taken to stay as it is then
+     * @param steady whether to treat the light as steady
      */
     record Computed(Site site, Direction aim, Instant openAt, boolean steady) implements KnownSky {
     }

@@ -17,12 +17,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * When a body's trail runs at a wanted angle in a camera that keeps the body at a place of the frame, in the
- * dark and above the skyline.
+ * The spans in which a body's trail has a wanted angle, in darkness and above the skyline, in a camera aimed
+ * so that the body stays at one point of the frame.
  *
  * @param site   where
- * @param wanted what was asked
- * @param spans  when, in order
+ * @param wanted the question
+ * @param spans  the spans, in order of time
  */
 public record LevelSpans(Site site, Wanted wanted, List<Span> spans) {
 
@@ -34,16 +34,16 @@ public record LevelSpans(Site site, Wanted wanted, List<Span> spans) {
     }
 
     /**
-     * What is looked for.
+     * What to look for.
      *
-     * @param body   whose trail
-     * @param search how it is to run, and in which camera
+     * @param body   the body
+     * @param search angle of the trail, and the camera
      * @param first  date of the first evening
      * @param last   date of the last one
      */
     public record Wanted(Body body, LevelSearch search, LocalDate first, LocalDate last) {
 
-        /** Refuses the Sun, and nights out of number, with {@link BadInput}. */
+        /** Refuses the Sun, and more than 800 nights, with {@link BadInput}. */
         public Wanted {
             refuseSun(body);
             NIGHTS.check(ChronoUnit.DAYS.between(first, last) + 1);
@@ -51,17 +51,17 @@ public record LevelSpans(Site site, Wanted wanted, List<Span> spans) {
     }
 
     /**
-     * A span during which the trail runs so.
+     * One span.
      *
      * @param evening date of the night's evening
-     * @param level   when, and in which framing it is nearest to the wanted angle
-     * @param drawn   what is drawn on the sheet over the span in that framing; empty where nothing is
+     * @param level   when, and the framing in which the trail is closest to the wanted angle
+     * @param drawn   the trail on the sheet over the whole span in that framing; empty if there is none
      * @param moonUp  whether the Moon is above the horizon during part of it
      */
     public record Span(LocalDate evening, LevelSearch.Level level, Optional<Trail> drawn, boolean moonUp) {
     }
 
-    /** Refuses to look for the Sun with {@link BadInput}. */
+    /** Refuses the Sun with {@link BadInput}. */
     public static void refuseSun(Body body) {
         if (body == Body.SUN) {
             throw new BadInput("the Sun is never looked for in the dark; ask for the Moon or a planet");

@@ -19,20 +19,18 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /**
- * The light that a sheet is exposed for, when the shutter opens if it changes.
+ * The light that a sheet is exposed for; of a changing sky, the light when the shutter opens.
  *
  * @param sky                brightness of the sky at the frame's centre
- * @param otherSkies         what else tells it
- * @param colour             colour of a computed sky
- * @param ground             the ground exposed for in place of the sky
- * @param cornerStops        light in the frame's corners against its centre at the widest f-number asked for,
- *                           in stops; minus is less; empty where the frame is not known or no light falls
- *                           there
- * @param cornerStopsStopped the same at the narrowest
+ * @param otherSkies         other readings of the same sky
+ * @param colour             colour of the sky, if computed
+ * @param ground             the ground, if the exposure is for the ground
+ * @param cornerStops        light in the frame's corners relative to its centre at the widest f-number, in
+ *                           stops; minus is less; empty if the frame is not known or no light falls there
+ * @param cornerStopsStopped the same at the smallest aperture
  * @param aimDeclination     declination of the star at the frame's centre
- * @param starDeclination    that of the stars whose trail limit is told, which is another next to a pole of
- *                           the sky
- * @param stars              how these pass
+ * @param starDeclination    declination of the stars whose trail limit is given; another one near a pole
+ * @param stars              how these stars cross the frame
  */
 public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<Colour> colour,
                          Optional<Ground> ground, OptionalDouble cornerStops,
@@ -49,7 +47,7 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
      *
      * @param known         where it comes from
      * @param brightness    what it says
-     * @param brighterStops by how much that is brighter than the one exposed for; minus is darker
+     * @param brighterStops by how many stops it is brighter than the sky exposed for; minus is darker
      */
     public record OtherSky(KnownSky known, SkyBrightness brightness, double brighterStops) {
     }
@@ -58,7 +56,7 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
      * Colour of a sky.
      *
      * @param bv           colour index B−V
-     * @param temperatureK temperature of the black body that has it
+     * @param temperatureK temperature of the black body of that colour, in K
      */
     public record Colour(double bv, double temperatureK) {
     }
@@ -66,9 +64,9 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
     /**
      * Level ground under the sky.
      *
-     * @param reflectance share of light it throws back
-     * @param lux         illuminance on it
-     * @param cdM2        its luminance
+     * @param reflectance share of the light it reflects, 0 to 1
+     * @param lux         illuminance on it, in lx
+     * @param cdM2        its luminance, in cd/m²
      */
     public record Ground(double reflectance, double lux, double cdM2) {
     }

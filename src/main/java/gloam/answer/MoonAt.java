@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param at       the instant
  * @param phase    the phase's name
  * @param seen     how it looks from the site
- * @param age      time since new moon; empty where the ephemeris does not reach back to it
+ * @param age      time since new moon; empty if the ephemeris does not reach back to it
  * @param quarters the next four quarters
  */
 public record MoonAt(Instant at, MoonPhase.Name phase, Appearance seen, Optional<Duration> age,

@@ -10,7 +10,7 @@ import java.time.ZoneId;
 import java.util.List;
 
 /**
- * Nights with the next new Moon in their middle, none of them past.
+ * Nights around the next new Moon, none of them past.
  *
  * @param evenings their dates, in order
  */
@@ -27,7 +27,7 @@ public record NewMoonNights(List<LocalDate> evenings) {
     /**
      * The nights from some days before the date of the next new Moon to as many after it.
      *
-     * @param zone whose clocks tell the dates
+     * @param zone the time zone of the dates
      */
     public static NewMoonNights after(Ephemeris ephemeris, Instant now, ZoneId zone, int daysAround) {
         LocalDate today = now.atZone(zone).toLocalDate();

@@ -16,7 +16,7 @@ import java.time.Duration;
  * The exposure to try next.
  *
  * @param fit    the film as the journal knows it
- * @param wanted what was asked for
+ * @param wanted the question
  * @param advice which exposures are most likely right and most telling
  */
 public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) {
@@ -24,12 +24,12 @@ public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) 
     /**
      * What is wanted of the next sheet.
      *
-     * @param lens       the lens, all of whose f-numbers are at hand
+     * @param lens       the lens, with the f-numbers to choose from
      * @param sky        the sky at the frame's centre
-     * @param shortest   the shortest exposure to be made
+     * @param shortest   the shortest exposure possible
      * @param longest    the longest one
-     * @param toneStops  the tone wanted, from the mid-tone
-     * @param sheetsLeft sheets that may still be spent
+     * @param toneStops  the tone wanted, in stops from the mid-tone
+     * @param sheetsLeft sheets left
      */
     public record Wanted(Lens lens, SkyBrightness sky, Duration shortest, Duration longest, double toneStops,
                          int sheetsLeft) {
@@ -47,7 +47,7 @@ public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) 
     /**
      * The advice for a film by its sheets in a journal.
      *
-     * @param batch the pack or batch alone to look at; empty for all
+     * @param batch the one pack or batch whose sheets to use; empty for all
      */
     public static NextExposure of(FilmStock published, Journal journal, String batch, Wanted wanted) {
         FilmFit fit = FilmFit.of(published, journal.of(published.name(), batch));

@@ -26,11 +26,11 @@ import java.util.stream.Stream;
 /**
  * One night at one site, hour by hour.
  *
- * @param rank     the night and what it is good for by its sky alone
- * @param passages when Sun, Moon and planets pass the terrain, in order of body and time; none where it is
- *                 level
+ * @param rank     the night and its worth by its sky alone
+ * @param passages when Sun, Moon and planets cross the skyline, in order of body and time; empty for a level
+ *                 horizon
  * @param hours    the sky at each full hour from before sunset to after sunrise
- * @param moon     the Moon half-way through the Sun's absence
+ * @param moon     the Moon half-way between sunset and sunrise
  * @param planets  the planets half-way through the night
  */
 public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Hour> hours, MoonAt moon,
@@ -54,7 +54,7 @@ public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Ho
      * @param sun      where the Sun stands
      * @param moon     where the Moon stands
      * @param zenith   brightness of the zenith
-     * @param groundLx illuminance of level ground
+     * @param groundLx illuminance of level ground, in lx
      * @param planets  where the planets stand
      */
     public record Hour(Instant at, SkyPosition sun, SkyPosition moon, SkyBrightness zenith, double groundLx,
@@ -76,7 +76,7 @@ public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Ho
     /**
      * The night of an evening.
      *
-     * @throws gloam.units.BadInput when the site's clocks skip that date
+     * @throws gloam.units.BadInput if the site's clocks skip that date
      */
     public static NightCourse of(Ephemeris ephemeris, Site site, LocalDate evening) {
         NightRank rank = new NightRanking(ephemeris).nights(List.of(site), List.of(evening)).get(0);

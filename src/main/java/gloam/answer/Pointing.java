@@ -16,18 +16,18 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Where a camera is to point.
+ * The aim of a camera.
  *
  * @param camera the camera
  * @param roll   its turn about its axis
- * @param aimed  what it is aimed at
+ * @param aimed  what it points at
  */
 public record Pointing(Camera camera, Angle roll, Aimed aimed) {
 
-    /** How long a trail may be asked for. */
+    /** Allowed lengths of a wanted trail. */
     public static final Range LENGTH = new Range("trail length", 0.01, 1000, "mm");
 
-    /** What a camera is aimed at. */
+    /** What a camera points at. */
     public sealed interface Aimed {
     }
 
@@ -42,8 +42,8 @@ public record Pointing(Camera camera, Angle roll, Aimed aimed) {
     /**
      * Something in the sky.
      *
-     * @param target what
-     * @param place  where on the frame it stands at mid exposure
+     * @param target the target
+     * @param place  where on the frame it is at mid-exposure
      */
     public record Keeping(Target target, Framing.Point place) implements Aimed {
     }
@@ -51,9 +51,9 @@ public record Pointing(Camera camera, Angle roll, Aimed aimed) {
     /**
      * Where the camera stands.
      *
-     * @param ephemeris what tells where targets stand
+     * @param ephemeris source of positions
      * @param site      the site
-     * @param airless   whether refraction is left out
+     * @param airless   whether to ignore refraction
      */
     public record Standpoint(Ephemeris ephemeris, Site site, boolean airless) {
 
@@ -64,11 +64,11 @@ public record Pointing(Camera camera, Angle roll, Aimed aimed) {
     }
 
     /**
-     * The framing.
+     * The framing at mid-exposure.
      *
-     * @param from   where it stands
-     * @param middle mid exposure
-     * @throws BadInput when no aim puts the target at its place
+     * @param from   where the camera stands
+     * @param middle mid-exposure
+     * @throws BadInput if no aim puts the target at its place
      */
     public Framing framing(Standpoint from, Instant middle) {
         return framing(from.estimator(), middle);
@@ -87,11 +87,12 @@ public record Pointing(Camera camera, Angle roll, Aimed aimed) {
     }
 
     /**
-     * The opening in which the trail of what is aimed at, or else of a star at the frame's centre, gets so
-     * long; empty where it does not in 16 hours.
+     * The opening in which the target's trail, or else that of a star at the frame's centre, reaches a
+     * length; empty if it does not within 16 hours.
      *
-     * @param from  where it stands
-     * @param opens when the shutter opens
+     * @param from     where the camera stands
+     * @param opens    when the shutter opens
+     * @param lengthMm the length on the sheet, in mm
      * @throws BadInput when no aim puts the target at its place
      */
     public Optional<Interval> untilLength(Standpoint from, Instant opens, double lengthMm) {

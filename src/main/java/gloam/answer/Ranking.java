@@ -1,6 +1,7 @@
 package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
 import gloam.planner.NightRank;
 import gloam.planner.NightRanking;
@@ -15,10 +16,10 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Which nights suit, best first.
+ * Nights, best first.
  *
  * @param nights the nights in order of rank, at least one
- * @param stays  runs of consecutive nights at one site in order of rank, where asked for
+ * @param stays  runs of consecutive nights at one site in order of rank; empty unless asked for
  */
 public record Ranking(List<NightRank> nights, List<Stay> stays) {
 
@@ -29,12 +30,12 @@ public record Ranking(List<NightRank> nights, List<Stay> stays) {
     }
 
     /**
-     * Which nights are asked for.
+     * The nights to rank.
      *
-     * @param sites    where
-     * @param evenings at least one of some site, in order
+     * @param sites    the sites
+     * @param evenings dates of the evenings, at least one, in order
      * @param trip     whose wishes count, if any
-     * @param stay     how many nights in a row are wanted, where runs are asked for
+     * @param stay     length of runs in nights, if runs are wanted
      */
     public record Wanted(List<Site> sites, List<LocalDate> evenings, Optional<Trip> trip, OptionalInt stay) {
 
@@ -49,12 +50,12 @@ public record Ranking(List<NightRank> nights, List<Stay> stays) {
     }
 
     /**
-     * The nights in order.
+     * Ranks nights.
      *
-     * @param progress told of every night done
+     * @param progress informed of every night done
      */
-    public static Ranking of(Ephemeris ephemeris, Wanted wanted, Progress progress) {
-        List<NightRank> nights = new NightRanking(ephemeris, wanted.trip, progress)
+    public static Ranking of(Ephemeris ephemeris, StarCatalogue stars, Wanted wanted, Progress progress) {
+        List<NightRank> nights = new NightRanking(ephemeris, stars, wanted.trip, progress)
                 .nights(wanted.sites, wanted.evenings);
         return new Ranking(nights,
                 wanted.stay.isPresent() ? NightRanking.stays(nights, wanted.stay.getAsInt()) : List.of());

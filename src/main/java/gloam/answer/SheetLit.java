@@ -17,12 +17,12 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * A sheet about to get its light: measured, computed, or as far as it can be that of the last word on it.
+ * The light of a sheet for the journal: measured, computed, or kept from the entry that is corrected.
  *
- * @param ephemeris asked for only when the light is to be computed
- * @param site      the site, where it was given in full
- * @param where     what the journal keeps of it
- * @param aim       where the frame's centre looked
+ * @param ephemeris used only to compute the light
+ * @param site      the site, if given in full
+ * @param where     the site as the journal keeps it
+ * @param aim       direction of the frame's centre
  * @param lens      the lens
  * @param open      when the shutter was open
  */
@@ -35,11 +35,11 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
     }
 
     /**
-     * What was said of the sheet before.
+     * The entry to correct.
      *
-     * @param before the last word on it
-     * @param kept   the same without what is taken back of it
-     * @param moved  whether site or aim are taken back
+     * @param before the last entry about the sheet
+     * @param kept   the same without what the correction clears
+     * @param moved  whether the correction clears site or aim
      */
     public record LastWord(Exposed before, Exposed kept, boolean moved) {
     }
@@ -47,7 +47,7 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
     /**
      * The light in every opening.
      *
-     * @throws BadInput when it has to be computed, and site or aim are not known
+     * @throws BadInput if it must be computed, and site or aim are not known
      */
     public List<Opening> openings(Optional<SkyBrightness> measured, Optional<LastWord> last) {
         if (measured.isPresent()) {
@@ -94,7 +94,7 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
         return open.stream().map(span -> SheetLight.computed(sky, towards, lens, span)).toList();
     }
 
-    /** The stars at the frame's centre: those of the last word where lens, aim and place are. */
+    /** The stars at the frame's centre: those of the last entry if lens, aim and place are the same. */
     public Exposed.Stars stars(Optional<LastWord> last) {
         if (site.isPresent() || last.isEmpty()) {
             return SheetLight.stars(lens, site, aim);

@@ -37,7 +37,7 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
         }
     }
 
-    /** Computes the pictures of all sheets, over land that stays black. */
+    /** Computes the pictures of all sheets, with black land. */
     public static SheetPictures of(Ephemeris ephemeris, List<Star> stars, Plan plan, Progress progress) {
         List<Numbered> sheets = plan.nights().stream().flatMap(night -> night.windows().stream()
                 .map(window -> Numbered.of(plan.trip(), night.night().site(), window))).toList();

@@ -34,11 +34,11 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     }
 
     /**
-     * The tone of a point of the sheet, whatever stands there.
+     * The tone at one point of the sheet.
      *
      * @param where     the point's name
      * @param point     the point
-     * @param toneStops of each layer, in stops from the mid-tone; -99 where no light falls
+     * @param toneStops tone of each layer in stops from the mid-tone; -99 where no light falls
      */
     public record PointTone(StarHere.Where where, Framing.Point point, List<Double> toneStops) {
 
@@ -57,11 +57,11 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     }
 
     /**
-     * The proof of a sheet under the Moon, the planets and the stars of a catalogue; trails are those of its first
-     * setting.
+     * Computes the picture of a sheet under the Moon, the planets and the stars of a catalogue. Its trails
+     * are those of the sheet's first setting.
      *
-     * @param groundReflectance share of its light that the land throws back; empty for land that stays black
-     * @throws gloam.units.BadInput when the shutter would be open by day or the Sun shines into the frame
+     * @param groundReflectance share of the light that the land reflects, 0 to 1; empty for black land
+     * @throws gloam.units.BadInput if the shutter would be open by day or the Sun shines into the frame
      */
     public static SheetProof of(Ephemeris ephemeris, Sheet sheet, OptionalDouble groundReflectance,
                                 List<Star> catalogue, Raster raster) {

@@ -4,13 +4,14 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 
 /**
- * What a star's image measures in µm.
+ * The size of a star's image.
  *
- * @param togetherUm    all in quadrature
- * @param defocusUm     by a focus nearer than the stars
- * @param diffractionUm by diffraction
- * @param lensAndFilmUm by the lens's own faults and the film
- * @param hyperfocalM   nearest focus whose blur at infinity is no wider than that of lens and film
+ * @param togetherUm    width in all, in µm: the square root of the sum of squares
+ * @param defocusUm     width by a focus closer than the stars, in µm
+ * @param diffractionUm width by diffraction, in µm
+ * @param lensAndFilmUm width by the lens's aberrations and the film, in µm
+ * @param hyperfocalM   closest focus, in metres, whose blur at infinity is no wider than that of lens and
+ *                      film
  */
 public record SpotWidths(double togetherUm, double defocusUm, double diffractionUm, double lensAndFilmUm,
                          double hyperfocalM) {

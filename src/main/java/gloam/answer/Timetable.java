@@ -16,12 +16,12 @@ import java.util.Optional;
 import java.util.UUID;
 
 /**
- * The timetable of a trip as it is announced.
+ * The timetable of a trip as announced to calendars.
  *
- * @param plan      what the trip comes to
- * @param identity  the trip's, kept through all its timetables
+ * @param plan      the plan of the trip
+ * @param identity  identity of the trip, the same in all its timetables
  * @param nights    its nights in order
- * @param cancelled windows that an earlier timetable announced and this one takes back
+ * @param cancelled windows of an earlier timetable that this one cancels
  */
 public record Timetable(Plan plan, UUID identity, List<Night> nights, List<FormerPlan.Cancelled> cancelled) {
 
@@ -32,7 +32,7 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
     }
 
     /**
-     * One night's part.
+     * One night.
      *
      * @param plan    the night
      * @param windows its exposures in order
@@ -46,11 +46,11 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
     }
 
     /**
-     * An exposure as calendars are told of it.
+     * An exposure as announced to calendars.
      *
      * @param window    the exposure
      * @param event     what a calendar keeps of it
-     * @param prepareAt when to begin to set up, never while the sheet before is open
+     * @param prepareAt when to begin to set up, never before the previous sheet is closed
      */
     public record Announced(Plan.Window window, FormerPlan.Event event, Instant prepareAt) {
     }
@@ -58,10 +58,10 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
     /**
      * The timetable of a trip.
      *
-     * @param former   the timetable before, whose place it takes
+     * @param former   the earlier timetable that this one replaces
      * @param now      when it is made
-     * @param progress told of every night looked at
-     * @throws BadInput when the trip has no wishes
+     * @param progress informed of every night planned
+     * @throws BadInput if the trip has no wishes
      */
     public static Timetable of(Ephemeris ephemeris, StarCatalogue stars, Trip trip,
             Optional<FormerPlan> former,
@@ -72,7 +72,7 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
         return of(new Planner(ephemeris, stars).watchedBy(progress).plan(trip), former, now);
     }
 
-    /** The identity of something named within what has one. */
+    /** The identity of a named part of something that has one. */
     public static UUID within(UUID whole, String name) {
         return UUID.nameUUIDFromBytes((whole + "\n" + name).getBytes(StandardCharsets.UTF_8));
     }

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The words for the tone of the sky, each with a grey to compare with.
+ * The words for the tone of the sky, each with a grey patch for comparison.
  *
  * @param patches one for each word, darkest first
  */
@@ -24,7 +24,7 @@ public record ToneGuide(List<Patch> patches) {
      * A word and its grey.
      *
      * @param word        the word
-     * @param reflectance share of light that a typical patch of it sends back, 0 to 1, on the generic print
+     * @param reflectance share of the light that a typical patch of it reflects, 0 to 1, on a generic print
      */
     public record Patch(ToneWord word, double reflectance) {
 

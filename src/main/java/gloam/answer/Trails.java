@@ -19,13 +19,13 @@ import java.util.OptionalDouble;
  * What runs across one framing while the shutter is open.
  *
  * @param question  the framing and the exposure
- * @param sheet     what the sheet is taken to be; empty where no film was given
+ * @param sheet     the sheet; empty without a film
  * @param tracks    the trails in the frame: planets and Moon, then stars, brightest first
- * @param catalogue the stars that were looked for; empty where stars were asked for by name
- * @param starsHere what a star would draw that stands at the centre or in a corner half-way through
+ * @param catalogue the stars searched; empty if stars were asked for by name
+ * @param starsHere trails of imaginary stars at the centre and in the corners
  * @param pole      the celestial pole
- * @param moon      when the Moon comes into the frame
- * @param edges     what is seen at some points of the frame's lower and left edges, inside the image circle
+ * @param moon      when the Moon enters the frame
+ * @param edges     directions of some points on the frame's lower and left edges, inside the image circle
  */
 public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Track> tracks,
                      Optional<Catalogue> catalogue, List<PointStar> starsHere,
@@ -39,10 +39,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     }
 
     /**
-     * The trails of those stars alone, whether they show or not.
+     * The trails of some stars, whether they show or not.
      *
-     * @param sheet what is exposed; without one nothing is said of what shows
-     * @throws gloam.units.BadInput when the shutter would be open by day
+     * @param sheet the sheet; without one it stays open what shows
+     * @throws gloam.units.BadInput if the shutter would be open by day
      */
     public static Trails of(Ephemeris ephemeris, FrameQuestion question, Optional<Sheet> sheet,
                             List<Star> stars) {
@@ -52,15 +52,15 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The trails of planets, Moon and all stars of a catalogue; with a sheet, of the stars that show.
      *
-     * @param sheet what is exposed; without one nothing is said of what shows
-     * @throws gloam.units.BadInput when the shutter would be open by day or the Sun shines into the frame
+     * @param sheet the sheet; without one it stays open what shows
+     * @throws gloam.units.BadInput if the shutter would be open by day or the Sun shines into the frame
      */
     public static Trails ofAll(Ephemeris ephemeris, FrameQuestion question, Optional<Sheet> sheet,
                                List<Star> catalogue) {
         return new TrailSurvey(ephemeris, question, sheet).ofAll(catalogue);
     }
 
-    /** What marks the sheet; empty where no film was given. */
+    /** What leaves a mark on the sheet; empty without a film. */
     public Optional<Recorded> recorded() {
         List<Track> shown = tracks.stream().filter(track -> track.mark.filter(Mark::records).isPresent())
                 .toList();
@@ -72,12 +72,12 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     }
 
     /**
-     * What marks a sheet.
+     * What leaves a mark on a sheet.
      *
-     * @param stars         how many stars of the catalogue
-     * @param catalogue     those they were looked for among; empty where stars were asked for by name
+     * @param stars         number of stars
+     * @param catalogue     the stars searched; empty if stars were asked for by name
      * @param bodies        Moon and planets
-     * @param brightestStar the brightest of the stars by name
+     * @param brightestStar name of the brightest of the stars
      */
     public record Recorded(int stars, Optional<Catalogue> catalogue, List<String> bodies,
                            Optional<String> brightestStar) {
@@ -86,7 +86,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The stars of the catalogue that run over the sheet above the skyline.
      *
-     * @param crossingStars how many
+     * @param crossingStars their number
      * @param toMag         V magnitude at which the catalogue ends
      */
     public record Catalogue(int crossingStars, double toMag) {
@@ -102,10 +102,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      *
      * @param name       of what draws it
      * @param kind       what that is
-     * @param magnitude  V; not a number where it is not known
-     * @param mark       how it shows on the sheet; empty where no film was given or the magnitude is unknown
+     * @param magnitude  V magnitude; NaN if not known
+     * @param mark       how it shows on the sheet; empty without a film or a magnitude
      * @param trail      as it is drawn
-     * @param frameShare its length over the frame's longer side
+     * @param frameShare its length as a share of the frame's longer side
      */
     public record Track(String name, Kind kind, double magnitude, Optional<Mark> mark, Trail trail,
                         double frameShare) {
@@ -120,7 +120,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * How a trail marks the sheet.
      *
      * @param records      whether it shows
-     * @param stopsOverSky how far it stands over the sky around it, in stops
+     * @param stopsOverSky how far it rises above the sky around it, in stops
      */
     public record Mark(boolean records, double stopsOverSky) {
     }
@@ -128,19 +128,19 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The sheet against which trails must show.
      *
-     * @param centre        it, at the frame's centre
-     * @param trailLimitMag faintest magnitude that leaves a trail there; negative infinity where none does
-     * @param elsewhere     declination of the star of which that is told where the centre is so near to a
-     *                      pole of the sky that a star there draws little more than a point
+     * @param centre        the sheet at the frame's centre
+     * @param trailLimitMag faintest V magnitude that leaves a trail there; negative infinity if none does
+     * @param elsewhere     declination of the star whose limit that is, if the centre is so close to a pole
+     *                      that a star there draws little more than a point
      */
     public record SheetLimit(ExposedSheet centre, double trailLimitMag, Optional<Angle> elsewhere) {
     }
 
     /**
-     * What a star would draw that stands at a point half-way through.
+     * An imaginary star that is at some point half-way through the exposure.
      *
      * @param star  its place, motion and trail
-     * @param point whether the trail is no longer than its spot is wide
+     * @param point whether its trail is no longer than its spot is wide
      */
     public record PointStar(StarHere star, boolean point) {
     }
@@ -149,8 +149,8 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * The celestial pole and the sky's turn about it.
      *
      * @param pole         where it is
-     * @param turnDeg      how far the sky turns about it in all openings
-     * @param longestArcMm the longest trail that fits round it; empty where it is not in the frame
+     * @param turnDeg      by how many degrees the sky turns around it in all openings
+     * @param longestArcMm longest trail around it inside the frame, in mm; empty if the pole is outside
      */
     public record PoleTurn(CelestialPole pole, double turnDeg, OptionalDouble longestArcMm) {
     }
@@ -158,9 +158,9 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The Moon and the frame, from opening the shutter on.
      *
-     * @param inFrameAt   when its centre first stands in the frame and above the skyline; empty where not
-     *                    before {@code lookedUntil}
-     * @param lookedUntil how far ahead was looked
+     * @param inFrameAt   when its centre is first in the frame and above the skyline; empty if not before
+     *                    {@code lookedUntil}
+     * @param lookedUntil end of the time searched
      */
     public record MoonComing(Optional<Instant> inFrameAt, Instant lookedUntil) {
     }
@@ -170,7 +170,7 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
         BOTTOM, LEFT
     }
 
-    /** What is seen at a point of the frame's edge. */
+    /** The direction seen at a point of the frame's edge. */
     public record EdgePoint(Edge edge, Framing.Point point, Direction seen) {
     }
 }

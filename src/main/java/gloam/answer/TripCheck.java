@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * How a trip was understood.
+ * What Gloam understood of a trip.
  *
  * @param trip         the trip
- * @param defaultsUsed what its file left out and what was taken for it
- * @param failureStops what reciprocity failure costs its film at metered times of 1 min, 10 min and 1 h
+ * @param defaultsUsed each default used, one for every value that its file omits
+ * @param failureStops loss of its film to reciprocity failure at metered times of 1 min, 10 min and 1 h, in
+ *                     stops
  */
 public record TripCheck(Trip trip, List<String> defaultsUsed, List<Double> failureStops) {
 
@@ -21,7 +22,7 @@ public record TripCheck(Trip trip, List<String> defaultsUsed, List<Double> failu
         failureStops = List.copyOf(failureStops);
     }
 
-    /** The check of a trip read with some defaults. */
+    /** Checks a trip that was read with some defaults. */
     public static TripCheck of(Trip trip, List<String> defaultsUsed) {
         FilmStock film = trip.film();
         return new TripCheck(trip, defaultsUsed, DoubleStream.of(60, 600, 3600)

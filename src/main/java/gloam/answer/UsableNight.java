@@ -17,18 +17,18 @@ import java.util.Optional;
 /**
  * The night in which a sheet is exposed.
  *
- * @param shutter when it was open and when it may be
- * @param events  what changes the light from its first opening on
+ * @param shutter when it was open and when it may open
+ * @param events  events that change the light from its first opening on
  */
 public record UsableNight(Shutter shutter, List<Event> events) {
 
     /**
-     * The night of a question under a sky that changes.
+     * The night of a question about a changing sky.
      *
      * <p>A wanted tone must be reached by the end of darkness, or by sunrise when that is over or never
      * comes; a wanted time may run into the dawn.
      *
-     * @throws BadInput when the shutter would be open by day, or was open in another night
+     * @throws BadInput if the shutter would be open by day, or was open in another night
      */
     public static UsableNight of(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known) {
         Site site = known.site();

@@ -23,15 +23,15 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The program as a function: arguments in, text and an exit code out. */
 public final class App {
 
-    /** Done, also when the honest answer is that there is nothing. */
+    /** Done, also if the answer is that there is nothing. */
     public static final int DONE = 0;
     /** A bug; the stack trace is on the error stream. */
     public static final int BUG = 1;
-    /** Something given cannot be used. */
+    /** Some option, file or answer cannot be used. */
     public static final int BAD_INPUT = 2;
-    /** Data are missing or do not reach a date asked for. */
+    /** Data are missing, or do not cover a date. */
     public static final int NO_DATA = 3;
-    /** Nothing was found and that was to count as failure. */
+    /** Nothing was found, and {@code --fail-if-empty} was given. */
     public static final int EMPTY = 4;
 
     /** Help needs this many. */
@@ -42,13 +42,16 @@ public final class App {
     /** Those of them that look at all stars. */
     private static final List<String> OF_THE_STARS = List.of("trail", "proof", "plan");
     private static final List<String> COMMANDS =
-            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema", "help",
+            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema",
+            "help",
                     "completion");
 
     private App() {
     }
 
-    /** Runs one command; the report goes to {@code out}, everything else to {@code err}. */
+    /**
+     * Runs one command and returns its exit code; the report goes to {@code out}, all else to {@code err}.
+     */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
         if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
             session.readAhead(OF_THE_STARS.contains(args[0]));
@@ -64,7 +67,7 @@ public final class App {
         return exit;
     }
 
-    /** The program's name and version as its jar tells them. */
+    /** The program's name and version, read from its jar. */
     public static String version() {
         return "gloam " + Optional.ofNullable(App.class.getPackage().getImplementationVersion())
                 .orElse("(unpackaged build)");
@@ -79,7 +82,8 @@ public final class App {
         CommandLine gloam = new GloamCommand().commandLine();
         named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
         OptionSections.shorten(gloam);
-        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH, Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
+        return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH,
+                Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(session.coloured() ? Ansi.ON : Ansi.OFF))
                 .setParameterExceptionHandler(new Refusal())
                 .setExecutionExceptionHandler(new Refusal());

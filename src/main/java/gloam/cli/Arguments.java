@@ -13,9 +13,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The arguments as they were typed: text in UTF-8.
+ * The arguments as typed, in UTF-8.
  *
- * <p>Java reads them in the locale's encoding and loses what that does not have; Linux keeps their bytes.
+ * <p>Java decodes them in the locale's encoding and loses other characters; Linux keeps the bytes.
  */
 public final class Arguments {
 
@@ -28,8 +28,8 @@ public final class Arguments {
     /**
      * The arguments of this process.
      *
-     * @param given what Java made of them
-     * @throws BadInput when one is no text in UTF-8, or cannot be known
+     * @param given the arguments as Java decoded them
+     * @throws BadInput if one is not valid UTF-8, or cannot be recovered
      */
     public static String[] typed(String... given) {
         boolean lost = Stream.of(given).anyMatch(argument -> argument.contains(LOST));

@@ -51,7 +51,8 @@ final class CameraOptions extends OptionGroup {
 
     private final Option<Projection> projection = option("--projection", "NAME", Projection.class,
             "How the lens maps angles: rectilinear, equidistant "
-            + "or equisolid (default: the trip's, else rectilinear).").completedBy(new Candidates.Projections());
+            + "or equisolid (default: the trip's, else rectilinear).")
+            .completedBy(new Candidates.Projections());
 
     private final Option<Quantity> filterStops = option("--filter", "STOPS", Quantity.class,
             "Light taken by a filter in stops (default: the trip's, else 0).");
@@ -83,7 +84,8 @@ final class CameraOptions extends OptionGroup {
         if (transmittance.given() && tStopTransmittance.given()) {
             throw new BadInput("--transmittance SHARE and --t-stop N/T say the same; give one of the two");
         }
-        return transmittance.value().map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
+        return transmittance.value()
+                .map(share -> FromOption.checked("--transmittance", Lens.TRANSMITTANCE, share))
                 .or(tStopTransmittance::value).orElse(base.transmittance());
     }
 
@@ -100,8 +102,8 @@ final class CameraOptions extends OptionGroup {
 
     /** Whether anything of a camera is said. */
     boolean given() {
-        return Stream.of(fNumbers, focalLengthMm, frame, focusM, transmittance, tStopTransmittance, cornerStops, spotUm,
-                projection, filterStops).anyMatch(Option::given);
+        return Stream.of(fNumbers, focalLengthMm, frame, focusM, transmittance, tStopTransmittance,
+                cornerStops, spotUm, projection, filterStops).anyMatch(Option::given);
     }
 
     /** The frame, if it is said. */

@@ -6,10 +6,10 @@ import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.view.OutputFormat;
 import gloam.store.FilmFile;
+import gloam.units.Label;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Locale;
 
 /** Words that a shell offers to complete the value of an option, gathered only when they are asked for. */
 abstract class Candidates implements Iterable<String> {
@@ -19,12 +19,6 @@ abstract class Candidates implements Iterable<String> {
     @Override
     public final Iterator<String> iterator() {
         return all().iterator();
-    }
-
-    /** The words by which options name constants: lower case with hyphens. */
-    static List<String> words(Enum<?>... constants) {
-        return Arrays.stream(constants)
-                .map(constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-')).toList();
     }
 
     /** The built-in films. */
@@ -41,7 +35,8 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label).toList();
+            return Arrays.stream(OutputFormat.values()).filter(OutputFormat::text).map(OutputFormat::label)
+                    .toList();
         }
     }
 
@@ -50,7 +45,7 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return words(Projection.values());
+            return Label.all(List.of(Projection.values()));
         }
     }
 
@@ -59,7 +54,7 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return words(ToneWord.values());
+            return Label.all(List.of(ToneWord.values()));
         }
     }
 
@@ -68,7 +63,7 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return words(Clearable.values());
+            return Label.all(List.of(Clearable.values()));
         }
     }
 
@@ -77,7 +72,7 @@ abstract class Candidates implements Iterable<String> {
 
         @Override
         List<String> all() {
-            return words(Spoiler.values());
+            return Label.all(List.of(Spoiler.values()));
         }
     }
 

@@ -11,19 +11,21 @@ abstract class Command extends OptionGroup implements Callable<Integer> {
     private final String name;
     private CommandLine line;
 
-    /** A command told in the help by a sentence and by examples, at least one. */
+    /** A command that the help explains in a sentence and at least one example. */
     Command(String name, String description, String... examples) {
         this.name = name;
         declare(spec -> spec.name(name).versionProvider(new Version()).usageMessage()
                 .description(description).descriptionHeading("%n")
                 .synopsisHeading("Usage: ").abbreviateSynopsis(true).sortOptions(false)
-                .parameterListHeading("%n").optionListHeading("%nOptions:%n").commandListHeading("%nCommands:%n")
+                .parameterListHeading("%n").optionListHeading("%nOptions:%n")
+                .commandListHeading("%nCommands:%n")
                 .footerHeading(examples.length == 1 ? "%nExample:%n" : "%nExamples:%n").footer(examples));
     }
 
     /** The command as picocli runs it, with those below it. */
     final CommandLine commandLine(Command... below) {
-        line = new CommandLine(spec().addMixin(StandardOptions.class.getSimpleName(), new StandardOptions().spec()));
+        line = new CommandLine(spec()
+                .addMixin(StandardOptions.class.getSimpleName(), new StandardOptions().spec()));
         for (Command command : below) {
             line.addSubcommand(command.name, command.commandLine());
         }

@@ -13,6 +13,7 @@ import gloam.store.Input;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Quantity;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ import picocli.CommandLine.ITypeConverter;
 /** Turns the text of options into values. */
 final class Converters {
 
-    /** Years of four digits only, so that no date is beyond what clocks can reckon. */
+    /** Years of four digits only, so that every date can be computed with. */
     private static final Pattern DATE = Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)");
 
     private Converters() {
@@ -63,7 +64,8 @@ final class Converters {
             return yes(text);
         }
         try {
-            return type == Path.class ? Path.of(text) : type == Integer.class ? (Object) Integer.valueOf(text) : text;
+            return type == Path.class ? Path.of(text) : type == Integer.class ? (Object) Integer.valueOf(text)
+                    : text;
         } catch (InvalidPathException strange) {
             throw new BadInput("expected the name of a file, found \"" + text + "\"");
         } catch (NumberFormatException wrong) {
@@ -80,8 +82,8 @@ final class Converters {
     }
 
     /**
-     * Reads text by a function. A lambda in its place would keep picocli's old class files out of the class-data
-     * archive.
+     * Reads text by a function. A lambda in its place would keep picocli's old class files out of the
+     * class-data archive.
      */
     private record Reading<T>(Function<String, T> function) implements ITypeConverter<T> {
 
@@ -114,7 +116,8 @@ final class Converters {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException unknown) {
-            throw new BadInput("zone \"" + text + "\" is unknown; " + Nearest.question(text, ZoneId.getAvailableZoneIds())
+            throw new BadInput("zone \"" + text + "\" is unknown; "
+                    + Nearest.question(text, ZoneId.getAvailableZoneIds())
                     .orElse("give a name such as Europe/Madrid or UTC"));
         }
     }
@@ -130,12 +133,11 @@ final class Converters {
 
     /** A projection by its name. */
     static Projection projection(String text) {
-        List<String> names = Candidates.words(Projection.values());
-        if (!names.contains(text.toLowerCase(Locale.ROOT))) {
-            throw new BadInput("projection \"" + text + "\" is unknown; " + Nearest.question(text, names)
-                    .orElse("it is one of " + String.join(", ", names)));
-        }
-        return Projection.valueOf(text.toUpperCase(Locale.ROOT));
+        List<Projection> known = List.of(Projection.values());
+        List<String> names = Label.all(known);
+        return Label.named(text, known)
+                .orElseThrow(() -> new BadInput("projection \"" + text + "\" is unknown; "
+                + Nearest.question(text, names).orElse("it is one of " + String.join(", ", names))));
     }
 
     /** The transmittance of a lens by an f-number and the T-number there, such as 11/12.3. */
@@ -145,7 +147,8 @@ final class Converters {
         public Double convert(String text) {
             String[] parts = text.split("/", -1);
             if (parts.length != 2) {
-                throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text + "\"");
+                throw new BadInput("expected an f-number and its T-number such as 11/12.3, found \"" + text
+                        + "\"");
             }
             return Lens.transmittanceOf(FNumber.of(parts[0]),
                     FNumber.exactOf(Lens.T_NUMBER.check(Quantity.number(parts[1]))));

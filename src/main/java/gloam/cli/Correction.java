@@ -29,14 +29,16 @@ record Correction(Entry before, List<Clearable> cleared) {
     Exposed exposed() {
         Exposed was = before.exposed();
         return new Exposed(was.film(), clears(Clearable.BATCH) ? "" : was.batch(),
-                was.place().filter(place -> !clears(Clearable.SITE)), was.aim().filter(aim -> !clears(Clearable.AIM)),
+                was.place().filter(place -> !clears(Clearable.SITE)),
+                was.aim().filter(aim -> !clears(Clearable.AIM)),
                 was.lens(), was.openings(), was.measured() && !clears(Clearable.SKY), was.stars(),
                 clears(Clearable.TEMPERATURE) ? OptionalDouble.empty() : was.temperatureC());
     }
 
     /** The same as the light of a sheet asks for it. */
     SheetLit.LastWord lastWord() {
-        return new SheetLit.LastWord(before.exposed(), exposed(), clears(Clearable.SITE) || clears(Clearable.AIM));
+        return new SheetLit.LastWord(before.exposed(), exposed(), clears(Clearable.SITE)
+                || clears(Clearable.AIM));
     }
 
     /** How it came out. */

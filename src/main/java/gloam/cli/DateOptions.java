@@ -43,8 +43,8 @@ final class DateOptions extends OptionGroup {
 
     private static void refuse(LocalDate first, LocalDate last) {
         if (last.isBefore(first)) {
-            throw new BadInput("the last night " + last + " is before the first, " + first + "; give a later one "
-                    + "(--to)");
+            throw new BadInput("the last night " + last + " is before the first, " + first
+                    + "; give a later one (--to)");
         }
         FromOption.checked("--to", NIGHTS, ChronoUnit.DAYS.between(first, last) + 1);
     }

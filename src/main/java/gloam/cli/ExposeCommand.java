@@ -63,9 +63,11 @@ final class ExposeCommand extends ReportingCommand {
         ExposureQuestion question = new ExposureQuestion(
                 fitted.film(film.required(trip.map(Trip::film)), this::note),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
-                ground.value().map(share -> OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
+                ground.value().map(share ->
+                OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                         .orElse(OptionalDouble.empty()), earlier(skies.get(0)),
-                leastDifference.value().map(density -> FromOption.checked("--least-difference", TrailLimit.LEAST_DIFFERENCE,
+                leastDifference.value().map(density -> FromOption.checked("--least-difference",
+                TrailLimit.LEAST_DIFFERENCE,
                         density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
         return ExposureReport.of(Exposures.of(session::ephemeris, question), session.now());
     }
@@ -80,14 +82,17 @@ final class ExposeCommand extends ReportingCommand {
 
     private ExposureQuestion.Unknown unknown() {
         if (lasts.given() && (toneStops.given() || sheets.given())) {
-            throw new BadInput("give --tone STOPS (and --sheets N) to learn the time or --lasts DURATION to learn the "
-                    + "tone, not both");
+            throw new BadInput("give --tone STOPS (and --sheets N) to learn the time or --lasts DURATION to "
+                    + "learn the tone, not both");
         }
         if (sheets.given() && !openings.get().isEmpty()) {
-            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before; leave out one of the two");
+            throw new BadInput("--sheets cannot go with --open: other sheets have not been open before; "
+                    + "leave out one of the two");
         }
-        double tone = toneStops.value().map(stops -> FromOption.checked("--tone", Wish.TONE, stops)).orElse(0.0);
+        double tone = toneStops.value().map(stops -> FromOption.checked("--tone", Wish.TONE, stops))
+                .orElse(0.0);
         return lasts.value().<ExposureQuestion.Unknown>map(ExposureQuestion.ToneAfter::new).orElseGet(() ->
-                FromOption.of("--sheets", () -> new ExposureQuestion.TimeFor(tone, sheets.value().orElse(1))));
+                FromOption.of("--sheets",
+                () -> new ExposureQuestion.TimeFor(tone, sheets.value().orElse(1))));
     }
 }

@@ -27,7 +27,8 @@ final class FilmOptions extends OptionGroup {
 
     /** The film, if enough is said. */
     Optional<FilmStock> film(Optional<FilmStock> trips) {
-        Optional<FilmStock> base = name.value().map(film -> FromOption.of("--film", () -> FilmFile.film(film))).or(() -> trips)
+        Optional<FilmStock> base = name.value()
+                .map(film -> FromOption.of("--film", () -> FilmFile.film(film))).or(() -> trips)
                 .or(() -> iso.value().map(FilmOptions::plain));
         return base.map(this::changed);
     }
@@ -47,10 +48,12 @@ final class FilmOptions extends OptionGroup {
     private FilmStock changed(FilmStock film) {
         List<FilmStock.Layer> layers = reciprocity.value()
                 .map(text -> FromOption.of("--reciprocity", () -> FilmFile.reciprocity(text)))
-                .map(law -> film.layers().stream().map(layer -> new FilmStock.Layer(layer.name(), law)).toList())
+                .map(law -> film.layers().stream().map(layer -> new FilmStock.Layer(layer.name(), law))
+                .toList())
                 .orElse(film.layers());
         return new FilmStock(film.name(),
-                iso.value().map(speed -> FromOption.checked("--iso", FilmStock.ISO, speed)).orElse(film.iso()), film.kind(),
+                iso.value().map(speed -> FromOption.checked("--iso", FilmStock.ISO, speed))
+                .orElse(film.iso()), film.kind(),
                 layers, film.tone(), film.speedOffsetStops(), film.source());
     }
 }

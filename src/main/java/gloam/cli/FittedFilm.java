@@ -6,7 +6,7 @@ import gloam.journal.Journal;
 import gloam.planner.Trip;
 import gloam.store.Input;
 import gloam.store.JournalFile;
-import java.util.Locale;
+import gloam.view.FilmWords;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -23,11 +23,13 @@ final class FittedFilm extends OptionGroup {
 
     /** A trip with its own film and that of every wish fitted. */
     Trip trip(Trip trip, Consumer<String> notes) {
-        return journal(notes).map(journal -> trip.withFilms(film -> fitted(journal, film, notes))).orElse(trip);
+        return journal(notes).map(journal -> trip.withFilms(film -> fitted(journal, film, notes)))
+                .orElse(trip);
     }
 
     private Optional<Journal> journal(Consumer<String> notes) {
-        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file()))).map(journal -> {
+        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file())))
+                .map(journal -> {
             journal.damages().forEach(notes);
             return journal;
         });
@@ -35,12 +37,7 @@ final class FittedFilm extends OptionGroup {
 
     private static FilmStock fitted(Journal journal, FilmStock published, Consumer<String> notes) {
         KnownFilm known = KnownFilm.of(published, journal);
-        notes.accept(known.used() == 0
-                ? "the journal has no judged sheet of " + published.name() + ", which is taken as published"
-                : String.format(Locale.ROOT, "%s (fitted to %s): slower than rated by %+.2f ± %.2f stops, exponent %.2f ± %.2f",
-                        published.name(), known.used() == 1 ? "1 sheet" : known.used() + " sheets",
-                        known.speedOffsetStops().mean(), known.speedOffsetStops().sd(),
-                        known.exponent().mean(), known.exponent().sd()));
+        notes.accept(FilmWords.of(published.name(), known));
         return known.film();
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 final class GloamCommand extends Command {
 
     private static final List<String> NEXT = List.of(
-            "Gloam plans nights of slow-film photography under the sky: which night and place, where to point,",
-            "which f-number, when to open and close the shutter, what the sheet will show.",
+            "Gloam plans nights of slow-film photography under the sky: which night and place, where to "
+            + "point,", "which f-number, when to open and close the shutter, what the sheet will show.",
             "",
             "Begin with a trip file for your place (latitude, longitude, height) and zone:",
             "",

@@ -25,7 +25,8 @@ final class HelpCommand extends Command {
                 "gloam help journal add", "gloam help trip-file", "gloam help plan --man | man -l -");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("COMMAND").arity("0..2")
                 .type(List.class).auxiliaryTypes(String.class).getter(words).setter(words)
-                .description("The command, such as plan or journal add; or trip-file, for the keys of the trip file.").build()));
+                .description("The command, such as plan or journal add; or trip-file, for the keys of the "
+                + "trip file.").build()));
         this.session = session;
     }
 
@@ -56,7 +57,8 @@ final class HelpCommand extends Command {
     private static void write(CommandLine command, Path folder) {
         ManPage page = new ManPage(command.getCommandSpec());
         FromOption.run("--into", () ->
-                OutputFile.write(folder.resolve(page.name() + ".1"), page.text().getBytes(StandardCharsets.UTF_8)));
+                OutputFile.write(folder.resolve(page.name() + ".1"),
+                page.text().getBytes(StandardCharsets.UTF_8)));
         command.getSubcommands().values().forEach(below -> write(below, folder));
     }
 

@@ -46,9 +46,11 @@ final class InitCommand extends Command {
             new Question("--lon", "Longitude, east positive, such as -2.15: "),
             new Question("--zone", "Time zone, such as Europe/Madrid: "))
             .collect(Collectors.toMap(Question::option, Function.identity()));
-    private static final Question FOCAL_LENGTH = new Question("--focal-length", "Focal length, such as 120 mm (empty for "
+    private static final Question FOCAL_LENGTH = new Question("--focal-length",
+            "Focal length, such as 120 mm (empty for "
             + "an example camera): ", answer -> new Quantity(answer).in(Lens.FOCAL_LENGTH));
-    private static final Question FRAME = new Question("--frame", "Frame, width x height, such as 80x80 mm: ");
+    private static final Question FRAME = new Question("--frame",
+            "Frame, width x height, such as 80x80 mm: ");
     private static final Question F_NUMBERS = new Question("--f-number", "F-numbers, such as 11,16,22: ");
 
     private final Cell<Path> file = new Cell<>();
@@ -61,7 +63,8 @@ final class InitCommand extends Command {
     private final Option<LocalDate> from = option("--from", "DATE", LocalDate.class,
             "Evening of the first night (default: of the week around the next new Moon).");
 
-    private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class, "Evening of the last night.");
+    private final Option<LocalDate> to = option("--to", "DATE", LocalDate.class,
+            "Evening of the last night.");
 
     private final Option<String> film = option("--film", "NAME", String.class,
             "A built-in film (default: " + FILM + ").").completedBy(new Candidates.Films());
@@ -77,8 +80,8 @@ final class InitCommand extends Command {
 
     InitCommand(Session session) {
         super("init",
-                "Write a commented trip file for a place and a camera; on a terminal it asks for what is missing.",
-                "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
+                "Write a commented trip file for a place and a camera; on a terminal it asks for what is "
+                + "missing.", "gloam init south.yaml --place 33.45S,70.55W,2400 --zone America/Santiago"
                         + " --focal-length 114mm --frame 4x5in --f-number f/8,f/11,f/16");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FILE").arity("0..1")
                 .type(Path.class).converters(Converters.of(Path.class).orElseThrow())
@@ -121,8 +124,8 @@ final class InitCommand extends Command {
         Coordinates where = place.coordinates();
         List<LocalDate> nights = nights(place.zone());
         FromOption.checked("--sheets", Trip.SHEETS, sheets.get());
-        return new TripDraft(name.get().strip(), where, place.zone(), nights.get(0), nights.get(nights.size() - 1),
-                camera.camera(Optional.of(EXAMPLE)), camera.given(),
+        return new TripDraft(name.get().strip(), where, place.zone(), nights.get(0),
+                nights.get(nights.size() - 1), camera.camera(Optional.of(EXAMPLE)), camera.given(),
                 FromOption.of("--film", () -> builtIn(film.value().orElse(FILM))), sheets.get());
     }
 
@@ -130,8 +133,10 @@ final class InitCommand extends Command {
         if (!from.given() && to.given()) {
             throw new BadInput("no first night given; use --from DATE");
         }
-        return from.value().map(first -> DateOptions.between(first, to.value().orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
-                .orElseGet(() -> NewMoonNights.after(session.ephemeris(), session.now(), zone, DAYS_AROUND_NEW_MOON)
+        return from.value().map(first -> DateOptions.between(first,
+                to.value().orElse(first.plusDays(2L * DAYS_AROUND_NEW_MOON))))
+                .orElseGet(() -> NewMoonNights.after(session.ephemeris(), session.now(), zone,
+                DAYS_AROUND_NEW_MOON)
                         .evenings());
     }
 

@@ -27,23 +27,27 @@ final class JournalAddCommand extends ReportingCommand {
     private final Option<String> corrects = option("--corrects", "ENTRY", String.class,
             "The entry that this one replaces; what is not given is kept.");
 
-    private final Option<Boolean> withdraw = flag("--withdraw", "Remove the corrected sheet from the journal.");
+    private final Option<Boolean> withdraw = flag("--withdraw",
+            "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, site, sky or withdraw.")
+            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, "
+            + "site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final SheetOptions sheet = group(new SheetOptions());
 
     private final OutcomeOptions outcome = group(new OutcomeOptions());
 
-    private final Option<String> note = option("--note", "TEXT", String.class, "Anything else worth knowing.");
+    private final Option<String> note = option("--note", "TEXT", String.class,
+            "Anything else worth knowing.");
 
     JournalAddCommand(Session session) {
         super(session, "add",
                 "Add a sheet to the journal, or correct one. On a terminal it asks for what is "
                 + "missing.",
-                "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 --tone dark");
+                "gloam journal add --journal journal.jsonl --trip trip.yaml --plan plan.json --sheet 3 "
+                + "--tone dark");
     }
 
     @Override
@@ -73,8 +77,10 @@ final class JournalAddCommand extends ReportingCommand {
         List<Input> others = inputs();
         others.remove(journal.input());
         FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
-        return report(session, FromOption.of("--journal", () -> before.isEmpty() ? JournalFile.add(journal.file(), entry)
-                : JournalFile.correct(journal.file(), corrects.get(), last -> entry(session, Optional.of(last)))));
+        return report(session, FromOption.of("--journal", () -> before.isEmpty()
+                ? JournalFile.add(journal.file(), entry)
+                : JournalFile.correct(journal.file(), corrects.get(),
+                last -> entry(session, Optional.of(last)))));
     }
 
     /** The new entry; in a correction what is neither given nor cleared is that of the last word. */
@@ -83,15 +89,15 @@ final class JournalAddCommand extends ReportingCommand {
         if (correction.filter(Correction::withdrawn).isPresent() && !withdraw.given()) {
             throw new BadInput("that sheet was withdrawn; bring it back with --clear withdraw (--corrects)");
         }
-        return new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(), withdraw.given(),
-                sheet.exposed(session, correction),
+        return new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(),
+                withdraw.given(), sheet.exposed(session, correction),
                 outcome.outcome(correction.map(Correction::outcome).orElse(UNKNOWN)),
                 note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""));
     }
 
     private Report report(Session session, JournalFile.Added added) {
-        return JournalAddedReport.of(journal.file().toString(), added.entry(), added.already(), added.before(),
-                session.now());
+        return JournalAddedReport.of(journal.file().toString(), added.entry(), added.already(),
+                added.before(), session.now());
     }
 
     private Entry corrected(String id) {

@@ -13,8 +13,10 @@ final class JournalCommand extends Command {
 
     /** The command with its own commands. */
     static CommandLine with(Session session) {
-        return new JournalCommand().commandLine(new JournalAddCommand(session), new JournalListCommand(session),
-                new JournalFitCommand(session), new JournalNextCommand(session), new JournalStatsCommand(session),
+        return new JournalCommand()
+                .commandLine(new JournalAddCommand(session), new JournalListCommand(session),
+                new JournalFitCommand(session), new JournalNextCommand(session),
+                new JournalStatsCommand(session),
                 new JournalExportCommand(session), new JournalGuideCommand(session));
     }
 

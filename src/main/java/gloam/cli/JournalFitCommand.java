@@ -28,7 +28,8 @@ final class JournalFitCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        FilmStock published = film.required(trip.value().map(TripFile::read).map(TripFile.Reading::trip).map(Trip::film));
+        FilmStock published = film.required(trip.value().map(TripFile::read).map(TripFile.Reading::trip)
+                .map(Trip::film));
         return JournalFitReport.of(Fit.of(published, journal.read(this::note), batch.get()), session.now());
     }
 }

@@ -34,16 +34,20 @@ final class JournalOptions extends OptionGroup {
     /** Which of its sheets are meant. */
     static final class Choice extends OptionGroup {
 
-        private final Option<String> film = option("--film", "NAME", String.class, "Only sheets of that film.")
+        private final Option<String> film = option("--film", "NAME", String.class,
+                "Only sheets of that film.")
                 .byDefault("");
 
-        private final Option<String> batch = option("--batch", "NAME", String.class, "Only sheets of that pack or batch.")
+        private final Option<String> batch = option("--batch", "NAME", String.class,
+                "Only sheets of that pack or batch.")
                 .byDefault("");
 
         List<Entry> of(Journal journal) {
             return journal.sheets().stream()
-                    .filter(entry -> film.get().isEmpty() || entry.exposed().film().equalsIgnoreCase(film.get()))
-                    .filter(entry -> batch.get().isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch.get())).toList();
+                    .filter(entry -> film.get().isEmpty() || entry.exposed().film()
+                    .equalsIgnoreCase(film.get()))
+                    .filter(entry -> batch.get().isEmpty() || entry.exposed().batch()
+                    .equalsIgnoreCase(batch.get())).toList();
         }
     }
 }

@@ -17,12 +17,12 @@ final class JournalQuestions {
             new Question("--film", "Film: ", FilmFile::film),
             new Question("--batch", "Pack or batch: "),
             new Question("--f-number", "F-number: "),
-            number("--azimuth", "Azimuth of the aim in degrees, from north through east: ", Direction.AZIMUTH),
-            number("--altitude", "Altitude of the aim in degrees: ", Direction.ALTITUDE),
-            number("--sky-mag-arcsec2", "Measured sky in mag/arcsec², empty to compute it: ", SkyBrightness.MAG_ARCSEC2),
-            number("--temperature", "Temperature in °C: ", Exposed.TEMPERATURE));
-    private static final Question TONE = new Question("--tone", "Tone of the sky (black, very-dark, dark, middle, light, "
-            + "white; empty if not known yet): ");
+            number("--azimuth", "Azimuth of the aim in degrees, from north through east: ",
+            Direction.AZIMUTH), number("--altitude", "Altitude of the aim in degrees: ", Direction.ALTITUDE),
+            number("--sky-mag-arcsec2", "Measured sky in mag/arcsec², empty to compute it: ",
+            SkyBrightness.MAG_ARCSEC2), number("--temperature", "Temperature in °C: ", Exposed.TEMPERATURE));
+    private static final Question TONE = new Question("--tone",
+            "Tone of the sky (black, very-dark, dark, middle, light, white; empty if not known yet): ");
     private static final List<Question> OUTCOME = List.of(
             number("--faintest", "Magnitude of the faintest star seen: ", Outcome.MAGNITUDE),
             new Question("--spoiled-by", "Spoiled by (cloud, dew, bump, light-leak, late-close, …): "),
@@ -35,7 +35,8 @@ final class JournalQuestions {
     /** Asks for what of a sheet and its outcome was not given. */
     static void ask(Questions questions, SheetOptions sheet, OutcomeOptions outcome) {
         if (!sheet.placedDirectly()) {
-            questions.ask(new Question("--trip", "Trip file, for site, film and camera: ", answer -> sheet.checkSite()));
+            questions.ask(new Question("--trip", "Trip file, for site, film and camera: ",
+                    answer -> sheet.checkSite()));
         }
         questions.ask(new Question("--plan", "Plan saved as JSON: "));
         if (sheet.anyGiven("--plan")) {
@@ -46,7 +47,8 @@ final class JournalQuestions {
         }
         EXPOSURE.forEach(questions::ask);
         questions.askAll(new Question("--open", "Open, such as 2027-02-08T21:35/4h or "
-                + "2027-02-08T21:35/2027-02-09T01:35 (empty when there is no further opening): ", answer -> sheet.checkOpenings()));
+                + "2027-02-08T21:35/2027-02-09T01:35 (empty when there is no further opening): ",
+                answer -> sheet.checkOpenings()));
         if (!outcome.anyGiven("--tone-stops")) {
             questions.ask(TONE);
         }

@@ -15,13 +15,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them. */
+/**
+ * How the brightness of the sky is known: metered by a preview frame, measured, computed, or several of them.
+ */
 final class KnownSkyOptions extends OptionGroup {
 
     private final Option<FNumber> previewFNumber = option("--preview-f-number", "N", FNumber.class,
             "F-number of a digital frame that looked right (default: the trip's).").readBy(FNumber::of);
 
-    private final Option<Quantity> previewIso = option("--preview-iso", "N", Quantity.class, "Its ISO setting.");
+    private final Option<Quantity> previewIso = option("--preview-iso", "N", Quantity.class,
+            "Its ISO setting.");
 
     private final Option<Duration> previewExposure = option("--preview-exposure", "DURATION", Duration.class,
             "Its exposure, such as 30s.");
@@ -42,9 +45,9 @@ final class KnownSkyOptions extends OptionGroup {
             "How high the camera points (default: 90, the zenith).");
 
     /**
-     * What tells the sky, the one to expose for first: the computed one if it changes, else the preview frame, the
-     * measured and the computed one; the trip's preview where nothing is said. The site is asked for only when the sky
-     * is to be computed.
+     * The readings of the sky, the one to expose for first: the computed one if it changes, else the preview
+     * frame, the measured and the computed one; the trip's preview where nothing is said. The site is asked
+     * for only when the sky is to be computed.
      */
     List<KnownSky> known(Optional<Trip> trip, Supplier<Site> site) {
         if (at.given() && from.given()) {
@@ -72,7 +75,8 @@ final class KnownSkyOptions extends OptionGroup {
 
     private Preview preview() {
         if (!previewFNumber.given() || !previewIso.given() || !previewExposure.given()) {
-            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and --preview-exposure; give all three");
+            throw new BadInput("a preview frame needs --preview-f-number, --preview-iso and "
+                    + "--preview-exposure; give all three");
         }
         double iso = FromOption.checked("--preview-iso", Preview.ISO, previewIso.get());
         return FromOption.of("--preview-exposure", () ->
@@ -82,8 +86,10 @@ final class KnownSkyOptions extends OptionGroup {
     private KnownSky computed(Site site) {
         String option = at.given() ? "--at" : "--from";
         Moment moment = at.value().or(() -> from.value()).orElseThrow();
-        double azimuth = azimuthDeg.value().map(given -> FromOption.checked("--azimuth", Direction.AZIMUTH, given)).orElse(0.0);
-        double altitude = altitudeDeg.value().map(given -> FromOption.checked("--altitude", Direction.ALTITUDE, given))
+        double azimuth = azimuthDeg.value()
+                .map(given -> FromOption.checked("--azimuth", Direction.AZIMUTH, given)).orElse(0.0);
+        double altitude = altitudeDeg.value()
+                .map(given -> FromOption.checked("--altitude", Direction.ALTITUDE, given))
                 .orElse(90.0);
         return new KnownSky.Computed(site, Direction.ofDegrees(azimuth, altitude),
                 FromOption.of(option, () -> moment.in(site.zone())), at.given());

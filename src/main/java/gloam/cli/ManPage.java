@@ -18,7 +18,8 @@ import picocli.CommandLine.Model.OptionSpec;
 record ManPage(CommandSpec command) {
 
     private static final Map<Integer, String> EXIT_CODES = Map.of(App.DONE, "done, also when nothing "
-            + "was found", App.BUG, "a bug, with a stack trace", App.BAD_INPUT, "input that cannot be used; a line "
+            + "was found", App.BUG, "a bug, with a stack trace", App.BAD_INPUT,
+            "input that cannot be used; a line "
             + "for each problem says what to correct", App.NO_DATA, "no ephemeris for that date", App.EMPTY,
             "nothing found, and --fail-if-empty given");
 
@@ -32,10 +33,12 @@ record ManPage(CommandSpec command) {
         StringBuilder page = new StringBuilder();
         page.append(".TH ").append(quoted(name().toUpperCase(Locale.ROOT))).append(" 1 \"\" ")
                 .append(quoted(command.version()[0])).append(" Gloam\n");
-        page.append(".SH NAME\n").append(escaped(name())).append(" \\- ").append(escaped(summary())).append('\n');
+        page.append(".SH NAME\n").append(escaped(name())).append(" \\- ").append(escaped(summary()))
+                .append('\n');
         page.append(".SH SYNOPSIS\n.B ").append(escaped(command.qualifiedName())).append('\n')
                 .append(escaped(synopsis())).append('\n');
-        page.append(".SH DESCRIPTION\n").append(escaped(String.join(" ", command.usageMessage().description())))
+        page.append(".SH DESCRIPTION\n")
+                .append(escaped(String.join(" ", command.usageMessage().description())))
                 .append('\n');
         commands(page);
         OptionSections.of(command).forEach((heading, options) -> {
@@ -43,10 +46,12 @@ record ManPage(CommandSpec command) {
             options.forEach(option -> page.append(described(option)));
         });
         page.append(".SH EXAMPLES\n.nf\n");
-        List.of(command.usageMessage().footer()).forEach(line -> page.append(escaped(line.strip())).append('\n'));
+        List.of(command.usageMessage().footer())
+                .forEach(line -> page.append(escaped(line.strip())).append('\n'));
         page.append(".fi\n.SH \"EXIT STATUS\"\n");
         EXIT_CODES.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(code ->
-                page.append(".TP\n.B ").append(code.getKey()).append('\n').append(escaped(code.getValue())).append('\n'));
+                page.append(".TP\n.B ").append(code.getKey()).append('\n').append(escaped(code.getValue()))
+                .append('\n'));
         return page.toString();
     }
 
@@ -55,14 +60,16 @@ record ManPage(CommandSpec command) {
     }
 
     private String synopsis() {
-        return (command.subcommands().isEmpty() ? "" : "COMMAND ") + "[OPTIONS]" + command.positionalParameters().stream()
+        return (command.subcommands().isEmpty() ? "" : "COMMAND ") + "[OPTIONS]"
+                + command.positionalParameters().stream()
                 .map(parameter -> " [" + parameter.paramLabel() + "]").collect(Collectors.joining());
     }
 
     private void commands(StringBuilder page) {
         if (!command.subcommands().isEmpty()) {
             page.append(".SH COMMANDS\n");
-            command.subcommands().forEach((name, below) -> page.append(".TP\n.B ").append(escaped(name)).append('\n')
+            command.subcommands().forEach((name, below) -> page.append(".TP\n.B ").append(escaped(name))
+                    .append('\n')
                     .append(escaped(description(below))).append('\n'));
         }
     }
@@ -74,8 +81,8 @@ record ManPage(CommandSpec command) {
     private static String described(OptionSpec option) {
         String names = Arrays.stream(option.names()).map(name -> "\\fB" + escaped(name) + "\\fR")
                 .collect(Collectors.joining(", "));
-        return ".TP\n" + names + (option.arity().max() == 0 ? "" : "=\\fI" + escaped(option.paramLabel()) + "\\fR") + "\n"
-                + escaped(description(option)) + "\n";
+        return ".TP\n" + names + (option.arity().max() == 0 ? "" : "=\\fI" + escaped(option.paramLabel())
+                + "\\fR") + "\n" + escaped(description(option)) + "\n";
     }
 
     private static String description(ArgSpec argument) {
@@ -87,7 +94,10 @@ record ManPage(CommandSpec command) {
         return '"' + escaped(text) + '"';
     }
 
-    /** Text that shows itself: no backslash, hyphen or point at the start of a line means anything to the macros. */
+    /**
+     * Text that shows itself: no backslash, hyphen or point at the start of a line means anything to the
+     * macros.
+     */
     private static String escaped(String text) {
         String escaped = text.codePoints().mapToObj(c -> switch (c) {
             case '\\' -> "\\e";

@@ -29,7 +29,8 @@ import java.util.regex.Pattern;
 record Moment(LocalDateTime local, Optional<ZoneId> zone) {
 
     /** ISO 8601 with years of four digits; seconds and offset may be left out. */
-    private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder().appendValue(ChronoField.YEAR, 4)
+    private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder()
+            .appendValue(ChronoField.YEAR, 4)
             .appendPattern("-MM-dd'T'HH:mm[:ss[.SSS][.SS][.S]][XXX][X]").toFormatter(Locale.ROOT)
             .withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern ZONED = Pattern.compile("(.*\\d)(?: *\\[([^\\]]+)\\]| +([A-Za-z][^ ]*))");
@@ -38,8 +39,8 @@ record Moment(LocalDateTime local, Optional<ZoneId> zone) {
     private static final Pattern ONE_DIGIT = Pattern.compile("(.*[T ])(\\d:.*)");
 
     /**
-     * The moment of a text such as 2027-02-06T22:30, 2027-02-06T21:30:00Z or 2027-02-06 22:30 Europe/Madrid; a blank may
-     * stand for the T.
+     * The moment of a text such as 2027-02-06T22:30, 2027-02-06T21:30:00Z or 2027-02-06 22:30 Europe/Madrid;
+     * a blank may stand for the T.
      */
     static Moment parse(String text) {
         String stripped = text.strip();
@@ -81,7 +82,8 @@ record Moment(LocalDateTime local, Optional<ZoneId> zone) {
                         : "go from " + change.getDateTimeBefore().toLocalTime() + " on to "
                         + change.getDateTimeAfter().toLocalTime()) + ". Give a time before or after that"
                 : local + " comes twice in " + clocks + ": the clocks go back from "
-                        + change.getDateTimeBefore().toLocalTime() + " to " + change.getDateTimeAfter().toLocalTime()
+                        + change.getDateTimeBefore().toLocalTime() + " to " + change.getDateTimeAfter()
+                        .toLocalTime()
                         + ". Give " + local + change.getOffsetBefore() + " for the first time or " + local
                         + change.getOffsetAfter() + " for the second");
     }
@@ -100,8 +102,10 @@ record Moment(LocalDateTime local, Optional<ZoneId> zone) {
 
     private static BadInput unreadable(String text) {
         Matcher oneDigit = ONE_DIGIT.matcher(text.strip());
-        return new BadInput("expected a moment such as 2027-02-06T22:30 by the clocks at the site, 2027-02-06T21:30Z or "
+        return new BadInput("expected a moment such as 2027-02-06T22:30 by the clocks at the site, "
+                + "2027-02-06T21:30Z or "
                 + "2027-02-06T22:30+01:00, found \"" + text + "\"" + (oneDigit.matches()
-                ? ". Write the hour with two digits of 24, " + oneDigit.group(1) + "0" + oneDigit.group(2) : ""));
+                ? ". Write the hour with two digits of 24, " + oneDigit.group(1) + "0" + oneDigit.group(2)
+                : ""));
     }
 }

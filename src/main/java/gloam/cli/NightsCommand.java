@@ -23,8 +23,8 @@ final class NightsCommand extends ReportingCommand {
 
     NightsCommand(Session session) {
         super(session, "nights",
-                "Rank nights, best first, by what the trip's wishes would gain from each; without a trip by darkness, "
-                + "moonlight and planets.",
+                "Rank nights, best first, by what the trip's wishes would gain from each; without a trip by "
+                + "darkness, moonlight and planets.",
                 "gloam nights --trip demo-data/trip.yaml --stay 2");
     }
 
@@ -37,6 +37,7 @@ final class NightsCommand extends ReportingCommand {
         OptionalInt run = stay.given() ? OptionalInt.of(stay.get())
                 : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
         Ranking.Wanted wanted = FromOption.of("--stay", () -> new Ranking.Wanted(sites, dates, trip, run));
-        return NightsReport.of(Ranking.of(session.ephemeris(), wanted, progress("nights")), session.now());
+        return NightsReport.of(Ranking.of(session.ephemeris(), session.stars(), wanted, progress("nights")),
+                session.now());
     }
 }

@@ -17,7 +17,7 @@ import picocli.CommandLine.Model.OptionSpec;
  */
 final class Option<V> {
 
-    /** Where in the help stands what is told after the others. */
+    /** Place in the help of options that come after the others. */
     private static final int LAST = 100;
 
     private static final String COMMA = ",";
@@ -94,7 +94,7 @@ final class Option<V> {
         return this;
     }
 
-    /** Never left out. */
+    /** Makes it required. */
     Option<V> required() {
         spec.required(true);
         return this;

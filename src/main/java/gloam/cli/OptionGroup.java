@@ -11,10 +11,10 @@ import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
- * Options that belong together; its fields are them, in the order in which they are told.
+ * Options that belong together: its fields, in the order of the help.
  *
- * <p>They are declared to picocli by calls. It could read them from annotations, but Java makes the classes for that
- * anew at each start, which takes as long as starting Java.
+ * <p>They are declared to picocli by calls. It could read them from annotations, but Java makes the classes
+ * for that anew at each start, which takes as long as starting Java.
  */
 abstract class OptionGroup {
 

@@ -13,7 +13,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
-/** The options in a command's help: its own one by one; those it shares with others by name alone, or all explained. */
+/**
+ * The options in a command's help: its own one by one; those it shares with others by name alone, or all
+ * explained.
+ */
 final class OptionSections implements IHelpSectionRenderer {
 
     private static final String OWN = "Options";
@@ -21,7 +24,8 @@ final class OptionSections implements IHelpSectionRenderer {
     private static final String END = System.lineSeparator();
 
     /** Options that several commands share, and the heading they stand under. */
-    private static final Map<Class<?>, String> SHARED = Map.of(SiteOptions.class, "Place", CameraOptions.class, "Camera",
+    private static final Map<Class<?>, String> SHARED = Map.of(SiteOptions.class, "Place",
+            CameraOptions.class, "Camera",
             FilmOptions.class, "Film", FittedFilm.class, "Film", OutputOptions.class, "Output",
             SkyDataOptions.class, MORE, StandardOptions.class, MORE);
 
@@ -56,7 +60,8 @@ final class OptionSections implements IHelpSectionRenderer {
         Map<String, List<OptionSpec>> sections = new LinkedHashMap<>();
         List.of(OWN, "Place", "Camera", "Film", "Output", MORE).forEach(heading ->
                 sections.put(heading, new ArrayList<>()));
-        command.options().forEach(option -> sections.get(shared.getOrDefault(option.longestName(), OWN)).add(option));
+        command.options().forEach(option -> sections.get(shared.getOrDefault(option.longestName(), OWN))
+                .add(option));
         sections.values().removeIf(List::isEmpty);
         return sections;
     }
@@ -78,7 +83,8 @@ final class OptionSections implements IHelpSectionRenderer {
         sections.forEach((heading, options) -> {
             boolean inFull = explained || heading.equals(OWN);
             text.append(inFull ? END + heading + ":" + END + help.optionListExcludingGroups(options)
-                    : blank(heading, sections) + named(heading, options, help.commandSpec().usageMessage().width()));
+                    : blank(heading, sections)
+                    + named(heading, options, help.commandSpec().usageMessage().width()));
         });
         if (!explained && sections.size() > 2) {
             text.append("gloam help").append(help.commandSpec().qualifiedName().substring("gloam".length()))
@@ -89,8 +95,8 @@ final class OptionSections implements IHelpSectionRenderer {
 
     /** A blank line before the first section of names alone. */
     private static String blank(String heading, Map<String, List<OptionSpec>> sections) {
-        return sections.keySet().stream().filter(other -> !other.equals(OWN)).findFirst().orElseThrow().equals(heading)
-                ? END : "";
+        return sections.keySet().stream().filter(other -> !other.equals(OWN)).findFirst().orElseThrow()
+                .equals(heading) ? END : "";
     }
 
     /** The names of options in lines that fit. */

@@ -5,10 +5,10 @@ import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
@@ -24,7 +24,8 @@ final class OutcomeOptions extends OptionGroup {
             "The sky's tone measured, in stops from the film's mid-tone.");
 
     private final Option<Quantity> toneSpreadStops = option("--tone-spread", "STOPS", Quantity.class,
-            "Its standard deviation, that of the light included (default: " + Verdict.USUAL_SPREAD_STOPS + ").");
+            "Its standard deviation, that of the light included (default: " + Verdict.USUAL_SPREAD_STOPS
+            + ").");
 
     private final Option<Quantity> faintestMag = option("--faintest", "MAG", Quantity.class,
             "V magnitude of the faintest trail seen near the centre.");
@@ -40,14 +41,16 @@ final class OutcomeOptions extends OptionGroup {
     Outcome outcome(Outcome before) {
         return new Outcome(verdict(before.verdict()), faintestMag.value().map(mag -> OptionalDouble.of(
                 FromOption.checked("--faintest", Outcome.MAGNITUDE, mag))).orElse(before.faintestMag()),
-                kept.value().or(before::kept), spoiledBy.get().isEmpty() ? before.spoiledBy() : spoiledBy.get());
+                kept.value().or(before::kept), spoiledBy.get().isEmpty() ? before.spoiledBy()
+                : spoiledBy.get());
     }
 
     private Optional<Verdict> verdict(Optional<Verdict> before) {
         if (tone.given() && toneStops.given()) {
             throw new BadInput("give the tone as a word (--tone) or in stops (--tone-stops), not both");
         }
-        Optional<Verdict.InStops> was = before.filter(verdict -> !tone.given() && verdict instanceof Verdict.InStops)
+        Optional<Verdict.InStops> was = before.filter(verdict -> !tone.given()
+                && verdict instanceof Verdict.InStops)
                 .map(Verdict.InStops.class::cast);
         if (toneSpreadStops.given() && !toneStops.given() && was.isEmpty()) {
             throw new BadInput("--tone-spread belongs to a tone in stops; add --tone-stops STOPS");
@@ -59,19 +62,17 @@ final class OutcomeOptions extends OptionGroup {
                 FromOption.checked("--tone-spread", Verdict.SPREAD, stops))
                 .or(() -> was.map(Verdict.InStops::spreadStops)).orElse(Verdict.USUAL_SPREAD_STOPS);
         return Optional.of(new Verdict.InStops(toneStops.value().map(stops ->
-                FromOption.checked("--tone-stops", Verdict.TONE, stops)).or(() -> was.map(Verdict.InStops::stops))
+                FromOption.checked("--tone-stops", Verdict.TONE, stops))
+                .or(() -> was.map(Verdict.InStops::stops))
                 .orElseThrow(), spreadStops));
     }
 
     /** The constant that a word names. */
     static <E extends Enum<E>> E constant(String text, E[] constants) {
-        List<String> words = Candidates.words(constants);
-        int index = words.indexOf(text.strip().toLowerCase(Locale.ROOT));
-        if (index < 0) {
-            throw new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
-                    + Nearest.question(text, words).map("; "::concat).orElse(""));
-        }
-        return constants[index];
+        List<String> words = Label.all(List.of(constants));
+        return Label.named(text, List.of(constants)).orElseThrow(() ->
+                new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
+                        + Nearest.question(text, words).map("; "::concat).orElse("")));
     }
 
     /** A word for a tone. */

@@ -17,7 +17,7 @@ import java.nio.file.attribute.PosixFileAttributes;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 
-/** Writes a file whole or not at all. */
+/** Writes a file completely or not at all. */
 final class OutputFile {
 
     private static final FileAttribute<?>[] NONE = {};
@@ -84,7 +84,8 @@ final class OutputFile {
 
     private static void replace(Path file, byte[] content, CopyOption... how) throws IOException {
         boolean old = Files.exists(file);
-        Path part = removedOnExit(Files.createTempFile(file.getParent(), ".gloam", ".part", old ? NONE : usual(file)));
+        Path part = removedOnExit(Files.createTempFile(file.getParent(), ".gloam", ".part", old ? NONE
+                : usual(file)));
         try {
             Files.write(part, content, StandardOpenOption.WRITE, StandardOpenOption.DSYNC);
             PosixFileAttributeView view = Files.getFileAttributeView(part, PosixFileAttributeView.class);
@@ -100,7 +101,8 @@ final class OutputFile {
     /** The rights of a new file, less what the user's mask takes. */
     private static FileAttribute<?>[] usual(Path file) {
         return file.getFileSystem().supportedFileAttributeViews().contains("posix")
-                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-rw-rw-"))}
+                ? new FileAttribute<?>[] {
+                PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-rw-rw-"))}
                 : NONE;
     }
 

@@ -22,7 +22,8 @@ final class OutputOptions extends OptionGroup {
             "Write the report to a file as well; its ending (" + OutputFormat.endings("") + ") picks the "
             + "format. May be given more than once.").last();
 
-    private final Option<Boolean> failIfEmpty = flag("--fail-if-empty", "Exit with code 4 when nothing is found.")
+    private final Option<Boolean> failIfEmpty = flag("--fail-if-empty",
+            "Exit with code 4 when nothing is found.")
             .last();
 
     boolean failIfEmpty() {

@@ -54,7 +54,8 @@ final class PlaceOptions extends OptionGroup {
         }
         return new Coordinates(latitude.given() ? latitude.get() : place.get().latitude(),
                 longitude.given() ? longitude.get() : place.get().longitude(),
-                heightM.given() ? OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT, heightM.get())) : inPlace);
+                heightM.given() ? OptionalDouble.of(FromOption.checked("--height", Site.HEIGHT,
+                heightM.get())) : inPlace);
     }
 
     /** The zone. */
@@ -76,7 +77,8 @@ final class PlaceOptions extends OptionGroup {
         if (!place.given() && !latitude.given() && !longitude.given()) {
             missing.add(withHeight ? "--place LAT,LON,HEIGHT" : "--place LAT,LON");
         } else {
-            boolean high = heightM.given() || place.value().filter(known -> known.heightM().isPresent()).isPresent();
+            boolean high = heightM.given() || place.value().filter(known -> known.heightM().isPresent())
+                    .isPresent();
             addIf(missing, "--lat", !place.given() && !latitude.given());
             addIf(missing, "--lon", !place.given() && !longitude.given());
             addIf(missing, "--height", withHeight && !high);

@@ -44,17 +44,19 @@ final class PlanCommand extends ReportingCommand {
         Trip trip = place.trip().orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
-        Timetable timetable = Timetable.of(session.ephemeris(), session.stars(), fitted.trip(rest(trip), this::note),
-                former, session.now(), progress("nights looked at"));
+        Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),
+                fitted.trip(rest(trip), this::note), former, session.now(), progress("nights looked at"));
         PlanReport report = PlanReport.of(timetable, session.now());
-        return wants(OutputFormat.HTML) ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(),
+        return wants(OutputFormat.HTML)
+                ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(),
                 timetable.plan(), progress("sheets pictured"))) : report;
     }
 
     private static FormerPlan former(Input file, Trip trip) {
         FormerPlan former = FormerPlanFile.read(file);
         if (!former.suits(trip)) {
-            throw new BadInput(file.shown() + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
+            throw new BadInput(file.shown()
+                    + " is the plan of another trip: it serves none of the wishes of \"" + trip.title()
                     + "\". Give a plan of this one");
         }
         return former;

@@ -6,7 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** A line that tells how far a long computation has come, written over itself and gone when all is done. */
+/** A line that shows the progress of a long computation; it overwrites itself and disappears at the end. */
 final class ProgressLine implements Progress {
 
     private static final Duration EVERY = Duration.ofMillis(300);
@@ -39,7 +39,8 @@ final class ProgressLine implements Progress {
 
     private void write(String text) {
         if (!text.isEmpty() || width > 0) {
-            out.print("\r" + text + " ".repeat(Math.max(0, width - text.length())) + (text.isEmpty() ? "\r" : ""));
+            out.print("\r" + text + " ".repeat(Math.max(0, width - text.length()))
+                    + (text.isEmpty() ? "\r" : ""));
             out.flush();
         }
         width = text.length();

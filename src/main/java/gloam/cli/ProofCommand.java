@@ -54,7 +54,7 @@ final class ProofCommand extends ReportingCommand {
         OptionalDouble reflectance = groundReflectance.value().map(share ->
                 OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                 .orElse(OptionalDouble.empty());
-        return ProofReport.of(SheetProof.of(session.ephemeris(), sheet, reflectance, session.stars().stars(), raster),
-                session.now());
+        return ProofReport.of(SheetProof.of(session.ephemeris(), sheet, reflectance, session.stars().stars(),
+                raster), session.now());
     }
 }

@@ -15,9 +15,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Asks on a terminal for options of a command, one at a time; an empty answer leaves the option out, and an option that
- * was given is not asked for. Whatever goes wrong, no answer is lost: what was said wrongly is asked again, and where
- * that is given up the answers are shown as options.
+ * Asks on a terminal for options of a command, one at a time; an empty answer leaves the option out, and an
+ * option that was given is not asked for. Whatever goes wrong, no answer is lost: what was said wrongly is
+ * asked again, and where that is given up the answers are shown as options.
  */
 final class Questions {
 
@@ -28,7 +28,8 @@ final class Questions {
      *
      * @param option the option the answer is for
      * @param text   what the terminal shows
-     * @param check  refuses, with {@link BadInput}, an answer that the command would refuse; the option has it by then
+     * @param check  refuses, with {@link BadInput}, an answer that the command would refuse; the option has
+     *               it by then
      */
     record Question(String option, String text, Consumer<String> check) {
 
@@ -68,7 +69,10 @@ final class Questions {
         }
     }
 
-    /** What comes of the answers; where they do not go together, the options that the refusal names are asked again. */
+    /**
+     * What comes of the answers; where they do not go together, the options that the refusal names are asked
+     * again.
+     */
     <T> T result(Supplier<T> attempt) {
         while (true) {
             try {

@@ -39,7 +39,10 @@ abstract class ReportingCommand extends Command {
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
-    /** Refuses, before anything is changed, formats that a report of this kind cannot have and files that are read. */
+    /**
+     * Refuses, before anything is changed, formats that a report of this kind cannot have and files that are
+     * read.
+     */
     final void refuseFormats(Report report) {
         output.check(report);
         output.refuseOver(inputs());
@@ -72,12 +75,12 @@ abstract class ReportingCommand extends Command {
         return output.wants(format);
     }
 
-    /** Who is told how far a long computation has come. */
+    /** Shows the progress of a long computation. */
     final Progress progress(String what) {
         return session.progress(what, err());
     }
 
-    /** The one site to look at: the first one where a trip has several, which a note tells. */
+    /** The one site to use: the first if a trip has several, which a note says. */
     final Site oneOf(List<Site> sites) {
         if (sites.size() > 1) {
             note("the trip has " + sites.size() + " sites; this is for \"" + sites.get(0).name()

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 
-/** What one run of the program has around it: a clock, the sky's data and the environment. */
+/** The surroundings of one run: clock, data of the sky, environment and terminal. */
 public final class Session {
 
     /** On a terminal narrower than that lines run on as it folds them. */
@@ -31,8 +31,7 @@ public final class Session {
     private Optional<CompletableFuture<Ephemeris>> reading = Optional.empty();
 
     /**
-     * A session on given parts, where nobody answers questions; ephemeris and stars are asked for only when a command
-     * needs them.
+     * A session without a terminal. Ephemeris and stars are loaded only if a command needs them.
      */
     public Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
                    Map<String, String> environment) {
@@ -48,12 +47,13 @@ public final class Session {
         this.environment = Map.copyOf(environment);
     }
 
-    /** A session on the data in the jar and at the terminal that the program was started from, if any. */
+    /** A session with the data in the jar, and with the terminal if there is one. */
     public static Session real(Clock clock, Map<String, String> environment) {
-        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment, Session::console);
+        return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment,
+                Session::console);
     }
 
-    /** The same session with somebody who answers questions. */
+    /** The same session with a terminal that answers questions. */
     Session at(Terminal answering) {
         return new Session(clock, ephemeris, stars, environment, () -> Optional.of(answering));
     }
@@ -62,7 +62,7 @@ public final class Session {
         return UserConsole.there() ? Optional.of(UserConsole::line) : Optional.empty();
     }
 
-    /** The same session on the data in the jar with the user's own in their place. */
+    /** The same session with the user's own data in place of those in the jar. */
     Session with(SkyDataOptions own) {
         Ephemeris given = own.over(OrekitEphemeris.builtIn());
         return new Session(clock, () -> given, stars, environment, terminal);
@@ -72,7 +72,10 @@ public final class Session {
         return clock.instant();
     }
 
-    /** Begins to read the sky's data and the zones beside other work, the stars' too where they will be wanted. */
+    /**
+     * Begins to read the sky's data and the zones beside other work, the stars' too where they will be
+     * wanted.
+     */
     void readAhead(boolean starsToo) {
         CompletableFuture<Ephemeris> sky = CompletableFuture.supplyAsync(ephemeris);
         reading = Optional.of(sky);
@@ -93,12 +96,12 @@ public final class Session {
         return stars.get();
     }
 
-    /** Who answers questions, if anybody does. */
+    /** The terminal to ask questions on, if there is one. */
     Optional<Terminal> terminal() {
         return terminal.get();
     }
 
-    /** Who is told how far a computation has come: whoever sits at the terminal, if anybody does. */
+    /** Shows the progress of a computation on the terminal, if there is one. */
     Progress progress(String what, PrintWriter err) {
         return !UserConsole.there() ? Progress.NONE : new ProgressLine(what, err, clock);
     }

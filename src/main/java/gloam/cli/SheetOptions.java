@@ -34,7 +34,8 @@ final class SheetOptions extends OptionGroup {
     private final Option<Input> plan = input("--plan", "FILE",
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
 
-    private final Option<Integer> sheet = option("--sheet", "N", Integer.class, "Number of the sheet in the plan.");
+    private final Option<Integer> sheet = option("--sheet", "N", Integer.class,
+            "Number of the sheet in the plan.");
 
     private final Option<List<TimedOpening>> opened = repeated("--open", "OPENING", TimedOpening.class,
             "Opening, e.g. 2027-02-08T21:00/40m (default: the plan's). Repeatable.");
@@ -48,9 +49,11 @@ final class SheetOptions extends OptionGroup {
     private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
             "Measured sky at the frame's centre, V mag/arcsec² (default: computed).");
 
-    private final Option<String> batch = option("--batch", "NAME", String.class, "The pack or batch of the film.");
+    private final Option<String> batch = option("--batch", "NAME", String.class,
+            "The pack or batch of the film.");
 
-    private final Option<Quantity> temperatureC = option("--temperature", "C", Quantity.class, "Temperature in °C.");
+    private final Option<Quantity> temperatureC = option("--temperature", "C", Quantity.class,
+            "Temperature in °C.");
 
     private final SiteOptions place = group(new SiteOptions());
 
@@ -58,7 +61,7 @@ final class SheetOptions extends OptionGroup {
 
     private final CameraOptions camera = group(new CameraOptions());
 
-    /** Whether an exposure is told at all. */
+    /** Whether any exposure is given. */
     boolean given() {
         return plan.given() || !opened.get().isEmpty();
     }
@@ -100,7 +103,9 @@ final class SheetOptions extends OptionGroup {
         planned();
     }
 
-    /** Refuses openings that overlap, are out of order, or are at times that the site's clocks do not show. */
+    /**
+     * Refuses openings that overlap, are out of order, or are at times that the site's clocks do not show.
+     */
     void checkOpenings() {
         Optional<ZoneId> trips = place.trip().map(trip -> trip.sites().get(0).zone());
         openings(trips.or(place::zone).orElse(ZoneOffset.UTC), Optional.empty(), Optional.empty());
@@ -110,7 +115,8 @@ final class SheetOptions extends OptionGroup {
     private void refuseWhatIsNotKept(Correction correction) {
         for (String option : List.of("--frame", "--corner-stops", "--reciprocity")) {
             if (anyGiven(option)) {
-                throw new BadInput("the journal does not keep " + option + ", so that it cannot be corrected; leave it out");
+                throw new BadInput("the journal does not keep " + option
+                        + ", so that it cannot be corrected; leave it out");
             }
         }
         if (film.named() && anyGiven("--iso")) {
@@ -125,7 +131,8 @@ final class SheetOptions extends OptionGroup {
         return plan.value().map(file -> FromOption.of("--plan", () -> PlanFile.sheet(file, sheet.get())));
     }
 
-    private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
+    private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned,
+            Optional<Exposed> known) {
         if (trip.isEmpty() && planned.isPresent()) {
             throw new BadInput("a plan holds neither site nor camera; add --trip FILE");
         }
@@ -133,8 +140,10 @@ final class SheetOptions extends OptionGroup {
             return Optional.empty();
         }
         List<Site> sites = place.sites(trip);
-        Optional<String> name = planned.map(PlannedSheet::site).or(() -> known.flatMap(Exposed::place).map(Place::name));
-        return Optional.of(sites.stream().filter(site -> name.filter(site.name()::equals).isPresent()).findFirst()
+        Optional<String> name = planned.map(PlannedSheet::site)
+                .or(() -> known.flatMap(Exposed::place).map(Place::name));
+        return Optional.of(sites.stream().filter(site -> name.filter(site.name()::equals).isPresent())
+                .findFirst()
                 .orElse(sites.get(0)));
     }
 
@@ -162,7 +171,10 @@ final class SheetOptions extends OptionGroup {
                         .orElseGet(() -> known.orElseThrow().altitude().degrees())));
     }
 
-    /** The lens: of a new sheet or one of a plan the trip's, else the one known, with whatever is given changed. */
+    /**
+     * The lens: of a new sheet or one of a plan the trip's, else the one known, with whatever is given
+     * changed.
+     */
     private Lens lens(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         Lens lens = planned.isPresent() || known.isEmpty() ? camera.lens(trip.map(Trip::camera))
                 : camera.over(known.get().lens(), Vignetting.NONE);
@@ -170,22 +182,23 @@ final class SheetOptions extends OptionGroup {
         return FromOption.of("--focus", () -> SheetLight.kept(used));
     }
 
-    /** The lens at the f-number used; the journal speaks of the frame's centre, where no mount takes light. */
+    /** The lens at the f-number used; the journal is about the frame's centre, where no mount takes light. */
     private static Lens oneFNumber(Lens lens, Optional<PlannedSheet> planned) {
         FNumber fNumber = planned.filter(known -> lens.fNumbers().size() > 1).map(PlannedSheet::fNumber)
                 .orElse(lens.fNumbers().get(0));
         if (lens.fNumbers().size() > 1 && planned.isEmpty()) {
             throw new BadInput("no f-number given; use --f-number N");
         }
-        return new Lens(lens.focalLengthMm(), List.of(fNumber), lens.transmittance(), lens.focusM(), lens.spotUm(),
-                lens.filterStops(), lens.projection(), Vignetting.NONE);
+        return new Lens(lens.focalLengthMm(), List.of(fNumber), lens.transmittance(), lens.focusM(),
+                lens.spotUm(), lens.filterStops(), lens.projection(), Vignetting.NONE);
     }
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         if (opened.get().isEmpty()) {
             return planned.map(plans -> List.of(plans.open()))
                     .orElseGet(() -> known.orElseThrow(() -> new BadInput("no exposure given; use "
-                            + "--open INSTANT/DURATION, or --plan FILE and --sheet N, or --corrects ENTRY")).openings().stream().map(Opening::open).toList());
+                            + "--open INSTANT/DURATION, or --plan FILE and --sheet N, or --corrects ENTRY"))
+                            .openings().stream().map(Opening::open).toList());
         }
         return FromOption.of("--open", () -> {
             List<Interval> openings = opened.get().stream().map(opening -> opening.in(zone)).toList();

@@ -52,18 +52,23 @@ final class ShotOptions extends OptionGroup {
     private final Option<Quantity> lengthMm = option("--length", "MM", Quantity.class,
             "Instead of --lasts: expose until the target's trail is this long.");
 
-    /** The setting of a camera at its widest f-number; an aim stands at its place as it is seen with or without air. */
+    /**
+     * The setting of a camera at its widest f-number; an aim stands at its place as it is seen with or
+     * without air.
+     */
     Setting setting(Site site, Camera camera, boolean airless, Session session) {
         List<Interval> said = lengthMm.given() ? List.of() : openings(site);
         Pointing pointing = new Pointing(camera, roll(), aimed(session));
         Pointing.Standpoint from = new Pointing.Standpoint(session.ephemeris(), site, airless);
         List<Interval> openings = lengthMm.given() ? List.of(forLength(pointing, from)) : said;
         return new Setting(FromOption.of("--at-frame", () ->
-                pointing.framing(from, Interval.span(openings).middle())), camera.lens().fNumbers().get(0), openings);
+                pointing.framing(from, Interval.span(openings).middle())), camera.lens().fNumbers().get(0),
+                openings);
     }
 
     private Pointing.Aimed aimed(Session session) {
-        Optional<Target> target = aim.value().map(text -> FromOption.of("--aim", () -> NamedTarget.of(text, session::stars).target()));
+        Optional<Target> target = aim.value()
+                .map(text -> FromOption.of("--aim", () -> NamedTarget.of(text, session::stars).target()));
         if (target.isPresent() == (azimuthDeg.given() && altitudeDeg.given())
                 || target.isPresent() && (azimuthDeg.given() || altitudeDeg.given())) {
             throw new BadInput("the aim is " + (target.isPresent() ? "given twice" : "not given")
@@ -81,7 +86,8 @@ final class ShotOptions extends OptionGroup {
         }
         double wantedMm = FromOption.checked("--length", Pointing.LENGTH, lengthMm.get());
         Instant opens = opens(from.site());
-        return FromOption.of("--at-frame", () -> pointing.untilLength(from, opens, wantedMm)).orElseThrow(() ->
+        return FromOption.of("--at-frame", () -> pointing.untilLength(from, opens, wantedMm))
+                .orElseThrow(() ->
                 new BadInput("no trail gets this long in 16 h; give a shorter length (--length)"));
     }
 
@@ -103,7 +109,8 @@ final class ShotOptions extends OptionGroup {
             throw new BadInput("two openings overlap; let each close before the next opens (--open)");
         }
         if (Interval.span(inOrder).lasts().compareTo(LONGEST) > 0) {
-            throw new BadInput("first opening and last closing are more than ten days apart; give openings of one sheet (--open)");
+            throw new BadInput("first opening and last closing are more than ten days apart; give openings "
+                    + "of one sheet (--open)");
         }
         return inOrder;
     }

@@ -94,8 +94,10 @@ final class SiteOptions extends OptionGroup {
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
         return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
-                darkSky.given() ? FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.get()) : DARK_SKY_MAG_ARCSEC2,
-                extinctionMag.given() ? FromOption.checked("--extinction", Site.EXTINCTION, extinctionMag.get())
+                darkSky.given() ? FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.get())
+                : DARK_SKY_MAG_ARCSEC2,
+                extinctionMag.given() ? FromOption.checked("--extinction", Site.EXTINCTION,
+                extinctionMag.get())
                         : Atmosphere.statedClearExtinctionMag(height),
                 seaHorizon.given() ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
     }

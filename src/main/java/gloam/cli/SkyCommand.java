@@ -78,7 +78,8 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private void refuseMixture() {
-        if (Stream.of(night.value(), at.value(), approachesDeg.value(), above.value()).filter(Optional::isPresent).count() != 1) {
+        if (Stream.of(night.value(), at.value(), approachesDeg.value(), above.value())
+                .filter(Optional::isPresent).count() != 1) {
             throw new BadInput("give one of --night DATE, --at INSTANT, --approaches DEG and --above TARGET");
         }
         if (evenings.given() && (night.given() || at.given())) {
@@ -100,7 +101,8 @@ final class SkyCommand extends ReportingCommand {
     }
 
     private Report high(Session session, Site site, List<LocalDate> dates) {
-        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get()));
+        Angle least = Angle.ofDegrees(FromOption.checked("--altitude", Direction.ALTITUDE,
+                altitudeDeg.get()));
         NamedTarget wanted = FromOption.of("--above", () -> NamedTarget.of(above.get(), session::stars));
         return HighReport.of(HighStands.of(session.ephemeris(), site,
                 new HighStands.Wanted(wanted.name(), wanted.target(), least), dates.get(0),

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Standard output that remembers when it could not be written, which a {@link PrintWriter} alone would keep quiet. */
+/** Standard output that remembers failed writes, which a {@link PrintWriter} hides. */
 public final class StandardOutput extends OutputStream {
 
     private final OutputStream stream;
@@ -20,7 +20,7 @@ public final class StandardOutput extends OutputStream {
         this.stream = stream;
     }
 
-    /** Takes text, in UTF-8 whatever the machine's own encoding is. */
+    /** A writer of text in UTF-8, whatever the system's encoding. */
     public PrintWriter writer() {
         return new PrintWriter(new OutputStreamWriter(this, StandardCharsets.UTF_8));
     }
@@ -42,8 +42,8 @@ public final class StandardOutput extends OutputStream {
     }
 
     /**
-     * The exit code of a run that ended with one: another where its report was lost, which is told. A reader that has
-     * read enough, such as {@code head}, loses nothing.
+     * The exit code of a run: that of {@link App#BAD_INPUT}, with a message, if its report could not be
+     * written, unless the run ended in a bug. A reader that stops early, such as {@code head}, is no failure.
      */
     public int exit(int run, PrintWriter err) {
         if (failure.isEmpty() || closedPipe(failure.get())) {

@@ -11,8 +11,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * An opening of the shutter as an option gives it, an interval of ISO 8601: two of when it opens, when it closes and how
- * long it is open.
+ * An opening of the shutter as an option gives it, an interval of ISO 8601: two of when it opens, when it
+ * closes and how long it is open.
  *
  * @param open  when it opens
  * @param close when it closes
@@ -52,14 +52,15 @@ record TimedOpening(Optional<Moment> open, Optional<Moment> close, Optional<Dura
                 .orElseGet(() -> close.orElseThrow().in(zone).minus(lasts.orElseThrow()));
         Instant end = close.map(moment -> moment.in(zone)).orElseGet(() -> start.plus(lasts.orElseThrow()));
         if (!start.isBefore(end)) {
-            throw new BadInput("the shutter closes at " + close.orElseThrow().local() + ", not after it opens at "
+            throw new BadInput("the shutter closes at " + close.orElseThrow().local()
+                    + ", not after it opens at "
                     + open.orElseThrow().local() + ". Give the later date after midnight");
         }
         return new Interval(start, end);
     }
 
     private static BadInput unreadable(String text) {
-        return new BadInput("expected an opening such as 2027-02-08T20:10/40m or 2027-02-08T20:10/2027-02-08T20:50, "
-                + "found \"" + text + "\"");
+        return new BadInput("expected an opening such as 2027-02-08T20:10/40m or "
+                + "2027-02-08T20:10/2027-02-08T20:50, found \"" + text + "\"");
     }
 }

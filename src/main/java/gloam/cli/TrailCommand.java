@@ -65,8 +65,8 @@ final class TrailCommand extends ReportingCommand {
 
     TrailCommand(Session session) {
         super(session, "trail",
-                "Show how stars, planets and the Moon trail across the frame, and which trails the film records; with --level, "
-                + "find when a body's trail is level.",
+                "Show how stars, planets and the Moon trail across the frame, and which trails the film "
+                + "records; with --level, find when a body's trail is level.",
                 "gloam trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00"
                 + " --lasts 2h");
     }
@@ -98,10 +98,11 @@ final class TrailCommand extends ReportingCommand {
         LocalDate first = FromOption.of("--from", () -> Converters.date(shot.from().orElseThrow(() ->
                 new BadInput("--level looks in the nights of --from DATE to --to DATE"))));
         LocalDate last = to.value().orElse(first);
-        LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken), shot.place(),
-                Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope.get())),
+        LevelSearch search = new LevelSearch(new Framing(Direction.ofDegrees(0, 0), shot.roll(), taken),
+                shot.place(), Angle.ofDegrees(FromOption.checked("--slope", SLOPE, slope.get())),
                 Angle.ofDegrees(FromOption.checked("--within", WITHIN, within.get())));
-        LevelSpans.Wanted wanted = FromOption.of("--to", () -> new LevelSpans.Wanted(body, search, first, last));
+        LevelSpans.Wanted wanted = FromOption.of("--to",
+                () -> new LevelSpans.Wanted(body, search, first, last));
         return LevelReport.of(LevelSpans.of(session.ephemeris(), site, wanted), session.now());
     }
 }

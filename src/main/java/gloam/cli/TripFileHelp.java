@@ -32,7 +32,8 @@ final class TripFileHelp {
                 table.addEmptyRow();
             }
             before = section;
-            table.addRowValues(key.path(), key.rules() + (key.rules().isEmpty() || key.example().isEmpty() ? "" : "; ")
+            table.addRowValues(key.path(),
+                    key.rules() + (key.rules().isEmpty() || key.example().isEmpty() ? "" : "; ")
                     + (key.example().isEmpty() ? "" : "e.g. " + key.example()));
             table.addRowValues("", key.meaning());
         }

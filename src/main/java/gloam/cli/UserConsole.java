@@ -15,7 +15,9 @@ final class UserConsole {
     private UserConsole() {
     }
 
-    /** Whether standard input and output are a terminal. From Java 22 on there may be a console without one. */
+    /**
+     * Whether standard input and output are a terminal. From Java 22 on there may be a console without one.
+     */
     static boolean there() {
         Console console = System.console();
         if (console == null) {
@@ -37,7 +39,8 @@ final class UserConsole {
             Optional<byte[]> line = line();
             try {
                 return line.isEmpty() ? Optional.empty()
-                        : Optional.of(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(line.get())).toString());
+                        : Optional.of(StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(line.get()))
+                        .toString());
             } catch (CharacterCodingException other) {
                 asked = "That is not UTF-8 text." + System.lineSeparator() + question;
             }

@@ -2,7 +2,7 @@ package gloam.cli;
 
 import picocli.CommandLine.IVersionProvider;
 
-/** The version as every command tells it. */
+/** The version, as every command prints it. */
 final class Version implements IVersionProvider {
 
     @Override

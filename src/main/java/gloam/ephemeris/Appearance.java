@@ -14,4 +14,9 @@ import gloam.units.Angle;
  */
 public record Appearance(Body body, SkyPosition position, Angle phaseAngle, double illuminatedFraction,
                          double magnitude, Angle semidiameter) {
+
+    /** The angle of its disc. */
+    public Angle diameter() {
+        return semidiameter.plus(semidiameter);
+    }
 }

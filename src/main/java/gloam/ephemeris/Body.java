@@ -1,12 +1,12 @@
 package gloam.ephemeris;
 
-import java.util.Locale;
+import gloam.units.Label;
 
 /** The bodies of the solar system that can matter on a sheet, in the order in which they are listed. */
 public enum Body implements Target {
     SUN, MOON, MERCURY, VENUS, MARS, JUPITER, SATURN, URANUS, NEPTUNE;
 
-    private final String label = name().toLowerCase(Locale.ROOT);
+    private final String label = Label.of(this);
 
     /** The name in lower case, as options, files and reports write it. */
     public String label() {

@@ -1,10 +1,10 @@
 package gloam.ephemeris;
 
 import gloam.units.Crossings;
+import gloam.units.Label;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * Something that happens in the sky of a site at an instant.
@@ -26,7 +26,7 @@ public record Event(Instant at, Kind what) {
         ASTRONOMICAL_DAWN, NAUTICAL_DAWN, CIVIL_DAWN, SUNRISE,
         MOONRISE, MOON_TRANSIT, MOONSET;
 
-        private final String label = name().toLowerCase(Locale.ROOT).replace('_', '-');
+        private final String label = Label.of(this);
 
         /** The name as reports write it, such as {@code civil-dusk}. */
         public String label() {

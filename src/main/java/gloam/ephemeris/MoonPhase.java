@@ -6,11 +6,11 @@ import gloam.units.Angle;
 import gloam.units.Crossings;
 import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
+import gloam.units.Label;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -28,7 +28,7 @@ public record MoonPhase(Angle elongation) {
 
         /** The name as reports write it, such as {@code waxing crescent}. */
         public String label() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Label.words(this);
         }
     }
 

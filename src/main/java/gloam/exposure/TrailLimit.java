@@ -67,7 +67,12 @@ public final class TrailLimit {
 
     /** Faintest V magnitude that leaves a visible trail; negative infinity where not even -30 does. */
     public static double magnitude(Circumstances circumstances) {
-        return magnitude(circumstances, LEAST_DIFFERENCE_DENSITY);
+        return magnitude(circumstances, Angle.ZERO);
+    }
+
+    /** The same of a body with a disc of that semidiameter, over which its light is spread. */
+    public static double magnitude(Circumstances circumstances, Angle semidiameter) {
+        return magnitude(circumstances, LEAST_DIFFERENCE_DENSITY, semidiameter);
     }
 
     /**
@@ -77,8 +82,14 @@ public final class TrailLimit {
      * that for an illuminance, and that for a star.
      */
     public static double magnitude(Circumstances circumstances, double leastDifferenceDensity) {
-        double starLx = illuminanceLx(circumstances, leastDifferenceDensity);
-        double zeroMagLx = spot(circumstances, 0, Angle.ZERO).illuminanceLx();
+        return magnitude(circumstances, leastDifferenceDensity, Angle.ZERO);
+    }
+
+    private static double magnitude(Circumstances circumstances, double leastDifferenceDensity,
+            Angle semidiameter) {
+        StarSpot zeroMag = spot(circumstances, 0, semidiameter);
+        double starLx = illuminanceLx(circumstances, leastDifferenceDensity, dwellS(circumstances, zeroMag));
+        double zeroMagLx = zeroMag.illuminanceLx();
         double magnitude = 2.5 * Math.log10(zeroMagLx / starLx) - VISIBLE_SIDE_MAG;
         return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
     }
@@ -86,11 +97,10 @@ public final class TrailLimit {
     /**
      * What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by.
      */
-    private static double illuminanceLx(Circumstances on, double leastDifferenceDensity) {
+    private static double illuminanceLx(Circumstances on, double leastDifferenceDensity, double dwellS) {
         ToneCurve tone = on.film().tone();
         double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;
         double extraProgress = tone.progress(density) - on.skyProgress();
-        double dwellS = dwellS(on, spot(on, 0, Angle.ZERO));
         double ratePerS = ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()) + extraProgress / dwellS;
         return ExposureEngine.illuminanceLx(on.film(), ratePerS) - on.skyIlluminanceLx();
     }

@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * One point of the fitted curve of corrected over metered time.
  *
- * @param meteredS   metered time in s, by the published film's rated speed and offset
- * @param publishedS corrected time by the published film
+ * @param meteredS   metered time in seconds, by the published film's rated speed and offset
+ * @param publishedS corrected time by the published film, in seconds
  * @param fittedS    the same by the fitted film
- * @param leastS     lower edge of the band that holds nineteen in twenty
+ * @param leastS     lower edge of the band that contains the time with a probability of 95 %
  * @param mostS      its upper edge
  */
 public record CurvePoint(double meteredS, double publishedS, double fittedS, double leastS, double mostS) {
@@ -23,8 +23,8 @@ public record CurvePoint(double meteredS, double publishedS, double fittedS, dou
         for (int i = 0; i <= panels; i++) {
             double meteredS = fromS * Math.pow(toS / fromS, (double) i / panels);
             SteadyLight.Times times = SteadyLight.of(fit.posterior(), meteredS, 0).times();
-            points.add(new CurvePoint(meteredS, fit.prior().grid().published().reciprocity().correctedS(meteredS),
-                    times.timeS(), times.leastS(), times.mostS()));
+            points.add(new CurvePoint(meteredS, fit.prior().grid().published().reciprocity()
+                    .correctedS(meteredS), times.timeS(), times.leastS(), times.mostS()));
         }
         return points;
     }

@@ -1,7 +1,7 @@
 package gloam.journal;
 
 /**
- * What is known of a number.
+ * An estimated number.
  *
  * @param mean its mean
  * @param sd   its standard deviation

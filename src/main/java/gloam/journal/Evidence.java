@@ -6,11 +6,12 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
 /**
  * What one observation of a sheet says about each film of a grid.
  *
- * <p><b>Model.</b> A tone in words is an ordered probit: the reckoned tone with a normal error between the word's
- * bounds; a tone in stops or a faintest magnitude is normal about the reckoned one. One observation in twenty is
- * taken to be about anything, which keeps a wrong note from bending the curve. <b>Valid.</b> Sound sheets.
- * <b>Error.</b> That of the spreads, which are common sense without a source. <b>Departures.</b> Two observations of
- * one sheet count as independent though they share the sky's error.
+ * <p><b>Model.</b> A tone in words is an ordered probit: the computed tone with a normal error between the
+ * word's bounds; a tone in stops or a faintest magnitude is normal about the computed one. One observation in
+ * twenty is taken to be about anything, which keeps a wrong note from bending the curve. <b>Valid.</b> Sound
+ * sheets.
+ * <b>Error.</b> That of the spreads, which are common sense without a source. <b>Departures.</b> Two
+ * observations of one sheet count as independent though they share the sky's error.
  *
  * @param chances chance of the observation on each film, or its density, if the note is right
  * @param stray   the same if it is wrong
@@ -55,12 +56,12 @@ record Evidence(double[] chances, double stray) {
         return STRAY_SHARE * stray / of(film);
     }
 
-    /** Chance of a word for a reckoned tone in stops. */
+    /** Probability of a word for a computed tone in stops. */
     static double chance(ToneWord word, double toneStops) {
         return chanceBetween(word.aboveStops(), word.upToStops(), toneStops);
     }
 
-    /** Chance that a sheet comes out between two tones for a reckoned one, all in stops. */
+    /** Probability that a sheet comes out between two tones for a computed one, all in stops. */
     static double chanceBetween(double aboveStops, double upToStops, double toneStops) {
         return upToStops <= aboveStops ? 0 : normalBelow((upToStops - toneStops) / Verdict.USUAL_SPREAD_STOPS)
                 - normalBelow((aboveStops - toneStops) / Verdict.USUAL_SPREAD_STOPS);

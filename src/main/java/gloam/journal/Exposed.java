@@ -19,10 +19,10 @@ import java.util.OptionalDouble;
  * How a sheet was exposed.
  *
  * @param film         the film's name
- * @param batch        the pack or batch, empty where it was not noted
- * @param place        where, if noted
- * @param aim          where the frame's centre looked, if noted
- * @param lens         the lens, its one f-number that used
+ * @param batch        the pack or batch, empty if not noted
+ * @param place        the site, if noted
+ * @param aim          direction of the frame's centre, if noted
+ * @param lens         the lens, with the f-number used alone
  * @param openings     when the shutter was open and under what light, in order of time and without overlaps
  * @param measured     whether the light was measured rather than computed
  * @param stars        the stars that crossed the frame's centre
@@ -31,12 +31,12 @@ import java.util.OptionalDouble;
 public record Exposed(String film, String batch, Optional<Place> place, Optional<Direction> aim, Lens lens,
                       List<Opening> openings, boolean measured, Stars stars, OptionalDouble temperatureC) {
 
-    /** Allowed temperatures. */
+    /** Allowed temperatures in °C. */
     public static final Range TEMPERATURE = new Range("temperature", -60, 60, "°C");
     /** Allowed numbers of openings. */
     public static final Range OPENINGS = new Range("number of openings", 1, 100, "");
 
-    /** Copies the list; refuses what cannot be with {@link BadInput}. */
+    /** Copies the list; refuses impossible values with {@link BadInput}. */
     public Exposed {
         openings = List.copyOf(openings);
         temperatureC.ifPresent(TEMPERATURE::check);
@@ -52,15 +52,17 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
     /**
      * Stars that crossed the frame's centre.
      *
-     * @param imageSpeedMmS speed of their image on the film
-     * @param lossMag       light they lost in the air
+     * @param imageSpeedMmS speed of their image on the film, in mm/s
+     * @param lossMag       by how many magnitudes the atmosphere dimmed them
      */
     public record Stars(double imageSpeedMmS, double lossMag) {
 
-        /** Allowed speeds: up to the equator's by the longest lens on its longest bellows, rounded up. */
+        /**
+         * Allowed speeds: up to that of a star at the equator with the longest lens and bellows, rounded up.
+         */
         public static final Range SPEED = new Range("speed of a star's image", 0,
                 Math.ceil(PassingStars.speedMmS(Lens.FOCAL_LENGTH.most() * Lens.MOST_EXTENSION, 0)), "mm/s");
-        /** Allowed losses: up to that at the horizon in the thickest air, rounded up. */
+        /** Allowed losses: up to that at the horizon in the haziest air, rounded up. */
         public static final Range LOSS = new Range("light lost in the air", 0,
                 Math.ceil(Atmosphere.lossMag(Site.EXTINCTION.most(), Angle.ZERO)), "mag");
 
@@ -71,7 +73,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         }
     }
 
-    /** Refuses, with {@link BadInput}, openings that are none or too many, out of order, or overlap. */
+    /** Refuses, with {@link BadInput}, no openings, too many, and openings out of order or overlapping. */
     public static void checkOrder(List<Interval> openings) {
         if (openings.isEmpty()) {
             throw new BadInput("the sheet was never opened; give at least one opening");
@@ -88,7 +90,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         return lens.fNumbers().get(0);
     }
 
-    /** How long the shutter was open in all, in s. */
+    /** Total exposure time, in seconds. */
     public double openS() {
         return Interval.seconds(spans(openings));
     }
@@ -102,7 +104,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         return openings.stream().map(Opening::open).toList();
     }
 
-    /** Illuminance half-way through the longest opening. */
+    /** Illuminance on the film half-way through the longest opening, in lx. */
     public double middleLx() {
         return openings.stream().max(Comparator.comparing(opening -> opening.open().lasts()))
                 .map(Opening::middleLx).orElseThrow();

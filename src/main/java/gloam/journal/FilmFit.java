@@ -5,6 +5,7 @@ import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.FittedReciprocity;
 import gloam.film.FittedReciprocity.Doubt;
+import gloam.units.Label;
 import gloam.units.Stops;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -12,23 +13,24 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * A film fitted to the sheets exposed on it, the published film standing for what was known before.
+ * A film fitted to the sheets exposed on it; the published film is what was known before.
  *
- * <p><b>Model.</b> Bayes' rule on a dense grid of speed offset and reciprocity failure; see {@link FilmGrid} and
- * {@link Evidence}. <b>Valid.</b> Light like that of the sheets; beyond, the law is continued. <b>Error.</b> Told by the
- * posterior's spreads. <b>Departures.</b> One speed and one law for all sheets given to it, whatever the temperature.
+ * <p><b>Model.</b> Bayes' rule on a dense grid of speed offset and reciprocity failure; see {@link FilmGrid}
+ * and {@link Evidence}. <b>Valid.</b> Light like that of the sheets; beyond, the law is continued.
+ * <b>Error.</b> Given by the posterior's spreads. <b>Departures.</b> One speed and one law for all sheets
+ * given to it, whatever the temperature.
  *
  * @param prior       what was known before
  * @param posterior   what is known now
  * @param used        the sheets used
  * @param leftOut     the others, with the reason
- * @param strayNotes  used sheets that the others contradict
- * @param coveredToS  metered time in s of the dimmest sheet used, or the reach of the published law if longer
+ * @param strayNotes  used sheets that contradict the others
+ * @param coveredToS  metered time, in seconds, of the sheet used in the dimmest light, or the range of the
+ *                    published law if longer
  */
 public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used, List<LeftOut> leftOut,
                       List<StrayNote> strayNotes, double coveredToS) {
@@ -42,25 +44,25 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         strayNotes = List.copyOf(strayNotes);
     }
 
-    /** A sheet used: its entry, its metered time in s on the published film and the tone expected of it now. */
+    /** A sheet used: its entry, its metered time in seconds on the published film, and its predicted tone. */
     public record UsedSheet(Entry entry, double meteredS, Estimate toneStops) {
     }
 
-    /** A sheet not used. */
+    /** A sheet not used, and why. */
     public record LeftOut(String id, String reason) {
     }
 
     /**
-     * A sheet that the others contradict.
+     * A sheet that contradicts the others.
      *
      * @param id     its entry
-     * @param what   which of its observations
-     * @param chance chance that the note is wrong, 0 to 1
+     * @param what   the observation that does
+     * @param chance probability that the observation is wrong, 0 to 1
      */
     public record StrayNote(String id, String what, double chance) {
     }
 
-    /** The fit of a film to its sheets. */
+    /** Fits a published film to its sheets. */
     public static FilmFit of(FilmStock published, List<Entry> sheets) {
         Posterior prior = Posterior.prior(new FilmGrid(published));
         List<LeftOut> leftOut = sheets.stream().filter(entry -> !usable(entry))
@@ -76,24 +78,27 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         return of(prior, posterior, judged, leftOut);
     }
 
-    private static FilmFit of(Posterior prior, Posterior posterior, List<Judged> judged, List<LeftOut> leftOut) {
+    private static FilmFit of(Posterior prior, Posterior posterior, List<Judged> judged,
+            List<LeftOut> leftOut) {
         FilmStock published = prior.grid().published();
         List<UsedSheet> used = judged.stream().map(sheet -> new UsedSheet(sheet.entry,
-                published.midToneLxS() / sheet.entry.exposed().middleLx(), posterior.estimate(sheet.tonesStops))).toList();
+                published.midToneLxS() / sheet.entry.exposed().middleLx(),
+                posterior.estimate(sheet.tonesStops))).toList();
         List<StrayNote> strayNotes = judged.stream().flatMap(sheet -> sheet.observations.stream()
                 .map(observation -> new StrayNote(sheet.entry.id(), observation.what,
-                        posterior.strayChance(observation.evidence)))).filter(note -> note.chance > STRAY_FROM).toList();
+                        posterior.strayChance(observation.evidence))))
+                        .filter(note -> note.chance > STRAY_FROM).toList();
         double coveredToS = used.stream().mapToDouble(sheet -> roundedDown(sheet.meteredS))
                 .reduce(published.reciprocity().coveredToS(), Math::max);
         return new FilmFit(prior, posterior, used, leftOut, strayNotes, coveredToS);
     }
 
-    /** The published film, from which the fit set out. */
+    /** The published film. */
     public FilmStock published() {
         return prior.grid().published();
     }
 
-    /** The fitted film, which knows how many sheets it is fitted to. The published film itself where no sheet could be used. */
+    /** The fitted film, with the number of sheets; the published film if no sheet could be used. */
     public FilmStock film() {
         if (used.isEmpty()) {
             return published();
@@ -104,7 +109,7 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
                 law -> new FittedReciprocity(law, scale, coveredToS, doubt));
     }
 
-    /** A metered time cut to two digits, which is all that a sky tells. */
+    /** A metered time cut to two digits, which is all that a sky justifies. */
     private static double roundedDown(double seconds) {
         return BigDecimal.valueOf(seconds).round(new MathContext(2, RoundingMode.DOWN)).doubleValue();
     }
@@ -116,7 +121,7 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
     private static String reason(Outcome outcome) {
         return outcome.spoiledBy().isEmpty() ? "not judged yet"
                 : "spoiled by " + outcome.spoiledBy().stream()
-                        .map(spoiler -> spoiler.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        .map(Label::words)
                         .collect(Collectors.joining(", "));
     }
 
@@ -139,9 +144,10 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
             double speedMmS = Math.max(exposed.stars().imageSpeedMmS(),
                     PassingStars.slowestMmS(exposed.lens(), Optional.empty()));
             return IntStream.range(0, grid.size()).parallel()
-                    .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film), exposed.lens(),
-                            exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]), exposed.middleLx(),
-                            speedMmS, exposed.stars().lossMag()))).toArray();
+                    .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film),
+                    exposed.lens(),
+                            exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]),
+                            exposed.middleLx(), speedMmS, exposed.stars().lossMag()))).toArray();
         }
     }
 }

@@ -12,17 +12,20 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
- * The films that the one in the camera may be: the published film slower or faster, its reciprocity failure larger
- * or smaller, on a dense grid of both.
+ * The possible films: the published one, slower or faster and with more or less reciprocity failure, on a
+ * dense grid of both.
  *
- * <p>The failure is scaled in log time, which for a power law is its exponent less one. A quantity of each film is an
- * array in the grid's order: all failures of the first speed, then of the next.
+ * <p>The failure is scaled in log time, which for a power law is its exponent less one. A quantity of each
+ * film is an array in the grid's order: all failures of the first speed, then of the next.
  */
 public final class FilmGrid {
 
     /** Standard deviation of the speed offset before a sheet is judged; batch and temperature, no source. */
     private static final double SPEED_PRIOR_STOPS = 0.5;
-    /** Standard deviation of the logarithm of the failure's scale before a sheet is judged; spread of makers' tables. */
+    /**
+     * Standard deviation of the logarithm of the failure's scale before a sheet is judged; spread of makers'
+     * tables.
+     */
     private static final double FAILURE_PRIOR = 0.35;
     /** Steepest local exponent that silver halides show, P = k/(k-1) for k = 2 (Gerth 1974). */
     private static final double STEEPEST = 2;
@@ -94,7 +97,9 @@ public final class FilmGrid {
         return each(film -> Stops.between(1, progress[film]));
     }
 
-    /** Progress of an opening with the rate taken as exponential between the moments for which light is known. */
+    /**
+     * Progress of an opening with the rate taken as exponential between the moments for which light is known.
+     */
     private void addProgress(Opening opening, int speed, double[] progress) {
         int moments = opening.illuminancesLx().size();
         double panelS = opening.open().seconds() / Math.max(1, moments - 1);
@@ -123,7 +128,10 @@ public final class FilmGrid {
         return Math.abs(ratio - 1) < 1e-4 ? (before + after) / 2 : (after - before) / Math.log(ratio);
     }
 
-    /** Time in s to the mid-tone on each film, as log2, in a light that the published film meters at that many s. */
+    /**
+     * Time in s to the mid-tone on each film, as log2, in a light that the published film meters at that many
+     * s.
+     */
     double[] log2CorrectedS(double meteredS) {
         double[] lnFailure = new double[STEPS];
         double[] lnMetered = new double[STEPS];
@@ -147,8 +155,8 @@ public final class FilmGrid {
         List<Layer> layers = published.layers().stream().map(layer -> new Layer(layer.name(),
                 layer.reciprocity() instanceof Reciprocity.None ? layer.reciprocity()
                         : fitted.apply(layer.reciprocity()))).toList();
-        return new FilmStock(published.name(), published.iso(), published.kind(), layers, published.tone(), speedOffsetStops,
-                published.source(), sheets);
+        return new FilmStock(published.name(), published.iso(), published.kind(), layers, published.tone(),
+                speedOffsetStops, published.source(), sheets);
     }
 
     private double midToneLxS(int speed) {

@@ -7,12 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A journal as it was read.
+ * A journal as read.
  *
- * @param lastWords the last word on every sheet, withdrawn or not, under the name of its first entry, in the order of
- *                  those
- * @param damages   what could not be read or does not fit, a line each
- * @param firstIds  for the name of every entry that of the first entry on the same sheet
+ * @param lastWords the last entry about every sheet, withdrawn or not, under the name of its first entry and
+ *                   in the order of those
+ * @param damages   what could not be read or is inconsistent, a line each
+ * @param firstIds  the name of every entry, with that of the first entry about the same sheet
  */
 public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> firstIds) {
 
@@ -23,7 +23,7 @@ public record Journal(List<Entry> lastWords, List<String> damages, Map<String, S
         firstIds = Map.copyOf(firstIds);
     }
 
-    /** The journal of entries in the order in which they were written. */
+    /** A journal of entries, given in the order written. */
     public static Journal of(List<Entry> entries, List<String> damages) {
         Map<String, String> firstIds = new LinkedHashMap<>();
         Map<String, Entry> last = new LinkedHashMap<>();
@@ -48,12 +48,12 @@ public record Journal(List<Entry> lastWords, List<String> damages, Map<String, S
         return lastWords.stream().filter(entry -> !entry.withdrawn()).toList();
     }
 
-    /** The last word on the sheet that an entry speaks of, withdrawn or not; none where there is no such entry. */
+    /** The last entry about the sheet of an entry, withdrawn or not; empty if there is no such entry. */
     public Optional<Entry> lastWord(String id) {
         return lastWords.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
     }
 
-    /** The sheets of a film, and of one batch of it unless that is empty. */
+    /** The sheets of a film, of one batch of it unless that is empty. */
     public List<Entry> of(String film, String batch) {
         return sheets().stream().filter(entry -> entry.exposed().film().equalsIgnoreCase(film))
                 .filter(entry -> batch.isEmpty() || entry.exposed().batch().equalsIgnoreCase(batch)).toList();

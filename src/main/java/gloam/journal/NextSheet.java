@@ -11,19 +11,19 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * What to do with the next sheets in a steady light: the exposure most likely right, the one that tells most of the
- * film, which of the two suits the sheets left, and brackets.
+ * Advice for the next sheets in a steady light: the exposure most likely right, the one that reveals most
+ * about the film, which of the two suits the number of sheets left, and brackets.
  *
- * <p>A sheet is right that comes out within half a stop of the wanted tone, the error of sky and eye included. With two
- * sheets or more left, both exposures are weighed by the chance that one of two sheets is right if the second is
- * exposed at the same f-number after the first was judged in words.
+ * <p>A sheet is right if it comes out within half a stop of the wanted tone, errors of sky and eye included.
+ * With two sheets or more left, the two exposures are compared by the probability that one of two sheets is
+ * right if the second is exposed at the same f-number once the first has been judged in words.
  */
 public final class NextSheet {
 
     /** Allowed numbers of sheets left. */
     public static final Range SHEETS_LEFT = new Range("sheets left", 1, 500, "");
 
-    /** How near the wanted tone a sheet is right. */
+    /** A sheet within so many stops of the wanted tone is right. */
     public static final double RIGHT_STOPS = 0.5;
 
     private static final int STEPS_A_STOP = 3;
@@ -37,10 +37,10 @@ public final class NextSheet {
      * What is wanted.
      *
      * @param meteredAtF1S metered time of the mid-tone at f/1 on the published film, in s
-     * @param fNumbers     the f-numbers at hand, at least one
-     * @param shortestS    shortest exposure to be made, in s
-     * @param longestS     longest exposure to be made, in s
-     * @param toneStops    the tone wanted
+     * @param fNumbers     the f-numbers to choose from, at least one
+     * @param shortestS    shortest exposure possible, in seconds
+     * @param longestS     longest exposure possible, in seconds
+     * @param toneStops    the tone wanted, in stops from the mid-tone
      */
     public record Wanted(double meteredAtF1S, List<FNumber> fNumbers, double shortestS, double longestS,
                          double toneStops) {
@@ -55,23 +55,25 @@ public final class NextSheet {
      * An exposure.
      *
      * @param fNumber          the f-number
-     * @param exposureS        the time in s
-     * @param rightChance      chance that it comes out right, 0 to 1
-     * @param spreadAfterStops doubt left about the wanted tone once the sheet is judged, on average, in stops
-     * @param rightByTheSecond chance that it is right or else a second one after it has been judged
+     * @param exposureS        exposure time in seconds
+     * @param rightChance      probability that it comes out right, 0 to 1
+     * @param spreadAfterStops expected standard deviation of the tone, in stops, once the sheet has been
+     *                         judged
+     * @param rightByTheSecond probability, 0 to 1, that it or a second one, exposed once it has been judged,
+     *                         is right
      */
     public record Choice(FNumber fNumber, double exposureS, double rightChance, double spreadAfterStops,
                          double rightByTheSecond) {
     }
 
     /**
-     * What is advised.
+     * The advice.
      *
      * @param likeliest   the exposure most likely right
-     * @param telling     the one that leaves least doubt about the wanted tone
-     * @param learnFirst  whether the telling one suits the sheets left better
-     * @param spreadStops doubt about the wanted tone now, in stops, from the film alone
-     * @param brackets    for 2, 3 and 4 sheets exposed without looking in between, as far as the times at hand reach
+     * @param telling     the exposure that reveals most about the film
+     * @param learnFirst  whether the revealing one suits the number of sheets left better
+     * @param spreadStops standard deviation of the tone now, in stops, by the film alone
+     * @param brackets    brackets of 2, 3 and 4 sheets, as far as the possible times reach
      */
     public record Advice(Choice likeliest, Choice telling, boolean learnFirst, double spreadStops,
                          List<BracketOfTimes> brackets) {
@@ -80,8 +82,8 @@ public final class NextSheet {
     /**
      * Sheets a stop apart.
      *
-     * @param exposuresS  their times in s, shortest first
-     * @param rightChance chance that at least one comes out right
+     * @param exposuresS  exposure times in seconds, shortest first
+     * @param rightChance probability, 0 to 1, that at least one comes out right
      */
     public record BracketOfTimes(List<Double> exposuresS, double rightChance) {
     }
@@ -98,7 +100,7 @@ public final class NextSheet {
         }
     }
 
-    /** The choice of the next sheet by what is known of the film. */
+    /** Advises by what is known of the film. */
     public NextSheet(Posterior posterior, Wanted wanted) {
         this.posterior = posterior;
         this.toneStops = wanted.toneStops;
@@ -111,17 +113,19 @@ public final class NextSheet {
         }).toList();
     }
 
-    /** What is advised when so many sheets are left. */
+    /** The advice for a number of sheets left. */
     public Advice advice(int sheetsLeft) {
         SHEETS_LEFT.check(sheetsLeft);
         Proposal likeliest = likeliestProposal();
         double[] question = likeliest.setting.log2Times;
         Choice right = choice(likeliest, question);
         Choice telling = choice(proposals()
-                .min(Comparator.comparingDouble(proposal -> spreadAfter(proposal, question))).orElseThrow(), question);
+                .min(Comparator.comparingDouble(proposal -> spreadAfter(proposal, question))).orElseThrow(),
+                question);
         boolean learnFirst = sheetsLeft > 1 && telling.rightByTheSecond > right.rightByTheSecond;
         return new Advice(right, telling, learnFirst, posterior.estimate(question).sd(),
-                IntStream.rangeClosed(2, 4).mapToObj(sheets -> bracket(likeliest, sheets)).flatMap(Optional::stream)
+                IntStream.rangeClosed(2, 4).mapToObj(sheets -> bracket(likeliest, sheets))
+                .flatMap(Optional::stream)
                         .toList());
     }
 
@@ -168,20 +172,26 @@ public final class NextSheet {
 
     private double[] tonesStops(Proposal proposal) {
         double log2S = Stops.between(1, proposal.exposureS);
-        return DoubleStream.of(proposal.setting.log2Times).map(log2Time -> toneStops + log2S - log2Time).toArray();
+        return DoubleStream.of(proposal.setting.log2Times).map(log2Time -> toneStops + log2S - log2Time)
+                .toArray();
     }
 
-    /** Sheets a stop apart whose half-stops either way adjoin, set where one is likeliest right; none where too long. */
+    /**
+     * Sheets a stop apart whose half-stops either way adjoin, set where one is likeliest right; none where
+     * too long.
+     */
     private Optional<BracketOfTimes> bracket(Proposal likeliest, int sheets) {
         double reach = Stops.factor((sheets - 1) / 2.0);
         return DoubleStream.of(timesS)
-                .filter(middleS -> middleS / reach >= timesS[0] && middleS * reach <= timesS[timesS.length - 1])
+                .filter(middleS -> middleS / reach >= timesS[0]
+                && middleS * reach <= timesS[timesS.length - 1])
                 .mapToObj(middleS -> bracket(likeliest, sheets, middleS / reach))
                 .max(Comparator.comparingDouble(BracketOfTimes::rightChance));
     }
 
     private static BracketOfTimes bracket(Proposal likeliest, int sheets, double firstS) {
-        double[] bracketS = IntStream.range(0, sheets).mapToDouble(sheet -> firstS * Stops.factor(sheet)).toArray();
+        double[] bracketS = IntStream.range(0, sheets).mapToDouble(sheet -> firstS * Stops.factor(sheet))
+                .toArray();
         return new BracketOfTimes(DoubleStream.of(bracketS).boxed().toList(),
                 likeliest.setting.spread.oneRightChance(bracketS));
     }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  * @param verdict     the sky's tone
  * @param faintestMag V magnitude of the faintest star or planet seen in the trails
  * @param kept        whether the sheet is a keeper
- * @param spoiledBy   what spoiled it, each once; nothing for a sound sheet
+ * @param spoiledBy   what spoiled it, each once; empty for a sound sheet
  */
 public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Optional<Boolean> kept,
                       List<Spoiler> spoiledBy) {
@@ -19,13 +19,15 @@ public record Outcome(Optional<Verdict> verdict, OptionalDouble faintestMag, Opt
     /** Allowed magnitudes. */
     public static final Range MAGNITUDE = new Range("magnitude", -14, 20, "mag");
 
-    /** Takes each spoiler once; refuses a magnitude outside its range with {@link gloam.units.BadInput}. */
+    /**
+     * Removes duplicate spoilers; refuses a magnitude outside its range with {@link gloam.units.BadInput}.
+     */
     public Outcome {
         faintestMag.ifPresent(MAGNITUDE::check);
         spoiledBy = spoiledBy.stream().distinct().toList();
     }
 
-    /** Whether it tells anything of the film. */
+    /** Whether it says anything about the film. */
     public boolean judged() {
         return verdict.isPresent() || faintestMag.isPresent();
     }

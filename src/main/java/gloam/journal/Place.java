@@ -5,10 +5,10 @@ import gloam.units.Angle;
 import java.time.ZoneId;
 
 /**
- * Where a sheet was exposed, as far as the journal keeps it.
+ * Where a sheet was exposed, as the journal keeps it.
  *
  * @param name     the site's name
- * @param latitude north positive; it tells the seasons apart
+ * @param latitude north positive; it decides the season
  * @param zone     the zone its clocks keep
  */
 public record Place(String name, Angle latitude, ZoneId zone) {

@@ -40,17 +40,17 @@ public final class Posterior {
         return weights[film];
     }
 
-    /** Stops by which the film is slower than rated. */
+    /** By how many stops the film is slower than rated; minus is faster. */
     public Estimate speedOffsetStops() {
         return estimate(grid.speedOffsetsStops());
     }
 
-    /** Exponent of the film's reciprocity law, where that is no power law the local one at 100 s metered. */
+    /** Exponent of the film's reciprocity law; the local one at 100 s metered if it is no power law. */
     public Estimate exponent() {
         return estimate(grid.exponents());
     }
 
-    /** Correlation of speed offset and exponent, -1 to 1; 0 where the exponent is no question. */
+    /** Correlation of speed offset and exponent, -1 to 1; 0 if the film has no reciprocity failure. */
     public double correlation() {
         double[] offsets = grid.speedOffsetsStops();
         double[] exponents = grid.exponents();
@@ -92,7 +92,8 @@ public final class Posterior {
     /** The value below which a quantity lies with a chance, 0 to 1: linear between the grid's values. */
     double quantile(double[] ofFilms, double chance) {
         int[] order = IntStream.range(0, weights.length).boxed()
-                .sorted(Comparator.comparingDouble(film -> ofFilms[film])).mapToInt(Integer::intValue).toArray();
+                .sorted(Comparator.comparingDouble(film -> ofFilms[film])).mapToInt(Integer::intValue)
+                .toArray();
         double below = 0;
         double lastValue = ofFilms[order[0]];
         double lastChance = 0;

@@ -28,15 +28,18 @@ public final class SheetLight {
     }
 
     /**
-     * A lens as the journal keeps it: its focus to the millimetre.
+     * A lens as the journal keeps it, with its focus rounded to the millimetre.
      *
-     * @throws BadInput when that is no farther than the focal length
+     * @throws BadInput if that is no farther than the focal length
      */
     public static Lens kept(Lens lens) {
-        double focusM = Double.isInfinite(lens.focusM()) ? lens.focusM() : Math.rint(lens.focusM() * 1000) / 1000;
+        double focusM = Double.isInfinite(lens.focusM()) ? lens.focusM() : Math.rint(lens.focusM() * 1000)
+                / 1000;
         if (focusM * 1000 <= lens.focalLengthMm()) {
-            throw new BadInput("focus distance " + lens.focusM() + " m is out of range; give one that is, to the "
-                    + "millimetre as the journal keeps it, beyond the focal length of " + lens.focalLengthMm() + " mm");
+            throw new BadInput("focus distance " + lens.focusM()
+                    + " m is out of range; give one that is, to the "
+                    + "millimetre as the journal keeps it, beyond the focal length of " + lens.focalLengthMm()
+                    + " mm");
         }
         return new Lens(lens.focalLengthMm(), lens.fNumbers(), lens.transmittance(), focusM, lens.spotUm(),
                 lens.filterStops(), lens.projection(), lens.vignetting());
@@ -46,13 +49,14 @@ public final class SheetLight {
     public static Opening computed(SkyLight sky, Direction aim, Lens lens, Interval open) {
         int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.round(open.seconds() / STEP_S)));
         List<Double> illuminancesLx = IntStream.rangeClosed(0, steps).mapToObj(step -> illuminanceLx(lens,
-                sky.at(aim, open.start().plus(open.lasts().multipliedBy(step).dividedBy(steps))).total())).toList();
+                sky.at(aim, open.start().plus(open.lasts().multipliedBy(step).dividedBy(steps))).total()))
+                .toList();
         double steadyLx = illuminancesLx.get(illuminancesLx.size() / 2);
         boolean steady = illuminancesLx.stream().allMatch(lx -> Math.abs(lx / steadyLx - 1) < STEADY_SHARE);
         return new Opening(open, steady ? List.of(steadyLx) : illuminancesLx);
     }
 
-    /** An opening under a measured sky that stays as it is. */
+    /** An opening under a measured, steady sky. */
     public static Opening measured(SkyBrightness sky, Lens lens, Interval open) {
         return new Opening(open, List.of(illuminanceLx(lens, sky)));
     }
@@ -70,8 +74,9 @@ public final class SheetLight {
                 .orElse(Atmosphere.clearExtinctionMag(0)), aim);
     }
 
-    /** The stars at the frame's centre through the air that an earlier word on the same sheet knew. */
-    public static Exposed.Stars stars(Lens lens, Exposed before, Optional<Place> place, Optional<Direction> aim) {
+    /** The stars at the frame's centre, in the air of an earlier entry about the same sheet. */
+    public static Exposed.Stars stars(Lens lens, Exposed before, Optional<Place> place,
+            Optional<Direction> aim) {
         double extinctionMag = before.stars().lossMag() / Atmosphere.airmass(altitude(before.aim()));
         return stars(lens, place.map(Place::latitude), extinctionMag, aim);
     }

@@ -4,25 +4,27 @@ import gloam.units.Stops;
 import java.util.List;
 
 /**
- * What the journal changes in one light.
+ * What the fit changes in one light.
  *
  * @param name              the light in words
- * @param meteredS          metered time of the mid-tone on the published film, in s
- * @param publishedS        time to the mid-tone by the published film, in s
+ * @param meteredS          metered time of the mid-tone on the published film, in seconds
+ * @param publishedS        time to the mid-tone by the published film, in seconds
  * @param fittedS           the same by the fitted film
- * @param leastS            the right time is below this once in forty
- * @param mostS             the right time is above this once in forty
- * @param spreadBeforeStops standard deviation of the tone from the film alone, before the journal
- * @param spreadStops       the same with it
+ * @param leastS            bound below which the right time lies with a probability of 2.5 %
+ * @param mostS             bound above which it lies with a probability of 2.5 %
+ * @param spreadBeforeStops standard deviation of the tone by the film alone, in stops, before any sheet was
+ *                          judged
+ * @param spreadStops       the same now
  */
-public record Situation(String name, double meteredS, double publishedS, double fittedS, double leastS, double mostS,
+public record Situation(String name, double meteredS, double publishedS, double fittedS, double leastS,
+        double mostS,
                         double spreadBeforeStops, double spreadStops) {
 
     /** Lights that night work meets at a middling f-number; common practice, no source. */
-    private static final List<Light> TYPICAL = List.of(new Light("late dusk", 30), new Light("moonlight", 240),
-            new Light("dark sky", 900));
+    private static final List<Light> TYPICAL = List.of(new Light("late dusk", 30),
+            new Light("moonlight", 240), new Light("dark sky", 900));
 
-    /** By how many stops the fitted film needs more light than the published one. */
+    /** By how many stops more the fitted film must be exposed than the published one; minus is less. */
     public double changeStops() {
         return Stops.between(publishedS, fittedS);
     }
@@ -36,8 +38,8 @@ public record Situation(String name, double meteredS, double publishedS, double 
         SteadyLight.Times before = SteadyLight.of(fit.prior(), light.meteredS, 0).times();
         SteadyLight.Times now = SteadyLight.of(fit.posterior(), light.meteredS, 0).times();
         return new Situation(light.name, light.meteredS,
-                fit.prior().grid().published().reciprocity().correctedS(light.meteredS), now.timeS(), now.leastS(),
-                now.mostS(), before.spreadStops(), now.spreadStops());
+                fit.prior().grid().published().reciprocity().correctedS(light.meteredS), now.timeS(),
+                now.leastS(), now.mostS(), before.spreadStops(), now.spreadStops());
     }
 
     private record Light(String name, double meteredS) {

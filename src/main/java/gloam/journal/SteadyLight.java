@@ -13,7 +13,10 @@ record SteadyLight(Posterior posterior, double[] log2Times) {
 
     private static final double NINETEEN_OF_TWENTY = 0.025;
 
-    /** A light that the published film meters at that many s for its mid-tone, and the tone wanted of it in stops. */
+    /**
+     * A light that the published film meters at that many s for its mid-tone, and the tone wanted of it in
+     * stops.
+     */
     static SteadyLight of(Posterior posterior, double meteredS, double toneStops) {
         return new SteadyLight(posterior, Arrays.stream(posterior.grid().log2CorrectedS(meteredS))
                 .map(log2 -> log2 + toneStops).toArray());
@@ -22,7 +25,8 @@ record SteadyLight(Posterior posterior, double[] log2Times) {
     /** Mean, in the logarithm, of the time in s, and its spread in stops. */
     Times times() {
         Estimate log2 = posterior.estimate(log2Times);
-        return new Times(Stops.factor(log2.mean()), Stops.factor(posterior.quantile(log2Times, NINETEEN_OF_TWENTY)),
+        return new Times(Stops.factor(log2.mean()),
+                Stops.factor(posterior.quantile(log2Times, NINETEEN_OF_TWENTY)),
                 Stops.factor(posterior.quantile(log2Times, 1 - NINETEEN_OF_TWENTY)), log2.sd());
     }
 

@@ -1,11 +1,11 @@
 package gloam.journal;
 
+import gloam.units.Label;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -18,8 +18,8 @@ import java.util.stream.Collectors;
  * @param group    what they have in common
  * @param sheets   how many there are
  * @param kept     how many are keepers
- * @param undecided how many are not yet said to be kept or not
- * @param spoilers what spoiled how many, the worst first
+ * @param undecided how many are neither kept nor rejected yet
+ * @param spoilers the causes that spoiled sheets, the most frequent first
  */
 public record Tally(String group, int sheets, int kept, int undecided, List<Spoiled> spoilers) {
 
@@ -31,11 +31,11 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
         spoilers = List.copyOf(spoilers);
     }
 
-    /** How many sheets something spoiled. */
+    /** How many sheets one cause spoiled. */
     public record Spoiled(String by, int sheets) {
     }
 
-    /** Keepers in a hundred of the sheets that were decided on; 0 where none was. */
+    /** Share of keepers among the sheets decided on, 0 to 1; 0 if there are none. */
     public double keptShare() {
         return sheets == undecided ? 0 : (double) kept / (sheets - undecided);
     }
@@ -56,7 +56,7 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
                 entry -> entry.exposed().film() + ", " + entry.exposed().batch());
     }
 
-    /** By season at the place: months in threes from December, turned round in the south, dry and wet nowhere told. */
+    /** By season at the site: three months each, beginning in December; reversed in the south. */
     public static List<Tally> bySeason(List<Entry> sheets) {
         List<Tally> tallies = new ArrayList<>(grouped(sheets, Tally::season));
         tallies.sort(Comparator.comparingInt(tally -> SEASONS.indexOf(tally.group)));
@@ -83,11 +83,12 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
         int undecided = (int) sheets.stream().filter(entry -> entry.outcome().kept().isEmpty()).count();
         Map<String, Integer> counts = new LinkedHashMap<>();
         sheets.stream().flatMap(entry -> entry.outcome().spoiledBy().stream())
-                .map(spoiler -> spoiler.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .map(Label::words)
                 .forEach(name -> counts.merge(name, 1, Integer::sum));
         List<Spoiled> spoilers = counts.entrySet().stream()
                 .map(count -> new Spoiled(count.getKey(), count.getValue()))
-                .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by)).toList();
+                .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by))
+                .toList();
         return new Tally(group, sheets.size(), kept, undecided, spoilers);
     }
 }

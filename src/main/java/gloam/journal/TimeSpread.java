@@ -24,24 +24,30 @@ final class TimeSpread {
         double most = Arrays.stream(log2Times).max().orElseThrow();
         double[] weights = new double[(int) Math.round((most - least) * STEPS_A_STOP) + 1];
         for (int film = 0; film < log2Times.length; film++) {
-            weights[(int) Math.round((log2Times[film] - least) * STEPS_A_STOP)] += light.posterior().weight(film);
+            weights[(int) Math.round((log2Times[film] - least) * STEPS_A_STOP)] += light.posterior()
+                    .weight(film);
         }
         return new TimeSpread(least, weights);
     }
 
     /** Chance that a sheet open for that time comes out right. */
     double rightChance(double timeS) {
-        return IntStream.range(0, weights.length).mapToDouble(step -> weights[step] * right(offStops(timeS, step))).sum();
+        return IntStream.range(0, weights.length)
+                .mapToDouble(step -> weights[step] * right(offStops(timeS, step))).sum();
     }
 
     /** Chance that one of several sheets, all exposed before the first is looked at, comes out right. */
     double oneRightChance(double... timesS) {
         return IntStream.range(0, weights.length).mapToDouble(step -> weights[step]
-                * (1 - Arrays.stream(timesS).map(timeS -> 1 - right(offStops(timeS, step))).reduce(1, (a, b) -> a * b)))
+                * (1 - Arrays.stream(timesS).map(timeS -> 1 - right(offStops(timeS, step)))
+                .reduce(1, (a, b) -> a * b)))
                 .sum();
     }
 
-    /** Chance that a first sheet is right, or else the best second one chosen after the first was judged in words. */
+    /**
+     * Chance that a first sheet is right, or else the best second one chosen after the first was judged in
+     * words.
+     */
     double rightByTheSecondChance(double firstS, double[] secondsS, double wantedStops) {
         double chance = rightChance(firstS);
         double[][] rights = Arrays.stream(secondsS).mapToObj(secondS -> IntStream.range(0, weights.length)
@@ -55,7 +61,7 @@ final class TimeSpread {
         return chance;
     }
 
-    /** How far a time's reckoned tone is off the wanted one. */
+    /** How far the computed tone of a time is off the wanted one. */
     private double offStops(double timeS, int step) {
         return Stops.between(1, timeS) - firstLog2S - (double) step / STEPS_A_STOP;
     }

@@ -3,13 +3,13 @@ package gloam.journal;
 /**
  * The tone of the sky on the finished picture in one word, darkest first.
  *
- * <p>A negative is judged by the tone of its print. The bounds cut the four stops or so between near-black and
- * near-white of a print; common sense, no source.
+ * <p>A negative is judged by the tone of its print. The bounds divide the four stops or so between near-black
+ * and near-white of a print; common sense, no source.
  */
 public enum ToneWord {
     /** A blank sheet: it says only that the sky was below the first bound. */
     BLACK(Double.NEGATIVE_INFINITY, -3, "no tone at all in the sky: it looks like the sheet's own black"),
-    /** Tone can just be told. */
+    /** A tone can just be seen. */
     VERY_DARK(-3, -1.5, "a first trace of tone, seen beside the black of the sheet's edge"),
     /** Clearly a tone. */
     DARK(-1.5, -0.5, "clearly grey, clearly darker than a grey card"),
@@ -50,7 +50,7 @@ public enum ToneWord {
         return this == WHITE ? aboveStops + OPEN_END_STOPS : (aboveStops + upToStops) / 2;
     }
 
-    /** How to tell it from its neighbours. */
+    /** How to recognize it. */
     public String guide() {
         return guide;
     }

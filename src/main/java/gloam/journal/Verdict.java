@@ -2,15 +2,17 @@ package gloam.journal;
 
 import gloam.units.Range;
 
-/** What the tone of the sky on a sheet was judged or measured to be. */
+/** The tone of the sky on a sheet, as judged or measured. */
 public sealed interface Verdict {
 
-    /** Standard deviation, in stops, of a judged tone against the reckoned one: sky model and eye; no source. */
+    /**
+     * Standard deviation, in stops, of a judged tone about the computed one: sky model and eye; no source.
+     */
     double USUAL_SPREAD_STOPS = 0.6;
 
-    /** Allowed tones. */
+    /** Allowed tones in stops from the mid-tone. */
     Range TONE = new Range("sky tone", -12, 8, "stops");
-    /** Allowed standard deviations. */
+    /** Allowed standard deviations in stops. */
     Range SPREAD = new Range("spread of the sky tone", 0.05, 3, "stops");
 
     /** A word. */
@@ -20,8 +22,8 @@ public sealed interface Verdict {
     /**
      * A tone in stops.
      *
-     * @param stops       from the film's mid-tone, plus lighter
-     * @param spreadStops its standard deviation, that of the reckoned light included
+     * @param stops       from the film's mid-tone, plus is lighter
+     * @param spreadStops its standard deviation, that of the computed light included
      */
     record InStops(double stops, double spreadStops) implements Verdict {
 

@@ -30,7 +30,8 @@ public sealed interface Aim {
      * Wherever a target stands at the middle of the exposure.
      *
      * @param target      what is put at the frame's centre
-     * @param levelWithin how far its trail may lean from the level at mid exposure; empty where it does not matter
+     * @param levelWithin how far its trail may lean from the level at mid exposure; empty where it does not
+     *                    matter
      * @param roll        see {@link Aim#roll()}
      */
     record Follow(Target target, Optional<Angle> levelWithin, Angle roll) implements Aim { }

@@ -11,6 +11,12 @@ import gloam.units.Interval;
 /** Where the camera of a wish points on a night, by the minute at the middle of the exposure. */
 final class Aiming {
 
+    /**
+     * How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than
+     * 0.01°.
+     */
+    private static final int LEAN_MIN = NightClock.NODE_MIN;
+
     private final Aim aim;
     private final NightSky sky;
     private final Camera camera;
@@ -35,11 +41,6 @@ final class Aiming {
         return camera;
     }
 
-    /** Minutes from one look at the night's sky to the next. */
-    int stepMin() {
-        return sky.clock().stepMin();
-    }
-
     /** Whether the camera points the same way whatever the minute. */
     boolean fixed() {
         return aim instanceof Aim.Point;
@@ -47,7 +48,8 @@ final class Aiming {
 
     /** Where the frame's centre looks when the middle of the exposure is at that minute. */
     Direction direction(int middleMin) {
-        return aim instanceof Aim.Follow follow ? direction(follow.target(), middleMin) : ((Aim.Point) aim).direction();
+        return aim instanceof Aim.Follow follow ? direction(follow.target(), middleMin) : ((Aim.Point) aim)
+                .direction();
     }
 
     private Direction direction(Target target, int minute) {
@@ -58,6 +60,19 @@ final class Aiming {
             followed[minute] = sky.position(target, minute).apparentDirection();
         }
         return followed[minute];
+    }
+
+    /**
+     * How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it
+     * goes.
+     */
+    double leanDeg(int minute) {
+        Direction before = direction(minute - LEAN_MIN);
+        Direction after = direction(minute + LEAN_MIN);
+        double alongRad = Math.IEEEremainder(after.azimuth().minus(before.azimuth()).radians(), 2 * Math.PI)
+                * direction(minute).altitude().cos();
+        double upRad = after.altitude().minus(before.altitude()).radians();
+        return Math.toDegrees(Math.atan2(upRad, Math.abs(alongRad)));
     }
 
     /** The light at the frame's centre at a node, when that is the middle of the exposure. */

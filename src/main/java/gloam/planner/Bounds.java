@@ -32,17 +32,10 @@ record Bounds(int leastMin, int mostMin, DurationLimit leastBy, DurationLimit mo
         return min < mostMin ? new Bounds(leastMin, min, leastBy, by) : this;
     }
 
-    /** Whether it is for want of time that nothing longer is left, and not by the wish itself. */
-    boolean shortOfTime() {
-        return switch (mostBy) {
-            case SPAN, OPENING, MIDDLE, CLOSING -> true;
-            case EXPOSURE, TRAIL, TONE, ARC, TWILIGHT_SHARE -> false;
-        };
-    }
-
     /** What is left when durations come in steps from zero. */
     Bounds inStepsOf(int stepMin) {
-        return new Bounds((leastMin + stepMin - 1) / stepMin * stepMin, mostMin / stepMin * stepMin, leastBy, mostBy);
+        return new Bounds((leastMin + stepMin - 1) / stepMin * stepMin, mostMin / stepMin * stepMin, leastBy,
+                mostBy);
     }
 
     /** What is left from the first good duration on to the last before one that is not good, in steps. */
@@ -58,7 +51,10 @@ record Bounds(int leastMin, int mostMin, DurationLimit leastBy, DurationLimit mo
         return atLeast(first, by).atMost(last, by);
     }
 
-    /** The shortest duration left, in steps, at which a growing condition holds; a step over the longest for none. */
+    /**
+     * The shortest duration left, in steps, at which a growing condition holds; a step over the longest for
+     * none.
+     */
     int firstWhere(IntPredicate growing, int stepMin) {
         int low = 0;
         int high = empty() ? 0 : (mostMin - leastMin) / stepMin + 1;

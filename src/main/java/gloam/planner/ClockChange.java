@@ -18,8 +18,8 @@ public final class ClockChange {
     }
 
     /**
-     * A part of the night without what the clocks skip at its ends, the last minute that they show included; empty
-     * where they skip all of it.
+     * A part of the night without what the clocks skip at its ends, the last minute that they show included;
+     * empty where they skip all of it.
      */
     static Optional<Limits.TimeOfNight> shown(Night night, Limits.TimeOfNight time) {
         Optional<ZoneOffsetTransition> skip = of(night).filter(ZoneOffsetTransition::isGap);
@@ -31,6 +31,7 @@ public final class ClockChange {
         Limits.TimeOfNight skipped = new Limits.TimeOfNight(last.plusMinutes(1), next.minusMinutes(1));
         boolean all = skipped.holds(time.from()) && skipped.holds(time.to()) && !time.holds(next);
         return all ? Optional.empty() : Optional.of(new Limits.TimeOfNight(
-                skipped.holds(time.from()) ? next : time.from(), skipped.holds(time.to()) ? last : time.to()));
+                skipped.holds(time.from()) ? next : time.from(), skipped.holds(time.to()) ? last
+                : time.to()));
     }
 }

@@ -17,13 +17,10 @@ import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /**
- * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable asks by the
- * minute and the ranking of nights at wider steps.
+ * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable
+ * asks by the minute and the ranking of nights at wider steps.
  */
 final class Conditions {
-
-    /** How long a trail's lean is taken over, in minutes: its bend within that time changes it by less than 0.01°. */
-    private static final int LEAN_MIN = NightClock.NODE_MIN;
 
     private final Wish wish;
     private final NightSky sky;
@@ -81,7 +78,8 @@ final class Conditions {
         switch (wish.sky()) {
             case DARK -> {
                 during(Plain.DARK, sky.night().darkness());
-                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG - aiming.light(minute).moonlightMag());
+                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG
+                        - aiming.light(minute).moonlightMag());
             }
             case MOONLIT -> {
                 during(Plain.DARK, sky.night().darkness());
@@ -98,22 +96,12 @@ final class Conditions {
             where(new Requirement.TargetUp(follow.target()), When.THROUGHOUT,
                     minute -> sky.clearanceDeg(aiming.direction(minute)));
             follow.levelWithin().ifPresent(within -> between(new Requirement.Level(follow.target(), within),
-                    When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), this::leanDeg));
+                    When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), aiming::leanDeg));
         } else {
             Direction aim = aiming.direction(0);
             at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
                     sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet());
         }
-    }
-
-    /** How far the way of what the camera follows leans from the horizontal, -90° to 90°, whichever way it goes. */
-    private double leanDeg(int minute) {
-        Direction before = aiming.direction(minute - LEAN_MIN);
-        Direction after = aiming.direction(minute + LEAN_MIN);
-        double alongRad = Math.IEEEremainder(after.azimuth().minus(before.azimuth()).radians(), 2 * Math.PI)
-                * aiming.direction(minute).altitude().cos();
-        double upRad = after.altitude().minus(before.altitude()).radians();
-        return Math.toDegrees(Math.atan2(upRad, Math.abs(alongRad)));
     }
 
     private void addFrame() {
@@ -122,10 +110,8 @@ final class Conditions {
                     minute -> FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute));
         }
         if (wish.records() instanceof Wish.Records.One one && !aiming.follows(one.body())) {
-            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE, minute -> {
-                Direction seen = sky.position(one.body(), minute).apparentDirection();
-                return Math.min(sky.clearanceDeg(seen), -FrameEdge.outsideDeg(aiming.framing(minute), seen));
-            });
+            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE,
+                    minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), one.body(), minute));
         }
     }
 
@@ -133,9 +119,12 @@ final class Conditions {
         within(Measure.MOON_ALTITUDE_DEG, When.THROUGHOUT, limits.moonAltitudeDeg(),
                 minute -> sky.position(Body.MOON, minute).apparentAltitude().degrees());
         within(Measure.MOON_LIT_PERCENT, When.AT_MIDDLE, limits.moonLitPercent(), minute ->
-                100 * sky.ephemeris().appearance(Body.MOON, sky.site(), sky.clock().at(minute)).illuminatedFraction());
-        limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE, minute -> side.marginDeg(
-                sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth()).degrees())));
+                100 * sky.ephemeris().appearance(Body.MOON, sky.site(), sky.clock().at(minute))
+                .illuminatedFraction());
+        limits.moonSide().ifPresent(side -> where(new Requirement.MoonOn(side), When.AT_MIDDLE,
+                minute -> side.marginDeg(
+                sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth())
+                .degrees())));
         within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
         limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,

@@ -78,7 +78,8 @@ public record FormerPlan(UUID identity, List<Window> windows, List<Cancelled> ca
         public boolean shows(Details other) {
             return sheet == other.sheet && site.equals(other.site) && film.equals(other.film)
                     && same(prepareAt, other.prepareAt) && same(open.start(), other.open.start())
-                    && same(open.endExclusive(), other.open.endExclusive()) && same(azimuthDeg, other.azimuthDeg)
+                    && same(open.endExclusive(), other.open.endExclusive())
+                    && same(azimuthDeg, other.azimuthDeg)
                     && same(altitudeDeg, other.altitudeDeg) && same(rollDeg, other.rollDeg)
                     && same(fNumber, other.fNumber);
         }

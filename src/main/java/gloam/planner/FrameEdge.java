@@ -21,13 +21,24 @@ final class FrameEdge {
                 || wish.records() instanceof Wish.Records.One one && one.body() == Body.MOON;
     }
 
-    /** Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows. */
+    /**
+     * Degrees, roughly, by which the Moon stays outside a frame or below the horizon; negative when it shows.
+     */
     static double moonOutsideDeg(NightSky sky, Framing framing, int minute) {
         Direction moon = sky.position(Body.MOON, minute).apparentDirection();
         double altitudeDeg = moon.altitude().degrees();
         double outsideDeg = altitudeDeg < MOON_FAR_DOWN_DEG ? -altitudeDeg
                 : Math.max(-altitudeDeg, outsideDeg(framing, moon));
         return outsideDeg - MOON_RIM_DEG;
+    }
+
+    /**
+     * Degrees, roughly, by which a body stands inside a frame and above the skyline; negative when it does
+     * not.
+     */
+    static double insideDeg(NightSky sky, Framing framing, Body body, int minute) {
+        Direction seen = sky.position(body, minute).apparentDirection();
+        return Math.min(sky.clearanceDeg(seen), -outsideDeg(framing, seen));
     }
 
     /** Degrees, roughly, by which a direction lies outside a frame, negative inside. */

@@ -12,19 +12,21 @@ import java.util.Optional;
  * @param moonAltitudeDeg apparent altitude of the Moon as long as the shutter is open
  * @param moonLitPercent  lit part of the Moon's disc at mid exposure
  * @param moonSide        on which side of the camera the Moon stands at mid exposure
- * @param sunDepthDeg     how deep the Sun's centre is below the horizon when a dusk picture opens, a dawn picture closes,
- *                        any other is half done
+ * @param sunDepthDeg     how deep the Sun's centre is below the horizon when a dusk picture opens, a dawn
+ *                        picture closes, any other is half done
  * @param time            the time of night, by the site's clocks
  * @param twilightMin     minutes of the exposure in twilight, Sun above -18°
  * @param twilightPercent share of the sky's tone that is made in twilight
  * @param arcDeg          how far the sky turns during the exposure
  */
-public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide, Between sunDepthDeg,
-                     Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent, Between arcDeg) {
+public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
+        Between sunDepthDeg,
+                     Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
+                     Between arcDeg) {
 
     /** Nothing narrowed. */
-    public static final Limits NONE = new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY, Optional.empty(),
-            Between.ANY, Between.ANY, Between.ANY);
+    public static final Limits NONE = new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY,
+            Optional.empty(), Between.ANY, Between.ANY, Between.ANY);
 
     /** Allowed altitudes of the Moon. */
     public static final Range MOON_ALTITUDE = new Range("altitude of the Moon", -90, 90, "deg");
@@ -63,7 +65,8 @@ public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<S
 
         /** The quarter in which an azimuth lies, counted from the aim's. */
         public static Side at(double fromAimDeg) {
-            return Arrays.stream(values()).max(Comparator.comparingDouble(side -> side.marginDeg(fromAimDeg))).orElseThrow();
+            return Arrays.stream(values()).max(Comparator.comparingDouble(side -> side.marginDeg(fromAimDeg)))
+                    .orElseThrow();
         }
 
         /** How far inside the quarter an azimuth is, counted from the aim's; negative outside. */

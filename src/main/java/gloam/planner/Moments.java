@@ -10,14 +10,14 @@ import java.util.Optional;
  * The moments of a night that are good for a wish.
  *
  * @param throughout the minutes in which the shutter may be open
- * @param own        those of them that are good for the opening, the middle or the closing, where these have a
- *                   condition of their own
+ * @param own        those of them that are good for the opening, the middle or the closing, where these have
+ *                   a condition of their own
  */
 record Moments(BitSet throughout, Map<Condition.When, BitSet> own) {
 
     /**
-     * The moments at which all conditions hold, none asked for more minutes than those before leave; empty where they
-     * leave none.
+     * The moments at which all conditions hold, none asked for more minutes than those before leave; empty
+     * where they leave none.
      */
     static Optional<Moments> of(List<Condition> conditions, BitSet minutes) {
         BitSet throughout = minutes;
@@ -40,6 +40,14 @@ record Moments(BitSet throughout, Map<Condition.When, BitSet> own) {
             }
         }
         return Optional.of(new Moments(throughout, own));
+    }
+
+    /** Whether an exposure is open at good moments alone. */
+    boolean hold(int openMin, int middleMin, int closeMin) {
+        return throughout.nextClearBit(openMin) > closeMin
+                && (own.isEmpty() || at(Condition.When.AT_OPENING).get(openMin)
+                && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING)
+                .get(closeMin));
     }
 
     /** The minutes that are good for a moment of an exposure. */

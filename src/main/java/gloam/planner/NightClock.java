@@ -13,8 +13,8 @@ import java.util.function.IntToDoubleFunction;
  *
  * @param start   minute 0, a whole minute of the clock
  * @param minutes how many minutes the night has
- * @param stepMin minutes from one look at the sky to the next, whole nodes; what changes in between is looked at from
- *                node to node
+ * @param stepMin minutes from one look at the sky to the next, whole nodes; what changes in between is looked
+ *                at from node to node
  */
 record NightClock(Instant start, int minutes, int stepMin) {
 
@@ -44,7 +44,10 @@ record NightClock(Instant start, int minutes, int stepMin) {
         return new Interval(at(openMin), at(closeMin));
     }
 
-    /** The spans that minutes make, each as long as a shutter can be open in it; that of a lone minute is a minute. */
+    /**
+     * The spans that minutes make, each as long as a shutter can be open in it; that of a lone minute is a
+     * minute.
+     */
     List<Interval> spans(BitSet during) {
         return MinuteRun.of(during).stream()
                 .map(run -> span(run.first(), Math.max(run.first() + 1, run.last()))).toList();
@@ -71,14 +74,16 @@ record NightClock(Instant start, int minutes, int stepMin) {
     /** Whether an instant is a whole minute of the night. */
     boolean strikes(Instant at) {
         long sinceS = at.getEpochSecond() - start.getEpochSecond();
-        return at.getNano() == 0 && sinceS % SECONDS == 0 && sinceS >= 0 && sinceS <= minutes * (long) SECONDS;
+        return at.getNano() == 0 && sinceS % SECONDS == 0 && sinceS >= 0
+                && sinceS <= minutes * (long) SECONDS;
     }
 
     /**
      * The minutes out of some at which a margin is not negative.
      *
      * @param of     which minutes to look at
-     * @param margin asked for at every step, and at the nodes of a step in which its sign changes; straight in between
+     * @param margin asked for at every step, and at the nodes of a step in which its sign changes; straight
+     *               in between
      */
     BitSet where(BitSet of, IntToDoubleFunction margin) {
         BitSet where = new BitSet(minutes);

@@ -12,7 +12,8 @@ import java.util.List;
  * @param darkHours         hours with the Sun's centre below -18°
  * @param moonlessDarkHours hours of these with the Moon below the horizon
  * @param trulyDarkHours    hours of darkness in which the Moon adds hardly any light
- * @param moon              the Moon half-way through the Sun's absence, or half-way from noon to noon where there is none
+ * @param moon              the Moon half-way through the Sun's absence, or half-way from noon to noon where
+ *                          there is none
  * @param high              bright planets that stand high while it is dark
  * @param asked             wishes asked of it; 0 where it is ranked by its sky alone
  * @param served            wishes that the night has the time for; empty where none are asked of it

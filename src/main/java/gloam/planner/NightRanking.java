@@ -5,6 +5,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.units.Interval;
@@ -21,12 +22,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth; without wishes,
- * and of equals, by what their skies are good for.
+ * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth;
+ * without wishes, and of equals, by what their skies are good for.
  *
- * <p>The sky counts hours of true darkness, Sun below -18° and moonlight adding less than 0.2 mag at the zenith, whole,
- * moonlit hours a quarter, and a quarter of an hour for each bright planet that stands high while it is dark; common
- * practice, no source.
+ * <p>The sky counts hours of true darkness, Sun below -18° and moonlight adding less than 0.2 mag at the
+ * zenith, whole, moonlit hours a quarter, and a quarter of an hour for each bright planet that stands high
+ * while it is dark; common practice, no source.
  */
 public final class NightRanking {
 
@@ -38,9 +39,10 @@ public final class NightRanking {
     private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
 
-
     private final Ephemeris ephemeris;
+    private final StarField stars;
     private final Optional<Trip> trip;
+    private final List<Equipment> equipment;
     private final Progress progress;
 
     /** A night's rank and, for the order among those of the same score, the hours its sky counts for. */
@@ -59,15 +61,22 @@ public final class NightRanking {
      * @param trip     whose wishes count, if any
      * @param progress told of every night done
      */
-    public NightRanking(Ephemeris ephemeris, Optional<Trip> trip, Progress progress) {
-        this.ephemeris = ephemeris;
-        this.trip = trip.filter(asked -> !asked.wishes().isEmpty());
-        this.progress = progress;
+    public NightRanking(Ephemeris ephemeris, StarCatalogue stars, Optional<Trip> trip, Progress progress) {
+        this(ephemeris, StarField.of(trip.isPresent() ? stars.stars() : List.of()), trip, progress);
     }
 
     /** The same by their skies alone. */
     public NightRanking(Ephemeris ephemeris) {
-        this(ephemeris, Optional.empty(), Progress.NONE);
+        this(ephemeris, StarField.of(List.of()), Optional.empty(), Progress.NONE);
+    }
+
+    /** The same with any stars. */
+    NightRanking(Ephemeris ephemeris, StarField stars, Optional<Trip> trip, Progress progress) {
+        this.ephemeris = ephemeris;
+        this.stars = stars;
+        this.trip = trip.filter(asked -> !asked.wishes().isEmpty()).map(Trip::withSheetsEnough);
+        this.equipment = this.trip.map(Equipment::all).orElse(List.of());
+        this.progress = progress;
     }
 
     /** Every date at every site that has it, the best first; equals by date, then by the sites' order. */
@@ -82,12 +91,14 @@ public final class NightRanking {
     }
 
     /**
-     * Every run of {@code length} consecutive evenings at one site among nights ranked, the best first; none when the
-     * evenings are fewer.
+     * Every run of {@code length} consecutive evenings at one site among nights ranked, the best first; none
+     * when the evenings are fewer.
      */
     public static List<Stay> stays(List<NightRank> ranks, int length) {
-        Map<Site, List<NightRank>> bySite = ranks.stream().sorted(Comparator.comparing(rank -> rank.night().date()))
-                .collect(Collectors.groupingBy(rank -> rank.night().site(), LinkedHashMap::new, Collectors.toList()));
+        Map<Site, List<NightRank>> bySite = ranks.stream()
+                .sorted(Comparator.comparing(rank -> rank.night().date()))
+                .collect(Collectors.groupingBy(rank -> rank.night().site(), LinkedHashMap::new,
+                Collectors.toList()));
         List<Stay> stays = new ArrayList<>();
         for (List<NightRank> inTime : bySite.values()) {
             for (int first = 0; first + length <= inTime.size(); first++) {
@@ -108,27 +119,21 @@ public final class NightRanking {
         double trueHours = hours(trulyDark);
         double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon, high, 0,
-                List.of(), Math.min(1, skyHours / FULL_HOURS));
+        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
+                high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS));
         return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get()) : bySky, skyHours);
     }
 
     private NightRank byWishes(NightRank bySky, Trip asked) {
-        NightSky sky = new NightSky(ephemeris, bySky.night(), asked.bodies(), asked.begun().map(Trip.Begun::at),
-                TimeForWish.LOOK_MIN);
         List<Wish> wishes = asked.wishes();
-        List<Wish> served = new ArrayList<>();
-        double worth = 0;
-        for (Wish wish : wishes) {
-            double share = TimeForWish.share(wish, Kit.of(asked, wish), sky);
-            worth += share * wish.worth();
-            if (share == 1) {
-                served.add(wish);
-            }
-        }
-        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(), bySky.trulyDarkHours(),
-                bySky.moon(), bySky.high(), wishes.size(), served,
-                worth / wishes.stream().mapToDouble(Wish::worth).sum());
+        List<Offer> offers = new SiteNight(asked, equipment, ephemeris, stars, bySky.night()).offers().all();
+        Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(offers))).nights().get(0);
+        List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted()
+                .map(wishes::get).toList();
+        double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
+        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
+                bySky.trulyDarkHours(), bySky.moon(), bySky.high(), wishes.size(), served,
+                worth / wishes.stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum());
     }
 
     /** When it is dark and the Moon adds hardly any light. */
@@ -139,8 +144,8 @@ public final class NightRanking {
     }
 
     /**
-     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon climbs and sinks
-     * once, and its light with it.
+     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon
+     * climbs and sinks once, and its light with it.
      */
     private List<Interval> faintlyMoonlit(Night night) {
         SkyLight light = new SkyLight(ephemeris, night.site());
@@ -150,11 +155,13 @@ public final class NightRanking {
             int steps = (int) Math.max(1, Math.round(span.seconds() / STEP_S));
             long stepNanos = span.lasts().toNanos() / steps;
             int first = 0;
-            while (first < steps && faint(light, zenith, span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
+            while (first < steps && faint(light, zenith,
+                    span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
                 first++;
             }
             int last = steps;
-            while (last > first && faint(light, zenith, span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
+            while (last > first && faint(light, zenith,
+                    span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
                 last--;
             }
             if (first == steps) {
@@ -181,7 +188,8 @@ public final class NightRanking {
         Set<Body> high = EnumSet.noneOf(Body.class);
         for (Instant at : List.of(dark.start(), dark.middle(), dark.endExclusive().minusMillis(1))) {
             for (Body planet : PLANETS) {
-                if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at).up() >= PLANET_HIGH_SINE) {
+                if (!high.contains(planet) && ephemeris.sightline(planet, night.site(), at)
+                        .up() >= PLANET_HIGH_SINE) {
                     high.add(planet);
                 }
             }

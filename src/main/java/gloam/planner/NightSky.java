@@ -17,7 +17,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** One night at one site as all wishes meet it; what several of them ask is computed once. For one thread at a time. */
+/**
+ * One night at one site as all wishes meet it; what several of them ask is computed once. For one thread at a
+ * time.
+ */
 final class NightSky {
 
     private static final double NIGHT_END_SUN_DEG = Twilight.ASTRONOMICAL.limit().degrees();
@@ -42,7 +45,8 @@ final class NightSky {
      * @param notBefore when there is nothing to be exposed before an instant
      * @param stepMin   minutes from one look at the sky to the next, see {@link NightClock}
      */
-    NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore, int stepMin) {
+    NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore,
+            int stepMin) {
         this.night = night;
         this.clock = NightClock.of(night.span(), stepMin);
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
@@ -55,7 +59,8 @@ final class NightSky {
 
     private static Optional<Interval> from(Interval span, Optional<Instant> notBefore) {
         Instant from = notBefore.filter(span.start()::isBefore).orElse(span.start());
-        return from.isBefore(span.endExclusive()) ? Optional.of(new Interval(from, span.endExclusive())) : Optional.empty();
+        return from.isBefore(span.endExclusive()) ? Optional.of(new Interval(from, span.endExclusive()))
+                : Optional.empty();
     }
 
     Night night() {
@@ -139,7 +144,9 @@ final class NightSky {
         return ephemeris.position(target, site(), clock.at(minute));
     }
 
-    /** Degrees by which a direction clears both the terrain and the level horizon; negative when it does not. */
+    /**
+     * Degrees by which a direction clears both the terrain and the level horizon; negative when it does not.
+     */
     double clearanceDeg(Direction direction) {
         return direction.altitude().degrees() - Math.max(0, skylineDeg(direction));
     }
@@ -158,7 +165,8 @@ final class NightSky {
         int last = Math.min(clock.minutes() / COURSE_MIN, sunDown.length() / COURSE_MIN + 1);
         return IntStream.rangeClosed(first, last).map(step -> step * COURSE_MIN).mapToObj(minute ->
                 new Plan.SkySample(clock.at(minute), position(Body.SUN, minute).airlessAltitude(),
-                        position(Body.MOON, minute).apparentAltitude(), light(Direction.ZENITH, minute).total())).toList();
+                        position(Body.MOON, minute).apparentAltitude(), light(Direction.ZENITH, minute)
+                        .total())).toList();
     }
 
     /** The light of a direction at an instant. */
@@ -168,10 +176,24 @@ final class NightSky {
 
     /** The light of a direction at a node. */
     SkyLight.Sample light(Direction direction, int nodeMin) {
+        return moment(nodeMin).at(direction);
+    }
+
+    /** A direction whose light is asked for at many nodes. */
+    SkyLight.Patch patch(Direction direction) {
+        return light.patch(direction);
+    }
+
+    /** Its light at a node. */
+    SkyLight.Sample light(SkyLight.Patch patch, int nodeMin) {
+        return moment(nodeMin).at(patch);
+    }
+
+    private SkyLight.Moment moment(int nodeMin) {
         int node = nodeMin / NightClock.NODE_MIN;
         if (byNode[node] == null) {
             byNode[node] = light.moment(clock.at(nodeMin));
         }
-        return byNode[node].at(direction);
+        return byNode[node];
     }
 }

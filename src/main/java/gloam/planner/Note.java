@@ -32,7 +32,8 @@ public sealed interface Note {
      * @param feltC        what it feels like in degrees Celsius
      * @param freezesSkin  whether bare skin can freeze within half an hour
      */
-    record Cold(Instant at, double temperatureC, double windKmH, double feltC, boolean freezesSkin) implements Note { }
+    record Cold(Instant at, double temperatureC, double windKmH, double feltC,
+            boolean freezesSkin) implements Note { }
 
     /** The notes of a night; those of the weather while the Sun is down, none without a forecast. */
     static List<Note> of(Trip trip, Night night) {

@@ -1,8 +1,8 @@
 package gloam.planner;
 
 /**
- * Exposures of every duration that share their opening, or their middle where the camera follows a target; each longer
- * one holds the shorter ones.
+ * Exposures of every duration that share their opening, or their middle where the camera follows a target;
+ * each longer one holds the shorter ones.
  *
  * @param anchorMin the minute they share
  * @param centred   whether that is the middle

@@ -1,7 +1,6 @@
 package gloam.planner;
 
 import gloam.trail.Framing;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -23,7 +22,10 @@ final class Openings {
         this.moments = moments;
     }
 
-    /** The minutes of the openings in a run, five minutes apart and, where the camera does not follow, at its start. */
+    /**
+     * The minutes of the openings in a run, five minutes apart and, where the camera does not follow, at its
+     * start.
+     */
     List<Integer> anchors(MinuteRun run) {
         BitSet good = moments.at(aiming.fixed() ? Condition.When.AT_OPENING : Condition.When.AT_MIDDLE);
         List<Integer> anchors = new ArrayList<>();
@@ -39,9 +41,11 @@ final class Openings {
     /** The exposures that share a minute of a run. */
     Opening at(int anchorMin, MinuteRun run) {
         if (aiming.fixed()) {
-            return new Opening(anchorMin, false, Math.min(longestMin(), run.last() - anchorMin));
+            return new Opening(anchorMin, false,
+                    Math.min(DurationLimits.longestMin(wish), run.last() - anchorMin));
         }
-        int halfMin = Math.min(longestMin() / 2, Math.min(anchorMin - run.first(), run.last() - anchorMin));
+        int halfMin = Math.min(DurationLimits.longestMin(wish) / 2,
+                Math.min(anchorMin - run.first(), run.last() - anchorMin));
         Framing framing = aiming.framing(anchorMin);
         int clearMin = 0;
         while (clearMin < halfMin && moonStaysOutside(framing, anchorMin, clearMin + NightClock.NODE_MIN)) {
@@ -58,18 +62,9 @@ final class Openings {
 
     /** The durations that an opening leaves of those wanted. */
     Bounds left(Opening opening) {
-        return left(opening, shortestMin());
-    }
-
-    /** The longest duration that an opening leaves, however short; 0 for none. */
-    int longestLeft(Opening opening) {
-        Bounds any = left(opening, opening.stepMin());
-        return any.empty() ? 0 : any.mostMin();
-    }
-
-    private Bounds left(Opening opening, int leastMin) {
         int step = opening.stepMin();
-        Bounds bounds = new Bounds(leastMin, longestMin(), DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
+        Bounds bounds = new Bounds(DurationLimits.shortestMin(wish), DurationLimits.longestMin(wish),
+                DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
                 .inStepsOf(step).atMost(opening.mostMin(), DurationLimit.SPAN);
         if (bounds.empty()) {
             return bounds;
@@ -79,14 +74,5 @@ final class Openings {
                     DurationLimit.of(own.getKey()));
         }
         return bounds;
-    }
-
-    private int shortestMin() {
-        return Math.max(1, (int) wish.shortest().plus(Duration.ofMinutes(1)).minusNanos(1).toMinutes());
-    }
-
-    /** The longest exposure wanted, in minutes. */
-    int longestMin() {
-        return (int) wish.longest().toMinutes();
     }
 }

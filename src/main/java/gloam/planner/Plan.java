@@ -85,8 +85,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
      * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
-     * @param score              expected worth: worth times satisfaction, each part of it times the chance that the sky stays
-     *                           clear until it is made
+     * @param score              expected worth: worth times satisfaction, each part of it times the chance
+     *                           that the sky stays clear until it is made
      * @param misses             by how much it misses parts of its wish
      * @param setting            the sky in which it stands
      */

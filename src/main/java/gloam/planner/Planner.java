@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.exposure.FilmPlane;
@@ -17,13 +18,15 @@ import java.util.stream.IntStream;
 public final class Planner {
 
     private static final double PREVIEW_AGREES_MAG = 0.5;
-    private static final int SECONDS_A_MINUTE = 60;
 
     private final Ephemeris ephemeris;
     private final StarField stars;
     private final Progress progress;
 
-    /** Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a catalogue. */
+    /**
+     * Plans with the positions of an ephemeris, which several threads may ask at once, and the stars of a
+     * catalogue.
+     */
     public Planner(Ephemeris ephemeris, StarCatalogue stars) {
         this(ephemeris, StarField.of(stars.stars()), Progress.NONE);
     }
@@ -46,31 +49,47 @@ public final class Planner {
 
     /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
     public Plan plan(Trip trip) {
-        List<List<Evening>> evenings = evenings(trip);
-        int changeoverMin = (int) Math.ceil(trip.camera().changeover().toMillis() / 1000.0 / SECONDS_A_MINUTE);
-        int[] repeats = trip.wishes().stream().mapToInt(Wish::repeat).toArray();
-        Timetable.Choice<Shot> choice = new Timetable(repeats, trip.sheets() - trip.spent(), changeoverMin).choose(evenings.stream()
-                .map(sites -> sites.parallelStream().map(evening -> evening.candidates(trip)).toList()).toList());
-        Refusals refusals = new Refusals(trip, stars, changeoverMin, evenings, choice.nights());
-        List<Plan.NightPlan> nights = new ArrayList<>();
+        List<Equipment> equipment = Equipment.all(trip);
+        List<List<EveningOffers>> evenings = evenings(trip, equipment);
+        Timetable.Choice choice = choice(trip, evenings);
+        Refusals refusals = new Refusals(trip,
+                night -> new SiteNight(trip, equipment, ephemeris, stars, night), evenings, choice.nights());
+        int[] firstSheet = new int[evenings.size()];
         int sheet = trip.spent() + 1;
-        for (int night = 0; night < evenings.size(); night++) {
-            Timetable.Night<Shot> chosen = choice.nights().get(night);
-            int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
-            Evening evening = evenings.get(night).get(site);
-            nights.add(new Plan.NightPlan(evening.night(), windows(trip, evening, chosen.exposed(), sheet),
-                    refusals.of(night, site), Note.of(trip, evening.night()),
-                    evening.findings().isEmpty() ? List.of() : evening.findings().get(0).sky().course()));
-            sheet += chosen.exposed().size();
+        for (int night = 0; night < firstSheet.length; night++) {
+            firstSheet[night] = sheet;
+            sheet += choice.nights().get(night).exposed().size();
         }
+        List<Plan.NightPlan> nights = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
+            Timetable.Night chosen = choice.nights().get(night);
+            int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
+            Night there = evenings.get(night).get(site).night();
+            SiteNight met = new SiteNight(trip, equipment, ephemeris, stars, there);
+            return new Plan.NightPlan(there,
+                    windows(trip, equipment, met, chosen.exposed(), firstSheet[night]),
+                    refusals.of(night, site), Note.of(trip, there),
+                    trip.wishes().isEmpty() ? List.of() : met.sky().course());
+        }).toList();
         return new Plan(trip, nights, cautions(trip, choice));
     }
 
-    private List<List<Evening>> evenings(Trip trip) {
+    /** What the timetable of a trip is worth, without the figures of its exposures. */
+    double worth(Trip trip) {
+        return choice(trip, evenings(trip, Equipment.all(trip))).worth();
+    }
+
+    private static Timetable.Choice choice(Trip trip, List<List<EveningOffers>> evenings) {
+        return Timetable.of(trip)
+                .choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList())
+                .toList());
+    }
+
+    private List<List<EveningOffers>> evenings(Trip trip, List<Equipment> equipment) {
         List<SiteEvening> asked = SiteEvening.all(trip.dates(), trip.sites());
         Runnable done = progress.each(asked.size());
-        Map<LocalDate, List<Evening>> byDate = asked.parallelStream().map(at -> {
-            Evening evening = Evening.of(trip, ephemeris, stars, at.date(), at.site());
+        Map<LocalDate, List<EveningOffers>> byDate = asked.parallelStream().map(at -> {
+            EveningOffers evening = new SiteNight(trip, equipment, ephemeris, stars,
+                    Night.of(ephemeris, at.site(), at.date())).offers();
             done.run();
             return evening;
         }).collect(Collectors.groupingBy(evening -> evening.night().date(), TreeMap::new,
@@ -78,21 +97,25 @@ public final class Planner {
         return List.copyOf(byDate.values());
     }
 
-    private static int mostPromising(List<Evening> evenings) {
+    private static int mostPromising(List<EveningOffers> evenings) {
         return IntStream.range(0, evenings.size()).boxed()
-                .max(Comparator.comparingDouble((Integer site) -> evenings.get(site).promise())
+                .max(Comparator.comparingLong((Integer site) -> evenings.get(site).promise())
                         .thenComparing(Comparator.reverseOrder())).orElseThrow();
     }
 
-    private List<Plan.Window> windows(Trip trip, Evening evening, List<Candidate<Shot>> exposed, int firstSheet) {
+    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, SiteNight night,
+                                      List<Timetable.Exposed> exposed, int firstSheet) {
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
-            WindowFinder.Finding finding = evening.findings().get(exposed.get(number).wish());
-            return new ShotFigures(trip, finding.wish(), finding.sky(), ephemeris, stars)
-                    .window(firstSheet + number, exposed.get(number));
+            Timetable.Exposed one = exposed.get(number);
+            int latestMin = number + 1 == exposed.size() ? night.sky().clock().minutes()
+                    : exposed.get(number + 1).openMin() - trip.changeoverMin();
+            return new ShotFigures(trip, trip.wishes().get(one.wish()), equipment.get(one.wish()),
+                    night.sky(), ephemeris,
+                    stars).window(firstSheet + number, night.exposure(one, latestMin), one.worth());
         }).toList();
     }
 
-    private static List<Caution> cautions(Trip trip, Timetable.Choice<Shot> choice) {
+    private static List<Caution> cautions(Trip trip, Timetable.Choice choice) {
         List<Caution> cautions = new ArrayList<>();
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
             cautions.add(new Caution.NotProvenBest(choice.worth() / choice.bound()));
@@ -101,8 +124,8 @@ public final class Planner {
             cautions.add(new Caution.NoForecast());
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
-            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(), preview.iso(),
-                    preview.exposure().toNanos() * 1e-9).magArcsec2();
+            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(),
+                    preview.iso(), preview.exposure().toNanos() * 1e-9).magArcsec2();
             if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
                 cautions.add(new Caution.PreviewDisagrees(frameMag, site.darkSkyMagArcsec2(), site.name()));
             }

@@ -1,7 +1,10 @@
 package gloam.planner;
 
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +20,9 @@ public sealed interface Reason {
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */
-        NO_START
+        NO_START,
+        /** The sky will hardly be clear for any exposure. */
+        OVERCAST
     }
 
     /** It is served as often as wanted on other nights. */
@@ -37,8 +42,8 @@ public sealed interface Reason {
      * @param other      what is required beside
      * @param otherHolds when that holds
      */
-    record Exclusive(Optional<Requirement> what, List<Interval> holds, Requirement other, List<Interval> otherHolds)
-            implements Reason { }
+    record Exclusive(Optional<Requirement> what, List<Interval> holds, Requirement other,
+            List<Interval> otherHolds) implements Reason { }
 
     /**
      * An exposure considered.
@@ -46,13 +51,10 @@ public sealed interface Reason {
      * @param fNumber   its f-number
      * @param minutes   how long it is
      * @param toneStops the sky's tone that it makes
+     * @param openAt    when the shutter opens
+     * @param aim       where the frame's centre looks
      */
-    record Exposure(FNumber fNumber, int minutes, double toneStops) {
-
-        static Exposure of(Shot shot) {
-            return new Exposure(shot.fNumber(), shot.durationMin(), shot.toneStops());
-        }
-    }
+    record Exposure(FNumber fNumber, int minutes, double toneStops, Instant openAt, Direction aim) { }
 
     /**
      * Neither a trail nor a tone would show.
@@ -61,16 +63,33 @@ public sealed interface Reason {
      * @param boundStops the darkest tone that shows, where the sky is darker, else the lightest
      * @param atFNumber  the nearest f-number in whole stops that shows something in the same time, if any
      */
-    record NothingShows(Exposure nearest, double boundStops, Optional<FNumber> atFNumber) implements Reason { }
+    record NothingShows(Exposure nearest, double boundStops,
+            Optional<FNumber> atFNumber) implements Reason { }
 
-    /** No exposure comes near the tone wanted. */
+    /** No exposure keeps the limit of the tone, or comes near the tone aimed at. */
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
 
-    /** Fewer stars of the catalogue stand in the frame than must record. */
-    record TooFewStars(int wanted) implements Reason { }
+    /**
+     * The same, and what must record does not either in the exposure that comes nearest to both, by some
+     * magnitudes.
+     */
+    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Wish.Records records, double shortfallMag)
+            implements Reason { }
 
-    /** What must record is too faint by some magnitudes. */
-    record NotRecorded(Wish.Records wanted, double shortfallMag, FNumber fNumber) implements Reason { }
+    /**
+     * No exposure has the share of twilight wanted.
+     *
+     * @param nearest the exposure that comes nearest to it
+     * @param minutes how many minutes of it lie in twilight
+     * @param percent the share of its tone that is made in twilight
+     */
+    record TwilightMissed(Exposure nearest, int minutes, double percent) implements Reason { }
+
+    /** Fewer stars record than must, in the exposure in which most do. */
+    record TooFewStars(int wanted, int recorded, Exposure nearest) implements Reason { }
+
+    /** A body that must record is too faint by some magnitudes, in the exposure that comes nearest. */
+    record TooFaint(Body body, double shortfallMag, Exposure nearest) implements Reason { }
 
     /**
      * No duration is left.
@@ -82,6 +101,6 @@ public sealed interface Reason {
      * @param mostMin after how long, in minutes
      * @param fNumber at which f-number
      */
-    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin, FNumber fNumber)
-            implements Reason { }
+    record NoDuration(Wish wish, DurationLimit leastBy, int leastMin, DurationLimit mostBy, int mostMin,
+            FNumber fNumber) implements Reason { }
 }

@@ -2,7 +2,6 @@ package gloam.planner;
 
 import gloam.units.Interval;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,8 +15,10 @@ final class Reasons {
     private record Held(Condition condition, BitSet minutes, List<Interval> spans) {
 
         static Held of(Condition condition, NightSky sky) {
-            BitSet minutes = condition.spans().map(sky.clock()::during).orElseGet(() -> condition.holds(sky.sunDown()));
-            return new Held(condition, minutes, condition.spans().orElseGet(() -> sky.clock().spans(minutes)));
+            BitSet minutes = condition.spans().map(sky.clock()::during)
+                    .orElseGet(() -> condition.holds(sky.sunDown()));
+            return new Held(condition, minutes,
+                    condition.spans().orElseGet(() -> sky.clock().spans(minutes)));
         }
 
         boolean at(Condition.When when) {
@@ -48,38 +49,7 @@ final class Reasons {
 
     private static Reason exclusion(List<Held> all, Held last, List<Interval> others) {
         Optional<Held> other = all.stream().filter(one -> !one.minutes.intersects(last.minutes)).findFirst();
-        return new Reason.Exclusive(other.map(one -> one.condition.what()), other.map(Held::spans).orElse(others),
-                last.condition.what(), last.spans);
-    }
-
-    /** The aims that leave no shot worth a sheet, where the span itself is there. */
-    static Reason conflict(Wish wish, List<ShotChooser.Offer> offers) {
-        Optional<Shot> best = offers.stream().flatMap(offer -> offer.shots().stream())
-                .max(Comparator.comparingDouble(Shot::satisfaction));
-        if (best.isPresent()) {
-            return missed(wish, best.get());
-        }
-        Optional<Failed> failed = offers.stream().flatMap(offer -> offer.failed().stream()).min(Failed.ORDER);
-        if (failed.isPresent()) {
-            return failed.get().blank().orElseGet(() -> missed(wish, failed.get().shot()));
-        }
-        return offers.stream().map(ShotChooser.Offer::conflict)
-                .min(Comparator.comparingInt(conflict -> conflict.bounds().gapMin()))
-                .map(conflict -> excluded(wish, conflict)).orElse(Reason.Plain.NO_START);
-    }
-
-    private static Reason missed(Wish wish, Shot best) {
-        if (Satisfaction.ofTone(wish.tone(), best.toneStops()) < Satisfaction.ofRecords(best.shortfallMag())) {
-            return new Reason.ToneMissed(Reason.Exposure.of(best), wish.tone());
-        }
-        return Double.isInfinite(best.shortfallMag())
-                ? new Reason.TooFewStars(((Wish.Records.AtLeast) wish.records()).trails())
-                : new Reason.NotRecorded(wish.records(), best.shortfallMag(), best.fNumber());
-    }
-
-    private static Reason excluded(Wish wish, ShotChooser.Conflict conflict) {
-        Bounds bounds = conflict.bounds();
-        return new Reason.NoDuration(wish, bounds.leastBy(), bounds.leastMin(), bounds.mostBy(),
-                Math.max(0, bounds.mostMin()), conflict.fNumber());
+        return new Reason.Exclusive(other.map(one -> one.condition.what()), other.map(Held::spans)
+                .orElse(others), last.condition.what(), last.spans);
     }
 }

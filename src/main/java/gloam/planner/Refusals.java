@@ -1,26 +1,27 @@
 package gloam.planner;
 
+import gloam.ephemeris.Night;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /** Finds of every wish not served on a night why it is not, given the timetable of all nights. */
 final class Refusals {
 
     private final Trip trip;
-    private final StarField stars;
-    private final int changeoverMin;
-    private final List<List<Evening>> evenings;
-    private final List<Timetable.Night<Shot>> chosen;
+    private final Function<Night, SiteNight> nights;
+    private final List<List<EveningOffers>> evenings;
+    private final List<Timetable.Night> chosen;
 
     /** The refusals of a timetable; lists go by night, and evenings in each by site. */
-    Refusals(Trip trip, StarField stars, int changeoverMin, List<List<Evening>> evenings, List<Timetable.Night<Shot>> chosen) {
+    Refusals(Trip trip, Function<Night, SiteNight> nights, List<List<EveningOffers>> evenings,
+            List<Timetable.Night> chosen) {
         this.trip = trip;
-        this.stars = stars;
-        this.changeoverMin = changeoverMin;
+        this.nights = nights;
         this.evenings = evenings;
         this.chosen = chosen;
     }
@@ -39,42 +40,69 @@ final class Refusals {
 
     private Plan.Refusal refusal(int night, int site, int number) {
         Wish wish = trip.wishes().get(number);
-        List<LocalDate> served = IntStream.range(0, chosen.size()).boxed().flatMap(other -> chosen.get(other).exposed()
-                .stream().filter(candidate -> candidate.wish() == number).map(candidate -> trip.dates().get(other))).toList();
+        List<LocalDate> served = IntStream.range(0, chosen.size()).boxed()
+                .flatMap(other -> chosen.get(other).exposed()
+                .stream().filter(candidate -> candidate.wish() == number)
+                .map(candidate -> trip.dates().get(other))).toList();
         if (served.size() == wish.repeat()) {
-            return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()), Optional.empty());
+            return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()),
+                    Optional.empty());
         }
-        WindowFinder.Finding finding = evenings.get(night).get(site).findings().get(number);
-        return finding.closedBy().map(reason -> new Plan.Refusal(wish, reason, remedy(night, finding, number)))
-                .orElseGet(() -> new Plan.Refusal(wish, outbid(night, number, finding), Optional.empty()));
+        EveningOffers.ToWish found = evenings.get(night).get(site).toWishes().get(number);
+        return found.closedBy().map(reason -> counted(reason, wish, night, site))
+                .map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number, reason)))
+                .orElseGet(() -> new Plan.Refusal(wish, outbid(night, found), Optional.empty()));
     }
 
-    /** The nearest change that opens a closed wish: another site or night, or else something it gives up. */
-    private Optional<Remedy> remedy(int night, WindowFinder.Finding finding, int wish) {
-        Optional<Evening> other = IntStream.range(0, evenings.size()).boxed()
+    /** A reason whose stars are those that the sheet would show. */
+    private Reason counted(Reason reason, Wish wish, int night, int site) {
+        return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
+                nights.apply(evenings.get(night).get(site).night()).recorded(wish, few.nearest()),
+                few.nearest()) : reason;
+    }
+
+    /**
+     * The nearest change that opens a closed wish: another site or night, or else something it gives up,
+     * which is looked for once in a trip.
+     */
+    private Optional<Remedy> remedy(int night, int site, int wish, Reason reason) {
+        Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
-                .filter(evening -> !evening.findings().get(wish).shots().isEmpty()).findFirst();
-        return other.map(evening -> elsewhere(evening, wish))
-                .or(() -> new NearestChange(trip, finding.wish(), finding.sky(), stars).remedy());
+                .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
+        return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
+                : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
+                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish), reason)
+                .remedy();
     }
 
-    private Remedy elsewhere(Evening evening, int wish) {
-        WindowFinder.Finding finding = evening.findings().get(wish);
-        Shot best = finding.shots().stream().max(Comparator.comparingDouble(Shot::satisfaction)).orElseThrow();
+    /**
+     * Of nights that are closed to a wish the first on which it is not the sky that closes it, else the
+     * first.
+     */
+    private int nearestNight(int wish) {
+        return IntStream.range(0, evenings.size()).filter(night -> evenings.get(night).stream()
+                .map(evening -> evening.toWishes().get(wish).closedBy().orElseThrow())
+                .anyMatch(reason -> !(reason instanceof Reason.Never || reason instanceof Reason.Exclusive)))
+                .findFirst().orElse(0);
+    }
+
+    private Remedy elsewhere(EveningOffers evening, int wish) {
+        NightClock clock = NightClock.of(evening.night().span(), NightClock.NODE_MIN);
         return new Remedy.Elsewhere(evening.night(),
                 Optional.of(evening.night().site()).filter(site -> trip.sites().size() > 1),
-                finding.sky().clock().at(best.openMin()));
+                clock.at(evening.toWishes().get(wish).best().firstOpenMin()));
     }
 
-    private Reason outbid(int night, int wish, WindowFinder.Finding finding) {
-        List<Candidate<Shot>> exposed = chosen.get(night).exposed();
-        boolean timeLeft = finding.shots().stream().anyMatch(shot -> exposed.stream().allMatch(other ->
-                other.clears(new Candidate<>(shot, wish, shot.openMin(), shot.closeMin(), 0), changeoverMin)));
+    private Reason outbid(int night, EveningOffers.ToWish found) {
+        List<Timetable.Exposed> exposed = chosen.get(night).exposed();
+        boolean timeLeft = found.offers().stream().anyMatch(offer ->
+                !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
         if (timeLeft) {
-            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT : Reason.Plain.BETTER_CHOSEN;
+            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT
+                    : Reason.Plain.BETTER_CHOSEN;
         }
-        return new Reason.TimeTaken(exposed.stream().map(candidate -> trip.wishes().get(candidate.wish()).name())
+        return new Reason.TimeTaken(exposed.stream().map(one -> trip.wishes().get(one.wish()).name())
                 .distinct().toList());
     }
 

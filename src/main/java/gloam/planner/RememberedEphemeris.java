@@ -13,10 +13,11 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * An ephemeris that computes bodies' places at one site only once for each whole minute of a night. For one thread at a
- * time.
+ * An ephemeris that computes bodies' places at one site only once for each whole minute of a night. For one
+ * thread at a time.
  *
- * <p>What is asked for together is computed together, while the ephemeris still knows the site's place at the instant.
+ * <p>What is asked for together is computed together, while the ephemeris still knows the site's place at the
+ * instant.
  */
 final class RememberedEphemeris implements Ephemeris {
 

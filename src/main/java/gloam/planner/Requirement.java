@@ -66,5 +66,6 @@ public sealed interface Requirement {
      * @param wanted  the time wanted
      * @param shown   what the clocks show of it that night; empty where they skip all of it
      */
-    record ByTheClock(Limits.TimeOfNight wanted, Optional<Limits.TimeOfNight> shown) implements Requirement { }
+    record ByTheClock(Limits.TimeOfNight wanted,
+            Optional<Limits.TimeOfNight> shown) implements Requirement { }
 }

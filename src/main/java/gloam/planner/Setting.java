@@ -33,7 +33,8 @@ public record Setting(Under under, Optional<Interval> span, SkyBrightness light)
     /** The setting of an exposure for a wish. */
     static Setting of(Wish wish, Interval open, SkyBrightness light, NightSky sky) {
         Under under = under(wish, open, sky);
-        return new Setting(under, spans(under, sky).stream().filter(span -> span.contains(open.middle())).findFirst(), light);
+        return new Setting(under, spans(under, sky).stream().filter(span -> span.contains(open.middle()))
+                .findFirst(), light);
     }
 
     private static Under under(Wish wish, Interval open, NightSky sky) {
@@ -43,7 +44,8 @@ public record Setting(Under under, Optional<Interval> span, SkyBrightness light)
             case DAWN -> Under.DAWN;
             case DARK, ANY -> {
                 boolean dark = wish.sky() == Wish.SkyKind.DARK || within(sky.night().darkness(), open);
-                yield !dark ? Under.SUN_DOWN : within(sky.night().moonlessDarkness(), open) ? Under.MOONLESS : Under.DARK;
+                yield !dark ? Under.SUN_DOWN : within(sky.night().moonlessDarkness(), open) ? Under.MOONLESS
+                        : Under.DARK;
             }
         };
     }

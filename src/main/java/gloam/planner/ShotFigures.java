@@ -6,11 +6,14 @@ import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureEngine;
 import gloam.exposure.ExposureTable.PassingStars;
+import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.exposure.TrailLimit;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
+import gloam.light.LightSource;
+import gloam.light.SkyLight;
 import gloam.proof.ExposedFrame;
 import gloam.sheet.Sheet;
 import gloam.proof.StarCount;
@@ -31,50 +34,69 @@ final class ShotFigures {
 
     private final Trip trip;
     private final Wish wish;
-    private final Kit kit;
+    private final Equipment kit;
     private final NightSky sky;
     private final Ephemeris ephemeris;
     private final StarField stars;
 
-    /** Figures of a wish's shots on a night, stars placed by an ephemeris that several threads may ask at once. */
-    ShotFigures(Trip trip, Wish wish, NightSky sky, Ephemeris ephemeris, StarField stars) {
+    /**
+     * Figures of a wish's shots on a night, stars placed by an ephemeris that several threads may ask at
+     * once.
+     */
+    ShotFigures(Trip trip, Wish wish, Equipment with, NightSky sky, Ephemeris ephemeris, StarField stars) {
         this.trip = trip;
         this.wish = wish;
-        this.kit = Kit.of(trip, wish);
+        this.kit = with;
         this.sky = sky;
         this.ephemeris = ephemeris;
         this.stars = stars;
     }
 
-    /** The window of a shot that was chosen. */
-    Plan.Window window(int sheet, Candidate<Shot> chosen) {
-        Shot shot = chosen.shot();
+    /** The window of a shot that was chosen, of some worth times its chance. */
+    Plan.Window window(int sheet, ExposureChoice shot, double worth) {
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
-        LightCurve light = FramedLight.of(sky, framing, shot.fNumber());
+        LightCurve light = light(framing, shot.fNumber());
         double progress = ExposureEngine.progress(kit.film(), light, open);
-        Exposure exposure = ExposureEngine.exposure(kit.film(), light, open, ExposureEngine.toneStops(progress));
+        Exposure exposure = ExposureEngine.exposure(kit.film(), light, open,
+                ExposureEngine.toneStops(progress));
         Trail trail = trail(framing, open);
         Lens lens = kit.camera().lens();
-        PassingStars passing = PassingStars.of(lens, PassingStars.told(lens, Optional.of(kit.camera().frame()),
+        PassingStars passing = PassingStars.of(lens,
+                PassingStars.told(lens, Optional.of(kit.camera().frame()),
                 framing.aim().declination(sky.site().latitude())).degrees(),
                 Atmosphere.lossMag(sky.site().extinctionMag(), framing.aim().altitude()));
-        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(), open.seconds(),
+        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(),
+                open.seconds(),
                 progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
         StarCount count = count(framing, shot.fNumber(), open);
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open), clearChance(open),
-                Math.min(wish.worth(), chosen.value()),
-                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), shot.shortfallMag()),
+                count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open),
+                clearChance(open), worth,
+                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag()),
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
-    private StarCount count(Framing framing, FNumber fNumber, Interval open) {
+    /** The stars on a sheet. */
+    StarCount count(Framing framing, FNumber fNumber, Interval open) {
         Sheet sheet = Sheet.of(sky.site(), kit.film(), framing, fNumber, List.of(open));
-        FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()), sky.site().skyline(),
-                framing, sheet.openings());
+        FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()),
+                sky.site().skyline(), framing, sheet.openings());
         return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet));
+    }
+
+    /**
+     * The light at the frame's centre, exact at every instant; that of a picture of the Moon without
+     * moonlight.
+     */
+    private LightCurve light(Framing framing, FNumber fNumber) {
+        boolean moonless = FrameEdge.wantsMoon(wish, new Aiming(wish.aim(), sky, kit.camera()));
+        return at -> {
+            SkyLight.Sample sample = sky.light(framing.aim(), at);
+            return FilmPlane.illuminanceLx(framing.camera().lens(), fNumber,
+                    moonless ? sample.without(LightSource.MOON) : sample.total());
+        };
     }
 
     private OptionalDouble clearChance(Interval open) {
@@ -82,8 +104,8 @@ final class ShotFigures {
     }
 
     private Trail trail(Framing framing, Interval open) {
-        return sky.trails().trail(framing, new Aiming(wish.aim(), sky, kit.camera()).centre(framing, open), open,
-                TRAIL_STEP).orElseThrow();
+        return sky.trails().trail(framing, new Aiming(wish.aim(), sky, kit.camera()).centre(framing, open),
+                open, TRAIL_STEP).orElseThrow();
     }
 
     private Plan.MoonView moon(Framing framing, Interval open) {

@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.Star;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -13,11 +14,11 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 record StarField(List<Star> catalogue, List<Placed> stars) {
 
-    /** A star and where it stands. */
-    record Placed(Vector3D place, double magnitude, double cosDeclination) {
+    /** A star, its number in the catalogue, and where it stands. */
+    record Placed(int number, Vector3D place, double magnitude) {
 
-        static Placed of(Star star) {
-            return new Placed(vector(star), star.magnitude(), Math.cos(Math.toRadians(star.declinationDeg())));
+        static Placed of(int number, Star star) {
+            return new Placed(number, vector(star), star.magnitude());
         }
     }
 
@@ -28,11 +29,14 @@ record StarField(List<Star> catalogue, List<Placed> stars) {
 
     /** The field of some stars. */
     static StarField of(List<Star> stars) {
-        return new StarField(stars, stars.stream().map(Placed::of)
+        return new StarField(stars, IntStream.range(0, stars.size())
+                .mapToObj(number -> Placed.of(number, stars.get(number)))
                 .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
     }
 
-    /** The stars, and perhaps no others, whose declination is no further from that of a place than an angle. */
+    /**
+     * The stars, and perhaps no others, whose declination is no further from that of a place than an angle.
+     */
     List<Placed> aroundDeclinationOf(Vector3D place, double radiusRad) {
         double declinationRad = place.getDelta();
         return stars.subList(firstAtLeast(Math.sin(Math.max(-Math.PI / 2, declinationRad - radiusRad))),

@@ -8,11 +8,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
-/** How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing. */
+/**
+ * How long the trail at the frame's centre gets with the time the shutter is open; taken once for a framing.
+ */
 final class TrailGrowth {
 
-    private static final int STEPS = 24;
-    private static final int SHORTEST_STEP_S = 120;
+    /** Straight from step to step: a thousandth short. */
+    private static final Duration STEP = Duration.ofMinutes(20);
 
     private final double[] fromMiddleS;
     private final double[] drawnMm;
@@ -22,13 +24,19 @@ final class TrailGrowth {
         this.drawnMm = drawnMm;
     }
 
-    /** The growth of the trail of a target that stands at the frame's centre at the middle of the longest exposure. */
-    static TrailGrowth of(NightSky sky, Framing framing, Target centre, Interval longest) {
-        Duration every = Duration.ofSeconds(Math.max(SHORTEST_STEP_S, (long) longest.seconds() / STEPS));
+    /**
+     * The growth of the trail of a target that stands at the frame's centre at a minute of the night.
+     *
+     * @param halfMin how far from there on either side it is followed, whole steps
+     */
+    static TrailGrowth of(NightSky sky, Framing framing, Aiming aiming, int middleMin, int halfMin) {
+        Interval longest = sky.clock().span(middleMin - halfMin, middleMin + halfMin);
+        Target centre = aiming.centre(framing, longest);
         Instant middle = longest.middle();
-        Trail trail = sky.trails().trail(framing, centre, longest, every).orElseThrow();
+        Trail trail = sky.trails().trail(framing, centre, longest, STEP).orElseThrow();
         List<Trail.Point> points = trail.stretches().stream()
-                .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive().isAfter(middle))
+                .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive()
+                .isAfter(middle))
                 .findFirst().orElseGet(() -> trail.stretches().get(0)).points();
         double[] fromMiddleS = new double[points.size()];
         double[] drawnMm = new double[points.size()];
@@ -39,7 +47,10 @@ final class TrailGrowth {
         return new TrailGrowth(fromMiddleS, drawnMm);
     }
 
-    /** Length on the sheet in mm after that many minutes, those before and after the middle equal; cut by the frame. */
+    /**
+     * Length on the sheet in mm after that many minutes, those before and after the middle equal; cut by the
+     * frame.
+     */
     double lengthMm(int durationMin) {
         return drawnMm(durationMin * 30.0) - drawnMm(durationMin * -30.0);
     }

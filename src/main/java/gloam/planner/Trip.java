@@ -44,7 +44,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** Allowed numbers of sheets spent. */
     public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
 
-    /** Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned. */
+    /**
+     * Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned.
+     */
     private static final double UNFORECAST = 0.5;
 
     /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
@@ -55,7 +57,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     }
 
     /** A trip into unknown weather. */
-    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera, FilmStock film,
+    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
+            FilmStock film,
                 int sheets, Optional<Preview> preview, List<Wish> wishes) {
         this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(),
                 Optional.empty());
@@ -63,7 +66,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
 
     /** The same trip to other sites. */
     public Trip to(List<Site> others) {
-        return new Trip(title, others, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast, begun);
+        return new Trip(title, others, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
+                begun);
     }
 
     /**
@@ -74,7 +78,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     public Trip rest(Instant from) {
         LocalDate night = Night.eveningOf(sites.get(0), from);
         if (night.isAfter(lastNight)) {
-            throw new BadInput("the trip's last night, " + lastNight + ", is over by then; give an earlier instant");
+            throw new BadInput("the trip's last night, " + lastNight
+                    + ", is over by then; give an earlier instant");
         }
         return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film,
                 sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())));
@@ -87,7 +92,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
      */
     public Trip withSpent(int spent) {
         if (SHEETS_SPENT.check(spent) >= sheets) {
-            throw new BadInput(spent + " sheets spent leave none of the " + sheets + " carried; give a smaller number");
+            throw new BadInput(spent + " sheets spent leave none of the " + sheets
+                    + " carried; give a smaller number");
         }
         return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
                 begun.map(since -> new Begun(since.at, spent, since.done, since.firstNight)));
@@ -108,6 +114,18 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                 wish.after(Collections.frequency(done, wish.name())).stream()).toList();
         return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, left, forecast,
                 begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)));
+    }
+
+    /** The same trip with a sheet for every picture wanted. */
+    Trip withSheetsEnough() {
+        int wanted = spent() + wishes.stream().mapToInt(Wish::repeat).sum();
+        return new Trip(title, sites, firstNight, lastNight, camera, film, Math.max(sheets, wanted), preview,
+                wishes, forecast, begun);
+    }
+
+    /** Minutes from closing one sheet to opening the next. */
+    int changeoverMin() {
+        return (int) Math.ceil(camera.changeover().toMillis() / 60_000.0);
     }
 
     /** What stays the same in every timetable of the trip: made of its title and its first night. */
@@ -133,7 +151,10 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         return Night.evenings(sites, firstNight, lastNight);
     }
 
-    /** The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link #UNFORECAST}. */
+    /**
+     * The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link
+     * #UNFORECAST}.
+     */
     double clearChance(Interval span) {
         return forecast.map(weather -> weather.clearChance(span).orElse(UNFORECAST)).orElse(1.0);
     }

@@ -10,10 +10,26 @@ record TwilightShare(Limits limits, MinuteRun dark) {
 
     /** Whether an exposure has as much of twilight as is wanted. */
     boolean suits(int openMin, int closeMin, MinuteProgress made) {
-        int darkFrom = Math.max(openMin, Math.min(closeMin, dark.first()));
-        int darkTo = Math.max(darkFrom, Math.min(closeMin, dark.last()));
-        int twilightMin = closeMin - openMin - (darkTo - darkFrom);
-        double share = 1 - made.progress(darkFrom, darkTo) / made.progress(openMin, closeMin);
-        return limits.twilightMin().margin(twilightMin) >= 0 && limits.twilightPercent().margin(100 * share) >= 0;
+        return limits.twilightMin().margin(minutes(openMin, closeMin)) >= 0
+                && limits.twilightPercent().margin(percent(openMin, closeMin, made)) >= 0;
+    }
+
+    /** How many minutes of an exposure lie in twilight. */
+    int minutes(int openMin, int closeMin) {
+        return closeMin - openMin - (darkTo(openMin, closeMin) - darkFrom(openMin, closeMin));
+    }
+
+    /** The share of the sky's tone that twilight makes, in per cent. */
+    double percent(int openMin, int closeMin, MinuteProgress made) {
+        return 100 * (1 - made.progress(darkFrom(openMin, closeMin), darkTo(openMin, closeMin))
+                / made.progress(openMin, closeMin));
+    }
+
+    private int darkFrom(int openMin, int closeMin) {
+        return Math.max(openMin, Math.min(closeMin, dark.first()));
+    }
+
+    private int darkTo(int openMin, int closeMin) {
+        return Math.max(darkFrom(openMin, closeMin), Math.min(closeMin, dark.last()));
     }
 }

@@ -57,10 +57,12 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
     }
 
     /** A wish that nothing narrows further. */
-    public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail, Duration shortest,
+    public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
+            Duration shortest,
                 Duration longest, List<FNumber> fNumbers, double worth, int repeat,
                 Optional<FilmStock> film) {
-        this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film, Limits.NONE);
+        this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film,
+                Limits.NONE);
     }
 
     /** The same wish with its own film, if it has one, changed. */
@@ -83,7 +85,8 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
 
     /** What is wanted of it after some sheets; empty when they are all there are wanted. */
     Optional<Wish> after(int served) {
-        return served >= repeat ? Optional.empty() : Optional.of(new Wish(name, aim, sky, tone, records, trail, shortest,
+        return served >= repeat ? Optional.empty()
+                : Optional.of(new Wish(name, aim, sky, tone, records, trail, shortest,
                 longest, fNumbers, worth, repeat - served, film, limits));
     }
 

@@ -46,7 +46,8 @@ final class AimSection {
         Value<Double> altitudeDeg = fields.number("altitude-deg", Direction.ALTITUDE);
         Value<Double> rollDeg = fields.numberOr("roll-deg", 0, ROLL);
         fields.noOthers();
-        return new Aim.Point(Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()), Angle.ofDegrees(rollDeg.get()));
+        return new Aim.Point(Direction.ofDegrees(azimuthDeg.get(), altitudeDeg.get()),
+                Angle.ofDegrees(rollDeg.get()));
     }
 
     private static Aim follow(Item item) {

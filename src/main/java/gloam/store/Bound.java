@@ -30,17 +30,20 @@ import tools.jackson.databind.module.SimpleModule;
 /**
  * Binds the JSON that Gloam keeps for itself to records, and writes it.
  *
- * <p>Nothing is guessed: an unknown key, a value of another kind, a key that is missing or given twice and whatever a
- * record refuses end the reading. No input names a type.
+ * <p>Nothing is guessed: an unknown key, a value of another kind, a key that is missing or given twice and
+ * whatever a record refuses end the reading. No input names a type.
  */
 final class Bound {
 
     private static final int MOST_TEXT = 500;
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(Tree.LIMITS).enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build())
+                    .streamReadConstraints(Tree.LIMITS).enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .build())
             .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS, MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
-            .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT, DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES, DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+            .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT,
+            DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES,
+            DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(EnumFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
             .changeDefaultPropertyInclusion(all -> all.withValueInclusion(JsonInclude.Include.NON_ABSENT))
             .changeDefaultNullHandling(nulls -> nulls.withContentNulls(Nulls.FAIL))
@@ -49,7 +52,8 @@ final class Bound {
             .addModule(new SimpleModule()
                     .addDeserializer(String.class, new FromText<>(String.class, String::strip))
                     .addDeserializer(Instant.class, new FromText<>(Instant.class, Instant::parse))
-                    .addDeserializer(OffsetDateTime.class, new FromText<>(OffsetDateTime.class, OffsetDateTime::parse))
+                    .addDeserializer(OffsetDateTime.class,
+                    new FromText<>(OffsetDateTime.class, OffsetDateTime::parse))
                     .addDeserializer(ZoneId.class, new FromText<>(ZoneId.class, ZoneId::of)))
             .build();
 
@@ -65,7 +69,8 @@ final class Bound {
         try (JsonParser parser = MAPPER.createParser(text.content())) {
             T record = MAPPER.readValue(parser, type);
             if (parser.nextToken() != null) {
-                throw new BadInput(text.at(parser.currentTokenLocation()) + ": a second value begins here. Keep one.");
+                throw new BadInput(text.at(parser.currentTokenLocation())
+                        + ": a second value begins here. Keep one.");
             }
             return record;
         } catch (JacksonException wrong) {

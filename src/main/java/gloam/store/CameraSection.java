@@ -16,7 +16,10 @@ final class CameraSection {
 
     private static final Range F_NUMBERS = new Range("number of f-numbers", 1, 60, "");
 
-    /** Stand-ins for what is left out: a coated lens, a sharp one, hands in the dark; common practice, no source. */
+    /**
+     * Stand-ins for what is left out: a coated lens, a sharp one, hands in the dark; common practice, no
+     * source.
+     */
     private static final double TRANSMITTANCE = 0.9;
     private static final double SPOT_UM = 40;
     private static final double CHANGEOVER_MIN = 5;
@@ -41,7 +44,8 @@ final class CameraSection {
                 value -> value.list(F_NUMBERS, CameraSection::fNumber));
         Value<Double> transmittance = fields.oneOf(List.of(
                 new Fields.Choice<>("transmittance", value -> value.number(Lens.TRANSMITTANCE)),
-                new Fields.Choice<>("t-stop", CameraSection::tStop)), TRANSMITTANCE, Shown.number(TRANSMITTANCE));
+                new Fields.Choice<>("t-stop", CameraSection::tStop)), TRANSMITTANCE,
+                Shown.number(TRANSMITTANCE));
         Value<Double> focusM = fields.orDefault("focus-m", Double.POSITIVE_INFINITY, "infinity",
                 value -> focus(value, focalLengthMm));
         Value<Double> spotUm = fields.numberOr("spot-um", SPOT_UM, Lens.SPOT);
@@ -50,7 +54,8 @@ final class CameraSection {
                 value -> value.word(List.of(Projection.values())));
         Value<Double> cornerStops = fields.numberOr("corner-stops", 0, Vignetting.CORNER);
         return item.value(here -> new Lens(focalLengthMm.get(), fNumbers.get(), transmittance.get(),
-                focusM.get(), spotUm.get(), filterStops.get(), projection.get(), new Vignetting(cornerStops.get(),
+                focusM.get(), spotUm.get(), filterStops.get(), projection.get(),
+                new Vignetting(cornerStops.get(),
                         frame.get().halfDiagonalMm(), Collections.min(fNumbers.get()))));
     }
 

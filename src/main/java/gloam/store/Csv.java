@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A table of plain values: cells parted by commas, a header, lines that begin with {@code #} left out.
+ * A table of plain values: cells separated by commas, below a header; lines that begin with {@code #} are
+ * skipped.
  *
  * <p>Quotes mean nothing, so no cell holds a comma.
  */
@@ -56,7 +57,8 @@ final class Csv {
             throw Fault.alreadyNoted();
         }
         if (rows.isEmpty()) {
-            throw whole("", Math.max(1, number)).fault("no rows. Begin with the line " + String.join(",", header)
+            throw whole("", Math.max(1, number))
+                    .fault("no rows. Begin with the line " + String.join(",", header)
                     + " and give a line a point.");
         }
         return rows;
@@ -71,7 +73,8 @@ final class Csv {
 
     private String hint(String found) {
         return Arrays.stream(found.split(",")).map(String::strip).filter(name -> !header.contains(name))
-                .flatMap(name -> Nearest.sentence(name, header).stream()).findFirst().map(". "::concat).orElse("");
+                .flatMap(name -> Nearest.sentence(name, header).stream()).findFirst().map(". "::concat)
+                .orElse("");
     }
 
     private List<Item> cells(Item line) {

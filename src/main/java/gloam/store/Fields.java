@@ -12,8 +12,8 @@ import java.util.function.Function;
 /**
  * The keys of a section, asked for one by one.
  *
- * <p>What is asked for is known; {@link #noOthers} then notes the keys that were never asked for and the required
- * ones that are missing.
+ * <p>What is asked for is known; {@link #noOthers} then notes the keys that were never asked for and the
+ * required ones that are missing.
  */
 final class Fields {
 
@@ -46,14 +46,14 @@ final class Fields {
                 .orElseGet(() -> new Value<>(item, Optional.empty()));
     }
 
-    /** A value that decides which other keys there are; without it the whole section is given up. */
+    /** A value that decides which other keys there are; without it the section is not read further. */
     <T> T deciding(String key, Function<Item, T> reader) {
         Item found = find(key).orElseThrow(() -> Fault.at(where(key), missing(key)));
         without(key, REQUIRED);
         return reader.apply(found);
     }
 
-    /** A value that may be left out. */
+    /** An optional value. */
     <T> Value<Optional<T>> optional(String key, Function<Item, T> reader) {
         return find(key).map(place -> place.value(reader).map(Optional::of))
                 .orElseGet(() -> new Value<>(item, Optional.of(Optional.empty())));
@@ -131,14 +131,18 @@ final class Fields {
         find(key).ifPresent(place -> note(place.where(), problem));
     }
 
-    /** Notes keys that are there and were never asked for, and keys that were asked for in vain and are required. */
+    /**
+     * Notes keys that are there and were never asked for, and keys that were asked for in vain and are
+     * required.
+     */
     void noOthers() {
         for (Node.Entry entry : section.entries()) {
             if (!known.contains(entry.key())) {
                 Optional<String> meant = Nearest.to(entry.key(), missing);
                 meant.ifPresent(missing::remove);
                 note(new Where(item.source().name(), entry.line(), entry.column(), path(entry.key())),
-                        "unknown key. " + Nearest.hint(entry.key(), meant.<Set<String>>map(Set::of).orElse(known)));
+                        "unknown key. " + Nearest.hint(entry.key(), meant.<Set<String>>map(Set::of)
+                        .orElse(known)));
             }
         }
         missing.forEach(key -> note(where(key), missing(key)));

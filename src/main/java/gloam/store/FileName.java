@@ -5,16 +5,16 @@ import java.io.File;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
-/** Names of files as users write them. */
+/** File names as users write them. */
 public final class FileName {
 
     private FileName() {
     }
 
     /**
-     * The path that a name means.
+     * The path of a name.
      *
-     * @throws BadInput when no file can have that name, or Java cannot write it in this locale
+     * @throws BadInput if no file can have that name, or Java cannot encode it in this locale
      */
     public static Path path(String name) {
         if (!writable(name)) {

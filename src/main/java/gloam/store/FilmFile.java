@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Films: those built in, each in a resource of its name, and those the user describes in YAML or JSON. */
+/** The built-in films, each in a resource of its name, and films described by the user in YAML or JSON. */
 public final class FilmFile {
 
     private static final List<String> BUILT_IN = List.of("instant-mono-640", "instant-colour-125",
@@ -22,15 +22,15 @@ public final class FilmFile {
     }
 
     /**
-     * A film by the name of a built-in one (case does not matter) or by its file.
+     * A film by its built-in name (in any case) or by its file.
      *
-     * @throws BadInput with all errors of the file, or the nearest built-in name
+     * @throws BadInput with all errors of the file, or the most similar built-in name
      */
     public static FilmStock film(String nameOrFile) {
         return film(Input.of(nameOrFile));
     }
 
-    /** The same from whatever an option names. */
+    /** The same for an option. */
     public static FilmStock film(Input named) {
         return builtIn(named.name()).orElseGet(() -> read(named));
     }
@@ -46,14 +46,14 @@ public final class FilmFile {
     }
 
     /**
-     * The law a text means: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}, a CSV file of
-     * {@code metered_s,corrected_s}.
+     * The reciprocity law of a text: {@code none}, {@code power:P[,FROM_S]} or {@code table:FILE}, a CSV file
+     * of {@code metered_s,corrected_s}.
      */
     public static Reciprocity reciprocity(String text) {
         return reciprocity(Input.of(text));
     }
 
-    /** The same, the file counting as read for the option that the text is of. */
+    /** The same for an option, whose file then counts as read. */
     public static Reciprocity reciprocity(Input text) {
         return ReciprocityText.law(text.name(), text);
     }
@@ -93,12 +93,13 @@ public final class FilmFile {
     }
 
     private static String unknown(String name) {
-        return "no built-in film is named " + Shown.quoted(name) + ", and a film's file ends in .yaml or .json. "
-                + Nearest.hint(name, BUILT_IN);
+        return "no built-in film is named " + Shown.quoted(name)
+                + ", and a film's file ends in .yaml or .json. " + Nearest.hint(name, BUILT_IN);
     }
 
     private static Optional<FilmStock> builtIn(String name) {
-        return BUILT_IN.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst().map(FilmFile::resource);
+        return BUILT_IN.stream().filter(known -> known.equalsIgnoreCase(name)).findFirst()
+                .map(FilmFile::resource);
     }
 
     private static FilmStock resource(String name) {

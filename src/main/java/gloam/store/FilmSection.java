@@ -23,17 +23,19 @@ final class FilmSection {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", Item::text);
         Value<Double> iso = fields.number("iso", FilmStock.ISO);
-        Value<FilmStock.Kind> kind = fields.required("kind", value -> value.word(List.of(FilmStock.Kind.values())));
+        Value<FilmStock.Kind> kind = fields.required("kind",
+                value -> value.word(List.of(FilmStock.Kind.values())));
         Value<Layers> layering = fields.orDefault("layers", Layers.MONO, "mono",
                 value -> value.word(List.of(Layers.values())));
         Value<List<FilmStock.Layer>> layers = fields.required("reciprocity",
                 value -> layers(value, layering.get()));
-        Value<ToneCurve> tone = fields.orElse("tone", kind.map(FilmSection::usualTone), "as is usual for its kind",
-                value -> tone(value, kind));
+        Value<ToneCurve> tone = fields.orElse("tone", kind.map(FilmSection::usualTone),
+                "as is usual for its kind", value -> tone(value, kind));
         Value<Double> offset = fields.numberOr("speed-offset-stops", 0, FilmStock.SPEED_OFFSET);
         Value<String> source = fields.orDefault("source", "not stated", "not stated", Item::text);
         fields.noOthers();
-        return new FilmStock(name.get(), iso.get(), kind.get(), layers.get(), tone.get(), offset.get(), source.get());
+        return new FilmStock(name.get(), iso.get(), kind.get(), layers.get(), tone.get(), offset.get(),
+                source.get());
     }
 
     private static ToneCurve usualTone(FilmStock.Kind kind) {

@@ -10,8 +10,8 @@ import java.util.OptionalInt;
 import java.util.function.Supplier;
 
 /**
- * What one reading brings to light: every problem, and every default that stood in for a value. What else it asks of
- * the file's keys is passed on to whoever lists them.
+ * What one reading brings to light: every problem, and every default that stood in for a value. What else it
+ * asks of the file's keys is passed on to whoever lists them.
  */
 class Findings {
 
@@ -62,7 +62,9 @@ class Findings {
         return List.copyOf(defaultsUsed);
     }
 
-    /** What a reader makes of the file; all problems at once, in the order of the files, where there are any. */
+    /**
+     * What a reader makes of the file; all problems at once, in the order of the files, where there are any.
+     */
     final <T> T result(Supplier<T> reader) {
         T result = null;
         try {
@@ -78,7 +80,8 @@ class Findings {
 
     private List<String> lines() {
         List<String> all = problems.stream()
-                .sorted(Comparator.<Problem>comparingInt(problem -> filesInOrder.indexOf(problem.where().file()))
+                .sorted(Comparator.<Problem>comparingInt(problem ->
+                filesInOrder.indexOf(problem.where().file()))
                         .thenComparingInt(problem -> problem.where().line())
                         .thenComparingInt(problem -> problem.where().column()))
                 .map(Problem::toString).distinct().toList();

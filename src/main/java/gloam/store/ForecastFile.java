@@ -16,20 +16,21 @@ import java.util.OptionalDouble;
 /**
  * Reads a forecast: a table whose name ends in .csv, or any other file with an aerodrome forecast (TAF).
  *
- * <p>The table's columns are {@code time} (ISO 8601 with offset) and {@code cloud_fraction} (0 to 1), then any of
- * {@code temperature_c}, {@code dew_point_c} or {@code humidity_percent}, {@code wind_kmh}; a cell may be empty.
+ * <p>The table's columns are {@code time} (ISO 8601 with offset) and {@code cloud_fraction} (0 to 1), then
+ * any of {@code temperature_c}, {@code dew_point_c} or {@code humidity_percent}, {@code wind_kmh}; a cell may
+ * be empty.
  */
 public final class ForecastFile {
 
     private static final List<String> NEEDED = List.of("time", "cloud_fraction");
-    private static final List<String> KNOWN = List.of("time", "cloud_fraction", "temperature_c", "dew_point_c",
-            "humidity_percent", "wind_kmh");
+    private static final List<String> KNOWN = List.of("time", "cloud_fraction", "temperature_c",
+            "dew_point_c", "humidity_percent", "wind_kmh");
     private static final Range HUMIDITY = new Range("humidity", 1, 100, "%");
 
     private ForecastFile() {
     }
 
-    /** The forecast in a file named at an item; the date tells the month of a TAF's days. */
+    /** The forecast in a file named at an item; the date gives the month of a TAF's days. */
     static Forecast named(Item item, LocalDate near) {
         Source source = Source.named(item);
         if (source.path().toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
@@ -37,7 +38,8 @@ public final class ForecastFile {
             return new Forecast(Csv.read(source, columns, cells -> row(cells, columns)));
         }
         String text = source.text();
-        return Taf.read(text, near, (at, problem) -> source.findings().add(new Problem(place(source, text, at), problem)))
+        return Taf.read(text, near, (at, problem) -> source.findings()
+                .add(new Problem(place(source, text, at), problem)))
                 .orElseThrow(Fault::alreadyNoted);
     }
 
@@ -60,17 +62,20 @@ public final class ForecastFile {
 
     private static Forecast.Row row(List<Item> cells, List<String> columns) {
         Value<Instant> at = cells.get(columns.indexOf("time")).value(ForecastFile::instant);
-        Value<Double> cloud = cells.get(columns.indexOf("cloud_fraction")).value(cell -> cell.number(Forecast.CLOUD));
+        Value<Double> cloud = cells.get(columns.indexOf("cloud_fraction"))
+                .value(cell -> cell.number(Forecast.CLOUD));
         Value<OptionalDouble> temperatureC = cell(cells, columns, "temperature_c", Forecast.TEMPERATURE);
         Value<OptionalDouble> humidity = cell(cells, columns, "humidity_percent", HUMIDITY);
         Value<OptionalDouble> dewPointC = cell(cells, columns, "dew_point_c", Forecast.TEMPERATURE);
         Value<OptionalDouble> wind = cell(cells, columns, "wind_kmh", Forecast.WIND);
         boolean reckoned = temperatureC.get().isPresent() && humidity.get().isPresent();
         return new Forecast.Row(at.get(), cloud.get(), temperatureC.get(), reckoned ? OptionalDouble.of(
-                Dew.pointC(temperatureC.get().getAsDouble(), humidity.get().getAsDouble())) : dewPointC.get(), wind.get());
+                Dew.pointC(temperatureC.get().getAsDouble(), humidity.get().getAsDouble())) : dewPointC.get(),
+                wind.get());
     }
 
-    private static Value<OptionalDouble> cell(List<Item> cells, List<String> columns, String name, Range range) {
+    private static Value<OptionalDouble> cell(List<Item> cells, List<String> columns, String name,
+            Range range) {
         int column = columns.indexOf(name);
         Item cell = cells.get(Math.max(0, column));
         return cell.value(item -> column < 0 || item.empty() ? OptionalDouble.empty()

@@ -10,7 +10,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 
-/** Reads what a plan that was saved as JSON announced to calendars. */
+/** Reads from a plan saved as JSON what it announced to calendars. */
 public final class FormerPlanFile {
 
     /** Up to where a greater one can follow. */
@@ -22,7 +22,7 @@ public final class FormerPlanFile {
     /**
      * Reads a plan.
      *
-     * @throws gloam.units.BadInput with the place of the first thing that is wrong
+     * @throws gloam.units.BadInput with the place of the first error
      */
     public static FormerPlan read(Input file) {
         Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
@@ -31,7 +31,7 @@ public final class FormerPlanFile {
                 saved.cancelled.stream().map(SavedCancelled::known).toList());
     }
 
-    /** What is read of a saved plan, which tells more. */
+    /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(UUID identity, List<SavedNight> nights, List<SavedCancelled> cancelled) {
     }
@@ -41,9 +41,10 @@ public final class FormerPlanFile {
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedWindow(UUID identity, int sequence, String wish, OffsetDateTime openAt, OffsetDateTime closeAt,
-                               int sheet, String film, OffsetDateTime prepareAt, double azimuthDeg, double altitudeDeg,
-                               double rollDeg, double fNumber) {
+    private record SavedWindow(UUID identity, int sequence, String wish, OffsetDateTime openAt,
+            OffsetDateTime closeAt,
+                               int sheet, String film, OffsetDateTime prepareAt, double azimuthDeg,
+                               double altitudeDeg, double rollDeg, double fNumber) {
 
         private SavedWindow {
             SEQUENCE.check(sequence);
@@ -56,14 +57,16 @@ public final class FormerPlanFile {
         }
 
         FormerPlan.Window at(String site) {
-            return new FormerPlan.Window(new FormerPlan.Event(identity, sequence), wish, new FormerPlan.Details(sheet,
-                    site, film, prepareAt.toInstant(), new Interval(openAt.toInstant(), closeAt.toInstant()), azimuthDeg,
-                    altitudeDeg, rollDeg, fNumber));
+            return new FormerPlan.Window(new FormerPlan.Event(identity, sequence), wish,
+                    new FormerPlan.Details(sheet,
+                    site, film, prepareAt.toInstant(), new Interval(openAt.toInstant(), closeAt.toInstant()),
+                    azimuthDeg, altitudeDeg, rollDeg, fNumber));
         }
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedCancelled(UUID identity, int sequence, String wish, String site, OffsetDateTime openAt,
+    private record SavedCancelled(UUID identity, int sequence, String wish, String site,
+            OffsetDateTime openAt,
                                   OffsetDateTime closeAt) {
 
         private SavedCancelled {

@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * What an option names to be read: a file, or what is piped in. All reading for the option goes through here, so that it
- * is known which files are being read.
+ * A file or pipe that an option names to read. All reading for options goes through here, so that Gloam knows
+ * which files it must not write over.
  */
 public final class Input {
 
@@ -36,8 +36,8 @@ public final class Input {
     }
 
     /**
-     * What a name stands for: {@code -}, {@code /dev/stdin} and {@code /dev/fd/N} for what is piped in, anything else for
-     * a file of that name. Nothing is looked at yet.
+     * The input of a name: {@code -}, {@code /dev/stdin} and {@code /dev/fd/N} are pipes, anything else is a
+     * file. Nothing is opened yet.
      */
     public static Input of(String name) {
         return new Input(name, new ArrayList<>(), false);
@@ -60,7 +60,7 @@ public final class Input {
         return new Input(part, files, false);
     }
 
-    /** The name as it was given. */
+    /** The name as given. */
     String name() {
         return name;
     }
@@ -75,7 +75,7 @@ public final class Input {
         return name.equals(PIPED) || OPEN_FILE.matcher(name).matches();
     }
 
-    /** How messages name it. */
+    /** Its name in messages. */
     public String shown() {
         return standard() ? STANDARD_INPUT : name;
     }
@@ -83,7 +83,7 @@ public final class Input {
     /**
      * The file, which counts as read from now on.
      *
-     * @throws BadInput when no file can have that name
+     * @throws BadInput if no file can have that name
      */
     public Path file() {
         Path file = FileName.path(name.equals(PIPED) ? "/dev/stdin" : name);
@@ -91,7 +91,7 @@ public final class Input {
         return file;
     }
 
-    /** Its text; {@link BadInput} naming it where it cannot be read. */
+    /** Its text; throws {@link BadInput} if it cannot be read. */
     String text() {
         if (inside) {
             return read.orElseGet(() -> resource(name));
@@ -132,7 +132,7 @@ public final class Input {
         }
     }
 
-    /** Whether a file, by whatever name, is one that is read. */
+    /** Whether a file, under any name, is among those read. */
     public boolean reads(Path file) {
         for (Path known : files) {
             try {

@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
 import gloam.units.Range;
@@ -11,14 +12,14 @@ import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /**
- * A piece of a file with its path of keys, to be read as this or that; what cannot be read so is a {@link Fault}.
+ * A piece of a file with its path of keys, to be read as this or that; what cannot be read so is a {@link
+ * Fault}.
  *
  * @param node   the piece
  * @param path   its path of keys
@@ -26,8 +27,8 @@ import java.util.regex.Pattern;
  */
 record Item(Node node, String path, Source source) {
 
-    private static final Pattern NUMBER =
-            Pattern.compile("[-+]?((0|[1-9][0-9]{0,17})(\\.[0-9]{0,30})?|\\.[0-9]{1,30})([eE][-+]?[0-9]{1,3})?");
+    private static final Pattern NUMBER = Pattern.compile(
+            "[-+]?((0|[1-9][0-9]{0,17})(\\.[0-9]{0,30})?|\\.[0-9]{1,30})([eE][-+]?[0-9]{1,3})?");
     private static final int MOST_TEXT = 500;
 
     /** Where it stands. */
@@ -72,7 +73,8 @@ record Item(Node node, String path, Source source) {
         readAs("text");
         String text = scalar("text").text().strip();
         if (text.length() > MOST_TEXT) {
-            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT + " are read. Shorten it.");
+            throw fault("text of " + text.length() + " characters; at most " + MOST_TEXT
+                    + " are read. Shorten it.");
         }
         return text;
     }
@@ -99,7 +101,8 @@ record Item(Node node, String path, Source source) {
                     ? ". Take its quotes away." : ". Write a plain number, " + range.allowed() + "."));
         }
         try {
-            return plain.isPresent() ? range.check(plain.get()) : reader.applyAsDouble(Shown.brief(scalar.text()));
+            return plain.isPresent() ? range.check(plain.get())
+                    : reader.applyAsDouble(Shown.brief(scalar.text()));
         } catch (BadInput refused) {
             throw fault(refused.getMessage());
         }
@@ -115,22 +118,20 @@ record Item(Node node, String path, Source source) {
         double number = number(range);
         readAs("whole number, " + range.allowed());
         if (number != Math.rint(number)) {
-            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text()) + ". Leave out the fraction.");
+            throw fault("expected a whole number, found " + Shown.quoted(scalar("").text())
+                    + ". Leave out the fraction.");
         }
         return (int) number;
     }
 
     /** One of a few words, written in lower case with hyphens. */
     <E extends Enum<E>> E word(List<E> allowed) {
-        List<String> words = allowed.stream().map(Item::label).toList();
+        List<String> words = Label.all(allowed);
         readAs(Shown.oneOf(words));
         String word = scalar(Shown.oneOf(words)).text().strip();
-        int index = words.indexOf(word.toLowerCase(Locale.ROOT));
-        if (index < 0) {
-            throw fault("expected " + Shown.oneOf(words) + ", found " + Shown.quoted(word)
-                    + Nearest.sentence(word, words).map(". "::concat).orElse(""));
-        }
-        return allowed.get(index);
+        return Label.named(word, allowed)
+                .orElseThrow(() -> fault("expected " + Shown.oneOf(words) + ", found "
+                + Shown.quoted(word) + Nearest.sentence(word, words).map(". "::concat).orElse("")));
     }
 
     /** Yes or no. */
@@ -174,7 +175,8 @@ record Item(Node node, String path, Source source) {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException wrong) {
-            throw fault("unknown time zone " + Shown.quoted(text) + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
+            throw fault("unknown time zone " + Shown.quoted(text)
+                    + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
                     .map(". "::concat)
                     .orElse(". Write Area/City as the tz database does, such as Europe/Madrid, or UTC."));
         }
@@ -190,7 +192,10 @@ record Item(Node node, String path, Source source) {
         throw item.fault("expected a section of keys, found " + item.found());
     }
 
-    /** A list of so many items, which may stand in a file of its own; every item is tried before a fault stops it. */
+    /**
+     * A list of so many items, which may stand in a file of its own; every item is tried before a fault stops
+     * it.
+     */
     <T> List<T> list(Range count, Function<Item, T> reader) {
         readAs("list of " + count.allowed());
         Item item = opened();
@@ -221,7 +226,8 @@ record Item(Node node, String path, Source source) {
     }
 
     private Node.Scalar scalar(String expected) {
-        if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING && !scalar.text().isBlank()) {
+        if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING
+                && !scalar.text().isBlank()) {
             return scalar;
         }
         if (node instanceof Node.Gap) {
@@ -239,10 +245,5 @@ record Item(Node node, String path, Source source) {
                     ? "nothing. Write a value." : Shown.quoted(scalar.text());
         }
         return "a list";
-    }
-
-    /** The word that stands for a constant: lower case with hyphens. */
-    static String label(Enum<?> meaning) {
-        return meaning.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -23,12 +23,12 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /**
- * The journal on disk: one line of JSON an entry, only ever added to.
+ * The journal on disk: one line of JSON for each entry; lines are only ever added.
  *
- * <p>Whoever adds holds the file alone meanwhile. An entry is on disk, in the file that has the journal's name by then,
- * before {@link #add} returns; where it cannot be written whole or read again, the file stays as it was. To add a sheet
- * that is there, or to say of one what the journal says of it already, adds nothing, so that a process that died before
- * it could report may simply be run again. A copy of the file is a backup.
+ * <p>The file is locked while an entry is added. The entry is on disk, in the file that then has the
+ * journal's name, before {@link #add} returns; if it cannot be written completely or read again, the file
+ * stays unchanged. Adding an entry that the journal already has changes nothing, so a command that was
+ * interrupted can simply be repeated. A copy of the file is a backup.
  */
 public final class JournalFile {
 
@@ -40,11 +40,11 @@ public final class JournalFile {
     }
 
     /**
-     * What adding came to.
+     * The result of adding an entry.
      *
-     * @param entry   the entry as it stands in the journal
-     * @param already whether it was there before
-     * @param before  what the journal said of that sheet before; nothing of a new one
+     * @param entry   the entry in the journal
+     * @param already whether the journal had it already
+     * @param before  the last entry about that sheet before; empty for a new sheet
      */
     public record Added(Entry entry, boolean already, Optional<Entry> before) {
     }
@@ -54,7 +54,7 @@ public final class JournalFile {
         Added on(FileChannel channel) throws IOException;
     }
 
-    /** Reads a journal; damaged lines are told and the others read. */
+    /** Reads a journal; damaged lines are reported and the others used. */
     public static Journal read(Path file) {
         checkName(file);
         if (!Files.exists(file)) {
@@ -69,7 +69,7 @@ public final class JournalFile {
         }
     }
 
-    /** Adds an entry under a name of its own, whatever name it has; makes the file where there is none. */
+    /** Adds an entry under a new name; creates the file if there is none. */
     public static Added add(Path file, Entry entry) {
         return entry.corrects().map(id -> correct(file, id, before -> entry)).orElseGet(() -> {
             checkName(file);
@@ -78,7 +78,7 @@ public final class JournalFile {
         });
     }
 
-    /** Adds a later word on the sheet that an entry speaks of, made of the last one by then. */
+    /** Adds a correction to the sheet of an entry, made from the last entry about it. */
     public static Added correct(Path file, String id, UnaryOperator<Entry> change) {
         checkName(file);
         return held(file, false, channel -> correct(file, channel, id, change));
@@ -114,8 +114,8 @@ public final class JournalFile {
 
     /** What an entry says, whatever its name and whenever it was written. */
     private static String says(Entry entry) {
-        return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(), entry.exposed(),
-                entry.outcome(), entry.note()));
+        return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(),
+                entry.exposed(), entry.outcome(), entry.note()));
     }
 
     /** The entry as it will be read again; refused where it could not be. */
@@ -126,21 +126,20 @@ public final class JournalFile {
         } catch (BadInput unreadable) {
             throw new BadInput(unreadable.problems().stream().map(problem ->
                     "nothing was added, since the entry could not be read again: "
-                            + problem.replaceFirst("^" + Pattern.quote(file + ":1:") + "\\d+:? ", "")).toList());
+                            + problem.replaceFirst("^" + Pattern.quote(file + ":1:") + "\\d+:? ", ""))
+                            .toList());
         }
     }
 
-    /**
-     * Does something with the journal held alone; done once more where another file took its name meanwhile, as when a
-     * copy from elsewhere is moved there.
-     */
+    /** Does something with the locked journal; once more if another file took its name meanwhile. */
     private static Added held(Path file, boolean mayBeNew, Work work) {
         boolean written = false;
         try {
             for (int attempt = 0; attempt < MOST_REPLACEMENTS; attempt++) {
                 checkThere(file, mayBeNew);
                 Optional<Object> key = key(file);
-                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+                try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ,
+                        StandardOpenOption.WRITE)) {
                     channel.lock();
                     if (key.isPresent() && key.equals(key(file))) {
                         Added added = work.on(channel);
@@ -168,7 +167,7 @@ public final class JournalFile {
         checkPlain(file);
     }
 
-    /** What tells the file of that name from another that takes its name; nothing where there is none. */
+    /** What distinguishes the file of that name from another that replaces it; empty if there is none. */
     private static Optional<Object> key(Path file) throws IOException {
         try {
             BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
@@ -181,7 +180,8 @@ public final class JournalFile {
     /** Puts an entry, if any, at the end and on disk, or leaves the file as it was. */
     private static void append(Path file, FileChannel channel, JournalLines lines, Optional<Entry> entry)
             throws IOException {
-        String text = (lines.torn() ? "\n" : "") + entry.map(JournalLine::of).map(line -> line + "\n").orElse("");
+        String text = (lines.torn() ? "\n" : "") + entry.map(JournalLine::of).map(line -> line + "\n")
+                .orElse("");
         ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
         long end = channel.size();
         try {
@@ -200,7 +200,8 @@ public final class JournalFile {
 
     /** Puts the name of a new file on disk too, where the system lets a folder be opened. */
     private static void forceFolder(Path file) {
-        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(), StandardOpenOption.READ)) {
+        try (FileChannel folder = FileChannel.open(file.toAbsolutePath().getParent(),
+                StandardOpenOption.READ)) {
             folder.force(true);
         } catch (IOException notOnThisSystem) {
             return;

@@ -34,19 +34,22 @@ import tools.jackson.databind.annotation.JsonSerialize;
 import tools.jackson.databind.ser.std.StdSerializer;
 
 /**
- * A line of the journal as it stands in the file: an {@link Entry} under keys with their units, what is not known left
- * out.
+ * A line of the journal as it stands in the file: an {@link Entry} under keys with their units, what is not
+ * known left out.
  *
  * @param gloamJournal version of the form of a line
  */
 @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
-record JournalLine(int gloamJournal, String id, Instant written, Optional<String> corrects, Optional<Boolean> withdrawn,
-                   String film, Optional<String> batch, Optional<SiteKeys> site, Optional<BigDecimal> azimuthDeg,
+record JournalLine(int gloamJournal, String id, Instant written, Optional<String> corrects,
+        Optional<Boolean> withdrawn,
+                   String film, Optional<String> batch, Optional<SiteKeys> site,
+                   Optional<BigDecimal> azimuthDeg,
                    Optional<BigDecimal> altitudeDeg, LensKeys lens, List<OpeningKeys> openings, Light light,
                    BigDecimal starImageSpeedMmS, BigDecimal starLossMag, Optional<BigDecimal> temperatureC,
-                   Optional<ToneWord> tone, Optional<BigDecimal> toneStops, Optional<BigDecimal> toneSpreadStops,
-                   Optional<BigDecimal> faintestMag, Optional<Boolean> kept, Optional<List<Spoiler>> spoiledBy,
-                   Optional<String> note) {
+                   Optional<ToneWord> tone, Optional<BigDecimal> toneStops,
+                   Optional<BigDecimal> toneSpreadStops,
+                   Optional<BigDecimal> faintestMag, Optional<Boolean> kept,
+                   Optional<List<Spoiler>> spoiledBy, Optional<String> note) {
 
     private static final int VERSION = 1;
     private static final Range VERSIONS = new Range("gloam-journal", VERSION, VERSION, "");
@@ -82,7 +85,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 cut(exposed.stars().lossMag(), 3), cut(exposed.temperatureC(), 1),
                 outcome.verdict().filter(Verdict.InWords.class::isInstance)
                         .map(verdict -> ((Verdict.InWords) verdict).word()),
-                measured.map(verdict -> cut(verdict.stops(), 2)), measured.map(verdict -> cut(verdict.spreadStops(), 2)),
+                measured.map(verdict -> cut(verdict.stops(), 2)),
+                measured.map(verdict -> cut(verdict.spreadStops(), 2)),
                 cut(outcome.faintestMag(), 2), outcome.kept(),
                 Optional.of(outcome.spoiledBy()).filter(all -> !all.isEmpty()), text(entry.note())));
     }
@@ -110,8 +114,10 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         return new Entry(id, written, corrects, withdrawn.orElse(false),
                 new Exposed(film, batch.orElse(""), site.map(SiteKeys::place), aim, lens.lens(),
                         openings.stream().map(OpeningKeys::opening).toList(), light == Light.MEASURED,
-                        new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()), number(temperatureC)),
-                new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of())), note.orElse(""));
+                        new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()),
+                        number(temperatureC)),
+                new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of())),
+                note.orElse(""));
     }
 
     /** A place. */
@@ -134,7 +140,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
 
     /** A lens, for the frame's centre, where no mount takes light; without {@code focusM} at infinity. */
     @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
-    record LensKeys(BigDecimal focalLengthMm, BigDecimal fNumber, BigDecimal transmittance, Optional<BigDecimal> focusM,
+    record LensKeys(BigDecimal focalLengthMm, BigDecimal fNumber, BigDecimal transmittance,
+            Optional<BigDecimal> focusM,
                     BigDecimal spotUm, BigDecimal filterStops, Projection projection) {
 
         /** Refuses an f-number outside its range with {@link BadInput}. */
@@ -151,14 +158,16 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
 
         private Lens lens() {
             return new Lens(focalLengthMm.doubleValue(), List.of(FNumber.marked(fNumber.doubleValue())),
-                    transmittance.doubleValue(), focusM.map(BigDecimal::doubleValue).orElse(Double.POSITIVE_INFINITY),
+                    transmittance.doubleValue(), focusM.map(BigDecimal::doubleValue)
+                    .orElse(Double.POSITIVE_INFINITY),
                     spotUm.doubleValue(), filterStops.doubleValue(), projection, Vignetting.NONE);
         }
     }
 
     /** An opening of the shutter and the light on the film. */
     @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
-    record OpeningKeys(Instant open, Instant close, @JsonSerialize(contentUsing = FourDigits.class) List<Double> filmLx) {
+    record OpeningKeys(Instant open, Instant close,
+            @JsonSerialize(contentUsing = FourDigits.class) List<Double> filmLx) {
 
         /** Refuses what does not close after it opens with {@link BadInput}. */
         OpeningKeys {
@@ -168,7 +177,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         }
 
         private static OpeningKeys of(Opening opening) {
-            return new OpeningKeys(opening.open().start(), opening.open().endExclusive(), opening.illuminancesLx());
+            return new OpeningKeys(opening.open().start(), opening.open().endExclusive(),
+                    opening.illuminancesLx());
         }
 
         private Opening opening() {
@@ -198,7 +208,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
     }
 
     private static BigDecimal cut(double value, int decimals) {
-        BigDecimal cut = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal cut = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
         return cut.scale() < 0 ? cut.setScale(0) : cut;
     }
 

@@ -31,7 +31,7 @@ record JournalLines(List<String> lines, boolean torn) {
                 bytes.length > 0 && bytes[bytes.length - 1] != '\n');
     }
 
-    /** A name that no entry has, nor a line too damaged to tell: the next whole number. */
+    /** A name that no entry has, nor any damaged line may have: the next whole number. */
     String freeId() {
         int most = ids().stream().filter(id -> id.matches(WHOLE_NUMBER)).mapToInt(Integer::parseInt)
                 .reduce(lines.size(), Math::max);
@@ -41,7 +41,8 @@ record JournalLines(List<String> lines, boolean torn) {
     /** The names of entries that say the same as a line, whenever they were written. */
     List<String> same(String line) {
         String says = says(line);
-        return lines.stream().filter(other -> says(other).equals(says)).flatMap(other -> id(other).stream()).toList();
+        return lines.stream().filter(other -> says(other).equals(says)).flatMap(other -> id(other).stream())
+                .toList();
     }
 
     private static String says(String line) {

@@ -23,8 +23,10 @@ final class KeyComments {
     private static final String DEFAULT = "default ";
     private static final String REQUIRED = "required";
     /** Kinds of value that the example shows. */
-    private static final Set<String> PLAIN = Set.of("text", "date", "section", "time zone", "time of day", "name of a file",
-            "name of a star, or section", "name of a film, or section", "width x height, or section", "true or false");
+    private static final Set<String> PLAIN = Set.of("text", "date", "section", "time zone", "time of day",
+            "name of a file",
+            "name of a star, or section", "name of a film, or section", "width x height, or section",
+            "true or false");
     private static final String OWN_COMMENT = "\t";
     private static final int COLUMN = 40;
     private static final int WIDTH = 110;
@@ -40,7 +42,8 @@ final class KeyComments {
 
     /** The text with a comment for each key; one that stands behind a tab in a line goes before. */
     String beside(String text) {
-        return text.lines().flatMap(line -> commented(line).stream()).collect(Collectors.joining("\n", "", "\n"));
+        return text.lines().flatMap(line -> commented(line).stream())
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     private List<String> commented(String line) {
@@ -51,7 +54,8 @@ final class KeyComments {
         }
         String path = path(parts[0].replace("# ", "").indexOf(key.group(2)), key.group(2));
         boolean used = !parts[0].contains("# ");
-        String rules = used && (parts.length > 1 || key(path).without().endsWith(REQUIRED)) ? "" : rules(path, key.group(3));
+        String rules = used && (parts.length > 1 || key(path).without().endsWith(REQUIRED)) ? ""
+                : rules(path, key.group(3));
         return laidOut(parts[0], Stream.of(parts.length > 1 ? parts[1] : meaning(path), rules)
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining("; ")));
     }
@@ -71,13 +75,14 @@ final class KeyComments {
     }
 
     private TripKey key(String path) {
-        return Optional.ofNullable(keys.get(path)).orElseThrow(() -> new IllegalStateException("no key " + path));
+        return Optional.ofNullable(keys.get(path))
+                .orElseThrow(() -> new IllegalStateException("no key " + path));
     }
 
     private String meaning(String path) {
         String meaning = key(path).shortMeaning();
-        return meaning.matches("[A-Z][a-z ].*") ? meaning.substring(0, 1).toLowerCase(Locale.ROOT) + meaning.substring(1)
-                : meaning;
+        return meaning.matches("[A-Z][a-z ].*") ? meaning.substring(0, 1).toLowerCase(Locale.ROOT)
+                + meaning.substring(1) : meaning;
     }
 
     /** What a value may be; of a section written in one line, what those in it may be. */
@@ -88,10 +93,12 @@ final class KeyComments {
         }
         boolean ownDefault = key.without().startsWith(DEFAULT);
         Map<String, List<String>> names = inside(path, value).stream().collect(Collectors.groupingBy(
-                leaf -> rules(leaf, !ownDefault), LinkedHashMap::new, Collectors.mapping(KeyComments::label, Collectors.toList())));
+                leaf -> rules(leaf, !ownDefault), LinkedHashMap::new,
+                Collectors.mapping(KeyComments::label, Collectors.toList())));
         names.remove("");
         String rules = names.size() == 1 ? names.keySet().iterator().next() : names.entrySet().stream()
-                .map(one -> String.join(", ", one.getValue().stream().distinct().toList()) + " (" + one.getKey() + ")")
+                .map(one -> String.join(", ", one.getValue().stream().distinct().toList()) + " ("
+                + one.getKey() + ")")
                 .collect(Collectors.joining(", "));
         return ownDefault ? rules + "; " + key.without() : rules;
     }
@@ -134,9 +141,10 @@ final class KeyComments {
         }
         List<String> lines = new ArrayList<>();
         boolean above = line.length() > LONGEST_BESIDE;
-        String start = above ? line.substring(0, line.indexOf(line.replaceFirst("^[ #-]*", ""))).replaceFirst("# $", "")
-                : " ".repeat(COLUMN);
-        for (String piece : wrapped(comment, WIDTH - 2 - Math.max(start.length(), above ? 0 : line.length() + 2))) {
+        String start = above ? line.substring(0, line.indexOf(line.replaceFirst("^[ #-]*", "")))
+                .replaceFirst("# $", "") : " ".repeat(COLUMN);
+        for (String piece : wrapped(comment,
+                WIDTH - 2 - Math.max(start.length(), above ? 0 : line.length() + 2))) {
             lines.add(above || !lines.isEmpty() ? start + "# " + piece
                     : String.format(Locale.ROOT, "%-" + (COLUMN - 2) + "s  # %s", line, piece));
         }

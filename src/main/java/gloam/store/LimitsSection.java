@@ -24,8 +24,8 @@ final class LimitsSection {
         Value<Between> arcDeg = between(fields, "arc-deg", Limits.ARC);
         return moon.map(wanted -> {
             Moon limits = wanted.orElse(new Moon(Between.ANY, Between.ANY, Optional.empty()));
-            return new Limits(limits.altitudeDeg, limits.litPercent, limits.side, sunDepthDeg.get(), time.get(),
-                    twilightMin.get(), twilightPercent.get(), arcDeg.get());
+            return new Limits(limits.altitudeDeg, limits.litPercent, limits.side, sunDepthDeg.get(),
+                    time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get());
         });
     }
 

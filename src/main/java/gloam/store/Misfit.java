@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import gloam.units.Nearest;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -23,8 +24,8 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * Why a text could not be bound to a record, in Gloam's words and at its place.
  *
- * <p>Jackson tells no place of a record's unknown key, and of a record that refuses the place where it ends, but of both
- * the path of keys; the place is looked up by that path.
+ * <p>Jackson gives no place of a record's unknown key, and of a record that refuses the place where it ends,
+ * but of both the path of keys; the place is looked up by that path.
  *
  * @param text   the text
  * @param wrong  what Jackson made of it
@@ -66,16 +67,19 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
                 return refused.getMessage();
             }
         }
-        Class<?> type = wrong instanceof MismatchedInputException mismatch ? mismatch.getTargetType() : Object.class;
+        Class<?> type = wrong instanceof MismatchedInputException mismatch ? mismatch.getTargetType()
+                : Object.class;
         List<String> words = type.isEnum()
-                ? Arrays.stream(type.getEnumConstants()).map(word -> Item.label((Enum<?>) word)).toList() : List.of();
+                ? Arrays.stream(type.getEnumConstants()).map(word -> Label.of((Enum<?>) word)).toList()
+                : List.of();
         Optional<String> meant = Nearest.to(spot.found.replace("\"", ""), words);
         return "expected " + (words.isEmpty() ? words(type) : Shown.oneOf(words))
                 + ", found " + spot.found + meant.map(word -> ". Did you mean " + word + "?").orElse("");
     }
 
     private static String words(Class<?> type) {
-        return WORDS.getOrDefault(type, Collection.class.isAssignableFrom(type) ? "a list" : "a section of keys");
+        return WORDS.getOrDefault(type, Collection.class.isAssignableFrom(type) ? "a list"
+                : "a section of keys");
     }
 
     private String firstLine() {
@@ -83,7 +87,8 @@ record Misfit(Tree.Text text, JacksonException wrong, JsonMapper mapper) {
     }
 
     private Problem problem(Spot spot, String what) {
-        return new Problem(new Where(spot.where.file(), spot.where.line(), spot.where.column(), path()), what);
+        return new Problem(new Where(spot.where.file(), spot.where.line(), spot.where.column(), path()),
+                what);
     }
 
     private String path() {

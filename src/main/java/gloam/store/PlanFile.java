@@ -21,29 +21,32 @@ public final class PlanFile {
     /**
      * One exposure of a plan.
      *
-     * @param sheet   number of the sheet
+     * @param sheet   number of the sheet, from 1
      * @param site    the site's name
      * @param wish    the wish it serves
      * @param film    the film's name
      * @param open    from opening to closing
-     * @param aim     where the frame's centre looks
+     * @param aim     direction of the frame's centre
      * @param fNumber the f-number
      */
     public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
                                FNumber fNumber) {
     }
 
-    /** The exposure on a sheet of a plan. */
+    /** The exposure on the sheet of a number; throws {@link gloam.units.BadInput} if the plan has none. */
     public static PlannedSheet sheet(Input file, int sheet) {
-        List<PlannedSheet> sheets = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class).nights
-                .stream().flatMap(night -> night.windows.stream().map(window -> window.at(night.site))).toList();
+        List<PlannedSheet> sheets = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class)
+                .nights
+                .stream().flatMap(night -> night.windows.stream().map(window -> window.at(night.site)))
+                .toList();
         return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
                 .orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet + "; it has "
-                        + (sheets.isEmpty() ? "none" : sheets.stream().map(planned -> String.valueOf(planned.sheet))
+                        + (sheets.isEmpty() ? "none" : sheets.stream()
+                        .map(planned -> String.valueOf(planned.sheet))
                                 .collect(Collectors.joining(", ")))));
     }
 
-    /** What is read of a saved plan, which tells more. */
+    /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(List<SavedNight> nights) {
     }
@@ -59,7 +62,8 @@ public final class PlanFile {
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt, OffsetDateTime closeAt,
+    private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
+            OffsetDateTime closeAt,
                                double azimuthDeg, double altitudeDeg, double fNumber) {
 
         private SavedWindow {
@@ -71,7 +75,8 @@ public final class PlanFile {
         }
 
         private PlannedSheet at(String site) {
-            return new PlannedSheet(sheet, site, wish, film, new Interval(openAt.toInstant(), closeAt.toInstant()),
+            return new PlannedSheet(sheet, site, wish, film,
+                    new Interval(openAt.toInstant(), closeAt.toInstant()),
                     Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber));
         }
     }

@@ -3,7 +3,10 @@ package gloam.store;
 import java.math.BigDecimal;
 import java.util.List;
 
-/** Shows a piece of a user's file in a message: short, on one line, without characters that would steer a terminal. */
+/**
+ * Shows a piece of a user's file in a message: short, on one line, without characters that would steer a
+ * terminal.
+ */
 final class Shown {
 
     private static final int MOST = 60;

@@ -38,29 +38,35 @@ final class SiteSection {
         Value<Double> darkSky = fields.numberOr("dark-sky-mag-arcsec2", DARK_SKY_MAG_ARCSEC2, Site.DARK_SKY);
         Value<Double> clear = heightM.map(Atmosphere::statedClearExtinctionMag);
         Value<Double> extinction = fields.orElse("extinction-mag", clear,
-                clear.content().map(mag -> Shown.number(mag) + " (clear air at this height)").orElse("unknown"),
-                value -> value.number(Site.EXTINCTION));
+                clear.content().map(mag -> Shown.number(mag) + " (clear air at this height)")
+                .orElse("unknown"), value -> value.number(Site.EXTINCTION));
         fields.defaultRule("extinction-mag", "that of clear air at this height");
-        Value<Skyline> skyline = fields.orDefault("skyline", Skyline.FLAT, "level all around", SkylineFile::named);
+        Value<Skyline> skyline = fields.orDefault("skyline", Skyline.FLAT, "level all around",
+                SkylineFile::named);
         Value<Boolean> sea = fields.orDefault("sea-horizon", false, "false",
                 Item::flag);
         fields.noOthers();
-        return new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(), zone.get(),
-                darkSky.get(), extinction.get(),
+        return new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(),
+                zone.get(), darkSky.get(), extinction.get(),
                 sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get());
     }
 
     /** Where it is: one key for all, or latitude and longitude. */
     private static Value<Coordinates> place(Fields fields) {
-        Value<Optional<Coordinates>> written = fields.optional("place", value -> Coordinates.of(value.text()));
+        Value<Optional<Coordinates>> written = fields.optional("place",
+                value -> Coordinates.of(value.text()));
         if (fields.has("place")) {
-            Value<Coordinates> place = new Value<>(written.place(), written.content().flatMap(Function.identity()));
-            List.of("latitude-deg", "longitude-deg").forEach(key -> fields.refuse(key, "stands beside place; keep one of the two"));
+            Value<Coordinates> place = new Value<>(written.place(),
+                    written.content().flatMap(Function.identity()));
+            List.of("latitude-deg", "longitude-deg")
+                    .forEach(key -> fields.refuse(key, "stands beside place; keep one of the two"));
             return place;
         }
-        Value<Angle> latitude = fields.required("latitude-deg", value -> angle(value, Site.LATITUDE, Coordinates::latitude));
+        Value<Angle> latitude = fields.required("latitude-deg",
+                value -> angle(value, Site.LATITUDE, Coordinates::latitude));
         Value<Angle> longitude =
-                fields.required("longitude-deg", value -> angle(value, Site.LONGITUDE, Coordinates::longitude));
+                fields.required("longitude-deg",
+                value -> angle(value, Site.LONGITUDE, Coordinates::longitude));
         return new Value<>(latitude.place(), latitude.content().flatMap(north -> longitude.content()
                 .map(east -> new Coordinates(north, east, OptionalDouble.empty()))));
     }
@@ -70,7 +76,8 @@ final class SiteSection {
     }
 
     private static Value<Double> heightM(Fields fields, Value<Coordinates> place) {
-        Optional<Double> known = place.content().flatMap(where -> where.heightM().stream().boxed().findFirst());
+        Optional<Double> known = place.content()
+                .flatMap(where -> where.heightM().stream().boxed().findFirst());
         if (known.isEmpty()) {
             return fields.number("height-m", Site.HEIGHT);
         }

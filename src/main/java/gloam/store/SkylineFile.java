@@ -4,7 +4,10 @@ import gloam.gear.Skyline;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Reads the terrain around a site from a CSV file of {@code azimuth_deg,altitude_deg} points, in any order. */
+/**
+ * Reads the terrain around a site from a CSV file of {@code azimuth_deg,altitude_deg} points in degrees, in
+ * any order.
+ */
 public final class SkylineFile {
 
     private static final List<String> HEADER = List.of("azimuth_deg", "altitude_deg");
@@ -12,7 +15,7 @@ public final class SkylineFile {
     private SkylineFile() {
     }
 
-    /** The skyline in a file; all its errors come in one {@link gloam.units.BadInput}. */
+    /** Reads a skyline; throws one {@link gloam.units.BadInput} with all its errors. */
     public static Skyline read(Path file) {
         Findings findings = new Findings();
         return findings.result(() -> skyline(Source.of(file, findings)));

@@ -72,7 +72,8 @@ final class TextFile {
     }
 
     private static String withoutControls(String name, String text) {
-        List<String> problems = IntStream.range(0, text.length()).filter(i -> control(text.charAt(i))).limit(MOST_TOLD)
+        List<String> problems = IntStream.range(0, text.length()).filter(i -> control(text.charAt(i)))
+                .limit(MOST_TOLD)
                 .mapToObj(i -> spot(name, text, i) + String.format(Locale.ROOT,
                         ": control character U+%04X. Take it out.", (int) text.charAt(i))).toList();
         if (!problems.isEmpty()) {

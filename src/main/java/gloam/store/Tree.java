@@ -24,8 +24,8 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 /**
  * Turns the text of a YAML or JSON file into {@link Node}s, every key and value with its line and column.
  *
- * <p>Aliases, tags, repeated keys and a second document are noted as problems, and so is deep nesting: no file can make
- * the tree much larger than itself, and none can have anything made but nodes.
+ * <p>Aliases, tags, repeated keys and a second document are noted as problems, and so is deep nesting: no
+ * file can make the tree much larger than itself, and none can have anything made but nodes.
  */
 final class Tree {
 
@@ -34,9 +34,11 @@ final class Tree {
     static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
             .maxNestingDepth(2 * MOST_DEPTH).maxNumberLength(1000).maxStringLength(TextFile.MOST_BYTES)
             .maxNameLength(TextFile.MOST_BYTES).maxDocumentLength(TextFile.MOST_BYTES).build();
-    private static final TokenStreamFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS).build();
+    private static final TokenStreamFactory JSON = JsonFactory.builder().streamReadConstraints(LIMITS)
+            .build();
     private static final TokenStreamFactory YAML = YAMLFactory.builder().streamReadConstraints(LIMITS)
-            .loadSettings(LoadSettings.builder().setSchema(new CoreSchema()).setAllowDuplicateKeys(true).build()).build();
+            .loadSettings(LoadSettings.builder().setSchema(new CoreSchema()).setAllowDuplicateKeys(true)
+            .build()).build();
 
     private final Text text;
     private final Findings findings;
@@ -77,7 +79,8 @@ final class Tree {
 
     /** The tree of a text, as that of a whole file. */
     static Node of(Text text, Findings findings) {
-        try (JsonParser parser = (json(text.file) ? JSON : YAML).createParser(ObjectReadContext.empty(), text.content)) {
+        try (JsonParser parser = (json(text.file) ? JSON : YAML)
+                .createParser(ObjectReadContext.empty(), text.content)) {
             return new Tree(text, findings, parser).document();
         } catch (JacksonException broken) {
             throw new BadInput(syntaxProblem(text, broken));
@@ -121,7 +124,8 @@ final class Tree {
             String key = parser.currentName();
             Integer before = lines.putIfAbsent(key, at.line());
             if (before != null) {
-                note("the key " + Shown.quoted(key) + " is given twice, first on line " + before + ". Keep one.");
+                note("the key " + Shown.quoted(key) + " is given twice, first on line " + before
+                        + ". Keep one.");
             }
             parser.nextToken();
             Node value = node(depth + 1);
@@ -173,7 +177,8 @@ final class Tree {
     }
 
     private static String syntaxProblem(Text text, JacksonException broken) {
-        if (broken.getCause() instanceof MarkedYamlEngineException marked && marked.getProblemMark().isPresent()) {
+        if (broken.getCause() instanceof MarkedYamlEngineException marked && marked.getProblemMark()
+                .isPresent()) {
             Mark mark = marked.getProblemMark().get();
             return syntaxProblem(text.at(mark.getLine() + 1, mark.getColumn() + 1), marked.getProblem());
         }
@@ -183,6 +188,7 @@ final class Tree {
     private static String syntaxProblem(Where where, String message) {
         String language = json(where.file()) ? "JSON" : "YAML";
         String firstLine = message.lines().findFirst().orElse("cannot be read");
-        return where + ": not " + language + ": " + Shown.plain(firstLine.replaceFirst(" \\(start marker.*", ""));
+        return where + ": not " + language + ": "
+                + Shown.plain(firstLine.replaceFirst(" \\(start marker.*", ""));
     }
 }

@@ -4,6 +4,7 @@ import gloam.gear.Camera;
 import gloam.gear.Coordinates;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.units.Label;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -12,20 +13,21 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * A trip file to begin with: one site, one camera, three wishes, and every key once with its comment, those behind a
- * {@code #} that may be left out.
+ * A first trip file: one site, one camera, three wishes, and every key once with a comment; optional keys
+ * stand behind a {@code #}.
  *
- * @param site         what the place is called
- * @param where        the place; without a height it is taken to lie at sea level
+ * @param site         name of the site
+ * @param where        its coordinates; at sea level if they have no height
  * @param zone         the zone its clocks keep
  * @param firstNight   date of the first night's evening
  * @param lastNight    date of the last night's evening
  * @param camera       the camera
- * @param cameraGiven  whether that is the user's own, not an example
+ * @param cameraGiven  whether it is the user's own rather than an example
  * @param film         the name of a built-in film
- * @param sheets       how many sheets may be spent
+ * @param sheets       number of sheets carried
  */
-public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate firstNight, LocalDate lastNight,
+public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate firstNight,
+        LocalDate lastNight,
                         Camera camera, boolean cameraGiven, String film, int sheets) {
 
     /** Nearer to the equator the pole stands too low for a frame about it. */
@@ -34,24 +36,29 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final double HIGHEST_AIM_DEG = 70;
     private static final int COORDINATE_DECIMALS = 6;
 
-    /** The file's text, in YAML. */
+    /** The text of the file, in YAML. */
     public String text() {
         Lens lens = camera.lens();
         return new KeyComments().beside(String.format(Locale.ROOT, HEAD, quoted(site), quoted(site),
-                number(where.latitude().degrees()), number(where.longitude().degrees()), number(where.heightM().orElse(0)),
-                where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight, lastNight)
-                + String.format(Locale.ROOT, CAMERA, cameraGiven ? "" : "\tan example: put your own in its place",
+                number(where.latitude().degrees()), number(where.longitude().degrees()),
+                number(where.heightM().orElse(0)),
+                where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight,
+                lastNight)
+                + String.format(Locale.ROOT, CAMERA, cameraGiven ? ""
+                : "\tan example: put your own in its place",
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
                 number(camera.frame().heightMm()), fNumbers(), widest(),
-                Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()), number(lens.transmittance()),
-                widest(), number(lens.spotUm()), number(lens.filterStops()), Item.label(lens.projection()),
+                Double.isInfinite(lens.focusM()) ? "infinity" : number(lens.focusM()),
+                number(lens.transmittance()),
+                widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
                 + String.format(Locale.ROOT, WISHES, round(), widest(), across()));
     }
 
     private String fNumbers() {
-        return camera.lens().fNumbers().stream().map(FNumber::marked).map(Shown::number).collect(Collectors.joining(", "));
+        return camera.lens().fNumbers().stream().map(FNumber::marked).map(Shown::number)
+                .collect(Collectors.joining(", "));
     }
 
     private String widest() {
@@ -77,11 +84,13 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private String across() {
         double latitudeDeg = where.latitude().degrees();
         double altitudeDeg = Math.max(LOWEST_AIM_DEG, Math.min(HIGHEST_AIM_DEG, 90 - Math.abs(latitudeDeg)));
-        return "{azimuth-deg: " + (latitudeDeg < 0 ? 0 : 180) + ", altitude-deg: " + Math.round(altitudeDeg) + "}";
+        return "{azimuth-deg: " + (latitudeDeg < 0 ? 0 : 180) + ", altitude-deg: " + Math.round(altitudeDeg)
+                + "}";
     }
 
     private static String number(double value) {
-        return BigDecimal.valueOf(value).setScale(COORDINATE_DECIMALS, RoundingMode.HALF_UP).stripTrailingZeros()
+        return BigDecimal.valueOf(value).setScale(COORDINATE_DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
                 .toPlainString();
     }
 

@@ -20,7 +20,7 @@ import java.util.OptionalInt;
 /**
  * Reads a trip from a YAML or JSON file.
  *
- * <p>A section may be the name of a file beside the trip file. Unknown keys are errors.
+ * <p>A section may be the name of a file, relative to the trip file. Unknown keys are errors.
  */
 public final class TripFile {
 
@@ -29,24 +29,24 @@ public final class TripFile {
     private TripFile() {
     }
 
-    /** Reads a trip file; all its errors come in one {@link gloam.units.BadInput}. */
+    /** Reads a trip file; throws one {@link gloam.units.BadInput} with all its errors. */
     public static Reading read(Path file) {
         return read(Input.of(file.toString()));
     }
 
-    /** The same from whatever an option names. */
+    /** The same for an option. */
     public static Reading read(Input file) {
         Findings findings = new Findings();
         return findings.result(() -> reading(Source.of(file, findings)));
     }
 
     /**
-     * A trip as it was understood.
+     * A trip as understood.
      *
      * @param trip         the trip
-     * @param defaultsUsed every value the file leaves out and what stands in for it, such as
+     * @param defaultsUsed every value that the file omits, with its default, such as
      *                     {@code sites[0].dark-sky-mag-arcsec2: 21.6}
-     * @param stay         the nights in a row that are to be spent away, where the file says so
+     * @param stay         number of consecutive nights to spend away, if the file says so
      */
     public record Reading(Trip trip, List<String> defaultsUsed, OptionalInt stay) {
 
@@ -72,8 +72,8 @@ public final class TripFile {
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera));
         fields.noOthers();
-        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(), film.get(),
-                sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
+        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
+                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 
@@ -90,7 +90,8 @@ public final class TripFile {
         LocalDate to = item.date();
         from.content().ifPresent(first -> {
             if (to.isBefore(first)) {
-                throw item.fault("the last night " + to + " is before the first, " + first + ". Give a later one.");
+                throw item.fault("the last night " + to + " is before the first, " + first
+                        + ". Give a later one.");
             }
             NIGHTS.check(nights(first, to));
         });

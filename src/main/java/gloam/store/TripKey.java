@@ -6,11 +6,12 @@ import java.util.stream.Collectors;
 /**
  * A key of the trip file, as the code that reads the file knows it.
  *
- * @param path    its path of keys, such as {@code wishes[].trail-mm.least}; the keys of any film begin with {@code film}
+ * @param path    its path of keys, such as {@code wishes[].trail-mm.least}; the keys of any film begin with
+ *                {@code film}
  * @param kind    what its value is: its unit and allowed range, or the words to choose from
- * @param without what happens without it: it is required, or its default; empty where nothing stands in for it
- * @param meaning what it means, in one sentence or a few
- * @param example a value, as a file writes it; empty for a section
+ * @param without {@code required}, or its default; empty if it has none
+ * @param meaning its meaning, in a sentence or a few
+ * @param example a value as written in a file; empty for a section
  */
 public record TripKey(String path, String kind, String without, String meaning, String example) {
 
@@ -24,7 +25,7 @@ public record TripKey(String path, String kind, String without, String meaning, 
         return joined("; ", List.of(kind.equals("section") ? "" : kind, without));
     }
 
-    /** The first sentence of what it means, without its full stop. */
+    /** The first sentence of its meaning, without the full stop. */
     public String shortMeaning() {
         return meaning.replaceFirst("[.:] .*", "").replaceFirst("\\.$", "");
     }

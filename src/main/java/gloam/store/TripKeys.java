@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.OptionalInt;
 
 /**
- * Lists the keys of the trip file by reading trips in which each occurs, with the code that reads any trip: so the list
- * knows every key that is asked for, with its range and its default.
+ * The list of all keys of the trip file. It is made by reading trips that contain every key with the code
+ * that reads any trip, so it has every key that the code asks for, with its range and default.
  *
- * <p>What a key means stands above it in those trips.
+ * <p>The meaning of a key is the comment above it in those trips.
  */
 public final class TripKeys {
 
@@ -22,7 +22,7 @@ public final class TripKeys {
     private TripKeys() {
     }
 
-    /** Every key, those of a section behind it. */
+    /** Every key; the keys of a section follow it. */
     public static List<TripKey> all() {
         Map<String, Asked> keys = new LinkedHashMap<>();
         for (String trip : Input.inside(TRIPS).text().split("(?m)^" + NEXT_TRIP)) {
@@ -55,7 +55,10 @@ public final class TripKeys {
         return path.substring(0, Math.max(0, path.lastIndexOf('.'))).replaceFirst("\\[]$", "");
     }
 
-    /** One path for the same key wherever it occurs: in every item of a list, in every film and every layer of one. */
+    /**
+     * One path for the same key wherever it occurs: in every item of a list, in every film and every layer of
+     * one.
+     */
     static String general(String path) {
         return path.replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
                 .replaceFirst("\\.(red|green|blue)\\.", ".");

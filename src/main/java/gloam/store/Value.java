@@ -4,7 +4,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A value asked of a section: usable, or a gap whose problem has been noted, so that reading can go on to the next.
+ * A value asked of a section: usable, or a gap whose problem has been noted, so that reading can go on to the
+ * next.
  *
  * @param place   what it was read from; the section where the value is a default
  * @param content the value, empty for a gap

@@ -1,7 +1,8 @@
 package gloam.store;
 
 /**
- * A place in a file: the file as the user knows it, line and column counted from 1, and the path of keys to it.
+ * A place in a file: the file as the user knows it, line and column counted from 1, and the path of keys to
+ * it.
  *
  * @param file   the file's name as it was given
  * @param line   the line

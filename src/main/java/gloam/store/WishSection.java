@@ -45,7 +45,8 @@ final class WishSection {
         Value<Wish.Records> records = records(fields);
         Value<Optional<Wish.TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
         Value<Open> open = fields.orDefault("exposure-min", new Open(SHORTEST_MIN, LONGEST_MIN),
-                "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN), WishSection::open);
+                "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN),
+                WishSection::open);
         Value<Optional<List<FNumber>>> fNumbers = fields.optional("f-numbers",
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
@@ -62,13 +63,15 @@ final class WishSection {
     private static Value<Wish.Tone> tone(Fields fields) {
         return fields.<Wish.Tone>oneOf(List.of(
                 new Fields.Choice<>("tone-stops", value -> new Wish.Tone.Near(value.number(Wish.TONE))),
-                new Fields.Choice<>("tone-at-most-stops", value -> new Wish.Tone.AtMost(value.number(Wish.TONE)))))
+                new Fields.Choice<>("tone-at-most-stops",
+                value -> new Wish.Tone.AtMost(value.number(Wish.TONE)))))
                 .map(tone -> tone.orElse(new Wish.Tone.Free()));
     }
 
     private static Value<Wish.Records> records(Fields fields) {
         return fields.<Wish.Records>oneOf(List.of(
-                new Fields.Choice<>("records-at-least", value -> new Wish.Records.AtLeast(value.whole(Wish.RECORDS))),
+                new Fields.Choice<>("records-at-least",
+                value -> new Wish.Records.AtLeast(value.whole(Wish.RECORDS))),
                 new Fields.Choice<>("records", value -> new Wish.Records.One(value.word(AimSection.BODIES)))))
                 .map(records -> records.orElse(new Wish.Records.Nothing()));
     }
@@ -107,7 +110,8 @@ final class WishSection {
 
     private FNumber fNumberOfLens(Item item) {
         FNumber fNumber = CameraSection.fNumber(item);
-        camera.content().map(known -> known.lens().fNumbers()).filter(all -> !all.contains(fNumber)).ifPresent(all -> {
+        camera.content().map(known -> known.lens().fNumbers()).filter(all -> !all.contains(fNumber))
+                .ifPresent(all -> {
             throw item.fault("the lens has no " + fNumber + ". It has "
                     + String.join(", ", all.stream().map(FNumber::number).toList()) + ".");
         });

@@ -15,8 +15,8 @@ import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * How far a number or a moment of a report is cut where it is handed on as such: a number by the unit that its name ends
- * in, a moment by what its name, that of its record before it, says of its kind.
+ * How far a number or a moment of a report is cut where it is handed on as such: a number by the unit that
+ * its name ends in, a moment by what its name, that of its record before it, says of its kind.
  */
 final class Accuracy {
 
@@ -60,8 +60,8 @@ final class Accuracy {
         digits(4, "candelas per square metre", "CdM2");
         round(5, "AzimuthDeg", "AscensionDeg");
         round(3, "DirectionDeg");
-        moments(FOUND, "EventAt", "QuarterAt", "ApproachAt", "SkyAt", "BestAt", "HighestAt", "InFrameAt", "PrepareAt", "From",
-                "To");
+        moments(FOUND, "EventAt", "QuarterAt", "ApproachAt", "SkyAt", "BestAt", "HighestAt", "InFrameAt",
+                "PrepareAt", "From", "To");
         moments(GIVEN, "At", "LookedUntil");
     }
 
@@ -95,7 +95,7 @@ final class Accuracy {
      * A way to cut moments.
      *
      * @param words how far they are cut
-     * @param whole what whole numbers of a second's part they are cut to
+     * @param whole the step to whose multiples they are rounded
      */
     record Step(String words, Duration whole) {
 
@@ -150,16 +150,17 @@ final class Accuracy {
     }
 
     private static void decimals(int decimals, String unit, String... endings) {
-        String places = decimals < 0 ? "to the next 1" + "0".repeat(-decimals) : "to " + decimals + " decimal places";
+        String places = decimals < 0 ? "to the next 1" + "0".repeat(-decimals) : "to " + decimals
+                + " decimal places";
         known(number -> decimals(number, decimals), unit, places, endings);
     }
 
     private static void digits(int digits, String unit, String... endings) {
-        known(number -> BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_EVEN)), unit,
-                "to " + digits + " significant figures", endings);
+        known(number -> BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_EVEN)),
+                unit, "to " + digits + " significant figures", endings);
     }
 
-    /** Directions all round, 0 (included) to 360 (left out). */
+    /** Directions, from 0 to below 360. */
     private static void round(int decimals, String... endings) {
         BigDecimal turn = BigDecimal.valueOf(360);
         known(number -> decimals(number, decimals).remainder(turn), "degrees, 0 to below 360",
@@ -170,7 +171,8 @@ final class Accuracy {
         return BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_EVEN);
     }
 
-    private static void known(DoubleFunction<BigDecimal> rule, String unit, String places, String... endings) {
+    private static void known(DoubleFunction<BigDecimal> rule, String unit, String places,
+            String... endings) {
         Cut cut = new Cut(unit.isEmpty() ? places : unit + ", " + places, rule);
         for (String ending : endings) {
             BY_UNIT.put(ending, cut);

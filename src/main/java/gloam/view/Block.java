@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
-sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap, Block.Figure, Block.Picture,
-        Block.Aside, Block.Card, Table {
+sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap,
+        Block.Figure, Block.Picture, Block.Aside, Block.Card, Table {
 
     /**
      * A heading.
@@ -63,7 +63,8 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
     }
 
     /**
-     * A card to take along and fill in; plain text leaves it out, since its figures stand elsewhere in the document.
+     * A card to take along and fill in; plain text leaves it out, since its figures stand elsewhere in the
+     * document.
      *
      * @param id     its name within the document
      * @param time   what is read from afar

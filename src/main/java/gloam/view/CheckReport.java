@@ -1,22 +1,25 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
- * How a trip file was understood.
+ * What Gloam understood of a trip file.
  *
  * @param generatedAt  when the report was made
  * @param title        the trip's title
@@ -26,15 +29,19 @@ import java.util.OptionalDouble;
  * @param camera       the camera
  * @param film         the film
  * @param sheets       sheets carried
- * @param preview      the digital frame that looked right; empty where none was made, else one element
+ * @param preview      the digital test frame that looked right: one element, or none if there was no frame
  * @param wishes       the pictures wanted
- * @param defaultsUsed what the file left out and what was taken for it
+ * @param defaultsUsed each default used, one for every value that the file omits
  */
-public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites, LocalDate firstNight,
-                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets, List<PreviewRow> preview,
+public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
+        LocalDate firstNight,
+                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
+                          List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
-    /** The report of a trip and the defaults it was read with. */
+    private static final int TERMS = 10;
+
+    /** Reports a trip and the defaults with which it was read. */
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
@@ -47,13 +54,82 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
 
-    /** A site and how many points its skyline has. */
+    @Override
+    public Document document() {
+        Document document = Document.headed(title());
+        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight()));
+        sites().forEach(site -> add(document, "site", words(site)));
+        add(document, "camera", words(camera()));
+        add(document, "film", words(film()));
+        add(document, "sheets", String.valueOf(sheets()));
+        preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
+                + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
+        document.gap();
+        document.heading(2, "Wishes");
+        wishes().forEach(wish -> add(document, wish.name(), words(wish)));
+        document.gap();
+        if (defaultsUsed().isEmpty()) {
+            return document.text("No default was needed.");
+        }
+        document.heading(2, "Defaults used");
+        defaultsUsed().forEach(document::under);
+        return document;
+    }
+
+    private static void add(Document document, String name, String text) {
+        document.add(new Block.Term(name, text, TERMS, true));
+    }
+
+    private static String words(TripSiteRow site) {
+        Site place = site.site();
+        return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
+                + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
+                + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
+                : "level horizon");
+    }
+
+    private static String words(CameraRow camera) {
+        return camera.name() + ", " + Wording.plain(camera.focalLengthMm()) + " mm on "
+                + Wording.size(camera.frameWidthMm(), camera.frameHeightMm()) + "; f/ "
+                + camera.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", "))
+                + "; focus " + Wording.focus(camera.focusM())
+                + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
+                + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
+                + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
+                + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+    }
+
+    private static String words(FilmRow film) {
+        return film.name() + ", ISO " + Wording.plain(film.iso()) + ", " + film.kind() + ", "
+                + (film.layers() == 1 ? "one layer" : film.layers() + " layers")
+                + "; reciprocity failure costs " + film.failureStops().stream()
+                        .map(stops -> Wording.number(stops, 1)).collect(Collectors.joining(", "))
+                + " stops at metered 1 min, 10 min, 1 h; " + film.source();
+    }
+
+    private static String words(WishRow wish) {
+        List<String> parts = new ArrayList<>(List.of(wish.aim(), "sky " + wish.sky(), "tone " + wish.tone(),
+                "records " + wish.records()));
+        wish.trailLeastMm().ifPresent(mm -> parts.add("trail from " + Wording.plain(mm) + " mm"));
+        wish.trailMostMm().ifPresent(mm -> parts.add("trail up to " + Wording.plain(mm) + " mm"));
+        wish.limits().ifPresent(parts::add);
+        parts.add("exposure " + Wording.plain(wish.shortestMin()) + " … " + Wording.plain(wish.longestMin())
+                + " min");
+        parts.add(wish.fNumbers().isEmpty() ? "any f-number"
+                : "f/ " + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
+        wish.film().ifPresent(film -> parts.add("film " + film));
+        parts.add("worth " + Wording.plain(wish.worth()) + ", " + (wish.repeat() == 1 ? "once"
+                : "up to " + wish.repeat() + " sheets"));
+        return String.join("; ", parts);
+    }
+
+    /** A site and the number of points in its skyline; 1 for a level horizon. */
     public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
     }
 
     /**
-     * The camera; the meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting} and
-     * {@link gloam.gear.Frame}.
+     * The camera, with the units and meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting}
+     * and {@link gloam.gear.Frame}.
      */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
                             List<Double> fNumbers, OptionalDouble focusM, double transmittance, double spotUm,
@@ -72,19 +148,22 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     /**
      * The film.
      *
-     * @param failureStops what reciprocity failure costs at metered times of 1 min, 10 min and 1 h
+     * @param iso          its rated speed
+     * @param layers       number of its layers
+     * @param failureStops loss to reciprocity failure at metered times of 1 min, 10 min and 1 h, in stops
+     * @param source       where its figures come from
      */
     public record FilmRow(String name, double iso, String kind, int layers, List<Double> failureStops,
                           String source) {
 
         static FilmRow of(TripCheck check) {
             FilmStock film = check.trip().film();
-            return new FilmRow(film.name(), film.iso(), WishRow.words(film.kind()), film.layers().size(),
+            return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
         }
     }
 
-    /** A digital frame that looked right. */
+    /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */
     public record PreviewRow(double fNumber, double iso, double exposureS) {
     }
 }

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * Comma-separated values (RFC 4180): the tables of a document for programs, a line a row, under a header of titles.
+ * Comma-separated values (RFC 4180): the tables of a document for programs, a line a row, under a header of
+ * titles.
  *
- * <p>A text that a spreadsheet would take for a formula gets an apostrophe before it, as OWASP advises against CSV
- * injection; line ends within a text become blanks, so that a row stays one line.
+ * <p>A text that a spreadsheet would take for a formula gets an apostrophe before it, as OWASP advises
+ * against CSV injection; line ends within a text become blanks, so that a row stays one line.
  */
 final class CsvPrinter implements Renderer {
 

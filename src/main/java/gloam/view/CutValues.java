@@ -1,10 +1,20 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.SkyPosition;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
+import gloam.journal.NextSheet;
+import gloam.journal.Tally;
+import gloam.trail.Framing;
 import gloam.units.Angle;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -15,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.BeanDescription;
@@ -28,9 +39,9 @@ import tools.jackson.databind.ser.std.StdSerializer;
 import tools.jackson.databind.util.NameTransformer;
 
 /**
- * How the values that answers are made of become JSON: every number and moment as {@link Accuracy} says for its name, an
- * angle in degrees under its name with {@code Deg} behind it, an f-number as marked, a moment by the clocks of
- * {@link #ZONE}, a constant by its name in small letters.
+ * How the values that answers are made of become JSON: every number and moment as {@link Accuracy} says for
+ * its name, an angle in degrees under its name with {@code Deg} behind it, a direction or a point by its
+ * parts, an f-number as marked, a moment by the clocks of {@link #ZONE}, a constant by its label.
  */
 final class CutValues extends ValueSerializerModifier {
 
@@ -39,10 +50,17 @@ final class CutValues extends ValueSerializerModifier {
 
     private static final long serialVersionUID = 1;
 
+    /** Values whose parts stand among the properties of the record that has them. */
+    private static final Set<Class<?>> PARTS = Set.of(Direction.class, SkyPosition.class,
+            Framing.Point.class);
+
     /** Values of records as JSON. */
     static SimpleModule module() {
-        return new SimpleModule().addSerializer(new Label()).setSerializerModifier(new CutValues())
-                .setMixInAnnotation(Site.class, SiteInBrief.class);
+        return new SimpleModule().addSerializer(new Constant()).setSerializerModifier(new CutValues())
+                .setMixInAnnotation(Site.class, SiteInBrief.class)
+                .setMixInAnnotation(Appearance.class, InFull.class)
+                .setMixInAnnotation(Tally.class, Keeping.class)
+                .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
 
     /** A site without its terrain. */
@@ -52,14 +70,53 @@ final class CutValues extends ValueSerializerModifier {
         Skyline skyline();
     }
 
+    /** A body with its name and its diameter. */
+    @JsonPropertyOrder({"name", "position", "magnitude", "illuminatedFraction", "phaseAngle",
+            "angularDiameter"})
+    private interface InFull {
+
+        @JsonProperty("name")
+        Body body();
+
+        @JsonIgnore
+        Angle semidiameter();
+
+        @JsonProperty("angularDiameter")
+        Angle diameter();
+    }
+
+    /** A group of sheets by the names of the contract. */
+    @JsonPropertyOrder({"name", "sheets", "kept", "undecided", "keptFraction", "spoiledBy"})
+    private interface Keeping {
+
+        @JsonProperty("name")
+        String group();
+
+        @JsonProperty("keptFraction")
+        double keptShare();
+
+        @JsonProperty("spoiledBy")
+        List<Tally.Spoiled> spoilers();
+    }
+
+    /** An exposure advised, its chances all called so. */
+    private interface Advised {
+
+        @JsonProperty("rightByTheSecondChance")
+        double rightByTheSecond();
+    }
+
     @Override
-    public List<BeanPropertyWriter> changeProperties(SerializationConfig config, BeanDescription.Supplier record,
+    public List<BeanPropertyWriter> changeProperties(SerializationConfig config,
+            BeanDescription.Supplier record,
                                                      List<BeanPropertyWriter> properties) {
         for (int i = 0; i < properties.size(); i++) {
             BeanPropertyWriter property = properties.get(i);
             JavaType type = property.getType();
             if (is(type, Angle.class)) {
                 properties.set(i, property.rename(NameTransformer.simpleTransformer("", "Deg")));
+            } else if (PARTS.contains(type.getRawClass())) {
+                properties.set(i, property.unwrappingWriter(NameTransformer.NOP));
             }
             cut(record.getBeanClass(), properties.get(i));
         }
@@ -84,15 +141,15 @@ final class CutValues extends ValueSerializerModifier {
 
     /** Constants by their names. */
     @SuppressWarnings("rawtypes")
-    private static final class Label extends StdSerializer<Enum> {
+    private static final class Constant extends StdSerializer<Enum> {
 
-        Label() {
+        Constant() {
             super(Enum.class);
         }
 
         @Override
         public void serialize(Enum constant, JsonGenerator json, SerializationContext context) {
-            json.writeString(SheetRow.label(constant));
+            json.writeString(Label.of(constant));
         }
     }
 
@@ -123,7 +180,10 @@ final class CutValues extends ValueSerializerModifier {
         }
     }
 
-    /** Moments cut one way, with a tenth of a second or as many places as they need, and their offset from UTC. */
+    /**
+     * Moments cut one way, with a tenth of a second or as many places as they need, and their offset from
+     * UTC.
+     */
     private static final class CutMoment extends StdSerializer<Object> {
 
         private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder()
@@ -143,7 +203,8 @@ final class CutValues extends ValueSerializerModifier {
                 some.ifPresentOrElse(at -> serialize(at, json, context), json::writeNull);
             } else {
                 OffsetDateTime at = value instanceof Instant instant
-                        ? instant.atZone((ZoneId) context.getAttribute(ZONE)).toOffsetDateTime() : (OffsetDateTime) value;
+                        ? instant.atZone((ZoneId) context.getAttribute(ZONE)).toOffsetDateTime()
+                        : (OffsetDateTime) value;
                 json.writeString(FORM.format(step.of(at)));
             }
         }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * What an answer shows, block after block, for whatever it is printed on; user text stands in it as it was given, and
- * each printer makes it harmless for its format.
+ * What an answer shows, block after block, for whatever it is printed on; user text stands in it as it was
+ * given, and each printer makes it harmless for its format.
  */
 final class Document {
 

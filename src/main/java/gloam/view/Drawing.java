@@ -14,7 +14,8 @@ final class Drawing extends Markup {
      */
     Drawing(double width, double height, double letter, String title, String description) {
         super();
-        open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink", "http://www.w3.org/1999/xlink", "version", "1.1",
+        open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink", "http://www.w3.org/1999/xlink",
+                "version", "1.1",
                 "role", "img", "class", "drawing", "viewBox", "0 0 " + number(width) + " " + number(height),
                 "font-size", letter);
         words("title", title);

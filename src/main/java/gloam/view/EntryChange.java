@@ -5,6 +5,8 @@ import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Place;
+import gloam.units.Label;
+import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -58,15 +60,17 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("zone", exposed.place().map(place -> place.zone().getId()).orElse(""));
         sayings.put("open", exposed.openings().stream().map(opening -> open(opening, zone))
                 .collect(Collectors.joining(", ")));
-        sayings.put("azimuth", exposed.aim().map(aim -> Wording.plain(aim.azimuth().degrees()) + "°").orElse(""));
-        sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°").orElse(""));
+        sayings.put("azimuth", exposed.aim().map(aim -> Wording.plain(aim.azimuth().degrees()) + "°")
+                .orElse(""));
+        sayings.put("altitude", exposed.aim().map(aim -> Wording.plain(aim.altitude().degrees()) + "°")
+                .orElse(""));
         sayings.put("f-number", Wording.fNumber(exposed.fNumber().marked()));
         sayings.put("focal length", Wording.plain(lens.focalLengthMm()) + " mm");
-        sayings.put("focus", Double.isInfinite(lens.focusM()) ? "infinity" : Wording.plain(lens.focusM()) + " m");
+        sayings.put("focus", Wording.focus(Finite.of(lens.focusM())));
         sayings.put("transmittance", Wording.number(lens.transmittance(), 4));
         sayings.put("spot", Wording.plain(lens.spotUm()) + " µm");
         sayings.put("filter", Wording.plain(lens.filterStops()) + " stops");
-        sayings.put("projection", SheetRow.label(lens.projection()));
+        sayings.put("projection", Label.of(lens.projection()));
         sayings.put("light", row.light());
         sayings.put("light on the film", String.format(Locale.ROOT, "%.3e lx", exposed.middleLx()));
         sayings.put("temperature", exposed.temperatureC().isPresent()
@@ -74,7 +78,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("tone", row.verdict());
         sayings.put("faintest star", row.faintestMag().isPresent()
                 ? Wording.plain(row.faintestMag().getAsDouble()) + " mag" : "");
-        sayings.put("kept", row.kept().map(kept -> kept ? "yes" : "no").orElse(""));
+        sayings.put("kept", row.kept().map(Wording::yes).orElse(""));
         sayings.put("spoiled by", String.join(", ", row.spoiledBy()));
         sayings.put("note", entry.note());
         return sayings;
@@ -82,6 +86,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
 
     private static String open(Opening opening, ZoneId zone) {
         OffsetDateTime opens = new SiteClock(zone).at(opening.open().start());
-        return opens.toLocalDate() + " " + Wording.second(opens) + " for " + Wording.lasting(opening.open().seconds());
+        return opens.toLocalDate() + " " + Wording.second(opens) + " for "
+                + Wording.lasting(opening.open().seconds());
     }
 }

@@ -39,9 +39,10 @@ final class ExposureRemarks {
         all.add("A longer exposure lengthens a trail and lightens the sky; it never brightens the trail. "
                 + "A wider aperture and a sharper spot do.");
         if (!situation.earlier().isEmpty()) {
-            all.add("The film is taken to forget nothing between openings; in long gaps it loses a little.");
+            all.add("Assumes no fading of the latent image between exposures.");
         }
-        situation.ground().ifPresent(ground -> all.add("The exposure is for level open ground; what stands in shade or "
+        situation.ground().ifPresent(ground ->
+                all.add("The exposure is for level open ground; what stands in shade or "
                 + "slopes from the light comes out darker."));
         if (colourFilm) {
             remarks.cast().ifPresent(all::add);
@@ -58,8 +59,8 @@ final class ExposureRemarks {
         }
         return "Opening from " + Wording.fNumber(trade.sharpestFNumber()) + ", where stars are sharpest, to "
                 + Wording.fNumber(trade.recordingFNumber()) + " gains " + Wording.number(trade.gainedMag(), 1)
-                + " mag of stars and costs sharpness: their spots are " + um(trade.recordingUm()) + " wide, not "
-                + um(trade.sharpestUm()) + "."
+                + " mag of stars and costs sharpness: their spots are " + um(trade.recordingUm())
+                + " wide, not " + um(trade.sharpestUm()) + "."
                 + difference(row(trade.sharpestFNumber()), row(trade.recordingFNumber()));
     }
 
@@ -90,23 +91,27 @@ final class ExposureRemarks {
             return Optional.empty();
         }
         return Optional.of(sharpest.trailLimitMag().isEmpty()
-                ? "At " + Wording.fNumber(sharpest.fNumber()) + ", where stars are sharpest, none leaves a trail."
+                ? "At " + Wording.fNumber(sharpest.fNumber())
+                + ", where stars are sharpest, none leaves a trail."
                 : "Stars are sharpest, and most of them leave a trail, at "
                         + Wording.fNumber(sharpest.fNumber()) + ".");
     }
 
     private Optional<String> disagreement() {
-        double most = situation.otherSkies().stream().mapToDouble(other -> Math.abs(other.brighterStops())).max()
+        double most = situation.otherSkies().stream().mapToDouble(other -> Math.abs(other.brighterStops()))
+                .max()
                 .orElse(0);
         return most <= AGREES_STOPS ? Optional.empty() : Optional.of("The readings of the sky lie "
-                + Wording.number(most, 1) + " stops apart, more than each is honest to. Look for the Moon, twilight, "
+                + Wording.number(most, 1)
+                + " stops apart, more than each is honest to. Look for the Moon, twilight, "
                 + "cloud or a wrong setting; else spread several sheets over the difference.");
     }
 
     private Optional<String> cast() {
         return rows.stream().anyMatch(row -> row.cast().isPresent())
                 ? Optional.of("Cast: the colour that unequal loss of speed in the layers leaves, with its "
-                        + "colour-correction value; a filter of the opposite colour and that value takes it away.")
+                        + "colour-correction value; a filter of the opposite colour and that value takes it "
+                        + "away.")
                 : Optional.empty();
     }
 
@@ -115,7 +120,8 @@ final class ExposureRemarks {
                 + Wording.number(colour.bv(), 2);
         return colour.bv() < BLUE_BV
                 ? "This sky comes out blue on daylight film (" + kelvin + "), bluer than the eye sees it."
-                : "This sky is no bluer than daylight (" + kelvin + "): dull brown to green on daylight film, and the "
+                : "This sky is no bluer than daylight (" + kelvin
+                + "): dull brown to green on daylight film, and the "
                         + "colour of lamps where there are any.";
     }
 
@@ -124,7 +130,8 @@ final class ExposureRemarks {
         String stopped = Wording.number(-situation.cornerStopsStopped().orElse(0), 1);
         return -situation.cornerStops().orElse(0) > WORTH_A_WORD_STOPS
                 ? Optional.of("The corners of the frame get " + wide + " stops less light than its centre"
-                        + (wide.equals(stopped) ? "" : " at " + Wording.fNumber(rows.get(0).fNumber()) + " and "
+                        + (wide.equals(stopped) ? "" : " at " + Wording.fNumber(rows.get(0).fNumber())
+                        + " and "
                                 + stopped + " at " + Wording.fNumber(rows.get(rows.size() - 1).fNumber()))
                         + ", and still less tone where the film loses speed.")
                 : Optional.empty();

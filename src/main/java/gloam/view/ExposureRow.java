@@ -16,46 +16,47 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
- * What one f-number asks for and gives; times are empty that are not reached by the end of the night, or in a
- * year where the light stays as it is.
+ * Exposure and result at one f-number. A time is absent if the tone is not reached by the end of the night,
+ * or within a year under steady light.
  *
  * @param fNumber            the f-number as marked
- * @param meteredS           time without reciprocity failure
- * @param correctedS         time to give
- * @param correctedLowS      time if sky and film are faster than taken by one standard deviation
- * @param correctedHighS     time if slower
- * @param closeAt            when to close the shutter, if it is known when it opens
- * @param reciprocityStops   what reciprocity failure costs
- * @param contrast           stops of tone that a stop of difference in the scene makes
- * @param extrapolated       whether the film's law is continued beyond its source
- * @param neverFinishes      whether the tone is not reached
- * @param skyToneStops       tone of the sky
- * @param skyToneSpreadStops standard deviation of it
- * @param groundToneStops    tone of the ground, where that is exposed for
- * @param layers             tones of what is exposed for in each layer of colour film
- * @param cast               the colour that comes of them, with its colour-correction value
- * @param trailLimitMag      faintest V magnitude that leaves a visible trail
- * @param tNumber            the f-number that a lens without loss of light would have
- * @param spot               what a star's image measures
- * @param bracket            times for several sheets, where they are asked for and each finishes
- * @param notes              what else to know, a sentence each
+ * @param meteredS           time without reciprocity failure, in seconds
+ * @param correctedS         exposure time with reciprocity failure, in seconds
+ * @param correctedLowS      the same if sky and film are faster by one standard deviation
+ * @param correctedHighS     the same if they are slower by one
+ * @param closeAt            when to close the shutter; absent if its opening is not known
+ * @param reciprocityStops   loss to reciprocity failure, in stops, 0 or more
+ * @param contrast           stops of tone for each stop of difference in the scene
+ * @param extrapolated       whether the film's law is extended beyond the range of its source
+ * @param neverFinishes      whether the tone is never reached
+ * @param skyToneStops       tone of the sky in stops from the mid-tone, plus is lighter
+ * @param skyToneSpreadStops its standard deviation, in stops
+ * @param groundToneStops    tone of the ground, if the exposure is for the ground
+ * @param layers             tone in each layer of colour film; empty for other film
+ * @param cast               the resulting colour cast with its colour-correction value
+ * @param trailLimitMag      faintest V magnitude that leaves a visible trail; absent if no star does
+ * @param tNumber            f-number of a lossless lens that passes as much light
+ * @param spot               size of a star's image
+ * @param bracket            times for several sheets, if asked for and if all of them end
+ * @param notes              notes, a sentence each
  */
 public record ExposureRow(double fNumber, OptionalDouble meteredS,
                           OptionalDouble correctedS, OptionalDouble correctedLowS,
                           OptionalDouble correctedHighS,
                           Optional<OffsetDateTime> closeAt, OptionalDouble reciprocityStops, double contrast,
-                          boolean extrapolated, boolean neverFinishes, double skyToneStops, double skyToneSpreadStops,
+                          boolean extrapolated, boolean neverFinishes, double skyToneStops,
+                          double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
-                          OptionalDouble trailLimitMag, double tNumber, SpotWidths spot, Optional<Sheets> bracket,
-                          List<String> notes) {
+                          OptionalDouble trailLimitMag, double tNumber, SpotWidths spot,
+                          Optional<Sheets> bracket, List<String> notes) {
 
     private static final double LONGEST_NIGHT_S = 16 * 3600;
 
     /**
      * A layer of the film.
      *
-     * @param name      what it is sensitive to
-     * @param toneStops its tone
+     * @param name      the colour to which it is sensitive
+     * @param toneStops its tone in stops from the mid-tone
      */
     public record Layer(String name, double toneStops) {
     }
@@ -63,9 +64,9 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
     /**
      * Times for several sheets.
      *
-     * @param exposuresS     shortest first
-     * @param togetherS      their sum; null where it is more than a year
-     * @param chanceOfOneHit chance that one comes within half a stop of the tone
+     * @param exposuresS     exposure times in seconds, shortest first
+     * @param togetherS      their sum in seconds; absent if it exceeds a year
+     * @param chanceOfOneHit probability, 0 to 1, that one of them comes within half a stop of the tone
      */
     public record Sheets(List<Double> exposuresS, OptionalDouble togetherS, double chanceOfOneHit) {
 
@@ -86,7 +87,8 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                 at.closeAt().map(clock::at), Finite.of(exposure.reciprocityStops()),
                 exposure.contrast(), exposure.extrapolated(), exposure.neverFinishes(),
                 row.skyToneStops(), exposure.spreadStops(), question.groundReflectance().isPresent()
-                        ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(), layers(question.film(), row),
+                        ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(),
+                        layers(question.film(), row),
                 row.colourShift().cast(), Finite.of(row.trailLimitMag()), at.tNumber(), at.spot(),
                 at.bracket().map(Sheets::of), notes(row, answer.night().isPresent()));
     }

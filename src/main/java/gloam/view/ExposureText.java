@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 /** Text of an exposure table: what to do, what to make of it, how it comes about. */
 final class ExposureText {
 
-    /** Exposures shorter than this are told to the second. */
+    /** Closing times of shorter exposures are given to the second. */
     private static final double BRIEF_S = 600;
 
     private static final int MARKS = 3;
@@ -28,7 +28,7 @@ final class ExposureText {
     }
 
     private Document document() {
-        Document document = Document.named("Exposure").add(SituationText.document(report.situation()));
+        Document document = Document.named("Exposure").add(report.situation().document());
         document.gap();
         document.add(table(doing()));
         document.gap();
@@ -62,15 +62,19 @@ final class ExposureText {
         if (report.situation().ground().isPresent()) {
             columns.add(new Cells(Table.numbers("ground", "stops"), row -> text(row.groundToneStops(), "none",
                     stops -> spread(stops, row))));
-            columns.add(new Cells(Table.numbers("sky", "stops"), row -> Wording.signed(row.skyToneStops(), 1)));
+            columns.add(new Cells(Table.numbers("sky", "stops"),
+                    row -> Wording.signed(row.skyToneStops(), 1)));
         } else {
             columns.add(new Cells(Table.numbers("sky", "stops"), row -> spread(row.skyToneStops(), row)));
         }
-        columns.add(new Cells(Table.numbers("stars to", "mag").leaving(2), row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
+        columns.add(new Cells(Table.numbers("faintest star", "mag").leaving(2),
+                row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
         if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
-            columns.add(new Cells(Table.numbers("cast").leaving(1), row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+            columns.add(new Cells(Table.numbers("cast").leaving(1),
+                    row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
         }
-        columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted().collect(Collectors.joining())));
+        columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted()
+                .collect(Collectors.joining())));
         return columns;
     }
 
@@ -80,13 +84,19 @@ final class ExposureText {
             columns.add(new Cells(Table.numbers("metered"), row -> time(row.meteredS())));
         }
         columns.addAll(List.of(
-                new Cells(Table.numbers("lost", "stops"), row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
-                new Cells(Table.numbers("contrast").leaving(5), row -> "× " + Wording.number(row.contrast(), 2)),
+                new Cells(Table.numbers("lost", "stops"),
+                row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
+                new Cells(Table.numbers("contrast").leaving(5),
+                row -> "× " + Wording.number(row.contrast(), 2)),
                 new Cells(Table.numbers("spot", "µm"), row -> Wording.number(row.spot().togetherUm(), 0)),
-                new Cells(Table.numbers("defocus").leaving(4), row -> Wording.number(row.spot().defocusUm(), 0)),
-                new Cells(Table.numbers("diffraction").leaving(3), row -> Wording.number(row.spot().diffractionUm(), 0)),
-                new Cells(Table.numbers("lens + film").leaving(2), row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
-                new Cells(Table.numbers("hyperfocal", "m").leaving(1), row -> metres(row.spot().hyperfocalM()))));
+                new Cells(Table.numbers("defocus").leaving(4),
+                row -> Wording.number(row.spot().defocusUm(), 0)),
+                new Cells(Table.numbers("diffraction").leaving(3),
+                row -> Wording.number(row.spot().diffractionUm(), 0)),
+                new Cells(Table.numbers("lens + film").leaving(2),
+                row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
+                new Cells(Table.numbers("hyperfocal", "m").leaving(1),
+                row -> metres(row.spot().hyperfocalM()))));
         return columns;
     }
 
@@ -104,11 +114,12 @@ final class ExposureText {
     private String key() {
         return "Stops count from the film's mid-tone, plus is lighter; two times in three the "
                 + (timesWanted() ? "right time lies from \"at least\" to \"at most\"" : "tone lies within ±")
-                + ". Stars to mag: the faintest of declination "
+                + ". Faintest star: the faintest of declination "
                 + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows"
                 + (report.situation().aimDeclinationDeg() == report.situation().starDeclinationDeg() ? ""
                         : " (a star at the aim, next to the pole, draws little more than a point)") + ", by "
-                + Wording.plain(report.situation().leastDifferenceDensity()) + " in density, the air taking "
+                + Wording.plain(report.situation().leastDifferenceDensity())
+                + " in density; the atmosphere dims it by "
                 + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
     }
 
@@ -124,9 +135,10 @@ final class ExposureText {
                     .map(bracket -> Wording.exposure(bracket.exposuresS().get(sheet))).orElse("-")));
         }
         columns.add(new Cells(Table.numbers("together").leaving(1), row -> row.bracket()
-                .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY))).orElse("-")));
+                .map(bracket -> Wording.exposure(bracket.togetherS().orElse(Double.POSITIVE_INFINITY)))
+                .orElse("-")));
         columns.add(new Cells(Table.numbers("one is right"), row -> row.bracket()
-                .map(bracket -> Wording.number(100 * bracket.chanceOfOneHit(), 0) + " %").orElse("-")));
+                .map(bracket -> Wording.percent(bracket.chanceOfOneHit())).orElse("-")));
         return Document.part().gap().heading(2, sheets + " sheets, a stop of tone apart").add(table(columns));
     }
 
@@ -135,7 +147,7 @@ final class ExposureText {
     }
 
     private static String spread(double toneStops, ExposureRow row) {
-        return Wording.signed(toneStops, 1) + " ± " + Wording.number(row.skyToneSpreadStops(), 1);
+        return Wording.tone(toneStops, row.skyToneSpreadStops());
     }
 
     private static String closing(ExposureRow row) {

@@ -1,8 +1,8 @@
 package gloam.view;
 
-import gloam.gear.Site;
 import gloam.answer.HighStands;
 import gloam.ephemeris.HighStand;
+import gloam.gear.Site;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -10,18 +10,18 @@ import java.time.OffsetDateTime;
 import java.util.List;
 
 /**
- * When a target stands above an altitude in darkness, night by night.
+ * The times at which a target is above some altitude in darkness, night by night.
  *
  * @param generatedAt when the report was made
  * @param site        where
  * @param target      the target's name
- * @param altitudeDeg the least apparent altitude
+ * @param altitudeDeg least altitude in degrees, with refraction
  * @param nights      every night asked for, in order
  */
 public record HighReport(OffsetDateTime generatedAt, Site site, String target, double altitudeDeg,
                          List<HighNightRow> nights) implements Report {
 
-    /** The report of a target over nights at one site. */
+    /** Reports when a target is high over one site. */
     public static HighReport of(HighStands found, Instant now) {
         SiteClock clock = new SiteClock(found.site().zone());
         return new HighReport(clock.at(now), found.site(), found.target(), found.least().degrees(),
@@ -33,13 +33,39 @@ public record HighReport(OffsetDateTime generatedAt, Site site, String target, d
         return nights.stream().allMatch(night -> night.spans().isEmpty());
     }
 
+    @Override
+    public Document document() {
+        Document document = Document.headed(Wording.title(target()) + " at "
+                + Wording.plain(altitudeDeg()) + "\u00b0 or higher in darkness");
+        document.text("at " + SiteText.of(site()));
+        document.gap();
+        if (empty()) {
+            document.under("in none of these nights");
+            return document;
+        }
+        Table table = new Table(Table.words("night"), Table.words("from"), Table.words("to"),
+                Table.numbers("highest", "\u00b0").leaving(4), Table.words("at").leaving(3),
+                Table.words("towards").leaving(2),
+                Table.words("night without the Moon").leaving(1));
+        for (HighNightRow night : nights()) {
+            NightTimes times = new NightTimes(night.night(), site().zone());
+            night.spans().forEach(span -> table.row(Wording.date(night.night()),
+                    times.opens(span.from().toInstant()),
+                    times.closes(span.to().toInstant()), Wording.number(span.highestAltitudeDeg(), 0),
+                    times.about(span.highestAt().toInstant()), Wording.bearing(span.azimuthDeg()),
+                    Wording.hours(night.moonlessHours()) + " of " + Wording.hours(night.hours())));
+        }
+        document.add(table);
+        return document;
+    }
+
     /**
      * One night.
      *
      * @param night         date of its evening
-     * @param hours         how long the target stands so high in darkness
-     * @param moonlessHours how long of this the Moon is down
-     * @param spans         when, in order
+     * @param hours         hours of darkness in which the target is high enough
+     * @param moonlessHours those of them with the Moon below the horizon
+     * @param spans         when it is, in order of time
      */
     public record HighNightRow(LocalDate night, double hours, double moonlessHours, List<StandRow> spans) {
 
@@ -58,9 +84,9 @@ public record HighReport(OffsetDateTime generatedAt, Site site, String target, d
      *
      * @param from               when it begins
      * @param to                 when it ends
-     * @param highestAt          when in it the target is highest
-     * @param highestAltitudeDeg how high then, apparent
-     * @param azimuthDeg         and where
+     * @param highestAt          when the target is highest in this span
+     * @param highestAltitudeDeg its altitude then in degrees, with refraction
+     * @param azimuthDeg         its azimuth then in degrees, from north through east
      */
     public record StandRow(OffsetDateTime from, OffsetDateTime to, OffsetDateTime highestAt,
                           double highestAltitudeDeg, double azimuthDeg) {

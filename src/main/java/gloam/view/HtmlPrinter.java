@@ -17,7 +17,8 @@ final class HtmlPrinter implements Renderer {
     @Override
     public void render(Report report, Appendable out) throws IOException {
         out.append(new HtmlPrinter().printed(report.document(), "Made by Gloam on "
-                + Wording.date(report.generatedAt().toLocalDate()) + " " + Wording.minuteBefore(report.generatedAt()) + " ("
+                + Wording.date(report.generatedAt().toLocalDate()) + " "
+                + Wording.minuteBefore(report.generatedAt()) + " ("
                 + Wording.offset(report.generatedAt()) + ")"));
     }
 
@@ -28,7 +29,8 @@ final class HtmlPrinter implements Renderer {
                 .empty("meta", "http-equiv", "Content-Security-Policy", "content",
                         "default-src 'none'; img-src data:; style-src 'unsafe-inline'")
                 .empty("link", "rel", "icon", "href", "data:,").words("title", document.title())
-                .open("style").add(StyleSheet.DRAWING.rules()).add(StyleSheet.PAGE.rules()).close("style").close("head")
+                .open("style").add(StyleSheet.DRAWING.rules()).add(StyleSheet.PAGE.rules()).close("style")
+                .close("head")
                 .open("body").empty("input", "type", "checkbox", "id", "red")
                 .words("label", "dim red view", "for", "red", "class", "switch")
                 .open("main", "class", document.forPrograms() ? "data" : "page");
@@ -100,7 +102,8 @@ final class HtmlPrinter implements Renderer {
             page.open("div", "class", "strip").add(figure.drawing().get()).close("div");
         } else if (block instanceof Block.Picture picture) {
             page.open("div", "class", "proof").empty("img", "alt", picture.name(), "src",
-                    "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get())).close("div");
+                    "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get()))
+                    .close("div");
         } else if (block instanceof Block.Aside aside) {
             page.open("details");
             words("summary", aside.title());
@@ -113,7 +116,8 @@ final class HtmlPrinter implements Renderer {
 
     private void table(Table table) {
         page.open("div", "class", "wide").open("table").open("thead").open("tr");
-        table.columns().forEach(column -> words("th", column.heading(), "scope", "col", "class", column.numbers() ? "number" : "words"));
+        table.columns().forEach(column -> words("th", column.heading(), "scope", "col", "class",
+                column.numbers() ? "number" : "words"));
         page.close("tr").close("thead").open("tbody");
         for (Table.Row row : table.rows()) {
             page.open("tr", "class", "row");

@@ -17,11 +17,12 @@ import java.util.UUID;
 
 /**
  * The calendar of a timetable (RFC 5545, with the name that RFC 7986 gives it): an event for each window with
- * alarms for setting up, opening and closing; a short one for its closing, since not every calendar rings an alarm
- * that hangs on an event's end; and as cancelled what an earlier timetable announced and this one takes back.
+ * alarms for setting up, opening and closing; a short one for its closing, since not every calendar rings an
+ * alarm that hangs on an event's end; and as cancelled what an earlier timetable announced and this one takes
+ * back.
  *
- * <p>UID and SEQUENCE of an event are the window's identity and sequence, so that a new timetable moves the events
- * of the old one. Times are in UTC, the zone of the site stands beside them.
+ * <p>UID and SEQUENCE of an event are the window's identity and sequence, so that a new timetable moves the
+ * events of the old one. Times are in UTC, the zone of the site stands beside them.
  */
 final class IcsCalendar {
 
@@ -58,7 +59,8 @@ final class IcsCalendar {
     }
 
     private void zones() {
-        List<PlannedNightRow> nights = plan.nights().stream().filter(night -> !night.windows().isEmpty()).toList();
+        List<PlannedNightRow> nights = plan.nights().stream().filter(night -> !night.windows().isEmpty())
+                .toList();
         nights.stream().map(PlannedNightRow::zone).distinct().forEach(zone -> {
             List<WindowRow> windows = nights.stream().filter(night -> night.zone().equals(zone))
                     .flatMap(night -> night.windows().stream()).toList();
@@ -74,8 +76,10 @@ final class IcsCalendar {
                 .words("SUMMARY", "Sheet " + window.sheet() + ": " + window.wish() + ", "
                         + Wording.fNumber(window.fNumber()))
                 .words("DESCRIPTION", "Open " + night.times().exposure(window.openAt().toInstant(),
-                        window.closeAt().toInstant()) + " (" + night.zone() + "). " + Wording.film(window.film(), window.fittedToSheets()) + ", "
-                        + Wording.fNumber(window.fNumber()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
+                        window.closeAt().toInstant()) + " (" + night.zone() + "). "
+                        + FilmWords.name(window.film(), window.fittedToSheets()) + ", "
+                        + Wording.fNumber(window.fNumber()) + ", azimuth "
+                        + Wording.number(window.azimuthDeg(), 1)
                         + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                         + Wording.number(window.rollDeg(), 1) + "°.\n" + window.reason());
         long leadMin = Duration.between(window.prepareAt(), window.openAt()).toMinutes();
@@ -95,9 +99,11 @@ final class IcsCalendar {
 
     private void cancelled(CancelledRow row) {
         event(row.identity(), row.sequence(), row.openAt(), row.closeAt()).line("STATUS", "CANCELLED")
-                .words("LOCATION", row.site()).words("SUMMARY", "Cancelled: " + row.wish()).line("END", "VEVENT");
+                .words("LOCATION", row.site()).words("SUMMARY", "Cancelled: " + row.wish())
+                .line("END", "VEVENT");
         event(closing(row.identity()), row.sequence(), row.closeAt(), row.closeAt().plus(CLOSING))
-                .line("STATUS", "CANCELLED").words("SUMMARY", "Cancelled: close " + row.wish()).line("END", "VEVENT");
+                .line("STATUS", "CANCELLED").words("SUMMARY", "Cancelled: close " + row.wish())
+                .line("END", "VEVENT");
     }
 
     private static String sheet(WindowRow window) {

@@ -2,7 +2,10 @@ package gloam.view;
 
 import gloam.units.PlainText;
 
-/** Content lines of iCalendar: texts escaped, lines folded at 75 octets and ended by CRLF (RFC 5545, 3.1 and 3.3.11). */
+/**
+ * Content lines of iCalendar: texts escaped, lines folded at 75 octets and ended by CRLF (RFC 5545, 3.1 and
+ * 3.3.11).
+ */
 final class IcsText {
 
     private static final int MOST_OCTETS = 75;

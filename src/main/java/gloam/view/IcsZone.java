@@ -10,10 +10,13 @@ import java.time.zone.ZoneOffsetTransition;
 import java.time.zone.ZoneRules;
 import java.util.Locale;
 
-/** A time zone as iCalendar has it: what its clocks were set to last before a span and at each change in it. */
+/**
+ * A time zone as iCalendar has it: what its clocks were set to last before a span and at each change in it.
+ */
 final class IcsZone {
 
-    private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss", Locale.ROOT);
+    private static final DateTimeFormatter LOCAL = DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss",
+            Locale.ROOT);
     private static final LocalDateTime LONG_AGO = LocalDateTime.of(1970, 1, 1, 0, 0);
 
     private IcsZone() {
@@ -50,6 +53,7 @@ final class IcsZone {
         int seconds = offset.getTotalSeconds();
         String form = seconds % 60 == 0 ? "%s%02d%02d" : "%s%02d%02d%02d";
         int size = Math.abs(seconds);
-        return String.format(Locale.ROOT, form, seconds < 0 ? "-" : "+", size / 3600, size / 60 % 60, size % 60);
+        return String.format(Locale.ROOT, form, seconds < 0 ? "-" : "+", size / 3600, size / 60 % 60,
+                size % 60);
     }
 }

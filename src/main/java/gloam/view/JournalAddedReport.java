@@ -8,31 +8,46 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What was put into the journal; it is on disk when this is told.
+ * An entry added to the journal. It is on disk before this is reported.
  *
  * @param generatedAt when the report was made
  * @param journal     the journal's file
  * @param id          the entry's name
- * @param already     whether the journal said so before and nothing was added
- * @param corrects    the entry whose place it takes
- * @param withdrawn   whether the sheet was taken out
+ * @param already     whether the journal had it already, so that nothing was added
+ * @param corrects    the entry that it replaces
+ * @param withdrawn   whether the sheet was withdrawn
  * @param changes     what a correction changed
  * @param sheet       the sheet
  */
 public record JournalAddedReport(OffsetDateTime generatedAt, String journal, String id, boolean already,
                                  Optional<String> corrects, boolean withdrawn, List<EntryChange> changes,
-                                 SheetRow sheet) implements JournalReport {
+                                 SheetRow sheet) implements Report {
 
-    /** Whether a sheet that was there was spoken of. */
+    /** Whether it is a correction. */
     boolean corrected() {
         return corrects.isPresent();
     }
 
-    /** The report of an entry added, in a correction with the last word before it. */
+    /** Reports an entry; {@code before} is the entry that a correction replaces. */
     public static JournalAddedReport of(String journal, Entry entry, boolean already, Optional<Entry> before,
                                         Instant now) {
         return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).at(now), journal, entry.id(), already,
                 entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
                 before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
+    }
+
+    @Override
+    public Document document() {
+        String entry = "entry " + id() + " of " + journal();
+        Document document = Document.named("Journal");
+        document.text(already() ? "Nothing added: " + entry + " says so already."
+                        + (corrected() ? "" : " A note keeps two alike apart.")
+                : "Added as " + entry + corrects().map(id -> ", in place of entry " + id).orElse("")
+                        + (withdrawn() ? "; the sheet is taken out." : "."));
+        changes().forEach(change -> document.under(change.text()));
+        if (!withdrawn()) {
+            document.add(SheetRow.table(List.of(sheet())));
+        }
+        return document;
     }
 }

@@ -10,11 +10,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A fitted film drawn as corrected over metered time, both in the logarithm: its curve with the band that holds nineteen
- * in twenty, the published curve broken, no failure dotted, and every sheet as a bar.
+ * A fitted film drawn as corrected over metered time, both in the logarithm: its curve with the band that
+ * holds nineteen in twenty, the published curve broken, no failure dotted, and every sheet as a bar.
  *
- * <p>A sheet's bar spans the times that would have made the mid-tone by what was said of it; an arrowhead ends it where
- * the word is open. A sheet that the others contradict is broken and has a question mark.
+ * <p>A sheet's bar spans the times that would have made the mid-tone by what was said of it; an arrowhead
+ * ends it where the word is open. A sheet that the others contradict is broken and has a question mark.
  */
 final class JournalCurveDrawing {
 
@@ -25,7 +25,8 @@ final class JournalCurveDrawing {
     private static final double TOP = 22;
     private static final double BOTTOM = 33;
     private static final double OPEN_END_STOPS = 2;
-    private static final List<Tick> TICKS = List.of(new Tick(10, "10 s"), new Tick(60, "1 min"), new Tick(600, "10 min"),
+    private static final List<Tick> TICKS = List.of(new Tick(10, "10 s"), new Tick(60, "1 min"),
+            new Tick(600, "10 min"),
             new Tick(3600, "1 h"), new Tick(36_000, "10 h"), new Tick(360_000, "100 h"));
 
     private final JournalFitReport report;
@@ -73,20 +74,20 @@ final class JournalCurveDrawing {
     }
 
     private String title() {
-        return "Film " + report.film() + ", fitted to " + report.used() + " sheets";
+        return "Film " + report.film() + ", fitted to " + Wording.count(report.used(), "sheet");
     }
 
     private String description() {
         return "Corrected over metered time. " + estimates() + " "
-                + report.situations().stream().map(light -> light.name() + ": " + Wording.exposure(light.fittedS())
+                + report.situations().stream()
+                .map(light -> light.name() + ": " + Wording.exposure(light.fittedS())
                         + " where " + Wording.exposure(light.publishedS()) + " is published")
                         .collect(Collectors.joining("; ")) + ".";
     }
 
     private String estimates() {
-        return "Slower than rated by " + Wording.signed(report.speedOffsetStops().mean(), 2) + " ± "
-                + Wording.number(report.speedOffsetStops().sd(), 2) + " stops; reciprocity exponent "
-                + Wording.number(report.exponent().mean(), 2) + " ± " + Wording.number(report.exponent().sd(), 2) + ".";
+        return FilmWords.slower(report.speedOffsetStops()) + " than rated; reciprocity exponent "
+                + FilmWords.estimate(report.exponent()) + ".";
     }
 
     private void axes() {
@@ -110,7 +111,8 @@ final class JournalCurveDrawing {
         List<CurvePoint> curve = report.curve();
         String upper = points(curve, CurvePoint::mostS);
         String lower = Stream.iterate(curve.size() - 1, i -> i >= 0, i -> i - 1)
-                .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS())).collect(Collectors.joining(" "));
+                .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS()))
+                .collect(Collectors.joining(" "));
         svg.empty("polygon", "points", upper + " " + lower, "class", "band");
         polyline(points(curve, CurvePoint::meteredS), NO_FAILURE);
         polyline(points(curve, CurvePoint::publishedS), PUBLISHED);
@@ -160,9 +162,11 @@ final class JournalCurveDrawing {
             svg.label(starts[i] + 10.5, y, names.get(i));
         }
         svg.label(LEFT, y + 6,
-                "Bars, with the entry's number: the times that would have made the mid-tone, by the tone the sheet got;");
+                "Bars, with the entry's number: the times that would have made the mid-tone, by the tone "
+                + "the sheet got;");
         svg.label(LEFT, y + 11,
-                "an arrowhead where that tone is open to one side, broken and with ? where the other sheets contradict.");
+                "an arrowhead where that tone is open to one side, broken and with ? where the other sheets "
+                + "contradict.");
     }
 
     private void polyline(String points, Stroke stroke) {
@@ -170,12 +174,13 @@ final class JournalCurveDrawing {
     }
 
     private void line(double x1S, double y1S, double x2S, double y2S, String style) {
-        svg.empty("path", "d", "M " + point(x1S, y1S).replace(',', ' ') + " L " + point(x2S, y2S).replace(',', ' '),
-                "class", style);
+        svg.empty("path", "d", "M " + point(x1S, y1S).replace(',', ' ') + " L " + point(x2S, y2S)
+                .replace(',', ' '), "class", style);
     }
 
     private String points(List<CurvePoint> curve, ToDoubleFunction<CurvePoint> timeS) {
-        return curve.stream().map(row -> point(row.meteredS(), timeS.applyAsDouble(row))).collect(Collectors.joining(" "));
+        return curve.stream().map(row -> point(row.meteredS(), timeS.applyAsDouble(row)))
+                .collect(Collectors.joining(" "));
     }
 
     private String point(double meteredS, double timeS) {

@@ -17,30 +17,33 @@ import java.util.OptionalDouble;
  *
  * @param generatedAt            when the report was made
  * @param film                   the film's name
- * @param batch                  the pack or batch alone that was looked at
- * @param speedOffsetStops       stops by which it is slower than rated
- * @param exponent               exponent of its reciprocity law, local at 100 s metered where that is no power law
- * @param publishedSpeedOffsetStops the same two before the journal
- * @param publishedExponent      and how sure they were taken to be
- * @param correlation            of speed offset and exponent, -1 to 1
+ * @param batch                  the one pack or batch whose sheets were used; absent for all
+ * @param speedOffsetStops       by how many stops it is slower than rated; minus is faster
+ * @param exponent               exponent of its reciprocity law; local at 100 s metered if it is no power law
+ * @param publishedSpeedOffsetStops the same before any sheet was judged
+ * @param publishedExponent      the exponent before any sheet was judged
+ * @param correlation            correlation of speed offset and exponent, -1 to 1
  * @param used                   how many sheets were used
- * @param leftOut                the others
- * @param contradicted           sheets that the others contradict
- * @param situations             what the journal changes in three lights
+ * @param leftOut                the sheets not used, with the reason
+ * @param contradicted           used sheets that contradict the others
+ * @param situations             what the fit changes in three typical lights
  * @param sheets                 the sheets used
- * @param curve                  corrected over metered time
+ * @param curve                  points of corrected over metered time
  */
 public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional<String> batch,
-                               Estimate speedOffsetStops, Estimate exponent, Estimate publishedSpeedOffsetStops,
-                               Estimate publishedExponent, double correlation, int used, List<FilmFit.LeftOut> leftOut,
-                               List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations, List<UsedRow> sheets,
-                               List<CurvePoint> curve) implements JournalReport {
+                               Estimate speedOffsetStops, Estimate exponent,
+                               Estimate publishedSpeedOffsetStops,
+                               Estimate publishedExponent, double correlation, int used,
+                               List<FilmFit.LeftOut> leftOut,
+                               List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations,
+                               List<UsedRow> sheets, List<CurvePoint> curve) implements Report {
 
-    /** The report of a fit. */
+    /** Reports a fit. */
     public static JournalFitReport of(Fit answer, Instant now) {
         FilmFit fit = answer.film();
         return new JournalFitReport(new SiteClock(ZoneOffset.UTC).at(now), fit.published().name(),
-                Optional.of(answer.batch()).filter(name -> !name.isEmpty()), fit.posterior().speedOffsetStops(),
+                Optional.of(answer.batch()).filter(name -> !name.isEmpty()),
+                fit.posterior().speedOffsetStops(),
                 fit.posterior().exponent(), fit.prior().speedOffsetStops(), fit.prior().exponent(),
                 fit.posterior().correlation(), fit.used().size(), fit.leftOut(), fit.strayNotes(),
                 answer.situations().stream().map(FitSituationRow::of).toList(),
@@ -52,9 +55,59 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         return used == 0;
     }
 
-    /** One light; the meanings of {@link Situation}. */
-    public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS, double leastS,
-                               double mostS, double changeStops, double spreadBeforeStops, double spreadStops) {
+    @Override
+    public Document document() {
+        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("")
+                + ": " + Wording.count(used(), "sheet") + " used, "
+                + leftOut().size() + " left out");
+        document.gap();
+        document.under(FilmWords.slower(speedOffsetStops()) + " than rated (published "
+                + FilmWords.estimate(publishedSpeedOffsetStops()) + ")");
+        document.under("reciprocity exponent " + FilmWords.estimate(exponent()) + " (published "
+                + FilmWords.estimate(publishedExponent()) + ")");
+        document.under("correlation of the two " + Wording.signed(correlation(), 2));
+        document.gap();
+        document.figure("the fitted curve", () -> JournalCurveDrawing.of(this));
+        document.add(situationsTable());
+        document.add(sheetsPart());
+        document.gap();
+        document.text("Spreads are standard deviations; a time lies outside its least and most once in "
+                + "twenty. plan and expose use this film when given --journal.");
+        return document;
+    }
+
+    private Table situationsTable() {
+        Table table = new Table(Table.words("light"), Table.numbers("metered").leaving(2),
+                Table.numbers("published"),
+                Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"),
+                Table.numbers("change", "stops").leaving(3),
+                Table.numbers("±", "stops").leaving(3), Table.numbers("before").leaving(1));
+        situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
+                Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()),
+                Wording.exposure(light.leastS()),
+                Wording.exposure(light.mostS()), Wording.signed(light.changeStops(), 1),
+                Wording.number(light.spreadStops(), 1), Wording.number(light.spreadBeforeStops(), 1)));
+        return table;
+    }
+
+    private Document sheetsPart() {
+        Document document = Document.part();
+        if (!contradicted().isEmpty() || !leftOut().isEmpty()) {
+            document.gap();
+        }
+        contradicted().forEach(sheet -> document.under("entry " + sheet.id()
+                + " is contradicted by the others in its "
+                + sheet.what() + " (wrong with a chance of " + Wording.percent(sheet.chance())
+                + "); look again"));
+        leftOut().forEach(sheet -> document.under("entry " + sheet.id() + " left out: " + sheet.reason()));
+        return document;
+    }
+
+    /** One light, with the meanings of {@link Situation}. */
+    public record FitSituationRow(String name, double meteredS, double publishedS, double fittedS,
+            double leastS,
+                               double mostS, double changeStops, double spreadBeforeStops,
+                               double spreadStops) {
 
         static FitSituationRow of(Situation light) {
             return new FitSituationRow(light.name(), light.meteredS(), light.publishedS(),
@@ -68,20 +121,23 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
      * A sheet used.
      *
      * @param id              its entry
-     * @param meteredS        metered time of the mid-tone on the published film, in s
-     * @param openS           how long it was open
-     * @param tone            the tone it was said to have
-     * @param toneAboveStops  between what stops that lies, from the mid-tone
-     * @param toneUpToStops   none where the word is open on that side
-     * @param expectedToneStops what the fit expects of it
+     * @param meteredS        metered time of the mid-tone on the published film, in seconds
+     * @param openS           exposure time in seconds
+     * @param tone            its tone as judged
+     * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there
+     *                        is no bound
+     * @param toneUpToStops   lightest one; absent if there is no bound
+     * @param expectedToneStops its tone as the fitted film predicts it, in stops from the mid-tone
      */
-    public record UsedRow(String id, double meteredS, double openS, String tone, OptionalDouble toneAboveStops,
+    public record UsedRow(String id, double meteredS, double openS, String tone,
+            OptionalDouble toneAboveStops,
                           OptionalDouble toneUpToStops, Estimate expectedToneStops) {
 
         static UsedRow of(Fit.Judged judged) {
             FilmFit.UsedSheet sheet = judged.sheet();
             return new UsedRow(sheet.entry().id(), sheet.meteredS(), sheet.entry().exposed().openS(),
-                    SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(), sheet.toneStops());
+                    SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(),
+                    sheet.toneStops());
         }
     }
 }

@@ -39,10 +39,14 @@ final class JsonRenderer implements Renderer {
 
     private static ObjectWriter writer() {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        return mapper().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        return mapper().writer().with(new DefaultPrettyPrinter().withObjectIndenter(indenter)
+                .withArrayIndenter(indenter));
     }
 
-    /** Writes as escapes what would steer a terminal: controls, line separators and what turns the direction of text. */
+    /**
+     * Writes as escapes what would steer a terminal: controls, line separators and what turns the direction
+     * of text.
+     */
     private static final class SteeringEscapes extends CharacterEscapes {
 
         private static final long serialVersionUID = 1;
@@ -57,7 +61,8 @@ final class JsonRenderer implements Renderer {
 
         @Override
         public SerializableString getEscapeSequence(int c) {
-            boolean steers = c > DELETE && c <= 0x9f || c >= 0x2028 && c <= 0x202e || c >= 0x2066 && c <= 0x2069;
+            boolean steers = c > DELETE && c <= 0x9f || c >= 0x2028 && c <= 0x202e || c >= 0x2066
+                    && c <= 0x2069;
             return steers ? new SerializedString(String.format(Locale.ROOT, "\\u%04x", c)) : null;
         }
     }

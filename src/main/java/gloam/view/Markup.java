@@ -4,8 +4,8 @@ import gloam.units.PlainText;
 import java.util.Locale;
 
 /**
- * Elements of SVG and of pages, one a line. Attributes are names and values in turn: numbers to a hundredth, texts
- * escaped. Colours and strokes have their names in the style sheet {@code drawing.css}.
+ * Elements of SVG and of pages, one a line. Attributes are names and values in turn: numbers to a hundredth,
+ * texts escaped. Colours and strokes have their names in the style sheet {@code drawing.css}.
  */
 class Markup {
 
@@ -51,7 +51,8 @@ class Markup {
         for (int i = 0; i < attributes.length; i += 2) {
             Object value = attributes[i + 1];
             start.append(' ').append(attributes[i]).append("=\"")
-                    .append(value instanceof Double number ? number(number) : escaped(String.valueOf(value))).append('"');
+                    .append(value instanceof Double number ? number(number) : escaped(String.valueOf(value)))
+                    .append('"');
         }
         return start.toString();
     }
@@ -63,13 +64,15 @@ class Markup {
     }
 
     /**
-     * Words as XML text or attribute; what XML cannot hold or turns what follows becomes a replacement character, and
-     * writing from right to left is set apart.
+     * Words as XML text or attribute; what XML cannot hold or turns what follows becomes a replacement
+     * character, and writing from right to left is set apart.
      */
     static String escaped(String words) {
         StringBuilder harmless = new StringBuilder();
-        words.codePoints().forEach(point -> harmless.appendCodePoint(PlainText.harmless(point) && inXml(point) ? point : '\ufffd'));
-        return PlainText.isolated(harmless.toString()).replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;")
+        words.codePoints().forEach(point -> harmless.appendCodePoint(PlainText.harmless(point) && inXml(point)
+                ? point : '\ufffd'));
+        return PlainText.isolated(harmless.toString()).replace("&", "&amp;").replace("<", "&lt;")
+                .replace(">", "&gt;")
                 .replace("\"", "&quot;");
     }
 

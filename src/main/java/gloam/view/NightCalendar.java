@@ -10,8 +10,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A range of nights drawn as a calendar, a row a week: how long it is dark, how much of that is moonless, how much of
- * the Moon is lit, and the rank; of several sites the best of each night.
+ * A range of nights drawn as a calendar, a row a week: how long it is dark, how much of that is moonless, how
+ * much of the Moon is lit, and the rank; of several sites the best of each night.
  */
 final class NightCalendar {
 
@@ -80,12 +80,14 @@ final class NightCalendar {
         double depth = radius - 2 * radius * lit;
         double half = Math.sqrt(Math.max(0, radius * radius - depth * depth));
         svg.empty("circle", "cx", x, "cy", y, "r", radius, "class", "night");
-        svg.empty("path", "d", "M" + Markup.number(x - half) + " " + Markup.number(y + depth) + "A" + radius + " " + radius
-                + " 0 " + (lit > 0.5 ? 1 : 0) + " 0 " + Markup.number(x + half) + " " + Markup.number(y + depth) + "Z",
-                "class", "lit");
+        svg.empty("path", "d", "M" + Markup.number(x - half) + " " + Markup.number(y + depth) + "A" + radius
+                + " " + radius
+                + " 0 " + (lit > 0.5 ? 1 : 0) + " 0 " + Markup.number(x + half) + " "
+                + Markup.number(y + depth) + "Z", "class", "lit");
     }
 
     private void bar(double x, double y, double hours, String style) {
-        svg.empty("rect", "x", x, "y", y, "width", BAR * Math.min(1, hours / FULL_HOURS), "height", 12, "class", style);
+        svg.empty("rect", "x", x, "y", y, "width", BAR * Math.min(1, hours / FULL_HOURS), "height", 12,
+                "class", style);
     }
 }

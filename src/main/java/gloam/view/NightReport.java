@@ -6,22 +6,27 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Site;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One night at one site, hour by hour.
  *
  * @param generatedAt when the report was made
  * @param site        where
- * @param nights      the night, one row
+ * @param nights      the night, as a list of one
  * @param hours       the sky at each full hour from before sunset to after sunrise
- * @param moon        the Moon half-way through the Sun's absence
+ * @param moon        the Moon half-way between sunset and sunrise
  * @param planets     the planets half-way through the night
  */
 public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> nights, List<HourRow> hours,
                           MoonRow moon, List<PlanetRow> planets) implements Report {
 
-    /** The report of a night. */
+    /** The planets an unaided eye sees, which can mark a sheet. */
+    private static final int PLANETS_SHOWN = 5;
+
+    /** Reports a night. */
     public static NightReport of(NightCourse course, Instant now) {
         Site site = course.rank().night().site();
         SiteClock clock = new SiteClock(site.zone());
@@ -30,17 +35,76 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
                 MoonRow.of(course.moon(), clock), course.planets().stream().map(PlanetRow::of).toList());
     }
 
+    @Override
+    public Document document() {
+        NightRow night = nights().get(0);
+        Document document = Document.headed("Night of " + Wording.date(night.night()));
+        document.text("at " + SiteText.of(site()));
+        document.text("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
+                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
+        document.add(moon.document());
+        document.gap();
+        document.add(eventsTable(night));
+        if (!hours().isEmpty()) {
+            document.gap();
+            document.add(hoursTable());
+        }
+        document.gap();
+        document.text("Magnitudes: " + planets().stream()
+                .map(planet -> Wording.title(planet.name()) + " " + Wording.signed(planet.magnitude(), 1))
+                .collect(Collectors.joining(", ")));
+        return document;
+    }
+
+    private static Document eventsTable(NightRow night) {
+        if (night.events().isEmpty()) {
+            return Document.part().under("no rise, set or twilight from noon to noon");
+        }
+        Table table = new Table(Table.words("date"), Table.words("time"), Table.words("event"));
+        night.events().forEach(event -> table.row(Wording.date(Wording.secondDate(event.at())),
+                Wording.second(event.at()), words(event.what())));
+        return Document.part().add(table);
+    }
+
+    /** A label in words, the body it names with a capital. */
+    private static String words(String what) {
+        String words = what.replace('-', ' ');
+        boolean named = words.endsWith("skyline") || words.startsWith("moon ");
+        return named ? Wording.title(words) : words;
+    }
+
+    private Table hoursTable() {
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.words("time"), Table.numbers("Sun", "°"),
+                Table.numbers("Moon", "°"), Table.numbers("sky", "mag/arcsec²"),
+                Table.numbers("ground", "lx")));
+        for (int i = 0; i < Math.min(PLANETS_SHOWN, planets().size()); i++) {
+            columns.add(Table.numbers(Wording.title(planets().get(i).name()), "°")
+                    .leaving(PLANETS_SHOWN - i));
+        }
+        Table table = new Table(columns.toArray(Table.Column[]::new));
+        for (HourRow hour : hours()) {
+            List<String> cells = new ArrayList<>(List.of(Wording.minute(hour.at()),
+                    Wording.number(hour.sunAltitudeDeg(), 0), Wording.number(hour.moonAltitudeDeg(), 0),
+                    Wording.number(hour.zenithMagArcsec2(), 1), Wording.light(hour.groundLux())));
+            hour.planets().stream().limit(PLANETS_SHOWN)
+                    .forEach(planet -> cells.add(Wording.number(planet.apparentAltitudeDeg(), 0)));
+            table.row(cells.toArray(String[]::new));
+        }
+        return table;
+    }
+
     /**
      * The sky at a full hour.
      *
      * @param at                when
-     * @param sunAltitudeDeg    apparent altitude of the Sun
-     * @param moonAltitudeDeg   apparent altitude of the Moon
+     * @param sunAltitudeDeg    altitude of the Sun in degrees, with refraction
+     * @param moonAltitudeDeg   altitude of the Moon in degrees, with refraction
      * @param zenithMagArcsec2  brightness of the zenith
-     * @param groundLux         illuminance of level ground
-     * @param planets           apparent places of the planets
+     * @param groundLux         illuminance of level ground in lux
+     * @param planets           where the planets stand
      */
-    public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg, double zenithMagArcsec2,
+    public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg,
+            double zenithMagArcsec2,
                           double groundLux, List<PlaceRow> planets) {
 
         static HourRow of(NightCourse.Hour hour, SiteClock clock) {
@@ -50,7 +114,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         }
     }
 
-    /** Where a planet stands. */
+    /** Where a planet stands, in degrees, with refraction. */
     public record PlaceRow(String name, double azimuthDeg, double apparentAltitudeDeg) {
 
         static PlaceRow of(NightCourse.PlanetPlace place) {
@@ -59,7 +123,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         }
     }
 
-    /** How bright a planet is. */
+    /** How bright a planet is: V magnitude, and the lit share of its disc, 0 to 1. */
     public record PlanetRow(String name, double magnitude, double illuminatedFraction) {
 
         static PlanetRow of(Appearance planet) {

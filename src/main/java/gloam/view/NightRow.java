@@ -11,20 +11,22 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * One night at one site and what it is good for.
+ * One night at one site and its worth.
  *
  * @param night             date of the evening
  * @param site              where
- * @param events            what happens, in order
- * @param darkHours         hours with the Sun below -18°
+ * @param events            events of the sky, in order of time
+ * @param darkHours         hours with the Sun's centre below -18°
  * @param moonlessDarkHours those of them with the Moon below the horizon
  * @param moon              the Moon half-way through the night
- * @param score             what the night is worth against the others, more is better
- * @param wishes            names of the trip's wishes that it has the time for, where nights are ranked by wishes
+ * @param score             worth of the night, 0 to 1; more is better
+ * @param wishes            names of the trip's wishes that it leaves time for; empty if nights are ranked by
+ *                          their sky
  * @param reason            why, in one line
  */
 public record NightRow(LocalDate night, String site, List<EventRow> events, double darkHours,
-                       double moonlessDarkHours, MoonRow moon, double score, List<String> wishes, String reason) {
+                       double moonlessDarkHours, MoonRow moon, double score, List<String> wishes,
+                       String reason) {
 
     static NightRow of(NightRank rank) {
         return row(rank, events(rank, new SiteClock(rank.night().site().zone())));
@@ -53,12 +55,13 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
             served.add(wish.name());
         }
         return new NightRow(rank.night().date(), rank.night().site().name(), events,
-                rank.darkHours(), rank.moonlessDarkHours(), MoonRow.of(rank.night().middle(), rank.moon(), new SiteClock(rank.night().site().zone())),
+                rank.darkHours(), rank.moonlessDarkHours(),
+                MoonRow.of(rank.night().middle(), rank.moon(), new SiteClock(rank.night().site().zone())),
                 rank.score(),
                 served, NightWords.reason(rank));
     }
 
-    /** Something that happens at a moment. */
+    /** An event of the sky, such as {@code civil-dusk}. */
     public record EventRow(OffsetDateTime at, String what) {
 
         static EventRow of(Event event, SiteClock clock) {

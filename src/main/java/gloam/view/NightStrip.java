@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The nights of a timetable drawn as strips over the time from sunset to sunrise: how bright the sky is, how the Moon
- * goes, and the windows beneath.
+ * The nights of a timetable drawn as strips over the time from sunset to sunrise: how bright the sky is, how
+ * the Moon goes, and the windows beneath.
  */
 final class NightStrip {
 
@@ -39,7 +39,8 @@ final class NightStrip {
 
     /** All nights that have one, one below the other. */
     static String of(PlanReport plan) {
-        return drawn(plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty()).toList());
+        return drawn(plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty())
+                .toList());
     }
 
     /** One night; empty where the Sun does not set. */
@@ -123,8 +124,10 @@ final class NightStrip {
             svg.open("g");
             svg.words("title", window.wish() + ", "
                     + night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()));
-            svg.empty("rect", "x", left, "y", top + BAR_TOP, "width", width, "height", BAR_HEIGHT, "class", "box");
-            svg.label(left + width / 2, top + BAR_TOP + 18, String.valueOf(window.sheet()), "class", "middle");
+            svg.empty("rect", "x", left, "y", top + BAR_TOP, "width", width, "height", BAR_HEIGHT, "class",
+                    "box");
+            svg.label(left + width / 2, top + BAR_TOP + 18, String.valueOf(window.sheet()), "class",
+                    "middle");
             svg.close("g");
         }
     }
@@ -136,9 +139,10 @@ final class NightStrip {
         for (int number = 0; number < hours.size(); number++) {
             ZonedDateTime hour = hours.get(number);
             double x = x(hour.toOffsetDateTime());
-            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP + SKY_HEIGHT) + "v5",
-                    "class", "line");
-            svg.label(x, top + HOURS_TOP, String.format(Locale.ROOT, "%02d", hour.getHour()), "class", "middle");
+            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP + SKY_HEIGHT)
+                    + "v5", "class", "line");
+            svg.label(x, top + HOURS_TOP, String.format(Locale.ROOT, "%02d", hour.getHour()), "class",
+                    "middle");
             if (changes(hours, number - 1) || changes(hours, number)) {
                 svg.label(x, top + HOURS_TOP + 13, Wording.offset(hour.toOffsetDateTime()), "font-size", 10,
                         "class", "middle");

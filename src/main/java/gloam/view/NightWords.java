@@ -49,7 +49,8 @@ final class NightWords {
                     + Wording.number(dew.spareC(), 1) + " °C above its dew point";
         }
         Note.Cold cold = (Note.Cold) note;
-        return "coldest at " + times.time(cold.at()) + ": " + Wording.number(cold.temperatureC(), 0) + " °C, with a wind of "
+        return "coldest at " + times.time(cold.at()) + ": " + Wording.number(cold.temperatureC(), 0)
+                + " °C, with a wind of "
                 + Wording.number(cold.windKmH(), 0) + " km/h like " + Wording.number(cold.feltC(), 0) + " °C"
                 + (cold.freezesSkin() ? "; bare skin can freeze within half an hour" : "");
     }
@@ -57,8 +58,8 @@ final class NightWords {
     /** A change of the clocks. */
     static String of(ZoneOffsetTransition change) {
         return "on " + NightTimes.date(change.getDateTimeAfter().toLocalDate()) + " the clocks go "
-                + (change.isGap() ? "forward" : "back") + " from " + change.getDateTimeBefore().toLocalTime() + " to "
-                + change.getDateTimeAfter().toLocalTime()
+                + (change.isGap() ? "forward" : "back") + " from " + change.getDateTimeBefore().toLocalTime()
+                + " to " + change.getDateTimeAfter().toLocalTime()
                 + (change.isGap() ? "" : "; times that come twice stand with their offset from UTC");
     }
 
@@ -69,8 +70,8 @@ final class NightWords {
                     + Wording.number(Math.floor(100 * best.share()), 0) + " % of the worth of the best";
         } else if (caution instanceof Caution.PreviewDisagrees preview) {
             return "the preview frame shows a mid-tone for a sky of " + Wording.number(preview.frameMag(), 1)
-                    + " mag/arcsec2; the plan uses the " + Wording.number(preview.siteMag(), 1) + " stated for "
-                    + preview.site();
+                    + " mag/arcsec2; the plan uses the " + Wording.number(preview.siteMag(), 1)
+                    + " stated for " + preview.site();
         }
         return "cloud is unknown: no forecast was given, so every window counts as clear";
     }

@@ -10,21 +10,58 @@ import java.time.ZoneId;
 import java.util.List;
 
 /**
- * Which nights suit, best first.
+ * Nights, best first.
  *
  * @param generatedAt when the report was made
  * @param nights      the nights in order of rank
- * @param stays       runs of consecutive nights at one site in order of rank, where asked for
+ * @param stays       runs of consecutive nights at one site in order of rank; empty unless asked for
  */
 public record NightsReport(OffsetDateTime generatedAt, List<NightRow> nights, List<StayRow> stays)
         implements Report {
 
-    /** The report of a ranking. */
+    /** Reports a ranking. */
     public static NightsReport of(Ranking ranking, Instant now) {
         ZoneId zone = ranking.nights().get(0).night().site().zone();
         return new NightsReport(new SiteClock(zone).at(now),
                 ranking.nights().parallelStream().map(NightRow::of).toList(),
                 ranking.stays().stream().map(StayRow::of).toList());
+    }
+
+    @Override
+    public Document document() {
+        Document document = Document.named("Nights").figure("calendar", () -> NightCalendar.of(this));
+        if (!stays().isEmpty()) {
+            document.heading(2, "Stays, best first");
+            document.gap();
+            document.add(staysTable());
+            document.gap();
+        }
+        document.heading(2, "Nights, best first");
+        document.gap();
+        document.add(nightsTable());
+        return document;
+    }
+
+    private Table staysTable() {
+        Table table = new Table(Table.numbers("rank"), Table.words("first night"), Table.words("last night"),
+                Table.words("site").leaving(1), Table.numbers("score"));
+        int rank = 1;
+        for (StayRow stay : stays()) {
+            table.row(String.valueOf(rank++), Wording.date(stay.from()), Wording.date(stay.to()), stay.site(),
+                    Wording.number(stay.score(), 2));
+        }
+        return table;
+    }
+
+    private Table nightsTable() {
+        Table table = new Table(Table.numbers("rank"), Table.words("night"), Table.words("site"),
+                Table.numbers("score"), Table.words("why"));
+        int rank = 1;
+        for (NightRow night : nights()) {
+            table.row(String.valueOf(rank++), Wording.date(night.night()), night.site(),
+                    Wording.number(night.score(), 2), night.reason());
+        }
+        return table;
     }
 
     /**

@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.units.BadInput;
+import gloam.units.Label;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
@@ -8,12 +9,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** The formats in which a report can be had: an ending of file names, and whether it is text. */
+/** The formats of reports, each with the ending of its files. */
 public enum OutputFormat {
-    TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false), ICS("ics", true),
+    TEXT("txt", true), JSON("json", true), CSV("csv", true), SVG("svg", true), PNG("png", false),
+            ICS("ics", true),
     HTML("html", true);
 
-    /** Columns of text for pipes and files, and of prose everywhere: longer lines are hard to read. */
+    /** Columns of text in pipes and files, and the widest prose anywhere. */
     public static final int WIDTH = 100;
 
     private final String ending;
@@ -37,22 +39,22 @@ public enum OutputFormat {
         };
     }
 
-    /** The name as options write it. */
+    /** The name used in options. */
     public String label() {
-        return name().toLowerCase(Locale.ROOT);
+        return Label.of(this);
     }
 
-    /** Whether it is text, which can go to standard output too. */
+    /** Whether it is text and so can be printed to standard output. */
     public boolean text() {
         return text;
     }
 
-    /** The names of all formats that are text, as part of a sentence. */
+    /** The names of all text formats, joined for a sentence. */
     public static String texts() {
         return choice(Arrays.stream(values()).filter(OutputFormat::text).map(OutputFormat::label).toList());
     }
 
-    /** The endings of all formats, each behind what precedes it, as part of a sentence. */
+    /** The endings of all formats, each after the given text, joined for a sentence. */
     public static String endings(String before) {
         return choice(Arrays.stream(values()).map(format -> before + format.ending).toList());
     }
@@ -64,13 +66,14 @@ public enum OutputFormat {
     }
 
     /**
-     * Makes sure that a report can be had in this format.
+     * Checks that a report can be written in this format.
      *
-     * @throws BadInput when it cannot
+     * @throws BadInput if it cannot; names the formats that can
      */
     public void check(Report report) {
         if (!suits(report)) {
-            throw new BadInput("this report cannot be written as " + label() + "; choose " + choice(Arrays.stream(values())
+            throw new BadInput("this report cannot be written as " + label() + "; choose "
+                    + choice(Arrays.stream(values())
                     .filter(format -> format.suits(report)).map(OutputFormat::label).toList()));
         }
     }
@@ -79,20 +82,20 @@ public enum OutputFormat {
         return renderer(WIDTH).suits(report);
     }
 
-    /** Writes a report in this format, if it is text, for a terminal of so many columns. */
+    /** Prints a report in this text format, laid out for a number of columns. */
     public void render(Report report, int columns, Appendable out) throws IOException {
         ((Renderer) renderer(columns)).render(report, out);
     }
 
-    /** Writes a report in this format as the bytes of a file. */
+    /** Writes a report in this format to a file. */
     public void write(Report report, OutputStream out) throws IOException {
         renderer(WIDTH).write(report, out);
     }
 
     /**
-     * The format of that name.
+     * The text format of that name.
      *
-     * @throws BadInput when there is none that is text
+     * @throws BadInput if no text format has it
      */
     public static OutputFormat named(String name) {
         for (OutputFormat format : values()) {
@@ -100,16 +103,17 @@ public enum OutputFormat {
                 if (format.text()) {
                     return format;
                 }
-                throw new BadInput(name.toUpperCase(Locale.ROOT) + " cannot be printed to the terminal; use --out FILE." + name);
+                throw new BadInput(name.toUpperCase(Locale.ROOT)
+                        + " cannot be printed to the terminal; use --out FILE." + name);
             }
         }
         throw new BadInput("format \"" + name + "\" is unknown; choose " + texts());
     }
 
     /**
-     * The format that a file's ending asks for.
+     * The format that the ending of a file's name stands for.
      *
-     * @throws BadInput when no format has that ending
+     * @throws BadInput if no format has that ending
      */
     public static OutputFormat of(Path file) {
         String name = String.valueOf(file.getFileName());
@@ -119,6 +123,7 @@ public enum OutputFormat {
                 return format;
             }
         }
-        throw new BadInput("file \"" + file + "\": the ending names no format; end the name in " + endings("."));
+        throw new BadInput("file \"" + file + "\": the ending names no format; end the name in "
+                + endings("."));
     }
 }

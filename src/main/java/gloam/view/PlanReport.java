@@ -25,37 +25,43 @@ import java.util.stream.Stream;
  * The timetable of a trip.
  *
  * @param generatedAt when the report was made
- * @param identity    the trip's, kept through all its timetables
+ * @param identity    identity of the trip, the same in all its timetables
  * @param title       the trip's title
  * @param camera      the camera carried
  * @param nights      the nights in order
  * @param sheets      sheets carried
- * @param sheetsUsed  sheets the timetable exposes
- * @param cancelled   windows that an earlier timetable announced and this one takes back
+ * @param sheetsUsed  sheets that the timetable exposes
+ * @param cancelled   windows of an earlier timetable that this one cancels
  * @param cautions    what to mind in the field
- * @param pictures    how the sheets will look, where that was asked for
+ * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
-                         List<PlannedNightRow> nights, int sheets, int sheetsUsed, List<CancelledRow> cancelled, List<String> cautions,
+                         List<PlannedNightRow> nights, int sheets, int sheetsUsed,
+                         List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
-    /** The report of a timetable. */
+    /** Reports a timetable. */
     public static PlanReport of(Timetable timetable, Instant now) {
         Plan plan = timetable.plan();
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
         return new PlanReport(clock.at(now), timetable.identity().toString(), plan.trip().title(),
                 plan.trip().camera().name(),
-                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film())).toList(),
-                plan.trip().sheets(), plan.sheetsUsed(),
+                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
+                .toList(), plan.trip().sheets(), plan.sheetsUsed(),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
                 Optional.empty());
     }
 
-    /** The same with pictures of its sheets. */
+    /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
         return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
                 cautions, Optional.of(drawn));
+    }
+
+    @Override
+    public Document document() {
+        return PlanText.document(this);
     }
 
     @Override
@@ -67,20 +73,21 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * One night.
      *
      * @param night    date of the evening
-     * @param site     where
+     * @param site     name of the site
      * @param latitudeDeg  latitude of the site, north positive
      * @param longitudeDeg longitude of the site, east positive
-     * @param zone     the zone of its times
+     * @param zone     time zone of its times
      * @param darkness spans with the Sun below -18°
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
-     * @param windows  exposures in order
+     * @param windows  exposures in order of time
      * @param refused  wishes not served
-     * @param notes    clocks that change, and what the weather brings
+     * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
      */
-    public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg, String zone,
-                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows, List<RefusalRow> refused,
-                           List<String> notes, List<SkyRow> course) {
+    public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
+            String zone,
+                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
+                           List<RefusalRow> refused, List<String> notes, List<SkyRow> course) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -92,9 +99,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     site.longitude().degrees(), site.zone().getId(),
                     spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
-                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock)).toList(),
-                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(), reasons.of(refusal)))
-                            .toList(), plan.notes().stream().map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
+                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock))
+                    .toList(),
+                    plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
+                    reasons.of(refusal)))
+                            .toList(), plan.notes().stream()
+                            .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
 
@@ -109,7 +119,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         }
     }
 
-    /** The sky at an instant; the names and units of {@link Plan.SkySample}. */
+    /** The sky at an instant, with the meanings of {@link Plan.SkySample}. */
     public record SkyRow(OffsetDateTime at, double sunAirlessAltitudeDeg, double moonAltitudeDeg,
                          double zenithMagArcsec2) {
 
@@ -124,18 +134,21 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     }
 
     /**
-     * One exposure on one sheet; the names and units of {@link Plan.Window}.
+     * One exposure on one sheet, with the meanings of {@link Plan.Window}.
      *
      * @param identity the same in every timetable of the trip
-     * @param sequence greater after each change of what is announced
-     * @param prepareAt  when to begin to set up, never while the sheet before is open
+     * @param sequence number that grows with each change to the window
+     * @param prepareAt  when to begin to set up, never before the previous sheet is closed
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
                             int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
-                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber, double meteredS,
-                            double correctedS, double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
-                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm, double trailDirectionDeg,
+                            double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
+                            double meteredS,
+                            double correctedS, double skyToneStops, double skyToneSpreadStops,
+                            OptionalDouble trailLimitMag,
+                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
+                            double trailDirectionDeg,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason) {
 
@@ -144,26 +157,27 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
             FilmStock film = window.wish().film().orElse(tripFilm);
-            return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(), window.wish().name(),
-                    film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
+            return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(),
+                    window.wish().name(), film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
                     clock.at(window.open().start()), clock.at(window.open().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
-                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG, window.recordedStars(),
-                    window.trailLengthMm(), window.trailDirection().degrees(),
-                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(), window.score(),
-                    WindowWords.misses(window.misses()), WindowWords.reason(window, night));
+                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
+                    window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
+                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
+                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
 
-    /** A window taken back; the names of {@link WindowRow}. */
+    /** A cancelled window, with the meanings of {@link WindowRow}. */
     public record CancelledRow(String identity, int sequence, String wish, String site, OffsetDateTime openAt,
                                OffsetDateTime closeAt) {
 
         static CancelledRow of(FormerPlan.Cancelled window, SiteClock clock) {
-            return new CancelledRow(window.event().identity().toString(), window.event().sequence(), window.wish(),
+            return new CancelledRow(window.event().identity().toString(), window.event().sequence(),
+                    window.wish(),
                     window.site(), clock.at(window.open().start()), clock.at(window.open().endExclusive()));
         }
     }

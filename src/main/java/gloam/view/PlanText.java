@@ -15,7 +15,8 @@ final class PlanText {
 
     static Document document(PlanReport report) {
         Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
-        document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera " + report.camera());
+        document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera "
+                + report.camera());
         Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
                 .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
         for (PlanReport.PlannedNightRow night : report.nights()) {
@@ -32,7 +33,8 @@ final class PlanText {
 
     /** A night; of the wishes not served on it only those that no other night serves. */
     private static void addNight(Document document, PlanReport.PlannedNightRow night, Set<String> served) {
-        document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone() + ")");
+        document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
+                + ")");
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
         if (night.windows().isEmpty()) {
             document.under("no window");
@@ -53,9 +55,10 @@ final class PlanText {
     }
 
     private static Table windows(PlanReport.PlannedNightRow night) {
-        Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min").leaving(3),
-                Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°").leaving(5),
-                Table.numbers("alt", "°").leaving(4), Table.numbers("tone", "stops").leaving(6),
+        Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min")
+                .leaving(3),
+                Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°")
+                .leaving(5), Table.numbers("alt", "°").leaving(4), Table.numbers("tone", "stops").leaving(6),
                 Table.numbers("trail", "mm").leaving(2), Table.numbers("stars").leaving(1));
         for (PlanReport.WindowRow window : night.windows()) {
             table.row(night.times().opens(window.openAt().toInstant()),
@@ -64,9 +67,9 @@ final class PlanText {
                     Wording.plain(window.fNumber()),
                     Wording.bearing(window.azimuthDeg()) + " " + Wording.number(window.azimuthDeg(), 0),
                     Wording.number(window.altitudeDeg(), 0),
-                    Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1),
+                    Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
                     Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
-            table.note(Wording.film(window.film(), window.fittedToSheets()) + ": " + window.reason());
+            table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason());
         }
         return table;
     }

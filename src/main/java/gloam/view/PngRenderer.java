@@ -10,7 +10,10 @@ import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 
-/** The picture of a proof as PNG (ISO/IEC 15948): grey or RGB of eight bits, sRGB, its statement as text inside. */
+/**
+ * The picture of a proof as PNG (ISO/IEC 15948): grey or RGB of eight bits, sRGB, its statement as text
+ * inside.
+ */
 final class PngRenderer implements FileRenderer {
 
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};

@@ -4,20 +4,21 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.SheetProof;
 import gloam.proof.Picture;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * The computed picture of a sheet and what it shows.
  *
- * @param figures what of it is words and numbers
+ * @param figures its words and numbers
  * @param picture the sheet as it looks when developed
  */
 public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture picture) implements Report {
 
-    /** What the picture says of itself. */
+    /** The statement that accompanies every computed picture. */
     public static final String STATEMENT = "Computed picture, not a photograph";
 
     @Override
@@ -25,39 +26,51 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         return figures.generatedAt;
     }
 
-    /** The report on a proof. */
+    /** Reports a proof. */
     public static ProofReport of(SheetProof proof, Instant now) {
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
-        return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(), picture.heightPx(),
-                picture.channels() == 3, proof.tones().stream().map(ToneRow::of).toList(), trail), picture);
+        return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(),
+                picture.heightPx(), picture.channels() == 3, proof.tones(), trail), picture);
+    }
+
+    @Override
+    public Document document() {
+        Figures proof = figures();
+        Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × "
+                + proof.heightPx() + " pixels, " + (proof.colour() ? "colour" : "grey"));
+        document.figure("the sheet", () -> TrailDrawing.over(this));
+        document.gap();
+        Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
+                Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
+        for (SheetProof.PointTone tone : proof.tones()) {
+            table.row(Label.words(tone.where()), Wording.number(tone.point().xMm(), 1),
+                    Wording.number(tone.point().yMm(), 1),
+                    tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
+        }
+        document.add(table);
+        document.gap();
+        document.add(TrailText.part(proof.trail()));
+        return document;
+    }
+
+    private static String stops(double stops) {
+        return stops < -90 ? "black" : Wording.signed(stops, 1);
     }
 
     /**
-     * What of a proof is words and numbers.
+     * Words and numbers of a proof.
      *
      * @param generatedAt when it was made
-     * @param statement   what the picture is
-     * @param widthPx     pixels in a row
-     * @param heightPx    rows
+     * @param statement   what the picture is, and is not
+     * @param widthPx     width in pixels
+     * @param heightPx    height in pixels
      * @param colour      whether it is in colour
      * @param tones       tones at the frame's centre and in its corners
      * @param trail       the framing and its trails
      */
-    public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx, boolean colour,
-                          List<ToneRow> tones, TrailReport trail) {
-    }
-
-    /**
-     * The tone of a point of the sheet, whatever stands there.
-     *
-     * @param toneStops of each layer, in stops from the mid-tone; -99 where no light falls
-     */
-    public record ToneRow(String where, double xMm, double yMm, List<Double> toneStops) {
-
-        static ToneRow of(SheetProof.PointTone tone) {
-            return new ToneRow(tone.where().name().toLowerCase(Locale.ROOT).replace('_', '-'), tone.point().xMm(),
-                    tone.point().yMm(), tone.toneStops());
-        }
+    public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx,
+            boolean colour,
+                          List<SheetProof.PointTone> tones, TrailReport trail) {
     }
 }

@@ -11,6 +11,7 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Puts into one line why a wish is not served on a night, and what would serve it. */
@@ -27,67 +28,107 @@ final class ReasonWords {
 
     /** Such as "moonlight all night; possible from Tue 2027-02-09 01:44". */
     String of(Plan.Refusal refusal) {
-        return words(refusal.reason()) + refusal.remedy().map(remedy -> "; possible " + words(remedy)).orElse("");
+        return words(refusal.reason(), refusal.wish()) + refusal.remedy()
+                .map(remedy -> "; possible " + words(remedy)).orElse("");
     }
 
-    private String words(Reason reason) {
+    private String words(Reason reason, Wish wish) {
         if (reason instanceof Reason.Plain plain) {
             return switch (plain) {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
+                case OVERCAST -> "the sky will hardly be clear";
             };
         } else if (reason instanceof Reason.Served served) {
-            return "served on " + served.on().stream().map(LocalDate::toString).collect(Collectors.joining(" and "));
+            return "served on " + served.on().stream().map(LocalDate::toString)
+                    .collect(Collectors.joining(" and "));
         } else if (reason instanceof Reason.TimeTaken taken) {
-            return String.join(" and ", taken.by()) + (taken.by().size() == 1 ? " uses that time" : " use that time");
+            return String.join(" and ", taken.by())
+                    + (taken.by().size() == 1 ? " uses that time" : " use that time");
         } else if (reason instanceof Reason.Never never) {
             return RequirementWords.never(never.what(), night);
         } else if (reason instanceof Reason.Exclusive exclusive) {
-            return exclusive.what().map(RequirementWords::what).orElse("all else") + " only " + spans(exclusive.holds())
-                    + ", but " + RequirementWords.what(exclusive.other()) + " only " + spans(exclusive.otherHolds());
+            return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
+                    + spans(exclusive.holds())
+                    + ", but " + RequirementWords.what(exclusive.other()) + " only "
+                    + spans(exclusive.otherHolds());
         }
-        return exposure(reason);
+        return exposure(reason, wish);
     }
 
     private String spans(List<Interval> spans) {
         return spans.stream().map(times::span).collect(Collectors.joining(" and "));
     }
 
-    private static String exposure(Reason reason) {
+    private String exposure(Reason reason, Wish wish) {
         if (reason instanceof Reason.NothingShows nothing) {
-            return nothingShows(nothing);
+            return nothingShows(nothing, wish);
         } else if (reason instanceof Reason.ToneMissed missed) {
-            return "the nearest tone is " + stops(missed.nearest().toneStops()) + " at " + fNumber(missed.nearest().fNumber())
-                    + " in " + minutes(missed.nearest().minutes()) + ", too far from " + tone(missed.wanted());
+            return nearest(missed.nearest(), missed.wanted()) + command("expose", missed.nearest(), wish);
+        } else if (reason instanceof Reason.ToneAndTrailsMissed both) {
+            return nearest(both.nearest(), both.wanted()) + ", and "
+                    + (both.records() instanceof Wish.Records.One one ? one.body().properName() + " would be "
+                    + Wording.number(both.shortfallMag(), 1) + " mag too faint"
+                    : "too few stars would record") + command("trail", both.nearest(), wish);
+        } else if (reason instanceof Reason.TwilightMissed twilight) {
+            return "twilight makes " + Wording.number(twilight.percent(), 0)
+                    + " % of the tone at the nearest, in "
+                    + minutes(twilight.minutes()) + " of twilight, " + how(twilight.nearest())
+                    + command("expose", twilight.nearest(), wish);
         } else if (reason instanceof Reason.TooFewStars few) {
-            return "fewer than " + stars(few.wanted()) + " of the catalogue stand in the frame";
-        } else if (reason instanceof Reason.NotRecorded not) {
-            String what = not.wanted() instanceof Wish.Records.One one ? one.body().properName()
-                    : stars(((Wish.Records.AtLeast) not.wanted()).trails());
-            return what + " would not record: " + Wording.number(not.shortfallMag(), 1) + " mag too faint for "
-                    + fNumber(not.fNumber());
+            return few.recorded() + " of the " + stars(few.wanted()) + " wanted would record at most, "
+                    + how(few.nearest()) + command("trail", few.nearest(), wish);
+        } else if (reason instanceof Reason.TooFaint faint) {
+            return faint.body().properName() + " would not record: " + Wording.number(faint.shortfallMag(), 1)
+                    + " mag too faint " + how(faint.nearest()) + command("trail", faint.nearest(), wish);
         }
         Reason.NoDuration none = (Reason.NoDuration) reason;
         return needs(none) + ", but " + ends(none);
     }
 
-    private static String nothingShows(Reason.NothingShows nothing) {
+    private static String nearest(Reason.Exposure nearest, Wish.Tone wanted) {
+        return "the nearest tone is " + stops(nearest.toneStops()) + " " + how(nearest)
+                + (wanted instanceof Wish.Tone.AtMost ? ", lighter than " : ", too far from ") + tone(wanted);
+    }
+
+    /** Such as "at f/8 in 45 min". */
+    private static String how(Reason.Exposure exposure) {
+        return "at " + fNumber(exposure.fNumber()) + " in " + minutes(exposure.minutes());
+    }
+
+    /** How to see the figures of an exposure: the command, put behind a sentence. */
+    private String command(String name, Reason.Exposure exposure, Wish wish) {
+        return String.format(Locale.ROOT,
+                " (gloam %s --trip FILE --site \"%s\"%s --azimuth %.2f --altitude %.2f"
+                + " --f-number %s --from %s --lasts %dm)", name, night.site().name(),
+                wish.film().map(film -> " --film \"" + film.name() + "\"").orElse(""),
+                exposure.aim().azimuth().positive().degrees(), exposure.aim().altitude().degrees(),
+                Wording.plain(exposure.fNumber().marked()),
+                exposure.openAt().atZone(night.site().zone()).toLocalDateTime(), exposure.minutes());
+    }
+
+    private String nothingShows(Reason.NothingShows nothing, Wish wish) {
         Reason.Exposure nearest = nothing.nearest();
         boolean dark = nearest.toneStops() < nothing.boundStops();
-        return "nothing would show: no star leaves a trail and the sky stays " + (dark ? "black" : "white") + ", tone "
-                + stops(nearest.toneStops()) + " at " + fNumber(nearest.fNumber()) + " in " + minutes(nearest.minutes())
+        return "nothing would show: no star leaves a trail and the sky stays " + (dark ? "black" : "white")
+                + ", tone "
+                + stops(nearest.toneStops()) + " at " + fNumber(nearest.fNumber()) + " in "
+                + minutes(nearest.minutes())
                 + ", while a tone shows from " + stops(nothing.boundStops()) + (dark ? " up" : " down")
                 + (nothing.atFNumber().isEmpty() ? "; it takes another light"
-                : "; it takes " + fNumber(nothing.atFNumber().get()) + (dark ? " or wider" : " or narrower"));
+                : "; it takes " + fNumber(nothing.atFNumber().get()) + (dark ? " or wider" : " or narrower"))
+                + command("trail", nearest, wish);
     }
 
     private static String needs(Reason.NoDuration none) {
         String least = minutes(none.leastMin());
         return switch (none.leastBy()) {
             case TRAIL -> "a trail of " + mm(none.wish().trail().leastMm().orElseThrow()) + " needs " + least;
-            case TONE -> tone(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " needs " + least;
-            case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow()) + " needs " + least;
+            case TONE -> "too dark for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber())
+                    + " before " + least;
+            case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow())
+                    + " needs " + least;
             case EXPOSURE -> "needs at least " + least;
             default -> named(none.leastBy()) + " needs " + least;
         };
@@ -96,9 +137,12 @@ final class ReasonWords {
     private static String ends(Reason.NoDuration none) {
         String most = minutes(none.mostMin());
         return switch (none.mostBy()) {
-            case TRAIL -> "its trail reaches " + mm(none.wish().trail().mostMm().orElseThrow()) + " after " + most;
-            case TONE -> "reaches " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber()) + " after " + most;
-            case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow()) + " in " + most;
+            case TRAIL -> "its trail reaches " + mm(none.wish().trail().mostMm().orElseThrow()) + " after "
+                    + most;
+            case TONE -> "too light for tone " + bound(none.wish().tone()) + " at " + fNumber(none.fNumber())
+                    + " after " + most;
+            case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow())
+                    + " in " + most;
             case EXPOSURE -> "the longest exposure wanted is " + most;
             default -> named(none.mostBy()) + " leaves " + most;
         };
@@ -127,7 +171,8 @@ final class ReasonWords {
             case F_NUMBERS -> "at " + Wording.fNumber(changed.amount()) + " " + from;
             case TRAIL_LENGTH -> "with " + mm(Math.ceil(Math.abs(changed.amount())))
                     + (changed.amount() < 0 ? " less trail " : " more trail ") + from;
-            case SHORTEST -> from + ", " + (changed.amount() == 1 ? "one minute" : minutes((int) changed.amount())) + " long";
+            case SHORTEST -> from + ", "
+                    + (changed.amount() == 1 ? "one minute" : minutes((int) changed.amount())) + " long";
             case TONE -> "with tone " + stops(changed.amount()) + " " + from;
             case RECORDS -> from + " if less needs to record";
             case SKY -> "under any sky " + from;
@@ -135,7 +180,8 @@ final class ReasonWords {
     }
 
     private static String bound(Wish.Tone tone) {
-        return tone instanceof Wish.Tone.Near near ? stops(near.stops()) : stops(((Wish.Tone.AtMost) tone).stops());
+        return tone instanceof Wish.Tone.Near near ? stops(near.stops())
+                : stops(((Wish.Tone.AtMost) tone).stops());
     }
 
     private static String tone(Wish.Tone tone) {
@@ -144,7 +190,7 @@ final class ReasonWords {
     }
 
     private static String stars(int count) {
-        return count == 1 ? "1 star" : count + " stars";
+        return Wording.count(count, "star");
     }
 
     private static String stops(double stops) {

@@ -5,31 +5,32 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /**
- * What a command answers: a tree of records with nothing left to compute.
+ * The answer of a command: its fields, which are those of the JSON, and the document that shows it. Nothing
+ * is left to compute.
  *
- * <p>The names of the components are the names of the JSON fields, those of numbers ending in a unit that
- * {@link Accuracy} knows. Times are cut to the accuracy claimed and stand in the site's zone.
+ * <p>The name of a number ends in its unit, and a moment has the offset of the site's time zone; in JSON
+ * {@link Accuracy} rounds them by their names.
  */
-public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport, InstantReport,
-        JournalReport, LevelReport, NightReport, NightsReport, PlanReport, ProofReport, TrailReport {
+public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport,
+        InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport, JournalGuideReport,
+        JournalListReport, JournalNextReport, JournalStatsReport, LevelReport, NightReport, NightsReport,
+        PlanReport, ProofReport, TrailReport {
 
-    /** Name of the contract that the JSON fields keep. */
+    /** The name of the schema that the JSON follows. */
     String SCHEMA = "gloam/2";
 
     /** When the report was made. */
     OffsetDateTime generatedAt();
 
-    /** The zone of its moments. */
+    /** The time zone of moments that have none of their own. */
     default ZoneId zone() {
         return ZoneOffset.UTC;
     }
 
-    /** What it shows. */
-    default Document document() {
-        return Documents.of(this);
-    }
+    /** What a reader sees of it, in any format. */
+    Document document();
 
-    /** Whether nothing of what was asked for was found. */
+    /** Whether nothing was found; then {@code --fail-if-empty} ends with its own exit code. */
     default boolean empty() {
         return false;
     }

@@ -9,6 +9,7 @@ import gloam.planner.ClockChange;
 import gloam.planner.Limits;
 import gloam.planner.Requirement;
 import gloam.units.Angle;
+import gloam.units.Label;
 
 /** Puts into words what a wish requires of a night. */
 final class RequirementWords {
@@ -39,7 +40,7 @@ final class RequirementWords {
         } else if (what instanceof Requirement.Within within) {
             return within(within);
         } else if (what instanceof Requirement.MoonOn on) {
-            return "Moon " + WishRow.words(on.side());
+            return "Moon " + Label.of(on.side());
         }
         Requirement.ByTheClock clock = (Requirement.ByTheClock) what;
         return between(clock.shown().orElse(clock.wanted()));
@@ -88,8 +89,10 @@ final class RequirementWords {
     }
 
     private static String words(Between bounds, String unit) {
-        String least = bounds.least().isPresent() ? "at least " + number(bounds.least().getAsDouble()) + unit : "";
-        String most = bounds.most().isPresent() ? "at most " + number(bounds.most().getAsDouble()) + unit : "";
+        String least = bounds.least().isPresent() ? "at least " + number(bounds.least().getAsDouble()) + unit
+                : "";
+        String most = bounds.most().isPresent() ? "at most " + number(bounds.most().getAsDouble()) + unit
+                : "";
         return least.isEmpty() || most.isEmpty() ? least + most : least + " and " + most;
     }
 

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
-/** The published JSON Schema of all reports. */
+/** The JSON Schema of all reports, as published. */
 public final class Schema {
 
     private static final String RESOURCE = "/gloam/view/schema.json";

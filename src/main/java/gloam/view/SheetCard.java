@@ -10,10 +10,11 @@ import java.util.List;
 final class SheetCard {
 
     private static final int TERMS = 10;
-    /** A shorter trail has no direction to tell. */
+    /** A shorter trail has no direction worth giving. */
     private static final double LEAST_TRAIL_MM = 1;
     private static final List<String> STEPS =
-            List.of("set up and levelled", "f-number set", "dark slide out", "opened", "closed", "dark slide in");
+            List.of("set up and levelled", "f-number set", "dark slide out", "opened", "closed",
+            "dark slide in");
     private static final List<String> BLANKS = List.of("opened at", "closed at", "notes");
 
     private SheetCard() {
@@ -24,11 +25,13 @@ final class SheetCard {
         Document part = Document.part().text(night.site() + ", night of " + Wording.date(night.night()))
                 .text("set up from " + night.times().dated(window.prepareAt().toInstant()));
         plan.pictures().map(pictures -> pictures.bySheet().get(window.sheet())).ifPresent(picture -> part.add(
-                new Block.Picture(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window) + " stops, "
+                new Block.Picture(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window)
+                + " stops, "
                         + window.recordedStars() + " star trails", () -> png(picture))));
-        figure(part, "film", Wording.film(window.film(), window.fittedToSheets()));
+        figure(part, "film", FilmWords.name(window.film(), window.fittedToSheets()));
         figure(part, "f-number", Wording.fNumber(window.fNumber()));
-        figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth " + Wording.number(window.azimuthDeg(), 1)
+        figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth "
+                + Wording.number(window.azimuthDeg(), 1)
                 + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure(part, "tone", tone(window) + " stops");
@@ -38,14 +41,14 @@ final class SheetCard {
         figure(part, "stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
-        window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.number(100 * chance, 0) + " %"));
+        window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.percent(chance)));
         return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part.text(window.reason()), STEPS, BLANKS);
     }
 
     private static String tone(PlanReport.WindowRow window) {
-        return Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1);
+        return Wording.tone(window.skyToneStops(), window.skyToneSpreadStops());
     }
 
     private static void figure(Document part, String name, String value) {

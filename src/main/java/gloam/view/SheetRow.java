@@ -5,31 +5,32 @@ import gloam.journal.Exposed;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
 import gloam.journal.Verdict;
+import gloam.units.Label;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A sheet of the journal; the meanings of {@link Entry}.
+ * A sheet of the journal, with the meanings of {@link Entry}.
  *
- * @param openAt    when the shutter opened first, by the clocks at the site, in UTC where that was not noted
- * @param closeAt   when it closed last
- * @param openings  how often it was open
- * @param openS     how long it was open in all
- * @param filmLx    illuminance on the film half-way through the longest opening
- * @param light     whether that was computed or measured
- * @param tone      the tone in a word
- * @param toneStops the tone measured, from the mid-tone
+ * @param openAt    when the shutter first opened, in local time; in UTC if the site was not noted
+ * @param closeAt   when it last closed
+ * @param openings  number of openings
+ * @param openS     total exposure time in seconds
+ * @param filmLx    illuminance on the film half-way through the longest opening, in lux
+ * @param light     {@code computed} or {@code measured}
+ * @param tone      tone of the sky in a word, if judged so
+ * @param toneStops tone of the sky in stops from the mid-tone, if measured
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
-                       OffsetDateTime closeAt, int openings, double openS, double fNumber, OptionalDouble azimuthDeg,
+                       OffsetDateTime closeAt, int openings, double openS, double fNumber,
+                       OptionalDouble azimuthDeg,
                        OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
-                       Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag, Optional<Boolean> kept,
-                       List<String> spoiledBy, String note) {
+                       Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag,
+                       Optional<Boolean> kept, List<String> spoiledBy, String note) {
 
     static SheetRow of(Entry entry) {
         Exposed exposed = entry.exposed();
@@ -45,11 +46,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
-                outcome.spoiledBy().stream().map(SheetRow::label).toList(), entry.note());
-    }
-
-    static String label(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note());
     }
 
     /** The verdict in a word or stops; nothing where there is none. */
@@ -59,7 +56,8 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     }
 
     private static Optional<String> word(Verdict verdict) {
-        return verdict instanceof Verdict.InWords words ? Optional.of(label(words.word())) : Optional.empty();
+        return verdict instanceof Verdict.InWords words ? Optional.of(Label.of(words.word()))
+                : Optional.empty();
     }
 
     private static Optional<Double> stops(Verdict verdict) {
@@ -68,5 +66,29 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
 
     private static OptionalDouble optional(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** Sheets as a table to read. */
+    static Table table(List<SheetRow> rows) {
+        Table table = new Table(Table.numbers("entry"), Table.words("opened"),
+                Table.numbers("open").leaving(4),
+                Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1),
+                Table.words("sky tone"),
+                Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
+        for (SheetRow row : rows) {
+            table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
+                    Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
+                    row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""),
+                    row.verdict(),
+                    row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
+                    row.kept().map(Wording::yes).orElse(""));
+            if (!row.spoiledBy().isEmpty()) {
+                table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
+            }
+            if (!row.note().isEmpty()) {
+                table.note(row.note());
+            }
+        }
+        return table;
     }
 }

@@ -11,7 +11,8 @@ final class SiteText {
     static String of(Site site) {
         String coordinates = coordinates(site);
         String name = site.name().equals(coordinates) ? "" : site.name() + ", ";
-        return name + coordinates + ", " + Wording.plain(site.heightM()) + " m (times in " + site.zone().getId() + ")";
+        return name + coordinates + ", " + Wording.plain(site.heightM()) + " m (times in " + site.zone()
+                .getId() + ")";
     }
 
     private static String coordinates(Site site) {

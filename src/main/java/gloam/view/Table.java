@@ -58,8 +58,8 @@ final class Table implements Block {
      * @param title   its title; may be empty where the unit or the cells say enough
      * @param unit    the unit of its numbers, or empty
      * @param numbers whether its cells are numbers, which stand under one another
-     * @param leaves  where columns are too many for the width: in which order this one leaves and is told under its row,
-     *                from 1; 0 stays
+     * @param leaves  order, from 1, in which this column leaves the table if the width is too small, to be
+     *                printed under its row; 0 stays
      */
     record Column(String title, String unit, boolean numbers, int leaves) {
 

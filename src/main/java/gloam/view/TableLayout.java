@@ -10,8 +10,9 @@ import java.util.stream.IntStream;
 /**
  * A table as lines of text, its columns as narrow as their contents allow.
  *
- * <p>Where the columns are too wide together, titles and words run on below. Where that does not do, columns leave in
- * the order that they name and are told under their row; where no table fits, each row is a paragraph that says its titles.
+ * <p>Where the columns are too wide together, titles and words run on below. Where that does not do, columns
+ * leave in the order that they name and are printed under their row; where no table fits, each row is a
+ * paragraph that says its titles.
  */
 final class TableLayout {
 
@@ -33,7 +34,8 @@ final class TableLayout {
         this.indent = indent;
         this.all = table.columns();
         this.rows = table.rows().stream()
-                .map(row -> new Table.Row(row.cells().stream().map(PlainText::of).toList(), row.notes())).toList();
+                .map(row -> new Table.Row(row.cells().stream().map(PlainText::of).toList(), row.notes()))
+                .toList();
     }
 
     /** The table's lines without blanks at their ends: titles, then rows. */
@@ -133,8 +135,9 @@ final class TableLayout {
         }
 
         /**
-         * Whether the columns fit: where they are too wide together, words give way first, then titles of numbers, then
-         * words again: as far as two lines hold them, and where no more columns can leave, down to the widest word.
+         * Whether the columns fit: where they are too wide together, words give way first, then titles of
+         * numbers, then words again: as far as two lines hold them, and where no more columns can leave, down
+         * to the widest word.
          */
         boolean fitted(boolean toTheLast) {
             int[] least = new int[taken.length];
@@ -171,7 +174,9 @@ final class TableLayout {
             return widest;
         }
 
-        /** Takes from the widest column that can give, down to its floor, then from the next, until all fit. */
+        /**
+         * Takes from the widest column that can give, down to its floor, then from the next, until all fit.
+         */
         private void narrow(IntUnaryOperator floor) {
             for (int over = total() - text.width(); over > 0; over = total() - text.width()) {
                 int giving = -1;

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Plain text for reading on a terminal or on paper: every block laid out once, for the width at which it is read. What is
- * for programs becomes comma-separated values, which are never broken.
+ * Plain text for reading on a terminal or on paper: every block laid out once, for the width at which it is
+ * read. What is for programs becomes comma-separated values, which are never broken.
  */
 final class TextPrinter implements Renderer {
 
@@ -69,7 +69,8 @@ final class TextPrinter implements Renderer {
     List<String> paragraph(String start, String text) {
         int indent = TextWidth.of(start);
         List<String> lines = new ArrayList<>();
-        for (String part : TextWidth.wrapped(PlainText.of(text), Math.max(1, Math.min(width, OutputFormat.WIDTH) - indent))) {
+        for (String part : TextWidth.wrapped(PlainText.of(text),
+                Math.max(1, Math.min(width, OutputFormat.WIDTH) - indent))) {
             String line = (lines.isEmpty() ? start : " ".repeat(indent)) + part;
             lines.add(PlainText.isolated(line.stripTrailing()));
         }

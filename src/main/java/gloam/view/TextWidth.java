@@ -18,8 +18,9 @@ final class TextWidth {
     }
 
     /**
-     * Columns a text takes: two for wide East Asian letters and pictures, none for marks that combine. Pictures joined to
-     * one, and skin tones, count as Unicode Technical Standard 51 has them shown: one picture.
+     * Columns a text takes: two for wide East Asian letters and pictures, none for marks that combine.
+     * Pictures joined to one, and skin tones, count as Unicode Technical Standard 51 has them shown: one
+     * picture.
      */
     static int of(String text) {
         int plain = 0;
@@ -35,7 +36,8 @@ final class TextWidth {
         int before = 0;
         for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
             int codePoint = text.codePointAt(i);
-            boolean joined = last == 2 && (before == JOINER || codePoint >= FIRST_SKIN_TONE && codePoint <= LAST_SKIN_TONE);
+            boolean joined = last == 2
+                    && (before == JOINER || codePoint >= FIRST_SKIN_TONE && codePoint <= LAST_SKIN_TONE);
             int own = codePoint == AS_PICTURE && last == 1 ? 1 : joined ? 0 : of(codePoint);
             width += own;
             last = codePoint == AS_PICTURE && last == 1 ? 2 : own > 0 ? own : last;
@@ -49,7 +51,8 @@ final class TextWidth {
             return 1;
         }
         int type = Character.getType(codePoint);
-        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
+        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK
+                || type == Character.FORMAT) {
             return 0;
         }
         return wide(codePoint) ? 2 : 1;
@@ -90,8 +93,8 @@ final class TextWidth {
     }
 
     /**
-     * The text in lines no wider than that, broken at blanks and, within a word too wide for a line, beside wide
-     * letters; what cannot be broken stands alone in its line.
+     * The text in lines no wider than that, broken at blanks and, within a word too wide for a line, beside
+     * wide letters; what cannot be broken stands alone in its line.
      */
     static List<String> wrapped(String text, int width) {
         if (of(text) <= width) {
@@ -127,7 +130,8 @@ final class TextWidth {
         int before = 0;
         for (int i = 0; i < word.length(); i = word.offsetByCodePoints(i, 1)) {
             int codePoint = word.codePointAt(i);
-            boolean joined = of(codePoint) == 0 || before == JOINER || codePoint >= FIRST_SKIN_TONE && codePoint <= LAST_SKIN_TONE;
+            boolean joined = of(codePoint) == 0 || before == JOINER || codePoint >= FIRST_SKIN_TONE
+                    && codePoint <= LAST_SKIN_TONE;
             if (!joined && i > start && (wide || wide(codePoint))) {
                 pieces.add(word.substring(start, i));
                 start = i;

@@ -3,7 +3,10 @@ package gloam.view;
 import gloam.view.JournalGuideReport.WordRow;
 import java.util.List;
 
-/** The words for the tone of the sky with a grey patch each, to be printed on plain paper or held beside a sheet. */
+/**
+ * The words for the tone of the sky with a grey patch each, to be printed on plain paper or held beside a
+ * sheet.
+ */
 final class ToneGuideDrawing {
 
     private static final double WIDTH = 160;
@@ -23,17 +26,18 @@ final class ToneGuideDrawing {
         for (int i = 0; i < words.size(); i++) {
             row(svg, words.get(i), TOP + ROW * i);
         }
-        svg.label(6, TOP + ROW * words.size() + 3, "Judge in daylight, dry, away from trails and edges; a negative by "
+        svg.label(6, TOP + ROW * words.size() + 3,
+                "Judge in daylight, dry, away from trails and edges; a negative by "
                 + "its print. Patches are true only on a calibrated screen or print.");
         return svg.finished();
     }
 
     private static void row(Drawing svg, WordRow word, double y) {
-        svg.empty("rect", "x", 6, "y", y, "width", PATCH, "height", ROW - 2, "fill", word.patch(), "class", "edge",
-                "stroke-width", 0.15);
+        svg.empty("rect", "x", 6, "y", y, "width", PATCH, "height", ROW - 2, "fill", word.patch(), "class",
+                "edge", "stroke-width", 0.15);
         svg.label(10 + PATCH, y + 6, word.word(), "font-size", 4.6);
-        svg.label(10 + PATCH, y + 11, JournalText.stops(word) + " stops from the mid-tone; reflects "
-                + Wording.number(100 * word.reflectance(), 0) + " %");
+        svg.label(10 + PATCH, y + 11, JournalGuideReport.stops(word) + " stops from the mid-tone; reflects "
+                + Wording.percent(word.reflectance()));
         svg.label(10 + PATCH, y + 15.5, word.guide());
     }
 }

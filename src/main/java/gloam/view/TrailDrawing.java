@@ -1,5 +1,6 @@
 package gloam.view;
 
+import gloam.answer.Trails;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,11 +11,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the celestial pole,
- * directions along the edges and what it is underneath.
+ * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the
+ * celestial pole, directions along the edges and what it is underneath.
  *
- * <p>Bodies run as broad lines, stars as thin ones, trails that do not show as broken ones; each end of a named trail
- * has an arrowhead in the direction of motion.
+ * <p>Bodies run as broad lines, stars as thin ones, trails that do not show as broken ones; each end of a
+ * named trail has an arrowhead in the direction of motion.
  */
 final class TrailDrawing {
 
@@ -40,7 +41,8 @@ final class TrailDrawing {
         this.heightMm = report.frame().heightMm();
         this.marginMm = MARGIN * Math.max(widthMm, heightMm);
         this.letterMm = marginMm / 5;
-        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(), description());
+        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(),
+                description());
     }
 
     /** The drawing of a framing. */
@@ -61,8 +63,10 @@ final class TrailDrawing {
 
     private String drawn() {
         svg.open("svg", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "viewBox",
-                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " " + Markup.number(widthMm) + " "
-                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over" : "alone");
+                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " "
+                + Markup.number(widthMm) + " "
+                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over"
+                : "alone");
         sheet();
         svg.close("svg");
         edges();
@@ -85,14 +89,17 @@ final class TrailDrawing {
 
     private String description() {
         return TrailText.circumstances(report)
-                + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", ")) + ".";
+                + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", "))
+                + ".";
     }
 
     private void sheet() {
-        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm,
+        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width",
+                widthMm,
                         "height", heightMm, "preserveAspectRatio", "none",
                         "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png)),
-                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height", heightMm,
+                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height",
+                heightMm,
                         "class", "sheet"));
         List<TrackRow> named = named();
         report.tracks().stream().filter(track -> picture.isEmpty() || !track.records().orElse(true))
@@ -153,8 +160,10 @@ final class TrailDrawing {
         double turnDeg = -Math.toDegrees(Math.atan2(end.yMm() - before.yMm(), end.xMm() - before.xMm()));
         double sizeMm = Math.min(letterMm / 3, track.lengthMm() / 4);
         svg.empty("path", "d", "M0 0L" + Markup.number(-2 * sizeMm) + " " + Markup.number(sizeMm / 2) + "V"
-                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform", "translate("
-                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate(" + Markup.number(turnDeg) + ")");
+                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform",
+                "translate("
+                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate("
+                + Markup.number(turnDeg) + ")");
     }
 
     private void pole() {
@@ -184,18 +193,19 @@ final class TrailDrawing {
 
     /** Azimuths under the lower edge, altitudes beside the left one. */
     private void edges() {
-        for (TrailReport.EdgeRow edge : report.edges()) {
-            double x = marginMm + widthMm / 2 + edge.xMm();
-            double y = marginMm + heightMm / 2 - edge.yMm();
-            boolean bottom = edge.edge().equals("bottom");
+        for (Trails.EdgePoint edge : report.edges()) {
+            double azimuthDeg = edge.seen().azimuth().degrees();
+            double x = marginMm + widthMm / 2 + edge.point().xMm();
+            double y = marginMm + heightMm / 2 - edge.point().yMm();
+            boolean bottom = edge.edge() == Trails.Edge.BOTTOM;
             svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + (bottom ? "v" : "h-")
                     + Markup.number(letterMm / 2), "class", "line", "stroke-width", letterMm / 12);
             if (bottom) {
-                svg.label(x, y + 1.6 * letterMm, Wording.number(edge.azimuthDeg(), 0) + "° "
-                        + Wording.bearing(edge.azimuthDeg()), "class", "middle");
+                svg.label(x, y + 1.6 * letterMm, Wording.number(azimuthDeg, 0) + "° "
+                        + Wording.bearing(azimuthDeg), "class", "middle");
             } else {
-                svg.label(x - 0.8 * letterMm, y + letterMm / 3, Wording.number(edge.altitudeDeg(), 0) + "°",
-                        "class", "end");
+                svg.label(x - 0.8 * letterMm, y + letterMm / 3,
+                        Wording.number(edge.seen().altitude().degrees(), 0) + "°", "class", "end");
             }
         }
     }
@@ -204,11 +214,14 @@ final class TrailDrawing {
         double x = marginMm;
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
         double y = marginMm + heightMm;
-        svg.label(x, y + 3.2 * letterMm, report.sheet().map(sheet -> Wording.film(sheet.film(), sheet.fittedToSheets()) + ", " + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
-                        + Wording.lasting(report.frame().lastsS()) + ", " + Wording.plain(report.frame().focalLengthMm())
-                        + " mm on " + Wording.plain(widthMm) + " × " + Wording.plain(heightMm) + " mm");
+        svg.label(x, y + 3.2 * letterMm,
+                report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", "
+                + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
+                        + Wording.lasting(report.frame().lastsS()) + ", "
+                        + Wording.plain(report.frame().focalLengthMm())
+                        + " mm on " + Wording.size(widthMm, heightMm));
         svg.label(x, y + 4.4 * letterMm,
-                picture.isPresent() ? ProofReport.STATEMENT : "Computed trails; directions under and beside the frame",
-                "class", "slanted");
+                picture.isPresent() ? ProofReport.STATEMENT
+                : "Computed trails; directions under and beside the frame", "class", "slanted");
     }
 }

@@ -11,35 +11,37 @@ import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.units.Angle;
 import gloam.units.Finite;
+import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What runs across one framing while the shutter is open.
  *
- * <p>On the sheet x runs to the right and y up as seen in the scene, from the frame's centre; directions are from +x
- * towards +y.
+ * <p>On the sheet x runs to the right and y up as seen in the scene, from the frame's centre; directions are
+ * from +x towards +y.
  *
  * @param generatedAt when the report was made
  * @param site        where
  * @param frame       the framing and the exposure
- * @param sheet       what the sheet is taken to be; null when no film was given
- * @param records     what marks the sheet; null when no film was given
+ * @param sheet       the sheet; absent without a film
+ * @param records     what leaves a mark on it; absent without a film
  * @param tracks      the trails in the frame: planets and Moon, then stars, brightest first
- * @param starsHere   what a star would draw that stands at the centre or in a corner half-way through
- * @param pole        the celestial pole above the horizon
- * @param moon        when it comes into the frame, from opening the shutter on
- * @param edges       what is seen at some points of the frame's lower and left edges, inside the image circle
+ * @param starsHere   trails of imaginary stars at the centre and in the corners
+ * @param pole        the celestial pole that is above the horizon
+ * @param moon        the Moon, and when it enters the frame
+ * @param edges       directions of some points on the frame's lower and left edges, inside the image circle
  */
-public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame, Optional<TrailSheetRow> sheet,
-                          Optional<Trails.Recorded> records, List<TrackRow> tracks, List<StarHereRow> starsHere, PoleRow pole,
-                          MoonRow moon, List<EdgeRow> edges) implements Report {
+public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
+        Optional<TrailSheetRow> sheet,
+                          Optional<Trails.Recorded> records, List<TrackRow> tracks,
+                          List<StarHereRow> starsHere, PoleRow pole,
+                          MoonRow moon, List<Trails.EdgePoint> edges) implements Report {
 
-    /** The report of trails. */
+    /** Reports trails. */
     public static TrailReport of(Trails trails, Instant now) {
         Site site = trails.question().site();
         SiteClock clock = new SiteClock(site.zone());
@@ -47,7 +49,12 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                 trails.sheet().map(TrailSheetRow::of), trails.recorded(),
                 trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
                 trails.starsHere().stream().map(StarHereRow::of).toList(), PoleRow.of(trails.pole()),
-                MoonRow.of(trails.moon(), clock), trails.edges().stream().map(EdgeRow::of).toList());
+                MoonRow.of(trails.moon(), clock), trails.edges());
+    }
+
+    @Override
+    public Document document() {
+        return TrailText.document(this);
     }
 
     @Override
@@ -60,12 +67,13 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
      *
      * @param openAt   the first opening
      * @param closeAt  the last closing
-     * @param lastsS   how long the shutter is open in all
-     * @param openings each opening, where there are several
+     * @param lastsS   total exposure time in seconds
+     * @param openings every opening, if there are several
      */
     public record FrameRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
                            double widthMm, double heightMm, String projection, OffsetDateTime openAt,
-                           OffsetDateTime closeAt, double lastsS, List<Situation.Opening> openings, boolean airless) {
+                           OffsetDateTime closeAt, double lastsS, List<Situation.Opening> openings,
+                           boolean airless) {
 
         private static final int HALF_A_DAY = 12;
 
@@ -82,7 +90,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
             return new FrameRow(framing.aim().azimuth().degrees(),
                     framing.aim().altitude().degrees(), framing.roll().degrees(),
                     camera.lens().focalLengthMm(), camera.frame().widthMm(), camera.frame().heightMm(),
-                    camera.lens().projection().name().toLowerCase(Locale.ROOT),
+                    Label.of(camera.lens().projection()),
                     clock.at(question.whole().start()), clock.at(question.whole().endExclusive()),
                     question.openS(), question.openings().stream()
                             .filter(opening -> question.openings().size() > 1)
@@ -95,28 +103,31 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     /**
      * The sheet against which trails must show.
      *
-     * @param trailLimitMag      faintest magnitude that leaves a trail at the frame's centre; null where nothing does
-     * @param starDeclinationDeg declination of the star of which that is told where the centre is so near to a pole of
-     *                           the sky that a star there draws little more than a point; else null
+     * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if
+     *                           nothing does
+     * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so
+     *                           close to a pole that a star there draws little more than a point; else absent
      */
     public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
-                           double skyToneStops, OptionalDouble trailLimitMag, OptionalDouble starDeclinationDeg) {
+                           double skyToneStops, OptionalDouble trailLimitMag,
+                           OptionalDouble starDeclinationDeg) {
 
         static TrailSheetRow of(Trails.SheetLimit sheet) {
             ExposedSheet centre = sheet.centre();
-            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(), centre.fNumber().marked(), centre.skyToneStops(),
+            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(),
+                    centre.fNumber().marked(), centre.skyToneStops(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }
 
     /**
-     * What a star would draw that stands at a point half-way through.
+     * The trail of an imaginary star that is at some point half-way through the exposure.
      *
-     * @param lengthMm     of what is drawn on the sheet; null where the star only touches a corner
-     * @param point        whether that is no longer than its spot is wide
-     * @param speedMmH     of its image half-way through, in mm an hour
-     * @param directionDeg of its motion then
-     * @param sagittaMm    how far what is drawn bends from straight; null as the length is
+     * @param lengthMm     its length on the sheet, in mm; absent if the star only touches a corner
+     * @param point        whether it is no longer than its spot is wide
+     * @param speedMmH     speed of the image half-way through, in mm an hour
+     * @param directionDeg direction of motion then, in degrees from right through up
+     * @param sagittaMm    how far it bends from straight, in mm; absent with the length
      */
     public record StarHereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
                           double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
@@ -125,20 +136,23 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
 
         static StarHereRow of(Trails.PointStar here) {
             StarHere star = here.star();
-            return new StarHereRow(star.where().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)), here.point(),
+            return new StarHereRow(Label.of(star.where()),
+                    star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
+                    here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
                     Finite.of(star.drawn().map(Trail::sagittaMm)));
         }
     }
 
     /**
-     * The celestial pole and where it falls, be it beside the frame; null where the lens does not see.
+     * The celestial pole and its image, inside the frame or not; the image is absent if it is behind the
+     * camera.
      *
-     * @param turnDeg      how far the sky turns about it in all openings
-     * @param longestArcMm the longest trail that fits round it; null where it is not in the frame
+     * @param turnDeg      by how many degrees the sky turns around it in all openings
+     * @param longestArcMm longest trail around it inside the frame, in mm; absent if the pole is outside
      */
-    public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame, OptionalDouble xMm,
+    public record PoleRow(String name, double azimuthDeg, double altitudeDeg, boolean inFrame,
+            OptionalDouble xMm,
                           OptionalDouble yMm, double turnDeg, OptionalDouble longestArcMm) {
 
         static PoleRow of(Trails.PoleTurn about) {
@@ -149,15 +163,6 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                     place.map(point -> OptionalDouble.of(point.xMm())).orElse(OptionalDouble.empty()),
                     place.map(point -> OptionalDouble.of(point.yMm())).orElse(OptionalDouble.empty()),
                     about.turnDeg(), about.longestArcMm());
-        }
-    }
-
-    /** What is seen at a point of the frame's edge. */
-    public record EdgeRow(String edge, double xMm, double yMm, double azimuthDeg, double altitudeDeg) {
-
-        static EdgeRow of(Trails.EdgePoint at) {
-            return new EdgeRow(at.edge().name().toLowerCase(Locale.ROOT), at.point().xMm(), at.point().yMm(),
-                    at.seen().azimuth().degrees(), at.seen().altitude().degrees());
         }
     }
 }

@@ -20,7 +20,8 @@ final class TrailText {
     }
 
     static Document document(TrailReport report) {
-        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report)).add(part(report));
+        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
+                .add(part(report));
     }
 
     /** What of the sheet runs across it, as a part of other documents too. */
@@ -34,7 +35,8 @@ final class TrailText {
         if (!report.tracks().isEmpty()) {
             document.add(tracks(report));
             if (report.tracks().size() > MOST_TRACKS) {
-                document.under("… and " + (report.tracks().size() - MOST_TRACKS) + " fainter; ask for json to see all");
+                document.under("… and " + (report.tracks().size() - MOST_TRACKS)
+                        + " fainter; ask for json to see all");
             }
             document.gap();
         } else if (report.records().isEmpty()) {
@@ -43,9 +45,11 @@ final class TrailText {
         document.add(here(report));
         document.gap();
         document.text("mm on the sheet from the frame's centre, x to the right and y up as seen in "
-                + "the scene; share of the frame's longer side; directions of motion at mid exposure from right (0°) "
+                + "the scene; share of the frame's longer side; directions of motion at mid exposure from "
+                + "right (0°) "
                 + "through up (90°); sagitta: how far a trail bends from straight, in mm. A star that stands "
-                + "in a corner half-way through draws there what falls on the sheet, or only touches it (–).");
+                + "in a corner half-way through draws there what falls on the sheet, or only touches it "
+                + "(–).");
         return document;
     }
 
@@ -58,10 +62,12 @@ final class TrailText {
     private static Document heading(TrailReport report) {
         TrailReport.FrameRow frame = report.frame();
         Document document = Document.part();
-        document.text("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° " + Wording.bearing(frame.azimuthDeg())
-                + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll " + Wording.plain(frame.rollDeg())
-                + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on " + Wording.plain(frame.widthMm()) + " × "
-                + Wording.plain(frame.heightMm()) + " mm"
+        document.text("Azimuth " + Wording.plain(frame.azimuthDeg()) + "° "
+                + Wording.bearing(frame.azimuthDeg())
+                + ", altitude " + Wording.plain(frame.altitudeDeg()) + "°, roll "
+                + Wording.plain(frame.rollDeg())
+                + "°; " + Wording.plain(frame.focalLengthMm()) + " mm on "
+                + Wording.size(frame.widthMm(), frame.heightMm())
                 + (frame.projection().equals("rectilinear") ? "" : ", " + frame.projection())
                 + (frame.airless() ? "; without refraction" : ""));
         document.text(times(frame) + " (" + Wording.lasting(frame.lastsS()) + ")");
@@ -72,7 +78,7 @@ final class TrailText {
         return document;
     }
 
-    /** When the shutter is open, each date told once. */
+    /** When the shutter is open, each date given once. */
     private static String times(TrailReport.FrameRow frame) {
         List<Situation.Opening> openings = frame.openings().isEmpty()
                 ? List.of(new Situation.Opening(frame.openAt(), frame.closeAt())) : frame.openings();
@@ -81,8 +87,10 @@ final class TrailText {
         for (Situation.Opening opening : openings) {
             LocalDate opened = Wording.secondDate(opening.openAt());
             LocalDate closed = Wording.secondDate(opening.closeAt());
-            times.add((opened.equals(told) ? "" : Wording.date(opened) + " ") + Wording.second(opening.openAt()) + " to "
-                    + (closed.equals(opened) ? "" : Wording.date(closed) + " ") + Wording.second(opening.closeAt()));
+            times.add((opened.equals(told) ? "" : Wording.date(opened) + " ")
+                    + Wording.second(opening.openAt()) + " to "
+                    + (closed.equals(opened) ? "" : Wording.date(closed) + " ")
+                    + Wording.second(opening.closeAt()));
             told = closed;
         }
         return times.toString();
@@ -97,7 +105,8 @@ final class TrailText {
     }
 
     private static String sheet(TrailReport.TrailSheetRow sheet) {
-        return Wording.film(sheet.film(), sheet.fittedToSheets()) + " at " + Wording.fNumber(sheet.fNumber()) + ": sky tone "
+        return FilmWords.name(sheet.film(), sheet.fittedToSheets()) + " at "
+                + Wording.fNumber(sheet.fNumber()) + ": sky tone "
                 + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
@@ -105,13 +114,14 @@ final class TrailText {
 
     private static String faintest(TrailReport.TrailSheetRow sheet) {
         return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
-                : "stars at the centre, next to the pole, draw little more than points; faintest of declination "
+                : "stars at the centre, next to the pole, draw little more than points; faintest of "
+                + "declination "
                         + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
     }
 
     private static String pole(TrailReport.PoleRow pole, TrailReport.FrameRow frame) {
-        String name = "the " + pole.name() + " pole of the sky, altitude " + Wording.number(pole.altitudeDeg(), 1)
-                + "°, ";
+        String name = "the " + pole.name() + " pole of the sky, altitude "
+                + Wording.number(pole.altitudeDeg(), 1) + "°, ";
         if (pole.xMm().isEmpty()) {
             return name + "is behind the camera";
         }
@@ -122,35 +132,40 @@ final class TrailText {
         return name + (pole.inFrame() ? "stands in the frame at x " : "falls beside the frame at x ")
                 + Wording.number(pole.xMm().getAsDouble(), 1) + " mm, y "
                 + Wording.number(pole.yMm().orElseThrow(), 1) + " mm" + (pole.longestArcMm().isEmpty() ? ""
-                        : "; trails turn by " + Wording.number(pole.turnDeg(), 1) + "° round it, the longest over "
+                        : "; trails turn by " + Wording.number(pole.turnDeg(), 1)
+                        + "° round it, the longest over "
                                 + Wording.number(pole.longestArcMm().getAsDouble(), 1) + " mm");
     }
 
     private static String moon(TrailReport report) {
         return report.moon().inFrameAt().map(at -> at.isAfter(report.frame().openAt())
-                        ? "the Moon stays out of the frame until " + minute(report.frame(), at)
+                        ? "the Moon enters the frame at " + minute(report.frame(), at)
                         : "the Moon stands in the frame when the shutter opens")
-                .orElse("the Moon stays out of the frame until "
-                        + minute(report.frame(), report.moon().lookedUntil().orElseThrow()) + " at least");
+                .orElse("the Moon does not enter the frame before "
+                        + minute(report.frame(), report.moon().lookedUntil().orElseThrow()));
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
         String bodies = records.bodies().stream().map(Wording::title).collect(Collectors.joining(" and "));
         if (records.stars() == 0) {
             return records.bodies().isEmpty()
-                    ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame") + " marks this sheet."
+                    ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame")
+                    + " marks this sheet."
                     : "Only " + bodies + " will show: no star in the frame marks this sheet.";
         }
-        String among = records.stars() + records.catalogue().map(catalogue -> " of " + catalogue.crossingStars()
+        String among = records.stars() + records.catalogue()
+                .map(catalogue -> " of " + catalogue.crossingStars()
                 + " stars to mag " + Wording.plain(catalogue.toMag()))
                 .orElse(records.stars() == 1 ? " star" : " stars");
-        return among + (records.stars() == 1 ? " marks this sheet: " : " mark this sheet, the brightest ") + records.brightestStar().orElseThrow()
+        return among + (records.stars() == 1 ? " marks this sheet: " : " mark this sheet, the brightest ")
+                + records.brightestStar().orElseThrow()
                 + (records.bodies().isEmpty() ? "" : "; so will " + bodies) + ".";
     }
 
     private static Table tracks(TrailReport report) {
         Table table = new Table(Table.words("trail of"), Table.numbers("", "mag"), Table.words("shows"),
-                Table.numbers("", "stops").leaving(5), Table.words("from").leaving(6), Table.words("to").leaving(6),
+                Table.numbers("", "stops").leaving(5), Table.words("from").leaving(6),
+                Table.words("to").leaving(6),
                 Table.numbers("", "mm"), Table.numbers("", "°").leaving(3), Table.numbers("share").leaving(2),
                 Table.numbers("runs").leaving(7), Table.numbers("sagitta").leaving(1),
                 Table.words("enters").leaving(4), Table.words("leaves").leaving(4));
@@ -159,9 +174,9 @@ final class TrailText {
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
             table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
                     Wording.number(track.magnitude(), 1, ""),
-                    track.records().map(records -> records ? "yes" : "no").orElse(""),
-                    track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1) : "",
-                    minute(report.frame(), first.at()), minute(report.frame(), last.at()),
+                    track.records().map(Wording::yes).orElse(""),
+                    track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1)
+                    : "", minute(report.frame(), first.at()), minute(report.frame(), last.at()),
                     Wording.number(track.lengthMm(), 2),
                     Wording.number(track.lengthDeg(), 1), Wording.number(track.frameShare(), 2),
                     Wording.direction(track.directionDeg()) + "°", Wording.number(track.sagittaMm(), 2),
@@ -175,13 +190,14 @@ final class TrailText {
     }
 
     private static Table here(TrailReport report) {
-        Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
-                Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3), Table.numbers("direction").leaving(2),
-                Table.numbers("sagitta", "mm").leaving(1));
+        Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"),
+                Table.numbers("y", "mm"),
+                Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3),
+                Table.numbers("direction").leaving(2), Table.numbers("sagitta", "mm").leaving(1));
         for (TrailReport.StarHereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
-                    Wording.number(here.yMm(), 1), here.point() ? "a point" : Wording.number(here.lengthMm(), 2, "–"),
-                    Wording.number(here.speedMmH(), 2),
+                    Wording.number(here.yMm(), 1), here.point() ? "a point"
+                    : Wording.number(here.lengthMm(), 2, "–"), Wording.number(here.speedMmH(), 2),
                     Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
                     .toArray(String[]::new));
         }

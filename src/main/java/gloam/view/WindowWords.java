@@ -19,12 +19,15 @@ final class WindowWords {
     private WindowWords() {
     }
 
-    /** Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm". */
+    /**
+     * Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm".
+     */
     static String reason(Plan.Window window, Night night) {
-        return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1) + ", tone "
-                + Wording.signed(window.skyToneStops(), 1) + " ± " + Wording.number(window.skyToneSpreadStops(), 1) + ", "
+        return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1)
+                + ", tone " + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", "
                 + records(window) + ", " + trail(window) + clear(window)
-                + (window.misses().isEmpty() ? "" : "; misses: " + String.join(", ", misses(window.misses())));
+                + (window.misses().isEmpty() ? "" : "; misses: "
+                + String.join(", ", misses(window.misses())));
     }
 
     /** By how much parts of a wish are missed, a few words each. */
@@ -89,11 +92,12 @@ final class WindowWords {
     private static String records(Plan.Window window) {
         String stars = window.recordedStars() + " of " + window.framedStars() + " stars to mag "
                 + Wording.number(StarCatalogue.FAINTEST_MAG, 0) + " record";
-        return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and " + stars : stars;
+        return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and "
+                + stars : stars;
     }
 
     private static String clear(Plan.Window window) {
         return window.clearChance().isPresent()
-                ? ", clear " + Wording.number(100 * window.clearChance().getAsDouble(), 0) + " %" : "";
+                ? ", clear " + Wording.percent(window.clearChance().getAsDouble()) : "";
     }
 }

@@ -6,52 +6,53 @@ import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.planner.Aim;
+import gloam.planner.Between;
+import gloam.planner.Limits;
 import gloam.planner.Wish;
+import gloam.units.Label;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A wish as it was understood.
+ * A wish as understood.
  *
  * @param name           its name
  * @param aim            where the camera points, in words
  * @param sky            the kind of sky wanted
  * @param tone           the tone of the sky wanted, in words
  * @param records        what must leave a trail, in words
- * @param trailLeastMm   the least trail length
- * @param trailMostMm    the greatest trail length
- * @param shortestMin    the least exposure
- * @param longestMin     the greatest exposure
- * @param fNumbers       f-numbers to choose from; empty for all of the lens
- * @param worth          what it is worth
- * @param repeat         how many sheets of it at most
- * @param film           its film where it is not the trip's
- * @param limits         what narrows it further, in words; empty for nothing
+ * @param trailLeastMm   least trail length in mm
+ * @param trailMostMm    greatest trail length in mm
+ * @param shortestMin    shortest exposure in minutes
+ * @param longestMin     longest exposure in minutes
+ * @param fNumbers       allowed f-numbers; empty for all of the lens
+ * @param worth          its worth
+ * @param repeat         most sheets to spend on it
+ * @param film           its film, if not the trip's
+ * @param limits         further limits, in words; absent if there are none
  */
-public record WishRow(String name, String aim, String sky, String tone, String records, OptionalDouble trailLeastMm,
-                      OptionalDouble trailMostMm, double shortestMin, double longestMin, List<Double> fNumbers,
+public record WishRow(String name, String aim, String sky, String tone, String records,
+        OptionalDouble trailLeastMm,
+                      OptionalDouble trailMostMm, double shortestMin, double longestMin,
+                      List<Double> fNumbers,
                       double worth, int repeat, Optional<String> film, Optional<String> limits) {
 
     static WishRow of(Wish wish) {
-        return new WishRow(wish.name(), words(wish.aim()), words(wish.sky()), words(wish.tone()),
+        return new WishRow(wish.name(), words(wish.aim()), Label.of(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name), LimitWords.of(wish.limits()));
-    }
-
-    static String words(Enum<?> choice) {
-        return choice.name().toLowerCase(Locale.ROOT);
+                wish.film().map(FilmStock::name), words(wish.limits()));
     }
 
     private static String words(Aim aim) {
         String roll = ", roll " + Wording.plain(aim.roll().degrees()) + "°";
         if (aim instanceof Aim.Follow follow) {
             return "follow " + name(follow.target()) + follow.levelWithin()
-                    .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°").orElse("")
-                    + roll;
+                    .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°")
+                    .orElse("") + roll;
         }
         if (aim instanceof Aim.Pole) {
             return "the celestial pole" + roll;
@@ -78,5 +79,24 @@ public record WishRow(String name, String aim, String sky, String tone, String r
             return "at least " + least.trails() + " stars";
         }
         return records instanceof Wish.Records.One one ? one.body().label() : "nothing in particular";
+    }
+
+    /** All limits, one after the other; empty where there are none. */
+    private static Optional<String> words(Limits limits) {
+        List<String> words = new ArrayList<>();
+        add(words, "Moon's altitude", limits.moonAltitudeDeg(), "°");
+        add(words, "Moon lit", limits.moonLitPercent(), " %");
+        limits.moonSide().ifPresent(side -> words.add("Moon " + Label.of(side)));
+        add(words, "Sun's depth", limits.sunDepthDeg(), "°");
+        limits.time().ifPresent(time -> words.add("by the clock " + time.from() + " … " + time.to()));
+        add(words, "in twilight", limits.twilightMin(), " min");
+        add(words, "of the tone in twilight", limits.twilightPercent(), " %");
+        add(words, "arc", limits.arcDeg(), "°");
+        return words.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", words));
+    }
+
+    private static void add(List<String> words, String what, Between bounds, String unit) {
+        bounds.least().ifPresent(least -> words.add(what + " from " + Wording.plain(least) + unit));
+        bounds.most().ifPresent(most -> words.add(what + " up to " + Wording.plain(most) + unit));
     }
 }

@@ -55,7 +55,8 @@ final class Wording {
 
     /** A distance in km in nine digits, none of them a fraction. */
     static String kilometres(double km) {
-        return number(BigDecimal.valueOf(km).round(new MathContext(9, RoundingMode.HALF_EVEN)).doubleValue(), 0);
+        return number(BigDecimal.valueOf(km).round(new MathContext(9, RoundingMode.HALF_EVEN)).doubleValue(),
+                0);
     }
 
     /** An f-number such as f/11. */
@@ -68,13 +69,37 @@ final class Wording {
         return number(value, 3).replaceFirst("\\.?0+$", "");
     }
 
-    /** A film, and how many sheets it is fitted to where it is. */
-    static String film(String name, int fittedToSheets) {
-        return fittedToSheets == 0 ? name
-                : name + " (fitted to " + fittedToSheets + (fittedToSheets == 1 ? " sheet)" : " sheets)");
+    /** So many things, such as 1 star or 12 stars. */
+    static String count(int number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
     }
 
-    /** A word with its first letter made great. */
+    /** A share of 0 to 1 in whole per cent. */
+    static String percent(double share) {
+        return number(100 * share, 0) + " %";
+    }
+
+    /** A tone in stops from the mid-tone and its spread, such as +1.0 ± 0.6. */
+    static String tone(double stops, double spreadStops) {
+        return signed(stops, 1) + " ± " + number(spreadStops, 1);
+    }
+
+    /** Yes or no. */
+    static String yes(boolean so) {
+        return so ? "yes" : "no";
+    }
+
+    /** What a lens is focused at, in m or at infinity. */
+    static String focus(OptionalDouble metres) {
+        return metres.isPresent() ? plain(metres.getAsDouble()) + " m" : "infinity";
+    }
+
+    /** The size of something flat in mm. */
+    static String size(double widthMm, double heightMm) {
+        return plain(widthMm) + " × " + plain(heightMm) + " mm";
+    }
+
+    /** A word capitalized. */
     static String title(String word) {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
@@ -105,13 +130,13 @@ final class Wording {
         return clock(at.plusSeconds(30));
     }
 
-    /** The first whole minute not before a time. */
+    /** The first whole minute at or after a time. */
     static String minuteAfter(OffsetDateTime at) {
         OffsetDateTime whole = at.truncatedTo(ChronoUnit.MINUTES);
         return clock(whole.equals(at) ? whole : whole.plusMinutes(1));
     }
 
-    /** The last whole minute not after a time. */
+    /** The last whole minute at or before a time. */
     static String minuteBefore(OffsetDateTime at) {
         return clock(at);
     }
@@ -181,7 +206,8 @@ final class Wording {
         if (light < LEAST_LIGHT) {
             return "0";
         }
-        return light < LEAST_PLAIN ? String.format(Locale.ROOT, "%.1e", light) : twoDigits(light).toPlainString();
+        return light < LEAST_PLAIN ? String.format(Locale.ROOT, "%.1e", light) : twoDigits(light)
+                .toPlainString();
     }
 
     private static String parts(int amount, int inOne, String large, String small) {

@@ -44,8 +44,8 @@ class ExposuresTest {
     private static final Instant EVENING = Instant.parse("2027-02-08T22:00:00Z");
 
     private static Lens lens(double focalLengthMm, double focusM, Double... fNumbers) {
-        return new Lens(focalLengthMm, Stream.of(fNumbers).map(FNumber::exact).toList(), 0.9, focusM, 40, 0, Projection.RECTILINEAR,
-                Vignetting.NONE);
+        return new Lens(focalLengthMm, Stream.of(fNumbers).map(FNumber::exact).toList(), 0.9, focusM, 40, 0,
+                Projection.RECTILINEAR, Vignetting.NONE);
     }
 
     private static Lens lens(double focalLengthMm, double focusM, int widest, int middle, int narrowest) {
@@ -127,12 +127,23 @@ class ExposuresTest {
     @ParameterizedTest
     @MethodSource("blurs")
     void aNearFocusBlursAsTheThinLensSays(ReferenceTable.Row row) {
-        SpotWidths spot = SpotWidths.of(lens(150, 10, row.number("fNumber")), FNumber.exact(row.number("fNumber")));
+        SpotWidths spot = SpotWidths.of(lens(150, 10, row.number("fNumber")),
+                FNumber.exact(row.number("fNumber")));
         double blurUm = 1000 * row.number("blurMm");
         assertEquals(blurUm, spot.defocusUm(), 0.0005 * blurUm); // the table's tolerance
         assertEquals(2.44 * 0.55 * row.number("fNumber"), spot.diffractionUm(), 1e-6);
         assertEquals(Math.sqrt(Math.pow(spot.defocusUm(), 2) + Math.pow(spot.diffractionUm(), 2) + 40 * 40),
                 spot.togetherUm(), 1e-9);
+    }
+
+    /**
+     * An image of f²/(N c) away, 150² / (8 · 0.04) mm and the focal length, and from there on blurs of 40 µm
+     * at most at infinity (the thin lens's hyperfocal distance).
+     */
+    @Test
+    void theHyperfocalDistanceIsThatOfTheSpot() {
+        assertEquals(0.15 + 150 * 150 / (8 * 0.04) / 1000, SpotWidths.of(LENS, FNumber.exact(8))
+                .hyperfocalM(), 0.16);
     }
 
     /** Sheets a stop apart around the wanted tone: times in the proportion 1 : 2 : 4 without failure. */
@@ -169,6 +180,18 @@ class ExposuresTest {
         assertEquals(50, clocked.light().aimDeclination().degrees(), 1e-9); // of the zenith: the latitude
         // the site's extinction through one air mass
         assertEquals(0.2, clocked.light().stars().lossMag(), 1e-3);
+    }
+
+    /**
+     * Three stops over the mid-tone no dark sky makes in a night at f/32: the shutter has no time to close.
+     */
+    @Test
+    void whatNeverFinishesHasNoTimeToClose() {
+        KnownSky changing = new KnownSky.Computed(Places.at(50, 10, 0), Direction.ZENITH, EVENING, false);
+        Exposures never = Exposures.of(() -> DARK, question(lens(150, Double.POSITIVE_INFINITY, 32.0),
+                Reciprocity.power(1.3, 1), List.of(changing), new TimeFor(3, 1)));
+        assertTrue(never.exposures().get(0).row().exposure().neverFinishes());
+        assertTrue(never.exposures().get(0).closeAt().isEmpty());
     }
 
     /** The Sun stands above the horizon: no film is exposed. */

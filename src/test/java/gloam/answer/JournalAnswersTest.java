@@ -18,13 +18,15 @@ import gloam.journal.ToneWord;
 import gloam.light.SkyBrightness;
 import gloam.units.BadInput;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class JournalAnswersTest {
 
     private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
-    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+    private static final Lens LENS = new Lens(120, List.of(FNumber.exact(8), FNumber.exact(11)), 0.9,
+            Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE);
 
     private static Journal journal(Entry... entries) {
@@ -97,10 +99,27 @@ class JournalAnswersTest {
         assertEquals(3, next.fit().used().size());
     }
 
+    /**
+     * The film is right at some minutes: between two and three hours everything advised lies there all the
+     * same.
+     */
+    @Test
+    void advisedTimesKeepToTheirBounds() {
+        NextExposure next = NextExposure.of(FILM, judged(), "",
+                wanted(3, Duration.ofHours(2), Duration.ofHours(3)));
+        List<Double> times = new ArrayList<>(List.of(next.advice().likeliest().exposureS(),
+                next.advice().telling().exposureS()));
+        next.advice().brackets().forEach(bracket -> times.addAll(bracket.exposuresS()));
+        times.forEach(seconds -> assertTrue(seconds >= 7200 - 1e-6 && seconds <= 10_800 + 1e-6, seconds
+                + " s"));
+    }
+
     @Test
     void whatCannotBeAdvisedIsRefused() {
         assertThrows(BadInput.class, () -> wanted(2, Duration.ofMinutes(2), Duration.ofMinutes(1)));
         assertThrows(BadInput.class, () -> wanted(0, Duration.ofMinutes(1), Duration.ofMinutes(2)));
+        assertEquals(Duration.ofMinutes(2), wanted(1, Duration.ofMinutes(2), Duration.ofMinutes(2))
+                .longest());
     }
 
     @Test

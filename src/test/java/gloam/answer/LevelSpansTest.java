@@ -1,6 +1,7 @@
 package gloam.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Body;
@@ -21,12 +22,14 @@ import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
 import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
+import gloam.units.BadInput;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -43,9 +46,7 @@ class LevelSpansTest {
         Site base = Places.at(latitudeDeg, 10, 100);
         Site site = new Site("site", base.latitude(), base.longitude(), 100, base.zone(), 21.6, 0.2,
                 new Skyline(List.of(new Skyline.Point(0, skylineDeg))));
-        Camera camera = new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
-                0,
-                Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
+        Camera camera = camera();
         LevelSpans answer = LevelSpans.of(EPHEMERIS, site, new LevelSpans.Wanted(body,
                 LevelSearch.centred(camera, Angle.ofDegrees(withinDeg)), FIRST, FIRST.plusDays(8)));
         List<Instant> found = answer.spans().stream().map(span -> span.level().span())
@@ -56,6 +57,37 @@ class LevelSpansTest {
         for (int i = 0; i < tried.size(); i++) {
             assertEquals(0, Duration.between(tried.get(i), found.get(i)).toMillis() / 1000.0, TRIED_EVERY_S);
         }
+    }
+
+    private static Camera camera() {
+        return new Camera("camera", new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY,
+                40, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ZERO);
+    }
+
+    /** Full Moon on 20 February 2027: up all night that evening, down all night two weeks before. */
+    @Test
+    void aSpanTellsWhetherTheMoonIsUp() {
+        assertEquals(List.of(true), moonUp(LocalDate.of(2027, 2, 20)));
+        assertEquals(List.of(false), moonUp(LocalDate.of(2027, 2, 6)));
+    }
+
+    private static List<Boolean> moonUp(LocalDate evening) {
+        LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
+        return LevelSpans.of(EPHEMERIS, Places.MID_NORTH,
+                new LevelSpans.Wanted(Body.MARS, search, evening, evening))
+                .spans().stream().map(LevelSpans.Span::moonUp).distinct().toList();
+    }
+
+    @Test
+    void theSunAndTooManyNightsAreRefused() {
+        LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.SUN, search, FIRST, FIRST));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.minusDays(1)));
+        assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
+                FIRST.plusDays(800)));
+        assertEquals(FIRST.plusDays(799), new LevelSpans.Wanted(Body.MARS, search, FIRST, FIRST.plusDays(799))
+                .last());
     }
 
     /** Starts and ends, one after the other. */

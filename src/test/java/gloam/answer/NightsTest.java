@@ -1,15 +1,21 @@
 package gloam.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.answer.HighStands.HighNight;
+import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.MoonPhase;
+import gloam.ephemeris.Night;
+import gloam.ephemeris.SkylinePassage;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.orekit.OrekitEphemeris;
+import gloam.gear.Site;
+import gloam.gear.Skyline;
 import gloam.planner.NightRank;
 import gloam.planner.Progress;
 import gloam.support.AnalyticEphemeris;
@@ -76,6 +82,26 @@ class NightsTest {
         assertTrue(hour.groundLx() > 0);
     }
 
+    /**
+     * Under terrain that reaches 10°, the Moon of that night passes it later than the horizon, and no level
+     * skyline is told of.
+     */
+    @Test
+    void passagesOverTerrainAreToldBodyByBody() {
+        Site open = Places.MID_NORTH;
+        Site walled = new Site("walled", open.latitude(), open.longitude(), open.heightM(), open.zone(), 21.6,
+                0.2,
+                new Skyline(List.of(new Skyline.Point(0, 10))));
+        assertEquals(List.of(), NightCourse.of(new AnalyticEphemeris(), open, EVENING).passages());
+        NightCourse course = NightCourse.of(new AnalyticEphemeris(), walled, EVENING);
+        List<Body> bodies = course.passages().stream().map(SkylinePassage::body).toList();
+        assertEquals(bodies.stream().sorted().toList(), bodies);
+        assertEquals(Body.SUN, bodies.get(0));
+        assertFalse(course.passages().get(0).over());
+        assertTrue(course.passages().get(0).at().isBefore(course.rank().night().sunDown().get(0).start()));
+        assertEquals(2, bodies.stream().filter(body -> body == Body.SUN).count());
+    }
+
     /** Full Moon 2024-01-25 17:54, new Moon 2024-04-08 18:21 UT, as almanacs print them; from memory. */
     @Test
     void theMoonIsAsOldAsTheAlmanacSays() {
@@ -104,7 +130,7 @@ class NightsTest {
     @Test
     void aStayIsWorthTheMeanOfItsNights() {
         List<LocalDate> evenings = EVENING.datesUntil(EVENING.plusDays(4)).toList();
-        Ranking ranking = Ranking.of(new AnalyticEphemeris(),
+        Ranking ranking = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), evenings,
                 Optional.empty(), OptionalInt.of(3)), Progress.NONE);
         assertEquals(4, ranking.nights().size());
@@ -117,6 +143,20 @@ class NightsTest {
     }
 
     @Test
+    void everySiteIsRankedOnEveryNight() {
+        List<LocalDate> evenings = List.of(EVENING, EVENING.plusDays(1));
+        List<NightRank> nights = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
+                new Ranking.Wanted(List.of(Places.MID_NORTH, Places.EQUATOR), evenings, Optional.empty(),
+                        OptionalInt.empty()), Progress.NONE).nights();
+        assertEquals(4, nights.size());
+        for (Site site : List.of(Places.MID_NORTH, Places.EQUATOR)) {
+            assertEquals(evenings, nights.stream().map(NightRank::night)
+                    .filter(night -> night.site().equals(site))
+                    .map(Night::date).sorted().toList());
+        }
+    }
+
+    @Test
     void aStayIsNoLongerThanTheNightsThereAre() {
         assertThrows(BadInput.class, () -> new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
                 Optional.empty(), OptionalInt.of(2)));
@@ -124,7 +164,7 @@ class NightsTest {
 
     @Test
     void noRunIsMadeWhereNoneIsAskedFor() {
-        assertTrue(Ranking.of(new AnalyticEphemeris(),
+        assertTrue(Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
                 Optional.empty(), OptionalInt.empty()), Progress.NONE).stays().isEmpty());
     }

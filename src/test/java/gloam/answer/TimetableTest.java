@@ -3,6 +3,7 @@ package gloam.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.answer.Timetable.Announced;
@@ -11,11 +12,13 @@ import gloam.ephemeris.StarCatalogue;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
+import gloam.planner.Progress;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.Wish;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
+import gloam.units.BadInput;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -108,6 +111,67 @@ class TimetableTest {
                 window.event().sequence()));
         assertTrue(Timetable.of(PLAN, Optional.of(saved(before, Duration.ZERO)), LATER).cancelled()
                 .isEmpty());
+    }
+
+    /** Sheets counted on from those served, none set up before the trip's rest begins. */
+    @Test
+    void whatIsLeftOfATripCountsOnFromWhatIsDone() {
+        Timetable all = Timetable.of(PLAN, Optional.empty(), NOW);
+        Interval second = windows(all).get(1).window().open();
+        Instant begun = second.start().minus(Duration.ofMinutes(5));
+        Trip rest = TRIP.rest(begun).without(List.of("stars"));
+        Plan.NightPlan night = PLAN.nights().get(0);
+        Plan left = new Plan(rest, List.of(new Plan.NightPlan(night.night(), night.windows().subList(1, 2),
+                night.refused(), night.notes(), night.course())), List.of());
+        List<Announced> windows = windows(Timetable.of(left, Optional.empty(), NOW));
+        assertEquals(1, windows.size());
+        assertEquals(windows(all).get(1).event().identity(), windows.get(0).event().identity());
+        assertEquals(begun, windows.get(0).prepareAt());
+    }
+
+    /** What was over when the rest of the trip began is not taken back. */
+    @Test
+    void onlyWhatIsAheadIsTakenBack() {
+        Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
+        Instant begun = windows(before).get(1).window().open().start();
+        Plan nothing = new Plan(TRIP.rest(begun), List.of(), List.of());
+        assertEquals(List.of(windows(before).get(1).event().identity()),
+                Timetable.of(nothing, Optional.of(saved(before, Duration.ZERO)), LATER).cancelled().stream()
+                .map(window -> window.event().identity()).toList());
+    }
+
+    /** On a computer whose clock is behind, a change still gets a greater number than what it changes. */
+    @Test
+    void aChangeCountsOnWhateverTheClockSays() {
+        Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
+        List<Announced> moved = windows(Timetable.of(PLAN, Optional.of(saved(before, Duration.ofMinutes(-1))),
+                NOW.minus(Duration.ofDays(1))));
+        assertEquals(windows(before).get(0).event().sequence() + 1, moved.get(0).event().sequence());
+    }
+
+    /** What is cancelled stays so in every timetable after, and comes back under a greater number. */
+    @Test
+    void whatWasTakenBackIsRemembered() {
+        Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
+        Plan empty = new Plan(TRIP, List.of(), List.of());
+        Timetable none = Timetable.of(empty, Optional.of(saved(before, Duration.ZERO)), LATER);
+        FormerPlan former = new FormerPlan(none.identity(), List.of(), none.cancelled());
+        assertEquals(none.cancelled(), Timetable.of(empty, Optional.of(former), LATER).cancelled());
+        Timetable again = Timetable.of(PLAN, Optional.of(former), LATER);
+        assertEquals(List.of(), again.cancelled());
+        windows(again).forEach(window -> assertEquals(none.cancelled().get(0).event().sequence() + 1,
+                window.event().sequence()));
+    }
+
+    @Test
+    void aTripWithoutWishesHasNoTimetable() {
+        Trip bare = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of());
+        assertThrows(BadInput.class, () -> Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
+                bare,
+                Optional.empty(), NOW, Progress.NONE));
+        assertEquals(2, windows(Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), TRIP,
+                Optional.empty(),
+                NOW, Progress.NONE)).size());
     }
 
     @Test

@@ -23,6 +23,7 @@ class ToneGuideTest {
     void everyWordHasAPatchAndTheMidToneIsAGreyCard() {
         assertEquals(Arrays.asList(ToneWord.values()), ToneGuide.all().patches().stream().map(Patch::word)
                 .toList());
+        assertEquals(118, ToneGuide.all().patches().get(3).screenLevel(), 1); // of 0.18, above
         assertEquals(0.18, ToneGuide.all().patches().get(3).reflectance(), 0.005); // density 0.74 is 18.2 %
     }
 }

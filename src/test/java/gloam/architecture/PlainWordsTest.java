@@ -24,12 +24,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Gloam speaks plain present-day English: a few archaic words stand in nothing that a user reads. */
 class PlainWordsTest {
 
-    private static final Pattern ARCHAIC = Pattern.compile("(?i)\\b(tells?|told|reckon(s|ed|ing)?|so long|as near as may be|"
+    private static final Pattern ARCHAIC =
+            Pattern.compile("(?i)\\b(tells?|told|reckon(s|ed|ing)?|so long|as near as may be|"
             + "is not said|are not said|left out it is|throws? back|mends?|likewise|therein|thereof)\\b");
     /** The one thing that is to be told: people, where one is. */
     private static final Pattern TO_PEOPLE = Pattern.compile("(?i)tell someone");
-    private static final List<String> PACKAGES = List.of("cli", "store", "units", "gear", "film", "field", "ephemeris", "journal",
-            "light", "exposure", "trail", "proof", "view");
+    private static final List<String> PACKAGES = List.of("cli", "store", "units", "gear", "film", "field",
+            "ephemeris", "journal", "light", "exposure", "trail", "proof", "view");
 
     @Test
     void stringsOfTheProgram() throws IOException {
@@ -68,7 +69,8 @@ class PlainWordsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"README.md", "src/docs/planning-a-trip.md", "src/docs/preview-frame-to-sheet.md",
-        "src/docs/reading-the-timetable.md", "src/docs/learning-from-the-journal.md", "src/docs/what-the-numbers-mean.md",
+        "src/docs/reading-the-timetable.md", "src/docs/learning-from-the-journal.md",
+        "src/docs/what-the-numbers-mean.md",
         "src/docs/trip-keys.md", "src/main/resources/gloam/store/trip-keys.yaml", "demo-data/trip.yaml"})
     void documents(String file) throws IOException {
         assertEquals(List.of(), archaic(file, Files.readString(Path.of(file))));

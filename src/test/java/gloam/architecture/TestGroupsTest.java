@@ -75,7 +75,8 @@ class TestGroupsTest {
     }
 
     private static List<Step> steps() throws Exception {
-        Document pom = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(Path.of("pom.xml").toFile());
+        Document pom = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(Path.of("pom.xml").toFile());
         List<Step> steps = new ArrayList<>();
         for (Optional<String> profile : STEP.matcher(Files.readString(Path.of(".ci/run"))).results()
                 .map(step -> Optional.ofNullable(step.group(1))).toList()) {
@@ -92,6 +93,7 @@ class TestGroupsTest {
         assertEquals("1", path.evaluate("count(" + at + ")", pom), at);
         String expression = path.evaluate(at, pom);
         assertTrue(expression.matches("(\\w+( \\| \\w+)*)?"), expression);
-        return Stream.of(expression.split(" \\| ")).filter(name -> !name.isEmpty()).collect(Collectors.toSet());
+        return Stream.of(expression.split(" \\| ")).filter(name -> !name.isEmpty())
+                .collect(Collectors.toSet());
     }
 }

@@ -21,8 +21,10 @@ final class Answers {
     private static final String JOURNAL = "--journal demo-data/journal.jsonl";
     private static final String TRIP = "--trip demo-data/trip.yaml";
     /** What no golden case asks. */
-    private static final List<String> MORE = List.of("plan --trip demo-data/trip-south.yaml", "nights --stay 2 " + TRIP,
-            "journal export " + JOURNAL, "proof " + TRIP + " --film instant-colour-125 --azimuth 0 --altitude 41 "
+    private static final List<String> MORE = List.of("plan --trip demo-data/trip-south.yaml",
+            "nights --stay 2 " + TRIP,
+            "journal export " + JOURNAL, "proof " + TRIP
+            + " --film instant-colour-125 --azimuth 0 --altitude 41 "
             + "--from 2027-02-08T21:00 --lasts 1h --f-number 8 --size 64");
 
     private Answers() {
@@ -72,7 +74,8 @@ final class Answers {
         while (asked.hasSubcommand()) {
             asked = asked.subcommand();
         }
-        if (asked.commandSpec().userObject() instanceof ReportingCommand command && !asked.isUsageHelpRequested()) {
+        if (asked.commandSpec().userObject() instanceof ReportingCommand command
+                && !asked.isUsageHelpRequested()) {
             answers.add(new Answer(String.join(" ", line), command.report(Run.session())));
         }
     }

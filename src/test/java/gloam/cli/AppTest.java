@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 
 class AppTest {
 
-    private static final String[] SKY = {"sky", "--lat", "41.05", "--lon", "-2.15", "--height", "1080", "--zone",
+    private static final String[] SKY = {"sky", "--lat", "41.05", "--lon", "-2.15", "--height", "1080",
+            "--zone",
         "Europe/Madrid", "--at", "2027-02-08T22:30"};
 
     @Test
@@ -71,9 +72,10 @@ class AppTest {
 
     @Test
     void aFlagTakesNoValue() {
-        Run run = Run.of("nights", "--fail-if-empty=yes", "--place", "41.05,-2.15,1080", "--zone", "Europe/Madrid",
-                "--from", "2027-02-08");
+        Run run = Run.of("nights", "--fail-if-empty=yes", "--place", "41.05,-2.15,1080", "--zone",
+                "Europe/Madrid", "--from", "2027-02-08");
         assertEquals(2, run.exit());
-        assertTrue(run.err().startsWith("option '--fail-if-empty' should be specified without 'yes' parameter"), run.err());
+        assertTrue(run.err().startsWith("option '--fail-if-empty' should be specified without 'yes' "
+                + "parameter"), run.err());
     }
 }

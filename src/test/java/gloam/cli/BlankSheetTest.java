@@ -19,7 +19,10 @@ class BlankSheetTest {
     @TempDir
     private Path folder;
 
-    /** A pinhole under a dark sky leaves film as it was; the stars that f/22 and f/16 show move slower and faster. */
+    /**
+     * A pinhole under a dark sky leaves film as it was; the stars that f/22 and f/16 show move slower and
+     * faster.
+     */
     @ParameterizedTest
     @CsvSource({"'pole: {}, exposure-min: {shortest: 60, longest: 240}', 22",
         "'point: {azimuth-deg: 180, altitude-deg: 46}, exposure-min: {shortest: 30, longest: 120}', 16"})
@@ -28,7 +31,8 @@ class BlankSheetTest {
         JsonNode night = json("plan", trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
         String reason = night.at("/refused/0/reason").asString();
-        assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays black"), reason);
+        assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays black"),
+                reason);
         assertTrue(reason.contains("it takes f/" + widerFNumber + " or wider"), reason);
         assertEquals(0, json("nights", trip).at("/nights/0/score").asDouble());
     }
@@ -58,7 +62,8 @@ class BlankSheetTest {
         JsonNode night = json("plan", trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
         String reason = night.at("/refused/0/reason").asString();
-        assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays white"), reason);
+        assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays white"),
+                reason);
         assertTrue(reason.matches(".*it takes f/\\d+ or narrower.*"), reason);
     }
 

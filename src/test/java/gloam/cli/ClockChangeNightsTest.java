@@ -24,7 +24,8 @@ class ClockChangeNightsTest {
 
     private static final ZoneId ZURICH = ZoneId.of("Europe/Zurich");
     private static final Pattern HOUR = Pattern.compile("<text x=\"([0-9.]+)\"[^>]*>(\\d\\d)</text>");
-    private static final Pattern BAR = Pattern.compile("<rect x=\"([0-9.]+)\" y=\"90\\.00\" width=\"([0-9.]+)\"");
+    private static final Pattern BAR =
+            Pattern.compile("<rect x=\"([0-9.]+)\" y=\"90\\.00\" width=\"([0-9.]+)\"");
 
     @TempDir
     private Path folder;
@@ -50,7 +51,10 @@ class ClockChangeNightsTest {
         return run.out();
     }
 
-    /** Each hour of the strip stands where that instant lies between two windows whose instants the JSON gives. */
+    /**
+     * Each hour of the strip stands where that instant lies between two windows whose instants the JSON
+     * gives.
+     */
     @ParameterizedTest
     @CsvSource({"2027-10-30, 00 01 02 02 03 04", "2027-03-27, 00 01 03 04"})
     void hoursOfTheStripAreThoseOfTheClocks(String night, String aroundTheChange) throws IOException {
@@ -61,13 +65,15 @@ class ClockChangeNightsTest {
             bars.add(Double.parseDouble(bar.group(1)) + Double.parseDouble(bar.group(2)));
         }
         List<Instant> moments = new ArrayList<>();
-        for (Matcher moment = Pattern.compile("\"(open|close)At\" : \"([^\"]+)\"").matcher(plan(night, "19:00", "23:00", "json"));
+        for (Matcher moment = Pattern.compile("\"(open|close)At\" : \"([^\"]+)\"")
+                .matcher(plan(night, "19:00", "23:00", "json"));
                 moment.find();) {
             moments.add(OffsetDateTime.parse(moment.group(2)).toInstant());
         }
         assertEquals(4, bars.size());
         assertEquals(4, moments.size());
-        double secondsAPoint = (moments.get(3).getEpochSecond() - moments.get(0).getEpochSecond()) / (bars.get(3) - bars.get(0));
+        double secondsAPoint = (moments.get(3).getEpochSecond() - moments.get(0).getEpochSecond())
+                / (bars.get(3) - bars.get(0));
         List<String> hours = new ArrayList<>();
         for (Matcher hour = HOUR.matcher(svg); hour.find();) {
             hours.add(hour.group(2));
@@ -84,8 +90,8 @@ class ClockChangeNightsTest {
     @Test
     void aTimeThatClocksSkipIsSaidToBeSkipped() throws IOException {
         String text = plan("2027-03-27", "02:10", "02:55", "text").replaceAll("\\s+", " ");
-        assertTrue(text.contains("not Narrow: the clocks skip all of 02:10 to 02:55: on Sun 2027-03-28 the clocks go forward "
-                + "from 02:00 to 03:00"), text);
+        assertTrue(text.contains("not Narrow: the clocks skip all of 02:10 to 02:55: on Sun 2027-03-28 the "
+                + "clocks go forward from 02:00 to 03:00"), text);
         assertFalse(text.contains("Sun is up all through"), text);
     }
 
@@ -94,18 +100,22 @@ class ClockChangeNightsTest {
     @CsvSource({"02:10, 03:40, 03:00, 03:40", "01:00, 02:30, 01:00, 01:59"})
     void onlyTimesThatComeAreNamed(String from, String to, String first, String last) throws IOException {
         String json = plan("2027-03-27", from, to, "json");
-        Matcher narrow = Pattern.compile("\"wish\" : \"Narrow\".*?\"openAt\" : \"2027-03-28T(\\d\\d:\\d\\d)[^\"]*\",\\s*"
+        Matcher narrow = Pattern.compile(
+                "\"wish\" : \"Narrow\".*?\"openAt\" : \"2027-03-28T(\\d\\d:\\d\\d)[^\"]*\",\\s*"
                 + "\"closeAt\" : \"2027-03-28T(\\d\\d:\\d\\d)", Pattern.DOTALL).matcher(json);
         assertTrue(narrow.find(), json);
-        assertTrue(narrow.group(1).compareTo(first) >= 0 && narrow.group(2).compareTo(last) <= 0, narrow.group());
+        assertTrue(narrow.group(1).compareTo(first) >= 0 && narrow.group(2).compareTo(last) <= 0,
+                narrow.group());
     }
 
     /** Such a time is named without what is skipped where it is why a wish is refused, too. */
     @ParameterizedTest
-    @CsvSource({"2027-03-27, 22:00, 02:30, 'the clock between 22:00 and 01:59 only 22:00 – Sun 2027-03-28 01:59'",
+    @CsvSource({"2027-03-27, 22:00, 02:30, 'the clock between 22:00 and 01:59 only 22:00 – Sun 2027-03-28 "
+            + "01:59'",
         "2027-03-27, 02:10, 03:40, 'the clock between 03:00 and 03:40 only Sun 2027-03-28 03:00–03:40'",
         "2027-07-03, 13:00, 15:00, the Sun is up all through the clock between 13:00 and 15:00"})
-    void aRefusalNamesOnlyTimesThatCome(String night, String from, String to, String words) throws IOException {
+    void aRefusalNamesOnlyTimesThatCome(String night, String from, String to, String words)
+    throws IOException {
         plan(night, from, to, "text");
         Path trip = folder.resolve("dawn.yaml");
         Files.writeString(trip, Files.readString(folder.resolve("trip.yaml")).replace("sky: any", "sky: dawn")
@@ -121,10 +131,13 @@ class ClockChangeNightsTest {
         assertTrue(text.contains("on Sun 2027-10-31 the clocks go back from 03:00 to 02:00"), text);
     }
 
-    /** Times after midnight, wherever they are told: heading and table, darkness, card, strip and calendar. */
+    /**
+     * Times after midnight, wherever they are told: heading and table, darkness, card, strip and calendar.
+     */
     @Test
     void timesAfterMidnightHaveTheirDate() throws IOException {
-        Matcher open = Pattern.compile("\"wish\" : \"Narrow\".*?\"openAt\" : \"2027-02-09T(\\d\\d:\\d\\d)[^\"]*\",\\s*"
+        Matcher open = Pattern.compile(
+                "\"wish\" : \"Narrow\".*?\"openAt\" : \"2027-02-09T(\\d\\d:\\d\\d)[^\"]*\",\\s*"
                 + "\"closeAt\" : \"2027-02-09T(\\d\\d:\\d\\d)", Pattern.DOTALL)
                 .matcher(plan("2027-02-08", "01:00", "03:00", "json"));
         assertTrue(open.find());
@@ -133,8 +146,10 @@ class ClockChangeNightsTest {
         assertTrue(text.contains("Tue " + open.group(1) + "  Tue " + open.group(2)), text);
         assertTrue(Pattern.compile("dark 19:\\d\\d – Tue 2027-02-09 05:\\d\\d").matcher(text).find(), text);
         String whole = "Tue 2027-02-09 " + open.group(1) + " – " + open.group(2);
-        assertTrue(plan("2027-02-08", "01:00", "03:00", "html").contains("<p class=\"time\">" + whole + "</p>"));
-        assertTrue(plan("2027-02-08", "01:00", "03:00", "svg").contains("<title>Narrow, " + whole + "</title>"));
+        assertTrue(plan("2027-02-08", "01:00", "03:00", "html")
+                .contains("<p class=\"time\">" + whole + "</p>"));
+        assertTrue(plan("2027-02-08", "01:00", "03:00", "svg")
+                .contains("<title>Narrow, " + whole + "</title>"));
         assertTrue(plan("2027-02-08", "01:00", "03:00", "ics").replace("\r\n ", "").replace("\n ", "")
                 .contains("DESCRIPTION:Open " + whole + " (Europe/Zurich)"));
     }
@@ -144,11 +159,13 @@ class ClockChangeNightsTest {
     void anotherNightIsNamedByTheDateOfTheOpening() throws IOException {
         Path trip = folder.resolve("two.yaml");
         plan("2027-02-21", "01:00", "03:00", "text");
-        Files.writeString(trip, Files.readString(folder.resolve("trip.yaml")).replace("to: 2027-02-21", "to: 2027-03-02")
+        Files.writeString(trip, Files.readString(folder.resolve("trip.yaml"))
+                .replace("to: 2027-02-21", "to: 2027-03-02")
                 .replace("sheets: 3", "sheets: 1").replace("sky: any", "sky: dark")
                 .replace("sky: dawn", "sky: dawn, worth: 100"));
         Run run = Run.of("plan", "--trip", trip.toString());
-        Matcher opens = Pattern.compile("possible from (\\w{3}) (\\S+) 0[12]:\\d\\d").matcher(run.out().replaceAll("\\s+", " "));
+        Matcher opens = Pattern.compile("possible from (\\w{3}) (\\S+) 0[12]:\\d\\d")
+                .matcher(run.out().replaceAll("\\s+", " "));
         assertTrue(opens.find(), run.out());
         assertTrue(opens.group(2).compareTo("2027-02-22") > 0, opens.group());
     }

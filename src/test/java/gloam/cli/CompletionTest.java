@@ -29,7 +29,8 @@ class CompletionTest {
     @Test
     void isValidBashThatLeavesFilesToTheShell() throws Exception {
         assertEquals("", bash("-n", "gloam.bash"));
-        assertTrue(Files.readString(folder.resolve("gloam.bash")).contains("\ncomplete -F _complete_gloam -o default gloam "));
+        assertTrue(Files.readString(folder.resolve("gloam.bash"))
+                .contains("\ncomplete -F _complete_gloam -o default gloam "));
     }
 
     @ParameterizedTest
@@ -42,13 +43,17 @@ class CompletionTest {
         assertTrue(Arrays.asList(completions(typed).split("\\s+")).contains(completed), completions(typed));
     }
 
-    /** Calls what {@code complete} was given; {@code compopt} works only below a key, so it does nothing here. */
+    /**
+     * Calls what {@code complete} was given; {@code compopt} works only below a key, so it does nothing here.
+     */
     private String completions(String typed) throws Exception {
         List<String> words = List.of(typed.split(" "));
-        return bash("-c", "compopt() { :; }; source ./gloam.bash; COMP_WORDS=(" + typed + "); COMP_CWORD=" + (words.size() - 1)
-                + "; COMP_LINE='" + typed + "'; COMP_POINT=" + typed.length() + "; $(complete -p gloam | sed -E "
-                + "'s/.*-F ([^ ]+).*/\\1/') gloam '" + words.get(words.size() - 1) + "' '" + words.get(words.size() - 2)
-                + "'; echo \"${COMPREPLY[@]}\"");
+        return bash("-c", "compopt() { :; }; source ./gloam.bash; COMP_WORDS=(" + typed + "); COMP_CWORD="
+                + (words.size() - 1)
+                + "; COMP_LINE='" + typed + "'; COMP_POINT=" + typed.length()
+                + "; $(complete -p gloam | sed -E "
+                + "'s/.*-F ([^ ]+).*/\\1/') gloam '" + words.get(words.size() - 1) + "' '"
+                + words.get(words.size() - 2) + "'; echo \"${COMPREPLY[@]}\"");
     }
 
     private String bash(String... arguments) throws Exception {

@@ -20,20 +20,22 @@ class ContractTest {
 
     private static final List<String> NIGHT =
             List.of("night", "site", "events", "darkHours", "moonlessDarkHours", "moon", "score", "reason");
-    private static final Set<String> WHAT = Set.of("sunset", "sunrise", "civil-dusk", "civil-dawn", "nautical-dusk",
+    private static final Set<String> WHAT = Set.of("sunset", "sunrise", "civil-dusk", "civil-dawn",
+            "nautical-dusk",
             "nautical-dawn", "astronomical-dusk", "astronomical-dawn", "moonrise", "moonset", "moon-transit");
 
     @Test
     void skyAtAnInstant() throws IOException {
         JsonNode sky = json("sky " + PLACE + "--at 2027-02-08T22:30 --star 84,-1.5");
         assertFields(sky, "at", "bodies", "stars", "light");
-        assertEquals(List.of("sun", "moon", "mercury", "venus", "mars", "jupiter", "saturn", "uranus", "neptune"),
-                StreamSupport.stream(sky.get("bodies").spliterator(), false)
+        assertEquals(List.of("sun", "moon", "mercury", "venus", "mars", "jupiter", "saturn", "uranus",
+                "neptune"), StreamSupport.stream(sky.get("bodies").spliterator(), false)
                         .map(body -> body.get("name").asString()).toList());
         assertFields(sky.at("/bodies/0"), "name", "azimuthDeg", "airlessAltitudeDeg", "apparentAltitudeDeg",
                 "rightAscensionDeg", "declinationDeg", "distanceKm", "magnitude", "illuminatedFraction",
                 "phaseAngleDeg");
-        assertFields(sky.get("light"), "zenithMagArcsec2", "darkCdM2", "moonCdM2", "twilightCdM2", "groundLux");
+        assertFields(sky.get("light"), "zenithMagArcsec2", "darkCdM2", "moonCdM2", "twilightCdM2",
+                "groundLux");
     }
 
     @Test
@@ -52,8 +54,8 @@ class ContractTest {
 
     @Test
     void expose() throws IOException {
-        JsonNode exposures = json("expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s --iso 640 "
-                + "--reciprocity power:1.31 --f-number 12,f/16");
+        JsonNode exposures = json("expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s "
+                + "--iso 640 --reciprocity power:1.31 --f-number 12,f/16");
         assertFields(exposures, "situation", "exposures");
         assertFields(exposures.at("/exposures/0"), "fNumber", "meteredS", "correctedS", "correctedLowS",
                 "correctedHighS", "reciprocityStops", "extrapolated", "neverFinishes", "skyToneStops",
@@ -62,8 +64,8 @@ class ContractTest {
 
     @Test
     void trail() throws IOException {
-        JsonNode trail = json("trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T21:00 "
-                + "--lasts 2h --every 1h");
+        JsonNode trail = json("trail --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from "
+                + "2027-02-08T21:00 --lasts 2h --every 1h");
         assertFields(trail, "frame", "tracks", "pole");
         assertFields(trail.at("/tracks/0"), "name", "kind", "magnitude", "records", "points", "lengthMm",
                 "directionDeg", "sagittaMm", "leavesFrame");

@@ -22,14 +22,16 @@ class ConvertersTest {
     private static final ZoneId MADRID = ZoneId.of("Europe/Madrid");
 
     @ParameterizedTest
-    @CsvSource({"30s, PT30S", "18m, PT18M", "1h50m, PT1H50M", "PT18M, PT18M", "1h1m1s, PT1H1M1S", "1.5h, PT1H30M",
+    @CsvSource({"30s, PT30S", "18m, PT18M", "1h50m, PT1H50M", "PT18M, PT18M", "1h1m1s, PT1H1M1S",
+            "1.5h, PT1H30M",
         "0.25s, PT0.25S", "1H50M, PT1H50M"})
     void durationsAreReadAsPeopleWriteThem(String text, Duration duration) {
         assertEquals(duration, Quantity.duration(text));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "20", "1h50", "0s", "-5m", "PT-5M", "5 parsecs", "1m1h", "P1Y", "999999999h"})
+    @ValueSource(strings = {"", " ", "20", "1h50", "0s", "-5m", "PT-5M", "5 parsecs", "1m1h", "P1Y",
+            "999999999h"})
     void otherDurationsAreRefused(String text) {
         assertThrows(BadInput.class, () -> Quantity.duration(text));
     }
@@ -51,14 +53,15 @@ class ConvertersTest {
         "2027-02-08T21:30:00Z, 2027-02-08T21:30:00Z", "2027-02-08T22:30+02:00, 2027-02-08T20:30:00Z",
         "2027-07-08T22:30, 2027-07-08T20:30:00Z", "2027-02-08T22:30 UTC, 2027-02-08T22:30:00Z",
         "2027-02-08 22:30 America/New_York, 2027-02-09T03:30:00Z",
-        "2027-02-08T22:30[Asia/Kathmandu], 2027-02-08T16:45:00Z", "2027-02-08T22:30+0530, 2027-02-08T17:00:00Z",
-        "2027-02-08T21:30:00.250Z, 2027-02-08T21:30:00.250Z"})
+        "2027-02-08T22:30[Asia/Kathmandu], 2027-02-08T16:45:00Z",
+        "2027-02-08T22:30+0530, 2027-02-08T17:00:00Z", "2027-02-08T21:30:00.250Z, 2027-02-08T21:30:00.250Z"})
     void momentsAreTakenByTheClocksOfTheSiteUnlessTheyTellTheirOffset(String text, Instant instant) {
         assertEquals(instant, Moment.parse(text).in(MADRID));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2027-02-08", "22:30", "2027-02-08T25:00", "2027-02-30T10:00", "+20270-02-08T10:00Z"})
+    @ValueSource(strings = {"2027-02-08", "22:30", "2027-02-08T25:00", "2027-02-30T10:00",
+            "+20270-02-08T10:00Z"})
     void otherMomentsAreRefused(String text) {
         assertThrows(BadInput.class, () -> Moment.parse(text));
     }
@@ -86,20 +89,24 @@ class ConvertersTest {
         assertTrue(assertThrows(BadInput.class, () -> Moment.parse("2027-02-08 9:30")).getMessage()
                 .endsWith("Write the hour with two digits of 24, 2027-02-08 09:30"));
         assertThrows(BadInput.class, () -> Moment.parse("2027-02-08T22:30+01:00 Europe/Madrid"));
-        assertTrue(assertThrows(BadInput.class, () -> Moment.parse("2027-02-08T22:30 Europe/Madird")).getMessage()
+        assertTrue(assertThrows(BadInput.class, () -> Moment.parse("2027-02-08T22:30 Europe/Madird"))
+                .getMessage()
                 .contains("did you mean Europe/Madrid?"));
     }
 
     /** Spain's clocks, tz database: 2027-03-28 01:00 UTC on and 2027-10-31 01:00 UTC back. */
     @Test
     void timesThatClocksSkipOrRepeatAreTold() {
-        assertEquals("2027-03-28T02:30 does not exist in Europe/Madrid: the clocks go from 02:00 on to 03:00. Give a time "
-                + "before or after that", refusal(Moment.parse("2027-03-28T02:30")));
-        assertEquals("2027-10-31T02:30 comes twice in Europe/Madrid: the clocks go back from 03:00 to 02:00. Give "
+        assertEquals("2027-03-28T02:30 does not exist in Europe/Madrid: the clocks go from 02:00 on to "
+                + "03:00. Give a time before or after that", refusal(Moment.parse("2027-03-28T02:30")));
+        assertEquals("2027-10-31T02:30 comes twice in Europe/Madrid: the clocks go back from 03:00 to "
+                + "02:00. Give "
                 + "2027-10-31T02:30+02:00 for the first time or 2027-10-31T02:30+01:00 for the second",
                 refusal(Moment.parse("2027-10-31T02:30")));
-        assertEquals(Instant.parse("2027-10-31T00:30:00Z"), Moment.parse("2027-10-31T02:30+02:00").in(MADRID));
-        assertEquals(Instant.parse("2027-10-31T01:30:00Z"), Moment.parse("2027-10-31T02:30+01:00").in(MADRID));
+        assertEquals(Instant.parse("2027-10-31T00:30:00Z"), Moment.parse("2027-10-31T02:30+02:00")
+                .in(MADRID));
+        assertEquals(Instant.parse("2027-10-31T01:30:00Z"), Moment.parse("2027-10-31T02:30+01:00")
+                .in(MADRID));
     }
 
     private static String refusal(Moment moment) {
@@ -108,7 +115,8 @@ class ConvertersTest {
 
     /** The three forms of an interval, ISO 8601-1:2019, 5.5.1. */
     @ParameterizedTest
-    @ValueSource(strings = {"2027-02-08T20:10/40m", "2027-02-08T20:10/PT40M", "2027-02-08T20:10/2027-02-08T20:50",
+    @ValueSource(strings = {"2027-02-08T20:10/40m", "2027-02-08T20:10/PT40M",
+            "2027-02-08T20:10/2027-02-08T20:50",
         "PT40M/2027-02-08T20:50", "2027-02-08T19:10Z/2027-02-08T20:50", "2027-02-08T20:10 Europe/Madrid/40m",
         "2027-02-08 20:10 / 2027-02-08 20:50", "2027-02-08T20:10[Europe/Madrid]/2027-02-08T19:50Z"})
     void openingsAreIntervals(String text) {
@@ -117,7 +125,8 @@ class ConvertersTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"2027-02-08T20:10", "40m/40m", "2027-02-08T20:10/", "/40m", "2027-02-08T20:10/20:50",
+    @ValueSource(strings = {"2027-02-08T20:10", "40m/40m", "2027-02-08T20:10/", "/40m",
+            "2027-02-08T20:10/20:50",
         "2027-02-08T20:50/2027-02-08T20:10", "2027-02-08T20:10/2027-02-08T20:10", "2027-02-08T20:10/40"})
     void otherOpeningsAreRefused(String text) {
         assertThrows(BadInput.class, () -> TimedOpening.parse(text).in(MADRID));

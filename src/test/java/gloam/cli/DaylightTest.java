@@ -23,7 +23,8 @@ class DaylightTest {
         "2027-02-09T07:30, 1s, 2027-02-09T07:30"})
     void theSameIsRefusedForTheSameReason(String from, String lasts, String day) {
         for (String command : COMMANDS) {
-            Run run = run(command + CAMERA + "--azimuth 180 --altitude 45 --from " + from + " --lasts " + lasts);
+            Run run = run(command + CAMERA + "--azimuth 180 --altitude 45 --from " + from + " --lasts "
+                    + lasts);
             assertEquals(2, run.exit(), command);
             assertEquals("the Sun is up while the shutter is open, from " + day
                     + " on; open it after sunset and close it before sunrise", run.err().split("\n")[0]);
@@ -33,7 +34,8 @@ class DaylightTest {
     @Test
     void theSameIsAllowed() {
         for (String command : COMMANDS) {
-            Run run = run(command + CAMERA + "--azimuth 180 --altitude 45 --from 2027-02-09T06:00 --lasts 1h");
+            Run run = run(command + CAMERA
+                    + "--azimuth 180 --altitude 45 --from 2027-02-09T06:00 --lasts 1h");
             assertEquals(0, run.exit(), run.err());
         }
     }
@@ -52,11 +54,12 @@ class DaylightTest {
     void openingsOfTwoDatesAreDated() {
         String two = run("trail --frame 80x80 " + CAMERA + "--azimuth 0 --altitude 41 "
                 + "--open 2027-02-08T21:00/1h --open 2027-02-09T21:00/1h").out();
-        assertTrue(two.contains("Mon 2027-02-08 21:00:00 to 22:00:00, Tue 2027-02-09 21:00:00 to 22:00:00 (2 h)"),
-                two);
+        assertTrue(two.contains("Mon 2027-02-08 21:00:00 to 22:00:00, Tue 2027-02-09 21:00:00 to 22:00:00 "
+                + "(2 h)"), two);
         String one = run("trail --frame 80x80 " + CAMERA + "--azimuth 0 --altitude 41 "
                 + "--open 2027-02-08T23:30/10m --open 2027-02-09T01:00/10m").out();
-        assertTrue(one.contains("\nMon 2027-02-08 23:30:00 to 23:40:00, Tue 2027-02-09 01:00:00 to 01:10:00 (20 min)"), one);
+        assertTrue(one.contains("\nMon 2027-02-08 23:30:00 to 23:40:00, Tue 2027-02-09 01:00:00 to 01:10:00 "
+                + "(20 min)"), one);
     }
 
     @Test
@@ -64,7 +67,8 @@ class DaylightTest {
         Run run = run("expose " + CAMERA + "--from 2027-02-08T22:00 --open 2027-02-07T22:00/1h");
         assertEquals(2, run.exit());
         assertTrue(run.err().contains(
-                "the opening at 2027-02-07T22:00 is in another night than the night of 2027-02-08"), run.err());
+                "the opening at 2027-02-07T22:00 is in another night than the night of 2027-02-08"),
+                run.err());
     }
 
     @ParameterizedTest

@@ -48,7 +48,8 @@ class EveryAnswerTest {
                 continue;
             }
             for (int width : WIDTHS) {
-                answer.text(width).lines().forEach(line -> assertTrue(line.length() <= width || line.strip().indexOf(' ') < 0,
+                answer.text(width).lines()
+                        .forEach(line -> assertTrue(line.length() <= width || line.strip().indexOf(' ') < 0,
                         () -> answer + " at " + width + ": " + line));
             }
         }
@@ -63,7 +64,8 @@ class EveryAnswerTest {
             for (int width : WIDTHS) {
                 Map<String, Integer> narrow = words(answer.text(width));
                 wide.forEach((word, times) -> assertTrue(narrow.getOrDefault(word, 0) >= times,
-                        () -> answer + " at " + width + " says " + word + " " + narrow.get(word) + " of " + times + " times"));
+                        () -> answer + " at " + width + " says " + word + " " + narrow.get(word) + " of "
+                        + times + " times"));
             }
         }
     }
@@ -100,11 +102,14 @@ class EveryAnswerTest {
 
     private static void look(Answer answer, Element element, Set<String> ids) {
         assertTrue(!element.getTagName().equals("script"), answer::toString);
-        assertTrue(element.getAttribute("id").isEmpty() || ids.add(element.getAttribute("id")), answer::toString);
+        assertTrue(element.getAttribute("id").isEmpty() || ids.add(element.getAttribute("id")),
+                answer::toString);
         for (String link : List.of("href", "src", "xlink:href")) {
-            assertTrue(element.getAttribute(link).isEmpty() || element.getAttribute(link).startsWith("data:"), answer::toString);
+            assertTrue(element.getAttribute(link).isEmpty() || element.getAttribute(link).startsWith("data:"),
+                    answer::toString);
         }
-        assertTrue(!element.getTagName().equals("th") || !element.getAttribute("scope").isEmpty(), answer::toString);
+        assertTrue(!element.getTagName().equals("th") || !element.getAttribute("scope").isEmpty(),
+                answer::toString);
         for (Node node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
             if (node instanceof Element child) {
                 look(answer, child, ids);

@@ -24,7 +24,8 @@ class ExposeCommandTest {
     void previewIsTransferredExactly() throws IOException {
         // t2 = t1 (N2/N1)² at one speed: common practice, no source, 30 s at f/2 become 18 min at f/12; and
         // 1080^1.31 = 9414 s. JSON keeps five digits
-        JsonNode row = expose(PREVIEW + "--iso 640 --reciprocity power:1.31 --f-number 12").at("/exposures/0");
+        JsonNode row = expose(PREVIEW + "--iso 640 --reciprocity power:1.31 --f-number 12")
+                .at("/exposures/0");
         assertEquals(1080, row.get("meteredS").asDouble());
         assertEquals(9414.2, row.get("correctedS").asDouble(), 0.5);
     }
@@ -35,7 +36,8 @@ class ExposeCommandTest {
         double previewMag = expose(PREVIEW + FILM).at("/situation/skyMagArcsec2").asDouble();
         JsonNode both = expose(PREVIEW + FILM + "--sky-mag-arcsec2 " + (previewMag - 1));
         assertEquals(1.329, both.at("/situation/otherSkies/0/brighterStops").asDouble(), 0.01); // mag to 0.01
-        assertEquals(expose(PREVIEW + FILM).at("/exposures/0/correctedS"), both.at("/exposures/0/correctedS"));
+        assertEquals(expose(PREVIEW + FILM).at("/exposures/0/correctedS"),
+        both.at("/exposures/0/correctedS"));
         assertTrue(both.get("remarks").toString().contains("1.3 stops apart"));
         JsonNode agreeing = expose(PREVIEW + FILM + "--sky-mag-arcsec2 " + (previewMag - 0.2));
         assertFalse(agreeing.get("remarks").toString().contains("apart"));
@@ -62,7 +64,8 @@ class ExposeCommandTest {
     @Test
     void timeForAToneGivesThatToneBack() throws IOException {
         JsonNode row = expose(NIGHT + FILM + "--tone -2").at("/exposures/0");
-        JsonNode back = expose(NIGHT + FILM + "--lasts " + row.get("correctedS").asDouble() + "s").at("/exposures/0");
+        JsonNode back = expose(NIGHT + FILM + "--lasts " + row.get("correctedS").asDouble() + "s")
+                .at("/exposures/0");
         assertEquals(-2, back.get("skyToneStops").asDouble(), 0.002); // stops to 0.001
         assertEquals(row.get("trailLimitMag"), back.get("trailLimitMag"));
     }
@@ -102,9 +105,10 @@ class ExposeCommandTest {
 
     @Test
     void mountDarkensTheCornersOfAWideApertureAlone() throws IOException {
-        // cos⁴ for a corner 50 mm off the axis at 120 mm: 4 log2 cos 22.62° = −0.462 stops; the mount's stop on top
-        JsonNode asked = expose("--sky-mag-arcsec2 21 --film instant-mono-640 --focal-length 120 --frame 80x60 "
-                + "--f-number 8,16 --corner-stops 1");
+        // cos⁴ for a corner 50 mm off the axis at 120 mm: 4 log2 cos 22.62° = −0.462 stops; the mount's stop
+        // on top
+        JsonNode asked = expose("--sky-mag-arcsec2 21 --film instant-mono-640 --focal-length 120 --frame "
+                + "80x60 --f-number 8,16 --corner-stops 1");
         assertEquals(-1.462, asked.at("/situation/cornerStops").asDouble(), 0.001); // stops to 0.001
         assertEquals(-0.462, asked.at("/situation/cornerStopsStopped").asDouble(), 0.001);
         assertTrue(asked.get("remarks").toString()
@@ -114,7 +118,8 @@ class ExposeCommandTest {
     @Test
     void keenerEyeSeesFainterTrails() throws IOException {
         double usual = expose(PREVIEW + FILM).at("/exposures/0/trailLimitMag").asDouble();
-        double keen = expose(PREVIEW + FILM + "--least-difference 0.05").at("/exposures/0/trailLimitMag").asDouble();
+        double keen = expose(PREVIEW + FILM + "--least-difference 0.05").at("/exposures/0/trailLimitMag")
+                .asDouble();
         assertTrue(keen > usual);
     }
 
@@ -132,7 +137,8 @@ class ExposeCommandTest {
         "--sky-mag-arcsec2 21 --lasts 1h --sheets 3 --iso 100 | not both",
         "--sky-mag-arcsec2 21 --sheets 10 --iso 100 | bracket 10 sheets is out of range; give 1 … 9 sheets",
         "--sky-mag-arcsec2 21 --iso 100 --corner-stops 1 | --corner-stops needs the frame",
-        "--sky-mag-arcsec2 21 --iso 100 --frame 80x60 --corner-stops 5 | loss in the corner 5 stops is out of range; give 0 … 4",
+        "--sky-mag-arcsec2 21 --iso 100 --frame 80x60 --corner-stops 5 | loss in the corner 5 stops is out "
+        + "of range; give 0 … 4",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/12.3 --transmittance 0.9 | give one of the two",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 11/10 | T-number 10.08 is below the f-number 11.31",
         "--sky-mag-arcsec2 21 --iso 100 --t-stop 12.3 | such as 11/12.3",

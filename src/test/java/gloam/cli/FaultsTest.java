@@ -23,14 +23,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * The world fails while the real program runs: it says so, leaves with the right code, and what was there is whole.
+ * The world fails while the real program runs: it says so, leaves with the right code, and what was there is
+ * whole.
  *
  * <p>Needs Linux's bash, env, /dev/full and /proc; without them it fails rather than being left out.
  */
 class FaultsTest {
 
     private static final String GUIDE = "journal guide";
-    private static final String NIGHTS = "nights --lat 41 --lon -2 --height 0 --zone UTC --from 2027-01-01 --to 2027-12-31";
+    private static final String NIGHTS =
+            "nights --lat 41 --lon -2 --height 0 --zone UTC --from 2027-01-01 --to 2027-12-31";
     private static final String OLD = "as it was\n";
     private static final List<String> COMMANDS = List.of("plan --trip demo-data/trip-south.yaml",
             NIGHTS.replace("2027-12-31", "2027-01-03"),
@@ -48,8 +50,8 @@ class FaultsTest {
     void aFullDiskBehindStandardOutputIsTold() throws Exception {
         Ended ended = bash("gloam " + GUIDE + " > /dev/full");
         assertEquals(2, ended.exit);
-        assertEquals("standard output cannot be written: No space left on device. Send it elsewhere, or use --out FILE.\n",
-                ended.err);
+        assertEquals("standard output cannot be written: No space left on device. Send it elsewhere, or use "
+                + "--out FILE.\n", ended.err);
     }
 
     @Test
@@ -67,8 +69,8 @@ class FaultsTest {
         Ended ended = bash("ulimit -f 8; trap '' XFSZ; gloam " + NIGHTS + " --out " + old);
         assertEquals(2, ended.exit, ended.err);
         assertEquals("", ended.out);
-        assertTrue(ended.err.startsWith("file \"" + old + "\" cannot be written: File too large. Choose another place "
-                + "(--out)\n"), ended.err);
+        assertTrue(ended.err.startsWith("file \"" + old
+                + "\" cannot be written: File too large. Choose another place (--out)\n"), ended.err);
         assertOnly(old, OLD);
     }
 
@@ -77,7 +79,8 @@ class FaultsTest {
         Path full = Files.createSymbolicLink(folder.resolve("guide.txt"), Path.of("/dev/full"));
         Ended ended = bash("gloam " + GUIDE + " --out " + full);
         assertEquals(2, ended.exit, ended.err);
-        assertTrue(ended.err.startsWith("file \"" + full + "\" cannot be written: No space left on device."), ended.err);
+        assertTrue(ended.err.startsWith("file \"" + full + "\" cannot be written: No space left on device."),
+                ended.err);
     }
 
     /** Nobody, root neither, makes files in /proc or under a file. */
@@ -93,13 +96,16 @@ class FaultsTest {
 
     @Test
     void aJournalThatCannotBeWrittenIsTold() throws Exception {
-        Ended ended = bash("gloam journal add --journal /proc/j.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 "
-                + "--open 2027-02-08T21:00Z/2027-02-08T22:00Z");
+        Ended ended = bash("gloam journal add --journal /proc/j.jsonl --sky-mag-arcsec2 21 --iso 100 "
+                + "--f-number 11 --open 2027-02-08T21:00Z/2027-02-08T22:00Z");
         assertEquals(2, ended.exit, ended.err);
         assertTrue(ended.err.startsWith("nothing was added: /proc/j.jsonl cannot be written: "), ended.err);
     }
 
-    /** Each signal comes at another stage of the run: the program leaves as the shell expects (128 + signal), or is done. */
+    /**
+     * Each signal comes at another stage of the run: the program leaves as the shell expects (128 + signal),
+     * or is done.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"INT", "TERM"})
     void anInterruptedRunLeavesWholeFiles(String signal) throws Exception {
@@ -133,7 +139,10 @@ class FaultsTest {
         assertTrue(content.startsWith("{") && content.endsWith("}\n"), content);
     }
 
-    /** A year of nights being written to a file, with signals as a command sets them, whatever they are in the tests. */
+    /**
+     * A year of nights being written to a file, with signals as a command sets them, whatever they are in the
+     * tests.
+     */
     private static Process started(String signals, Path out) throws IOException {
         List<String> command = new ArrayList<>(List.of(signals.split(" ")));
         command.addAll(java());
@@ -154,9 +163,13 @@ class FaultsTest {
         }
     }
 
-    /** No name, option or report depends on what the machine takes for its language, number signs and encoding. */
+    /**
+     * No name, option or report depends on what the machine takes for its language, number signs and
+     * encoding.
+     */
     @ParameterizedTest
-    @ValueSource(strings = {"-Duser.language=ar -Duser.region=SA -Duser.variant= -Djava.locale.useOldISOCodes=true",
+    @ValueSource(strings = {"-Duser.language=ar -Duser.region=SA -Duser.variant= "
+            + "-Djava.locale.useOldISOCodes=true",
         "-Duser.language=tr", "-Dfile.encoding=UTF-16 -Duser.timezone=Pacific/Kiritimati"})
     void everyMachineGetsTheSameBytes(String properties) throws Exception {
         for (String command : COMMANDS) {
@@ -168,7 +181,8 @@ class FaultsTest {
     @Tag("search")
     @ParameterizedTest
     @ValueSource(strings = {"-Duser.language=th -Duser.region=TH -Duser.variant=TH", "-Duser.language=hi",
-        "-Duser.language=fa", "-Duser.language=de", "-Dfile.encoding=ISO-8859-1 -Dsun.jnu.encoding=ANSI_X3.4-1968",
+        "-Duser.language=fa", "-Duser.language=de",
+        "-Dfile.encoding=ISO-8859-1 -Dsun.jnu.encoding=ANSI_X3.4-1968",
         "-Dfile.encoding=UTF-16", "-Duser.timezone=Pacific/Kiritimati"})
     void everyOtherMachineGetsThemToo(String properties) throws Exception {
         everyMachineGetsTheSameBytes(properties);
@@ -183,12 +197,14 @@ class FaultsTest {
 
     /** Runs a line of bash in which {@code gloam} is the program. */
     private static Ended bash(String line, String... properties) throws Exception {
-        assertTrue(Files.exists(Path.of("/dev/full")) && Files.isDirectory(Path.of("/proc")), "this test needs Linux");
+        assertTrue(Files.exists(Path.of("/dev/full")) && Files.isDirectory(Path.of("/proc")),
+                "this test needs Linux");
         List<String> java = java(properties);
         String alias = "gloam() { exec '" + String.join("' '", java) + "' \"$@\"; }; ";
         Path err = Files.createTempFile("gloam", ".err");
         try {
-            Process process = new ProcessBuilder("bash", "-c", alias + line.replaceFirst("gloam ([^|>&]*)", "(gloam $1)"))
+            Process process = new ProcessBuilder("bash", "-c",
+                    alias + line.replaceFirst("gloam ([^|>&]*)", "(gloam $1)"))
                     .redirectError(err.toFile()).start();
             String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertTrue(process.waitFor(10, TimeUnit.MINUTES), "hangs");
@@ -200,8 +216,8 @@ class FaultsTest {
     }
 
     private static List<String> java(String... properties) {
-        List<String> java = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
+        List<String> java = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java")
+                .toString(), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-XX:-UsePerfData"));
         java.addAll(List.of(properties));
         java.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
         return java;

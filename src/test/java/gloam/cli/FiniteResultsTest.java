@@ -1,43 +1,31 @@
 package gloam.cli;
 
+import static gloam.cli.Finite.checked;
+import static gloam.cli.Finite.json;
+import static gloam.cli.Finite.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.support.Samples;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.random.RandomGenerator;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** At the edges of what a camera, a place and a night may be, every number of every output is a number. */
 class FiniteResultsTest {
 
-    private static final Pattern NO_NUMBER = Pattern.compile("Infinity|NaN|(?<!\" : )\\bnull\\b|∞");
-    private static final JsonMapper STRICT = JsonMapper.builder()
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS).build();
-
     /** Sides of a frame around which no trail drawn on it can be longer than a few rounds. */
     private static final double MOST_SIDES = 20;
-
-    @TempDir
-    Path folder;
 
     static Stream<Named<List<String>>> cameras() {
         return Samples.of(20, FiniteResultsTest::camera);
@@ -45,14 +33,16 @@ class FiniteResultsTest {
 
     /** A camera somewhere: wide frames, fisheyes, long exposures, poles, the zenith and the horizon. */
     private static List<String> camera(RandomGenerator random) {
-        double latitudeDeg = List.of(0.0, 90.0, -90.0, 42.1, random.nextDouble(-90, 90)).get(random.nextInt(5));
+        double latitudeDeg = List.of(0.0, 90.0, -90.0, 42.1, random.nextDouble(-90, 90))
+                .get(random.nextInt(5));
         boolean pole = random.nextInt(3) == 0;
         double altitudeDeg = pole ? Math.abs(latitudeDeg)
                 : List.of(0.0, 90.0, -20.0, random.nextDouble(0, 90)).get(random.nextInt(4));
         double azimuthDeg = pole ? (latitudeDeg < 0 ? 180 : 0)
                 : List.of(0.0, 180.0, 360.0, random.nextDouble(0, 360)).get(random.nextInt(4));
         double fNumber = List.of(1.4, 8.0, 90.0, 360.0).get(random.nextInt(4));
-        List<String> args = new ArrayList<>(List.of("--place", text(latitudeDeg) + "," + text(random.nextDouble(-180, 180)) + ",100",
+        List<String> args = new ArrayList<>(List.of("--place", text(latitudeDeg) + ","
+                + text(random.nextDouble(-180, 180)) + ",100",
                 "--zone", "UTC", "--azimuth", text(azimuthDeg), "--altitude", text(altitudeDeg),
                 "--focal-length", text(Math.exp(random.nextDouble(Math.log(6), Math.log(400)))),
                 "--projection", List.of("rectilinear", "equidistant", "equisolid").get(random.nextInt(3)),
@@ -63,13 +53,6 @@ class FiniteResultsTest {
 
     private static String text(double value) {
         return String.format(Locale.ROOT, "%.2f", value);
-    }
-
-    private static List<String> with(List<String> args, String command, String... more) {
-        List<String> all = new ArrayList<>(List.of(command));
-        all.addAll(args);
-        all.addAll(List.of(more));
-        return all;
     }
 
     @ParameterizedTest
@@ -83,16 +66,18 @@ class FiniteResultsTest {
     @Test
     void aDayOfTrailsIsFiniteInTextAndDrawing() {
         for (Named<List<String>> camera : cameras().skip(7).limit(3).toList()) {
-            List<String> day = with(camera.getPayload(), "trail", "--star", "10.7,88.9", "--from", "2027-12-20T20:00Z",
-                    "--lasts", "24h");
+            List<String> day = with(camera.getPayload(), "trail", "--star", "10.7,88.9", "--from",
+                    "2027-12-20T20:00Z", "--lasts", "24h");
             checked(day);
             checked(with(day.subList(1, day.size()), "trail", "--format", "svg"));
         }
     }
 
     private static void assertOnSheet(JsonNode row, JsonNode trail) {
-        double sideMm = Math.max(trail.at("/frame/widthMm").doubleValue(), trail.at("/frame/heightMm").doubleValue());
-        assertTrue(row.path("lengthMm").asDouble() <= MOST_SIDES * sideMm, () -> row + " on " + sideMm + " mm");
+        double sideMm = Math.max(trail.at("/frame/widthMm").doubleValue(), trail.at("/frame/heightMm")
+                .doubleValue());
+        assertTrue(row.path("lengthMm").asDouble() <= MOST_SIDES * sideMm, () -> row + " on " + sideMm
+                + " mm");
     }
 
     @ParameterizedTest
@@ -106,7 +91,8 @@ class FiniteResultsTest {
     @Test
     void proofsAreFinite() throws JacksonException {
         for (Named<List<String>> camera : cameras().limit(4).toList()) {
-            List<String> proof = with(camera.getPayload(), "proof", "--from", "2027-03-20T22:00Z", "--lasts", "1h", "--size", "16");
+            List<String> proof = with(camera.getPayload(), "proof", "--from", "2027-03-20T22:00Z", "--lasts",
+                    "1h", "--size", "16");
             json(proof);
             proof.addAll(List.of("--format", "svg"));
             checked(proof);
@@ -124,8 +110,10 @@ class FiniteResultsTest {
 
     @Test
     void aTrailThatRunsBehindTheCameraEndsAtTheSheet() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--azimuth", "180", "--altitude", "49", "--place", "41,-2,1000", "--zone", "UTC",
-                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T17:30Z", "--lasts", "13h", "--airless", "--star", "83.6,-5.4"))
+        JsonNode trail = json(List.of("trail", "--azimuth", "180", "--altitude", "49", "--place",
+                "41,-2,1000", "--zone", "UTC",
+                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T17:30Z", "--lasts", "13h",
+                "--airless", "--star", "83.6,-5.4"))
                 .orElseThrow();
         // the equator runs straight over the frame
         assertEquals(80, trail.at("/starsHere/0/lengthMm").doubleValue(), 0.01);
@@ -137,37 +125,18 @@ class FiniteResultsTest {
 
     @Test
     void whatOnlyTouchesACornerDrawsNothing() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--azimuth", "0", "--altitude", "41", "--place", "41,-2,1000", "--zone", "UTC",
-                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T20:00Z", "--lasts", "3h", "--airless", "--star", "10.7,88.9"))
+        JsonNode trail = json(List.of("trail", "--azimuth", "0", "--altitude", "41", "--place", "41,-2,1000",
+                "--zone", "UTC",
+                "--focal-length", "120", "--frame", "80x80", "--from", "2026-12-20T20:00Z", "--lasts", "3h",
+                "--airless", "--star", "10.7,88.9"))
                 .orElseThrow();
         assertTrue(trail.at("/starsHere/0/point").booleanValue(), "the pole's star at the centre");
         for (int corner = 1; corner < 5; corner++) {
             assertTrue(trail.at("/starsHere/" + corner + "/lengthMm").isNull());
             // on a circle through the corners about the pole
-            assertEquals(40 * Math.sqrt(2) * 7.292115e-5 * 3600, trail.at("/starsHere/" + corner + "/speedMmH").doubleValue(), 0.02);
+            assertEquals(40 * Math.sqrt(2) * 7.292115e-5 * 3600,
+                    trail.at("/starsHere/" + corner + "/speedMmH").doubleValue(), 0.02);
         }
-    }
-
-    /** One sheet about the pole, asked three ways; the commands sample the sky's light each in its own way. */
-    @Test
-    void everyCommandTellsOneTrailLimit() throws IOException {
-        Path trip = Files.writeString(folder.resolve("trip.yaml"), trip("""
-                  focal-length-mm: 120
-                  frame-mm: {width: 80, height: 80}
-                """, "point: {azimuth-deg: 0, altitude-deg: 41}\n    sky: dark", 180, 300)
-                .replace("tone-at-most-stops: 5", "tone-at-most-stops: -1"));
-        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow().at("/nights/0/windows/0");
-        List<String> sheet = List.of("--trip", trip.toString(), "--azimuth", "0", "--altitude", "41", "--f-number",
-                window.at("/fNumber").asString(), "--from", window.at("/openAt").asString(), "--lasts",
-                (int) window.at("/correctedS").doubleValue() + "s");
-        double plannedMag = window.at("/trailLimitMag").doubleValue();
-        assertTrue(plannedMag > 4, () -> "a limit there is: " + plannedMag);
-        assertEquals(plannedMag, json(with(sheet, "trail", "--star", "10.7,88.9")).orElseThrow()
-                .at("/sheet/trailLimitMag").doubleValue(), 0.02);
-        assertEquals(plannedMag, json(with(sheet, "expose")).orElseThrow()
-                .at("/exposures/0/trailLimitMag").doubleValue(), 0.02);
-        assertSays(with(sheet, "expose"), "next to the pole, draws little more than a point");
-        assertSays(with(sheet, "trail", "--star", "10.7,88.9"), "next to the pole, draw little more than points");
     }
 
     /** Each latitude of two decimals near one at which the triangle's sine comes out above 1. */
@@ -176,87 +145,27 @@ class FiniteResultsTest {
     void anAimAtThePoleHasADeclination(double latitudeDeg) throws JacksonException {
         for (int hundredths = 0; hundredths < 12; hundredths++) {
             String latitude = text(latitudeDeg + hundredths / 100.0);
-            JsonNode expose = json(List.of("expose", "--place", latitude + ",-2.15,1080", "--zone", "UTC", "--at",
-                    "2027-02-08T22:00Z", "--azimuth", "0", "--altitude", latitude, "--focal-length", "150", "--frame", "80x80",
-                    "--film", "instant-mono-640", "--f-number", "8")).orElseThrow();
+            JsonNode expose = json(List.of("expose", "--place", latitude + ",-2.15,1080", "--zone", "UTC",
+                    "--at",
+                    "2027-02-08T22:00Z", "--azimuth", "0", "--altitude", latitude, "--focal-length", "150",
+                    "--frame", "80x80", "--film", "instant-mono-640", "--f-number", "8")).orElseThrow();
             assertEquals(90, expose.at("/situation/aimDeclinationDeg").doubleValue(), 1e-9);
             // half-way from the centre to the edge: atan(20/150)
-            assertEquals(90 - Math.toDegrees(Math.atan(20.0 / 150)), expose.at("/situation/starDeclinationDeg").doubleValue(),
-                    0.005);
+            assertEquals(90 - Math.toDegrees(Math.atan(20.0 / 150)),
+                    expose.at("/situation/starDeclinationDeg").doubleValue(), 0.005);
         }
     }
 
-    @Test
-    void aFullCircleInPolarNightIsPlannedOrRefusedInWords() throws IOException {
-        String site = trip("""
-                  focal-length-mm: 120
-                  frame-mm: {width: 80, height: 80}
-                """, "pole: {}", 1440, 1440).replace("latitude-deg: 41", "latitude-deg: 78.2")
-                .replace("2027-02-08", "2027-12-19").replace("2027-02-09", "2027-12-19");
-        Path trip = Files.writeString(folder.resolve("polar.yaml"), site);
-        JsonNode plan = json(List.of("plan", "--trip", trip.toString())).orElseThrow();
-        assertEquals(86_400, plan.at("/nights/0/windows/0/correctedS").doubleValue());
-        Path arc = Files.writeString(folder.resolve("arc.yaml"),
-                site.replace("tone-at-most-stops: 5", "arc-deg: {most: 360}"));
-        assertSays(List.of("plan", "--trip", arc.toString()), "the sky turns by 360° in 23 h 56 min");
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"equidistant", "equisolid"})
-    void aCircularFisheyePlans(String projection) throws IOException {
-        Path trip = Files.writeString(folder.resolve("fisheye.yaml"), trip("""
-                  focal-length-mm: 15
-                  projection: %s
-                  frame-mm: {width: 203, height: 254}
-                """.formatted(projection), "follow: {star: Arcturus}\n    records-at-least: 5", 60, 120));
-        JsonNode window = json(List.of("plan", "--trip", trip.toString())).orElseThrow().at("/nights/0/windows/0");
-        assertTrue(window.at("/framedStars").intValue() > 500, "half the sky is in its circle");
-    }
-
-    /** A star's own limit of a fisheye is the half-space before it: nothing of the land behind draws on the sheet. */
+    /**
+     * A star's own limit of a fisheye is the half-space before it: nothing of the land behind draws on the
+     * sheet.
+     */
     @Test
     void aFisheyeSeesNoMoonBehindIt() throws JacksonException {
-        JsonNode trail = json(List.of("trail", "--place", "-85,154,0", "--zone", "UTC", "--focal-length", "100", "--frame",
-                "11x14in", "--projection", "equisolid", "--azimuth", "0", "--altitude", "0", "--from", "2027-03-29T07:45Z",
-                "--lasts", "1h", "--iso", "100")).orElseThrow();
+        JsonNode trail = json(List.of("trail", "--place", "-85,154,0", "--zone", "UTC", "--focal-length",
+                "100", "--frame",
+                "11x14in", "--projection", "equisolid", "--azimuth", "0", "--altitude", "0", "--from",
+                "2027-03-29T07:45Z", "--lasts", "1h", "--iso", "100")).orElseThrow();
         assertFalse(trail.toString().contains("\"moon\",\"magnitude\""), "the Moon stands in the south");
-    }
-
-    private static void assertSays(List<String> args, String words) {
-        String out = checked(args);
-        assertTrue(out.replaceAll("\\s+", " ").contains(words), out);
-    }
-
-    private static String trip(String camera, String aim, int shortestMin, int longestMin) {
-        return """
-                title: Edges
-                sites:
-                  - {name: Hill, latitude-deg: 41, longitude-deg: 0, height-m: 100, zone: UTC}
-                nights: {from: 2027-02-08, to: 2027-02-09}
-                camera:
-                %s  f-numbers: [11, 45]
-                film: instant-mono-640
-                sheets: 1
-                wishes:
-                  - name: Wish
-                    %s
-                    tone-at-most-stops: 5
-                    exposure-min: {shortest: %d, longest: %d}
-                """.formatted(camera, aim, shortestMin, longestMin);
-    }
-
-    /** What a run says as JSON; empty where it refuses. */
-    private static Optional<JsonNode> json(List<String> args) throws JacksonException {
-        List<String> all = new ArrayList<>(args);
-        all.addAll(List.of("--format", "json"));
-        String out = checked(all);
-        return out.isEmpty() ? Optional.empty() : Optional.of(STRICT.readTree(out));
-    }
-
-    private static String checked(List<String> args) {
-        Run run = Run.of(args);
-        assertTrue(run.exit() == 0 || run.exit() == 2, () -> args + "\nexit " + run.exit() + "\n" + run.err());
-        assertFalse(NO_NUMBER.matcher(run.out() + run.err()).find(), () -> args + "\n" + run.out() + run.err());
-        return run.out();
     }
 }

@@ -13,8 +13,8 @@ import java.util.random.RandomGenerator;
 final class FuzzEdges {
 
     static final List<String> ZONES = List.of("UTC", "Europe/Madrid", "Pacific/Apia", "Pacific/Kiritimati",
-            "Asia/Kathmandu", "Australia/Lord_Howe", "America/St_Johns", "+18:00", "-18:00", "Africa/Casablanca",
-            "America/Santiago");
+            "Asia/Kathmandu", "Australia/Lord_Howe", "America/St_Johns", "+18:00", "-18:00",
+            "Africa/Casablanca", "America/Santiago");
     /** First and last days covered, a day that a zone left out, changes of clocks, solstices. */
     private static final List<String> DATES = List.of("2000-01-01", "2000-01-02", "2059-12-31", "2059-12-30",
             "2011-12-29", "2011-12-30", "2027-03-28", "2027-03-27", "2027-10-30", "2027-10-31", "2027-06-21",

@@ -53,7 +53,8 @@ final class FuzzFiles {
               blue: {model: catenary, bend: 0.3, best-s: 0.1}
             tone: {density-min: 0.1, density-max: 2, density-mid: 0.7, gamma: 1.7}
             """;
-    private static final String SKYLINE = "azimuth_deg,altitude_deg\n# the ridge\n0,1\n90,12.5\n180,3\n270,0\n";
+    private static final String SKYLINE =
+            "azimuth_deg,altitude_deg\n# the ridge\n0,1\n90,12.5\n180,3\n270,0\n";
     private static final String FORECAST = "time,cloud_fraction,temperature_c,humidity_percent,wind_kmh\n"
             + "2027-02-08T18:00+01:00,0.1,8,70,10\n2027-02-09T00:00+01:00,0.5,,,\n2027-02-09T08:00+01:00,1,0,95,0\n";
     private static final String TAF = """
@@ -63,11 +64,13 @@ final class FuzzFiles {
     private static final String TABLE = "metered_s,corrected_s\n1,1.2\n10,30\n100,900\n";
 
     /** A site, a sky figure and a film said directly, cheap to answer. */
-    private static final List<String> EXPOSE = List.of("expose", "--sky-mag-arcsec2", "21", "--f-number", "11,16");
+    private static final List<String> EXPOSE = List.of("expose", "--sky-mag-arcsec2", "21", "--f-number",
+            "11,16");
     private static final List<String> JOURNAL = List.of("list", "stats", "export", "fit", "next");
     private static final int FIT_IN = 200;
 
-    private static final Map<String, byte[]> SOUND_TRIP = Map.of("trip.yaml", bytes(TRIP), "film.yaml", bytes(FILM),
+    private static final Map<String, byte[]> SOUND_TRIP = Map.of("trip.yaml", bytes(TRIP), "film.yaml",
+            bytes(FILM),
             "skyline.csv", bytes(SKYLINE), "forecast.csv", bytes(FORECAST), "plan.json", plannedNights(),
             "journal.jsonl", file("demo-data/journal.jsonl"));
 
@@ -103,21 +106,25 @@ final class FuzzFiles {
             case TAF -> taf();
             case PLAN -> plan();
             case JOURNAL -> journal();
-            case JOURNAL_ADD -> one("journal.jsonl", file("demo-data/journal.jsonl"), added("--film", "instant-mono-640",
+            case JOURNAL_ADD -> one("journal.jsonl", file("demo-data/journal.jsonl"),
+                    added("--film", "instant-mono-640",
                     "--f-number", "11", "--open", "2027-02-08T21:00Z/2027-02-08T22:00Z"));
-            case TABLE -> one("table.csv", bytes(TABLE), with(EXPOSE, "--iso", "100", "--reciprocity", "table:@/table.csv"));
+            case TABLE -> one("table.csv", bytes(TABLE),
+                    with(EXPOSE, "--iso", "100", "--reciprocity", "table:@/table.csv"));
             case FINALS -> one("finals.all", Mutation.finals(), at("--earth-orientation", "@/finals.all"));
             case PLANETS -> one("planets.405", planets(), at("--ephemeris", "@/planets.405"));
         };
     }
 
     private Path demo() {
-        return Path.of("demo-data", List.of("trip.yaml", "trip-arctic.yaml", "trip-south.yaml").get(random.nextInt(3)));
+        return Path.of("demo-data", List.of("trip.yaml", "trip-arctic.yaml", "trip-south.yaml")
+                .get(random.nextInt(3)));
     }
 
     private byte[] film() {
         return random.nextBoolean() ? bytes(FILM)
-                : file("src/main/resources/gloam/films/" + List.of("instant-colour-125", "negative-classic-100")
+                : file("src/main/resources/gloam/films/"
+                + List.of("instant-colour-125", "negative-classic-100")
                         .get(random.nextInt(2)) + ".json");
     }
 
@@ -154,7 +161,8 @@ final class FuzzFiles {
     }
 
     private FuzzCase journal() {
-        String command = random.nextInt(FIT_IN) == 0 ? JOURNAL.get(3 + random.nextInt(2)) : JOURNAL.get(random.nextInt(3));
+        String command = random.nextInt(FIT_IN) == 0 ? JOURNAL.get(3 + random.nextInt(2))
+                : JOURNAL.get(random.nextInt(3));
         List<String> args = new ArrayList<>(List.of("journal", command, "--journal", "@/journal.jsonl"));
         if (command.equals("fit") || command.equals("next")) {
             args.addAll(List.of("--film", "instant-mono-640"));
@@ -171,7 +179,8 @@ final class FuzzFiles {
     }
 
     private static List<String> added(String... more) {
-        return with(List.of("journal", "add", "--journal", "@/journal.jsonl", "--sky-mag-arcsec2", "21.4"), more);
+        return with(List.of("journal", "add", "--journal", "@/journal.jsonl", "--sky-mag-arcsec2", "21.4"),
+                more);
     }
 
     private static List<String> at(String... more) {
@@ -203,7 +212,8 @@ final class FuzzFiles {
 
     /** The first two nights of a plan. */
     private static byte[] plannedNights() {
-        ObjectNode plan = (ObjectNode) new ObjectMapper().readTree(file("src/test/resources/golden/plan-json/out"));
+        ObjectNode plan = (ObjectNode) new ObjectMapper()
+                .readTree(file("src/test/resources/golden/plan-json/out"));
         ArrayNode nights = (ArrayNode) plan.get("nights");
         while (nights.size() > 2) {
             nights.remove(2);

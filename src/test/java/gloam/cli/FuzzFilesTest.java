@@ -7,7 +7,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What the fuzz damages is sound: a file that is refused as it stands tries nothing beyond its first fault. */
+/**
+ * What the fuzz damages is sound: a file that is refused as it stands tries nothing beyond its first fault.
+ */
 class FuzzFilesTest {
 
     @TempDir

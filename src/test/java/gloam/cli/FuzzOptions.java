@@ -9,21 +9,24 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
 /**
- * Cases whose options are damaged: a sound command line of each command with options changed, added and left out. The
- * options are those the program itself knows, so that a new one is tried as soon as it is there.
+ * Cases whose options are damaged: a sound command line of each command with options changed, added and left
+ * out. The options are those the program itself knows, so that a new one is tried as soon as it is there.
  */
 final class FuzzOptions {
 
     private static final String SITE = "--lat 41 --lon -2 --height 300 --zone Europe/Madrid";
-    private static final String SHOT = SITE + " --focal-length 120 --frame 80x80 --f-number 11 --azimuth 10 --altitude 41"
+    private static final String SHOT = SITE
+            + " --focal-length 120 --frame 80x80 --f-number 11 --azimuth 10 --altitude 41"
             + " --from 2027-02-08T21:00 --lasts 20m";
-    private static final String SHEET = SITE + " --film instant-mono-640 --f-number 11 --azimuth 0 --altitude 41"
+    private static final String SHEET = SITE
+            + " --film instant-mono-640 --f-number 11 --azimuth 0 --altitude 41"
             + " --open 2027-02-08T21:00/2027-02-08T22:00 --journal @/journal.jsonl";
 
     /** Answered in about a millisecond. */
     private static final List<String> CHEAP = List.of(
             "check --trip @/trip.yaml",
-            "expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s --film instant-mono-640 --f-number 11",
+            "expose --preview-f-number 2 --preview-iso 640 --preview-exposure 30s --film instant-mono-640 "
+            + "--f-number 11",
             "expose --sky-mag-arcsec2 21 --iso 100 --reciprocity power:1.3,1 --f-number 11,16 --lasts 2h",
             "expose --trip @/trip.yaml --sheets 3",
             "journal list --journal @/journal.jsonl",
@@ -35,8 +38,8 @@ final class FuzzOptions {
             "sky --at 2027-02-08T22:30 --star 10,20 " + SITE,
             "sky --at 2027-02-08T22:30 --place 41.05,-2.15,1080 --zone Europe/Madrid",
             "init --from 2027-02-08 --place +41.05-002.15+1080/ --zone Europe/Madrid",
-            "init --from 2027-02-08 --place 41.05N,2.15W --zone UTC --focal-length 114mm --frame 4x5in --f-number f/8,f/11",
-            "trail --star 83.8,-1.2 " + SHOT,
+            "init --from 2027-02-08 --place 41.05N,2.15W --zone UTC --focal-length 114mm --frame 4x5in "
+            + "--f-number f/8,f/11", "trail --star 83.8,-1.2 " + SHOT,
             "", "journal", "--version", "plan", "nights", "trail", "proof");
 
     /** Answered in a hundredth to a half of a second. */
@@ -56,30 +59,39 @@ final class FuzzOptions {
             "plan --trip @/trip.yaml",
             "journal add " + SHEET,
             "journal fit --journal @/journal.jsonl --film instant-mono-640",
-            "journal next --journal @/journal.jsonl --film instant-mono-640 --sky-mag-arcsec2 21.5 --f-number 8,11");
+            "journal next --journal @/journal.jsonl --film instant-mono-640 --sky-mag-arcsec2 21.5 "
+            + "--f-number 8,11");
 
     /** What an option's place-holder may well be given. */
     private static final Map<String, List<String>> USUAL = Map.ofEntries(
             Map.entry("DEG", List.of("0", "41.5", "-2", "90", "359.9", "-90")),
             Map.entry("M", List.of("0", "1080", "3", "9000", "infinity")),
             Map.entry("MM", List.of("50", "120", "0.1", "5000")),
-            Map.entry("PLACE", List.of("41.05,-2.15,1080", "40°24'36\"N 1°13'48\"W", "+40.41-001.23+1320/", "-90,180,-430",
+            Map.entry("PLACE", List.of("41.05,-2.15,1080", "40°24'36\"N 1°13'48\"W", "+40.41-001.23+1320/",
+            "-90,180,-430",
                     "41,2,1,0", "91,0,0", "+4024-00113CRSWGS_84/", "N41 E2", ",,")),
             Map.entry("ZONE", List.of("Europe/Madrid", "UTC", "+18:00", "Pacific/Apia", "Africa/Monrovia")),
             Map.entry("DATE", List.of("2027-02-08", "2027-02-09", "1700-01-01", "9999-12-31", "0000-01-01")),
-            Map.entry("INSTANT", List.of("2027-02-08T21:00", "2027-02-08T21:00:00Z", "2027-03-28T02:30", "1582-10-10T12:00Z",
+            Map.entry("INSTANT", List.of("2027-02-08T21:00", "2027-02-08T21:00:00Z", "2027-03-28T02:30",
+            "1582-10-10T12:00Z",
                     "9999-12-31T23:59:59+18:00", "2027-02-08T21:00+19:00")),
-            Map.entry("INSTANT/DURATION", List.of("2027-02-08T21:00/10m", "2027-02-08T21:20/10m", "/", "2027-02-08T21:00/",
+            Map.entry("INSTANT/DURATION",
+            List.of("2027-02-08T21:00/10m", "2027-02-08T21:20/10m", "/", "2027-02-08T21:00/",
                     "2027-02-08T21:00/240h")),
-            Map.entry("DURATION", List.of("30s", "18m", "1h50m", "PT18M", "1ms", "0.001s", "240h", "PT99999999999999H",
+            Map.entry("DURATION", List.of("30s", "18m", "1h50m", "PT18M", "1ms", "0.001s", "240h",
+            "PT99999999999999H",
                     "P1Y", "999999999999999999999h", "PT-1S")),
             Map.entry("N", List.of("1", "8", "0", "-1", "11", "f/11", "400", "2147483647")),
             Map.entry("N[,N...]", List.of("11", "11,16", "f/8", ",", "11,", "0.7,512")),
-            Map.entry("FILE", List.of("@/old.txt", "@/new.json", "@/new.svg", "@/new.png", "@/new.html", "@/new.ics",
-                    "@/old.csv", "@/none/new.txt", "@/folder.txt", "@/trip.yaml", "@/journal.jsonl", "@/plan.json", "", "/")),
+            Map.entry("FILE", List.of("@/old.txt", "@/new.json", "@/new.svg", "@/new.png", "@/new.html",
+            "@/new.ics",
+                    "@/old.csv", "@/none/new.txt", "@/folder.txt", "@/trip.yaml", "@/journal.jsonl",
+                    "@/plan.json", "", "/")),
             Map.entry("FORMAT", List.of("text", "json", "ics", "svg", "html", "csv", "png", "TEXT")),
-            Map.entry("NAME|FILE", List.of("instant-mono-640", "digital-640", "instant-mono-64", "@/film.yaml", "@/trip.yaml")),
-            Map.entry("LAW", List.of("none", "power:1.3", "power:1.3,1", "power:", "table:@/none.csv", "power:1e300,1e300")),
+            Map.entry("NAME|FILE", List.of("instant-mono-640", "digital-640", "instant-mono-64",
+            "@/film.yaml", "@/trip.yaml")),
+            Map.entry("LAW", List.of("none", "power:1.3", "power:1.3,1", "power:", "table:@/none.csv",
+            "power:1e300,1e300")),
             Map.entry("TARGET", List.of("mars", "Vega", "galactic-centre", "Ori", "10,20", "sun", "nowhere")),
             Map.entry("PIXELS", List.of("64", "16", "1", "100000", "-5")),
             Map.entry("WxH", List.of("80x80", "60x90", "0x0", "5x1000", "1e3x1", ".x.")));
@@ -133,7 +145,8 @@ final class FuzzOptions {
                     args.add(value(option.paramLabel()));
                 }
             }
-            case 4, 5 -> args.replaceAll(arg -> !arg.startsWith("--") && random.nextInt(args.size()) == 0 ? strange() : arg);
+            case 4, 5 -> args.replaceAll(arg -> !arg.startsWith("--") && random.nextInt(args.size()) == 0
+                    ? strange() : arg);
             case 6 -> {
                 if (!args.isEmpty()) {
                     args.remove(random.nextInt(args.size()));

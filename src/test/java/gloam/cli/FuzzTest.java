@@ -14,10 +14,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Whatever the options and the files are, a run ends soon in a result that other programs can read or in lines
+ * Whatever the options and the files are, a run ends soon in a result that other programs can read or in
+ * lines
  * that the user can act on, and the same question put in another way has the same answer.
  *
- * <p>Of every kind a tenth with every build, all in the search. {@code -Dgloam.fuzz=N} runs about N cases; {@code -Dgloam.fuzz.kind=KIND -Dgloam.fuzz.seed=SEED} replays
+ * <p>Of every kind a tenth with every build, all in the search. {@code -Dgloam.fuzz=N} runs about N cases;
+ * {@code -Dgloam.fuzz.kind=KIND -Dgloam.fuzz.seed=SEED} replays
  * the case that a failure names.
  */
 class FuzzTest {
@@ -42,7 +44,8 @@ class FuzzTest {
 
     private void assertAllEndWell(int cases) throws Exception {
         File said = folder.resolve("said").toFile();
-        Process process = new ProcessBuilder(command(cases)).redirectErrorStream(true).redirectOutput(said).start();
+        Process process = new ProcessBuilder(command(cases)).redirectErrorStream(true).redirectOutput(said)
+                .start();
         boolean ended = process.waitFor(MOST_S, TimeUnit.SECONDS);
         process.destroyForcibly();
         String told = Files.readString(said.toPath());

@@ -15,8 +15,9 @@ import java.util.stream.Stream;
 record FuzzVerdict(Run run, Path place, FuzzCase drawn) {
 
     /** What comes out where a number has gone wrong or a thing of the program's inside is told. */
-    static final Pattern NO_WORD = Pattern.compile("\\b(NaN|null|Optional\\b.|[A-Z]\\w+Exception|OutOfMemoryError)|Infinity"
-            + "|\\d\\.\\d{7,}|\\tat [a-z]+\\.|@[0-9a-f]{6,8}\\b");
+    static final Pattern NO_WORD =
+            Pattern.compile("\\b(NaN|null|Optional\\b.|[A-Z]\\w+Exception|OutOfMemoryError)|Infinity"
+            + "|[1-9]\\d*\\.\\d{7,}|\\b0\\.0*[1-9]\\d{6,}|\\tat [a-z]+\\.|@[0-9a-f]{6,8}\\b");
     private static final int LONGEST_LINE = 700;
 
     void check() throws IOException {
@@ -86,8 +87,8 @@ record FuzzVerdict(Run run, Path place, FuzzCase drawn) {
             if (!drawn.files().containsKey(name)) {
                 written(name, Files.readAllBytes(file), format);
             } else if (!same(name, file)) {
-                require(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)).equals("rw-------"),
-                        "other permissions than before: " + name);
+                require(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))
+                        .equals("rw-------"), "other permissions than before: " + name);
             }
         }
     }

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Whole outputs as they were approved: {@code golden/CASE/args}, an argument a line, gives {@code exit}, {@code out} and
- * {@code err}.
+ * Whole outputs as they were approved: {@code golden/CASE/args}, an argument a line, gives {@code exit},
+ * {@code out} and {@code err}.
  *
  * <p>They say that something changed, not what is right. After a look, {@code mvn test -Dtest=GoldenTest
  * -Dgolden.update=true} rewrites them, and the difference is reviewed like code.

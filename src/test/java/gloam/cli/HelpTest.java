@@ -19,7 +19,9 @@ import picocli.CommandLine.ParseResult;
 
 class HelpTest {
 
-    /** Lines of a terminal window as desktops open it larger than the 24 of old: common practice, no source. */
+    /**
+     * Lines of a terminal window as desktops open it larger than the 24 of old: common practice, no source.
+     */
     private static final int SCREEN_LINES = 40;
 
     static Stream<String> commands() {
@@ -38,7 +40,8 @@ class HelpTest {
         Run run = Run.of(command, "--help");
         assertEquals(0, run.exit());
         String example = run.out().substring(run.out().indexOf("\nExample")).lines().skip(2)
-                .collect(Collectors.joining(" ")).replaceFirst("\\|.*| gloam help plan.*", "").replaceAll("source <|\\)|\\(", "");
+                .collect(Collectors.joining(" ")).replaceFirst("\\|.*| gloam help plan.*", "")
+                .replaceAll("source <|\\)|\\(", "");
         CommandLine gloam = App.commandLine(Run.session());
         String[] args = example.split(" ");
         assertEquals("gloam", args[0]);
@@ -57,7 +60,8 @@ class HelpTest {
     @ParameterizedTest
     @MethodSource("commands")
     void helpNamesEveryOptionAndTheCommandHelpExplainsIt(String command) {
-        CommandLine.Model.CommandSpec spec = App.commandLine(Run.session()).getSubcommands().get(command).getCommandSpec();
+        CommandLine.Model.CommandSpec spec = App.commandLine(Run.session()).getSubcommands().get(command)
+                .getCommandSpec();
         String shortly = Run.of(command, "--help").out();
         String inFull = Run.of("help", command).out();
         assertTrue(inFull.lines().allMatch(line -> line.length() <= 100));
@@ -82,7 +86,8 @@ class HelpTest {
         Run run = Run.of();
         assertEquals(0, run.exit());
         assertEquals("", run.err());
-        List<String> examples = run.out().lines().filter(line -> line.startsWith("  gloam ")).map(String::strip).toList();
+        List<String> examples = run.out().lines().filter(line -> line.startsWith("  gloam "))
+                .map(String::strip).toList();
         assertEquals(1, examples.size());
         List<String> words = new ArrayList<>(List.of(examples.get(0).split(" ")));
         words.remove(0);
@@ -97,7 +102,8 @@ class HelpTest {
         Run run = Run.of("help", "trip-file");
         assertEquals(0, run.exit());
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 100));
-        assertTrue(run.out().contains("\nsites[].latitude-deg               degrees, -90 … 90; required; e.g. 41.18\n"), run.out());
+        assertTrue(run.out().contains("\nsites[].latitude-deg               degrees, -90 … 90; required; "
+                + "e.g. 41.18\n"), run.out());
     }
 
     @Test

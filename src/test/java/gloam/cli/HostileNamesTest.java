@@ -22,7 +22,8 @@ import tools.jackson.databind.ObjectMapper;
 /** Names made to break out of the text they stand in stay names in every form a report can have. */
 class HostileNamesTest {
 
-    private static final String NAME = "\"><script>alert(1)</script>&amp;' ]]> \r\nBEGIN:VALARM\nACTION:X; a, b\\n \u001b[2J\u009b31m"
+    private static final String NAME =
+            "\"><script>alert(1)</script>&amp;' ]]> \r\nBEGIN:VALARM\nACTION:X; a, b\\n \u001b[2J\u009b31m"
             + "\u202Eright\u2067 \u2028 \uD83D=cmd|' /C calc'!A0";
     private static final String TRIP = """
             {"title": %1$s, "sites": [{"name": %1$s, "latitude-deg": 41, "longitude-deg": -2, "height-m": 300, "zone": "UTC"}],
@@ -49,10 +50,12 @@ class HostileNamesTest {
         assertHarmless(run.out());
         switch (format) {
             case "json" -> assertEquals(NAME.replace("\uD83D", "?"),
-                    new ObjectMapper().readTree(run.out().replace("\uD83D", "?")).at("/nights/0/site").asString());
+                    new ObjectMapper().readTree(run.out().replace("\uD83D", "?")).at("/nights/0/site")
+                    .asString());
             case "svg" -> DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(
                     new ByteArrayInputStream(run.out().getBytes(StandardCharsets.UTF_8)));
-            case "ics" -> assertEquals(4, run.out().lines().filter("BEGIN:VALARM"::equals).count(), run.out());
+            case "ics" -> assertEquals(4, run.out().lines().filter("BEGIN:VALARM"::equals).count(),
+                    run.out());
             default -> assertTrue(run.out().contains("right"));
         }
         if (format.equals("svg") || format.equals("html")) {
@@ -64,8 +67,8 @@ class HostileNamesTest {
     void noOtherCommandCarriesThemOn() {
         for (List<String> args : List.of(List.of("check", "--trip", folder + "/trip.json"),
                 List.of("nights", "--trip", folder + "/trip.json"),
-                List.of("expose", "--film", NAME, "--sky-mag-arcsec2", "21"), List.of(NAME), List.of("plan", "--" + NAME),
-                List.of("plan", "--lat", NAME), List.of("plan", "--trip", NAME),
+                List.of("expose", "--film", NAME, "--sky-mag-arcsec2", "21"), List.of(NAME),
+                List.of("plan", "--" + NAME), List.of("plan", "--lat", NAME), List.of("plan", "--trip", NAME),
                 List.of("sky", "--site", NAME, "--trip", folder + "/trip.json", "--night", "2027-02-08"))) {
             Run run = Run.of(args);
             assertHarmless(run.out());
@@ -74,19 +77,22 @@ class HostileNamesTest {
         }
     }
 
-    /** OWASP, CSV injection: a text that a spreadsheet would take for a formula stands behind an apostrophe. */
+    /**
+     * OWASP, CSV injection: a text that a spreadsheet would take for a formula stands behind an apostrophe.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"=cmd|' /C calc'!A0", "+1", "-1+1", "@SUM(1)", " =1", "\uFF1D1", "=1\n=2", NAME})
     void noFormulaReachesASpreadsheet(String note) throws IOException {
         String journal = folder + "/notes.jsonl";
-        Run added = Run.of("journal", "add", "--journal", journal, "--sky-mag-arcsec2", "21", "--iso", "100", "--f-number",
-                "11", "--open", "2027-02-08T21:00Z/2027-02-08T22:00Z", "--note", note);
+        Run added = Run.of("journal", "add", "--journal", journal, "--sky-mag-arcsec2", "21", "--iso", "100",
+                "--f-number", "11", "--open", "2027-02-08T21:00Z/2027-02-08T22:00Z", "--note", note);
         assertEquals(0, added.exit(), added.err());
         Run run = Run.of("journal", "export", "--journal", journal, "--format", "csv");
         assertEquals(0, run.exit(), run.err());
         assertHarmless(run.out());
         assertEquals(2, run.out().lines().count(), run.out());
-        assertFalse(run.out().lines().skip(1).anyMatch(line -> line.matches(".*,\"?\\s*[=+@\uFF1D].*")), run.out());
+        assertFalse(run.out().lines().skip(1).anyMatch(line -> line.matches(".*,\"?\\s*[=+@\uFF1D].*")),
+                run.out());
         assertHarmless(Run.of("journal", "list", "--journal", journal).out());
         Files.delete(Path.of(journal));
     }
@@ -99,18 +105,23 @@ class HostileNamesTest {
         Files.copy(film, folder.resolve("outer.json"));
         Files.createSymbolicLink(inner.resolve("link.json"), folder.resolve("outer.json"));
         Files.createSymbolicLink(inner.resolve("up"), folder);
-        for (String name : List.of("../outer.json", film.toString(), "link.json", "up/outer.json", "./../outer.json")) {
-            Path trip = Files.writeString(inner.resolve("trip.json"), TRIP.formatted("\"t\"").replace("instant-mono-640", name));
+        for (String name : List.of("../outer.json", film.toString(), "link.json", "up/outer.json",
+                "./../outer.json")) {
+            Path trip = Files.writeString(inner.resolve("trip.json"), TRIP.formatted("\"t\"")
+                    .replace("instant-mono-640", name));
             Run run = Run.of("check", "--trip", trip.toString());
             assertEquals(2, run.exit(), name);
-            assertTrue(run.err().contains("trip.json:2:") && run.err().contains("lies outside the folder"), run.err());
+            assertTrue(run.err().contains("trip.json:2:") && run.err().contains("lies outside the folder"),
+                    run.err());
         }
-        assertEquals(0, Run.of("expose", "--sky-mag-arcsec2", "21", "--film", inner + "/../outer.json").exit());
+        assertEquals(0, Run.of("expose", "--sky-mag-arcsec2", "21", "--film", inner + "/../outer.json")
+                .exit());
     }
 
     private static void assertHarmless(String text) {
         text.codePoints().filter(point -> Character.isISOControl(point) && point != '\n' && point != '\r'
                 || point >= 0x2028 && point <= 0x202E || point >= 0x2066 && point <= 0x2069).findFirst()
-                .ifPresent(point -> assertEquals("harmless", "U+" + Integer.toHexString(point) + " in " + text));
+                .ifPresent(point -> assertEquals("harmless", "U+" + Integer.toHexString(point) + " in "
+                + text));
     }
 }

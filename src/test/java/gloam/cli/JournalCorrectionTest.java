@@ -10,30 +10,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Later words on a sheet: what is given takes the place of what was said, the rest stays. */
-class JournalCorrectionTest {
-
-    private static final String[] SHEET = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "21.4", "--f-number", "11",
-        "--focal-length", "120", "--azimuth", "180", "--altitude", "45", "--batch", "A", "--temperature", "9",
-        "--open", "2027-01-10T20:00Z/2h"};
-    private static final String[] COMPUTED = {"--film", "instant-mono-640", "--place", "41,-2,1000", "--zone", "UTC",
-        "--f-number", "8", "--azimuth", "0", "--altitude", "41", "--open", "2027-01-10T20:00Z/2h"};
-
-    @TempDir
-    private Path folder;
-
-    @BeforeEach
-    void aSheet() {
-        ok(add(SHEET));
-    }
+class JournalCorrectionTest extends JournalOfOneSheet {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '"', value = {
@@ -43,45 +27,56 @@ class JournalCorrectionTest {
         "--f-number 8|/fNumber|8|f-number: f/11 → f/8",
         "--azimuth 90|/azimuthDeg|90|azimuth: 180° → 90°",
         "--altitude 30|/altitudeDeg|30|altitude: 45° → 30°",
-        "--open 2027-01-10T21:00Z/3h|/openS|10800|open: 2027-01-10 20:00:00 for 2 h → 2027-01-10 21:00:00 for 3 h",
-        "--place 41,-2,1000 --zone Europe/Madrid|/site|41.0000° N 2.0000° W|site: nothing → 41.0000° N 2.0000° W",
+        "--open 2027-01-10T21:00Z/3h|/openS|10800|open: 2027-01-10 20:00:00 for 2 h → 2027-01-10 21:00:00 "
+        + "for 3 h",
+        "--place 41,-2,1000 --zone Europe/Madrid|/site|41.0000° N 2.0000° W|site: nothing → 41.0000° N "
+        + "2.0000° W",
         "--trip demo-data/trip.yaml --site \"Loma_Callada\"|/site|Loma Callada|site: nothing → Loma Callada",
         "--tone dark|/tone|dark|tone: nothing → dark",
         "--tone-stops -1|/toneStops|-1|tone: nothing → −1.0 stops",
         "--faintest 4.5|/faintestMag|4.5|faintest star: nothing → 4.5 mag",
         "--no-kept|/kept|false|kept: nothing → no",
         "--note hm|/note|hm|note: nothing → hm"})
-    void whatIsGivenIsTakenAndTheRestStays(String options, String field, String value, String told) throws IOException {
+    void whatIsGivenIsTakenAndTheRestStays(String options, String field, String value, String told)
+    throws IOException {
         JsonNode before = sheet();
         Run run = correct(options.replace("\"", "").split(" "));
         assertTrue(ok(run).contains("\n  " + told + "\n"), run.out());
         JsonNode now = sheet();
         assertEquals(value, now.at(field).asString());
-        List<String> mayChange = List.of(field.substring(1), "openAt", "closeAt", "openS", "filmLx", "generatedAt");
+        List<String> mayChange = List.of(field.substring(1), "openAt", "closeAt", "openS", "filmLx",
+                "generatedAt");
         before.propertyNames().forEach(name -> assertTrue(mayChange.contains(name)
                 || before.get(name).equals(now.get(name)), name + " changed: " + now));
-        assertTrue(correct(options.replace("\"", "").split(" ")).out().startsWith("Nothing added: "), "said again");
+        assertTrue(correct(options.replace("\"", "").split(" ")).out().startsWith("Nothing added: "),
+                "said again");
         assertEquals(2, lines().size());
     }
 
-    /** E = q L/N²: two stops of aperture are a factor of 4 by the exact f-numbers 8 and 16, one stop of a filter 2. */
+    /**
+     * E = q L/N²: two stops of aperture are a factor of 4 by the exact f-numbers 8 and 16, one stop of a
+     * filter 2.
+     */
     @Test
     void theLightOnTheFilmFollowsTheLens() throws IOException {
         ok(correct("--f-number", "16"));
         double lx = sheet().get("filmLx").asDouble();
         ok(correct("--f-number", "8"));
-        assertEquals(4, sheet().get("filmLx").asDouble() / lx, 0.02); // lights are kept in four digits, shown in fewer
+        assertEquals(4, sheet().get("filmLx").asDouble() / lx, 0.02);
+                // lights are kept in four digits, shown in fewer
         ok(correct("--f-number", "16", "--filter", "1"));
         assertEquals(0.5, sheet().get("filmLx").asDouble() / lx, 0.01);
     }
 
     @Test
     void aCorrectedSheetIsAsIfItHadBeenSaidSoAtOnce() throws IOException {
-        ok(correct("--f-number", "8", "--focal-length", "200", "--film", "digital-640", "--batch", "B", "--filter", "2",
+        ok(correct("--f-number", "8", "--focal-length", "200", "--film", "digital-640", "--batch", "B",
+                "--filter", "2",
                 "--altitude", "20", "--sky-mag-arcsec2", "20.5", "--transmittance", "0.8", "--spot", "50",
                 "--projection", "equisolid", "--focus", "5", "--open", "2027-01-11T20:00Z/1h", "--open",
                 "2027-01-11T22:00Z/1h"));
-        ok(add("--film", "digital-640", "--sky-mag-arcsec2", "20.5", "--f-number", "8", "--focal-length", "200",
+        ok(add("--film", "digital-640", "--sky-mag-arcsec2", "20.5", "--f-number", "8", "--focal-length",
+                "200",
                 "--azimuth", "180", "--altitude", "20", "--batch", "B", "--temperature", "9", "--filter", "2",
                 "--transmittance", "0.8", "--spot", "50", "--projection", "equisolid", "--focus", "5",
                 "--open", "2027-01-11T20:00Z/1h", "--open", "2027-01-11T22:00Z/1h"));
@@ -97,7 +92,8 @@ class JournalCorrectionTest {
             assertRefused("the light has to be computed anew", correctSecond(change));
         }
         assertRefused("the light was computed for that site", correctSecond("--clear", "site"));
-        ok(correctSecond("--open", "2027-01-10T18:00Z/1h", "--altitude", "20", "--place", "41,-2,1000", "--zone", "UTC"));
+        ok(correctSecond("--open", "2027-01-10T18:00Z/1h", "--altitude", "20", "--place", "41,-2,1000",
+                "--zone", "UTC"));
         String[] atOnce = COMPUTED.clone();
         atOnce[11] = "20";
         atOnce[13] = "2027-01-10T18:00Z/1h";
@@ -109,9 +105,10 @@ class JournalCorrectionTest {
 
     @Test
     void whatTheJournalDoesNotKeepIsRefused() throws IOException {
-        for (String option : List.of("--frame 80x80", "--corner-stops 1", "--reciprocity none", "--film digital-640 --iso 200",
-                "--site X", "--tone-spread 0.3", "--f-number 8,11", "--focus 0.12005", "--clear tone --tone dark",
-                "--clear nothing", "--trip demo-data/trip.yaml --site nowhere")) {
+        for (String option : List.of("--frame 80x80", "--corner-stops 1", "--reciprocity none",
+                "--film digital-640 --iso 200",
+                "--site X", "--tone-spread 0.3", "--f-number 8,11", "--focus 0.12005",
+                "--clear tone --tone dark", "--clear nothing", "--trip demo-data/trip.yaml --site nowhere")) {
             Run run = correct(option.split(" "));
             assertEquals(2, run.exit(), option + run.out());
             assertEquals(2, run.err().lines().count(), "one line and where help is: " + run.err());
@@ -120,78 +117,13 @@ class JournalCorrectionTest {
     }
 
     @Test
-    void theLastWordHolds() throws IOException {
-        for (String tone : List.of("middle", "dark", "middle")) {
-            ok(correct("--tone", tone));
-            assertEquals(tone, sheet().get("tone").asString());
-        }
-        assertEquals(4, lines().size());
-        assertTrue(ok(correct("--tone", "middle")).startsWith("Nothing added: "), "the same call again");
-        assertEquals(4, lines().size());
-    }
-
-    /** Every entry on a sheet speaks of the same one: what an earlier correction said may be said again. */
-    @Test
-    void theLastWordHoldsWhicheverEntryItNames() throws IOException {
-        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"}, {"3", "dark"}}) {
-            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "), String.join(" ", word));
-            assertEquals(word[1], sheet().get("tone").asString());
-        }
-        assertEquals(5, lines().size());
-    }
-
-    @Test
-    void aWithdrawnSheetComesBack() throws IOException {
-        ok(correct("--withdraw"));
-        assertTrue(ok(correct("--withdraw")).startsWith("Nothing added: "));
-        assertEquals(0, sheets().size());
-        assertRefused("bring it back with --clear withdraw", correct("--tone", "dark"));
-        ok(correct("--clear", "withdraw"));
-        assertEquals("A", sheet().get("batch").asString());
-        assertTrue(ok(correct("--clear", "withdraw")).startsWith("Nothing added: "));
-        ok(correct("--withdraw"));
-        assertTrue(ok(add(SHEET)).startsWith("Added as entry 5 of "), "the same sheet said anew");
-        assertTrue(ok(add(SHEET)).startsWith("Nothing added: entry 5 of "));
-        assertEquals(1, sheets().size());
-    }
-
-    @Test
-    void whateverWasSaidCanBeTakenBack() throws IOException {
-        JsonNode before = sheet();
-        ok(correct("--tone", "dark", "--faintest", "4", "--kept", "--spoiled-by", "dew,dew", "--note", "hm"));
-        assertEquals("[\"dew\"]", sheet().get("spoiledBy").toString());
-        ok(correct("--clear", "tone,faintest,kept", "--clear", "spoiled-by,note"));
-        assertEquals(before, sheet());
-        ok(correct("--tone-stops", "-1", "--tone-spread", "0.3"));
-        ok(correct("--clear", "tone"));
-        assertEquals(before, sheet());
-        ok(correct("--place", "41,-2,1000", "--zone", "UTC"));
-        ok(correct("--clear", "site,aim,batch,temperature"));
-        for (String field : List.of("site", "azimuthDeg", "altitudeDeg", "temperatureC")) {
-            assertTrue(sheet().get(field).isNull(), field);
-        }
-        assertEquals("", sheet().get("batch").asString());
-        ok(correct("--clear", "sky", "--place", "41,-2,1000", "--zone", "UTC", "--azimuth", "180", "--altitude", "45"));
-        assertEquals("computed", sheet().get("light").asString());
-        assertRefused("say which with --corrects ENTRY", add("--clear", "tone"));
-    }
-
-    @Test
-    void theSpreadOfAToneStaysWithIt() throws IOException {
-        ok(correct("--tone-stops", "-1", "--tone-spread", "0.3"));
-        ok(correct("--tone-stops", "-2"));
-        assertTrue(lines().get(2).contains("\"tone-stops\":-2,\"tone-spread-stops\":0.3"), lines().get(2));
-        ok(correct("--tone-spread", "0.5"));
-        assertTrue(lines().get(3).contains("\"tone-stops\":-2,\"tone-spread-stops\":0.5"), lines().get(3));
-    }
-
-    @Test
     void thePlansSheetTakesThePlaceOfAWrongOne() throws IOException {
         Path plan = folder.resolve("plan.json");
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
         JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/0/windows/1");
         ok(add(COMPUTED));
-        ok(correctSecond("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet", window.get("sheet").asString()));
+        ok(correctSecond("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet",
+                window.get("sheet").asString()));
         JsonNode sheet = sheets().get(1);
         for (String field : List.of("film", "openAt", "closeAt", "fNumber", "azimuthDeg", "altitudeDeg")) {
             assertEquals(window.get(field), sheet.get(field), field);
@@ -200,19 +132,26 @@ class JournalCorrectionTest {
 
     @Test
     void whatChangedIsInTheJsonToo() throws IOException {
-        JsonNode changes = new ObjectMapper().readTree(ok(correct("--f-number", "8", "--kept", "--clear", "batch",
+        JsonNode changes = new ObjectMapper()
+                .readTree(ok(correct("--f-number", "8", "--kept", "--clear", "batch",
                 "--format", "json"))).get("changes");
         assertEquals("[{\"what\":\"batch\",\"before\":\"A\",\"now\":null},{\"what\":\"f-number\",\"before\":\"f/11\",\"now\":\"f/8\"},",
                 changes.toString().substring(0, changes.toString().indexOf("{\"what\":\"light on")));
-        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"before\":null,\"now\":\"yes\"}]"), changes.toString());
+        assertTrue(changes.toString().endsWith("{\"what\":\"kept\",\"before\":null,\"now\":\"yes\"}]"),
+                changes.toString());
     }
 
-    /** Kept to the millimetre, a focus of 150.15 mm would be one at the focal length, and the line could not be read. */
+    /**
+     * Kept to the millimetre, a focus of 150.15 mm would be one at the focal length, and the line could not
+     * be read.
+     */
     @Test
     void whatCouldNotBeReadAgainIsNeverWritten() throws IOException {
         List<String> before = lines();
-        assertRefused("(--focus)", add(with("--focal-length", "150", "--focus", "0.15015", "--place", "41,-2,1000", "--zone",
-                "UTC", "--azimuth", "0", "--altitude", "41"))); // at the pole, where no star's image is too fast
+        assertRefused("(--focus)",
+                add(with("--focal-length", "150", "--focus", "0.15015", "--place", "41,-2,1000", "--zone",
+                "UTC", "--azimuth", "0", "--altitude", "41")));
+                // at the pole, where no star's image is too fast
         assertRefused("(--batch)", add(with("--batch", "x".repeat(600))));
         String[] openings = new String[202];
         for (int i = 0; i < openings.length; i += 2) {
@@ -222,7 +161,8 @@ class JournalCorrectionTest {
         assertRefused("(--open)", add(with(openings)));
         assertEquals(before, lines());
         Path none = folder.resolve("new.jsonl");
-        assertEquals(2, Run.of("journal", "add", "--journal", none.toString(), "--film", "x".repeat(600) + ".yaml",
+        assertEquals(2, Run.of("journal", "add", "--journal", none.toString(), "--film", "x".repeat(600)
+                + ".yaml",
                 "--sky-mag-arcsec2", "21", "--f-number", "8", "--open", "2027-01-10T20:00Z/2h").exit());
         assertFalse(Files.exists(none));
     }
@@ -240,52 +180,5 @@ class JournalCorrectionTest {
                 "--f-number", "8", "--open", "2027-01-10T20:00Z/2h"));
         all.addAll(Arrays.asList(more));
         return all.toArray(String[]::new);
-    }
-
-    private Run add(String... options) {
-        List<String> args = new ArrayList<>(List.of("journal", "add", "--journal", file().toString()));
-        args.addAll(Arrays.stream(options).map(option -> option.replace('_', ' ')).toList());
-        return Run.of(args);
-    }
-
-    private Run correct(String... options) {
-        return corrects("1", options);
-    }
-
-    private Run correctSecond(String... options) {
-        return corrects("2", options);
-    }
-
-    private Run corrects(String entry, String... options) {
-        List<String> args = new ArrayList<>(List.of("--corrects", entry));
-        args.addAll(Arrays.asList(options));
-        return add(args.toArray(String[]::new));
-    }
-
-    private Path file() {
-        return folder.resolve("journal.jsonl");
-    }
-
-    private List<String> lines() throws IOException {
-        return Files.readAllLines(file());
-    }
-
-    private JsonNode sheets() throws IOException {
-        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file().toString(), "--format",
-                "json"))).get("sheets");
-    }
-
-    private JsonNode sheet() throws IOException {
-        return sheets().get(0);
-    }
-
-    private static String ok(Run run) {
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
-    }
-
-    private static void assertRefused(String part, Run run) {
-        assertEquals(2, run.exit(), run.out());
-        assertTrue(run.err().contains(part), run.err());
     }
 }

@@ -39,7 +39,8 @@ class JournalHelpTest {
         String example = run.out().substring(run.out().indexOf("Example:") + "Example:".length()).strip();
         assertTrue(example.startsWith("gloam journal " + command + " "), example);
         String[] args = example.split("\\s+");
-        ParseResult parsed = App.commandLine(Run.session()).parseArgs(Arrays.copyOfRange(args, 1, args.length));
+        ParseResult parsed = App.commandLine(Run.session())
+                .parseArgs(Arrays.copyOfRange(args, 1, args.length));
         assertEquals(command, parsed.subcommand().subcommand().commandSpec().name());
     }
 

@@ -22,19 +22,21 @@ import tools.jackson.databind.ObjectMapper;
 class JournalQuestionsTest {
 
     /** Film to temperature, then an opening: a sheet under a measured sky. */
-    private static final List<String> EXPOSURE = List.of("instant-mono-640", "pack 1", "8", "", "", "21.4", "",
-            "2027-01-10T20:00Z/2h", "");
+    private static final List<String> EXPOSURE = List.of("instant-mono-640", "pack 1", "8", "", "", "21.4",
+            "", "2027-01-10T20:00Z/2h", "");
 
     @TempDir
     private Path folder;
 
     @Test
     void wrongAnswersAreAskedAgain() throws IOException {
-        Run run = asked(List.of("none.yaml", "", "", "instant-mono-64", "instant-mono-640", "pack 1", "f/eight", "8", "400", "",
-                "", "21.4", "", "2027-01-10T20:00Z", "2027-01-10T20:00Z/2h", "2027-01-10T21:00Z/2h", "", "dark", "",
-                "cloud, dew", "two % words", "perhaps", "yes"));
+        Run run = asked(List.of("none.yaml", "", "", "instant-mono-64", "instant-mono-640", "pack 1",
+                "f/eight", "8", "400", "",
+                "", "21.4", "", "2027-01-10T20:00Z", "2027-01-10T20:00Z/2h", "2027-01-10T21:00Z/2h", "",
+                "dark", "", "cloud, dew", "two % words", "perhaps", "yes"));
         assertEquals(0, run.exit(), run.err());
-        for (String refusal : List.of("no file none.yaml", "Did you mean instant-mono-640?", "expected", "azimuth 400 deg",
+        for (String refusal : List.of("no file none.yaml", "Did you mean instant-mono-640?", "expected",
+                "azimuth 400 deg",
                 "expected an opening", "before it has closed", "expected yes or no, found \"perhaps\"")) {
             assertTrue(run.err().contains(refusal), refusal + ": " + run.err());
         }
@@ -64,7 +66,8 @@ class JournalQuestionsTest {
         assertFalse(run.err().contains("Kept"), run.err());
         assertEquals("dark", sheet().get("tone").asString());
         assertTrue(sheet().get("kept").asBoolean());
-        Run withTrip = asked(List.of("", "nowhere", "Loma Callada", "", "", "8", "180", "40", "", "", "2027-02-08T21:00/1h",
+        Run withTrip = asked(List.of("", "nowhere", "Loma Callada", "", "", "8", "180", "40", "", "",
+                "2027-02-08T21:00/1h",
                 "", "", "", "", ""), "--trip", "demo-data/trip.yaml", "--tone-stops", "-1");
         assertEquals(0, withTrip.exit(), withTrip.err());
         assertFalse(withTrip.err().contains("Trip file"), withTrip.err());
@@ -75,8 +78,8 @@ class JournalQuestionsTest {
     /** No f-number, and no aim for a sky to be computed: both can only be seen at the end. */
     @Test
     void whatDoesNotGoTogetherIsAskedAgain() throws IOException {
-        Run run = asked(List.of("", "", "instant-mono-640", "", "", "", "", "", "", "2027-01-10T20:00Z/2h", "", "middle", "", "",
-                "kept in mind", "", // first round
+        Run run = asked(List.of("", "", "instant-mono-640", "", "", "", "", "", "", "2027-01-10T20:00Z/2h",
+                "", "middle", "", "", "kept in mind", "", // first round
                 "", "41,-2,1000", "Europe/Madrid", // no place
                 "8", // no f-number
                 "180", "45", "")); // no aim
@@ -103,7 +106,8 @@ class JournalQuestionsTest {
         Run run = asked(told(List.of("dark", "", "dew", "it's late", "NO")).subList(0, 15), "--journal",
                 folder.resolve("none/journal.jsonl").toString());
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("your answers as options: --film='instant-mono-640' --batch='pack 1' --f-number='8' "
+        assertTrue(run.err().contains("your answers as options: --film='instant-mono-640' --batch='pack 1' "
+                + "--f-number='8' "
                 + "--sky-mag-arcsec2='21.4' --open='2027-01-10T20:00Z/2h' --tone='dark' --spoiled-by='dew' "
                 + "--note='it'\\''s late'"), run.err());
         assertFalse(Files.exists(Path.of(file())));
@@ -111,7 +115,8 @@ class JournalQuestionsTest {
 
     @Test
     void datesBeyondTheDataLeadBackToTheOpening() throws IOException {
-        Run run = asked(List.of("", "instant-mono-640", "", "8", "180", "45", "", "", "2091-01-10T20:00Z/2h", "", "", "", "", "",
+        Run run = asked(List.of("", "instant-mono-640", "", "8", "180", "45", "", "", "2091-01-10T20:00Z/2h",
+                "", "", "", "", "",
                 "", "2027-01-10T20:00Z/2h", ""), "--place", "41,-2,1000", "--zone", "UTC");
         assertEquals(0, run.exit(), run.err());
         assertEquals("2027-01-10T20:00:00.0Z", sheet().get("openAt").asString());
@@ -132,7 +137,8 @@ class JournalQuestionsTest {
     }
 
     private JsonNode sheet() throws IOException {
-        return new ObjectMapper().readTree(Run.of("journal", "list", "--journal", file(), "--format", "json").out())
+        return new ObjectMapper().readTree(Run.of("journal", "list", "--journal", file(), "--format", "json")
+                .out())
                 .at("/sheets/0");
     }
 

@@ -20,14 +20,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Text is laid out once, for the width at which it is read; what programs read is never broken.
  *
- * <p>The terminal is that of {@code script} (util-linux); without it the test fails rather than being left out.
+ * <p>The terminal is that of {@code script} (util-linux); without it the test fails rather than being left
+ * out.
  */
 class LaidOutTextTest {
 
     private static final String JOURNAL = "demo-data/journal.jsonl";
     private static final int PIPE = 100;
     private static final String WIDE_NAME = "北の高原にある静かな湖のほとりの小さな観測地点その二";
-    private static final String FROM_RIGHT = "\u05d7\u05d5\u05e3 \u05d4\u05d9\u05dd 3 \u05d1\u05dc\u05d9\u05dc\u05d4";
+    private static final String FROM_RIGHT =
+            "\u05d7\u05d5\u05e3 \u05d4\u05d9\u05dd 3 \u05d1\u05dc\u05d9\u05dc\u05d4";
 
     @TempDir
     private Path folder;
@@ -39,20 +41,25 @@ class LaidOutTextTest {
         assertEquals(14, rows.size());
         assertTrue(rows.get(0).length() > PIPE, "a header that no terminal holds");
         int cells = rows.get(0).split(",").length;
-        rows.forEach(row -> assertEquals(cells, row.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length, row));
-        assertEquals(export.out(), Run.of("journal", "export", "--journal", JOURNAL, "--format", "csv").out());
+        rows.forEach(row -> assertEquals(cells, row.split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1).length,
+                row));
+        assertEquals(export.out(), Run.of("journal", "export", "--journal", JOURNAL, "--format", "csv")
+                .out());
         for (String ending : List.of("txt", "csv")) {
             Path file = folder.resolve("sheets." + ending);
-            assertEquals(0, Run.of("journal", "export", "--journal", JOURNAL, "--out", file.toString()).exit());
+            assertEquals(0, Run.of("journal", "export", "--journal", JOURNAL, "--out", file.toString())
+                    .exit());
             assertEquals(export.out(), Files.readString(file));
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "plan", "nights", "sky --night 2027-02-10", "expose --sky-mag-arcsec2 21.4",
+    @ValueSource(strings = {"check", "plan", "nights", "sky --night 2027-02-10",
+            "expose --sky-mag-arcsec2 21.4",
         "trail --azimuth 0 --altitude 41 --from 2027-02-08T21:00 --lasts 2h", "nights --stay 2"})
     void aFileHoldsWhatAPipeDoesNoWiderThanSaid(String command) throws IOException {
-        for (String name : List.of(WIDE_NAME, "A site of many words on the far side of the plain beyond the river", FROM_RIGHT)) {
+        for (String name : List.of(WIDE_NAME,
+                "A site of many words on the far side of the plain beyond the river", FROM_RIGHT)) {
             Path trip = tripNamed(name);
             Path file = folder.resolve("report.txt");
             Run run = Run.of(Stream.concat(Arrays.stream(command.split(" ")),
@@ -67,11 +74,13 @@ class LaidOutTextTest {
     @Test
     void columnsStandUnderOneAnotherInEveryWriting() throws IOException {
         for (String name : List.of(WIDE_NAME, FROM_RIGHT)) {
-            List<String> rows = Run.of("nights", "--trip", tripNamed(name).toString(), "--stay", "2").out().lines()
+            List<String> rows = Run.of("nights", "--trip", tripNamed(name).toString(), "--stay", "2").out()
+                    .lines()
                     .filter(line -> line.matches(" +\\d+  \\w{3} 2027.* \\d\\.\\d\\d\\b.*")).toList();
             assertTrue(rows.size() > 10, "rows");
-            assertEquals(2, rows.stream().map(row -> columns(row.replaceFirst("(.* \\d\\.\\d\\d)(?!\\d).*", "$1"))).distinct().count(),
-                    "stays and nights are two tables: " + rows);
+            assertEquals(2, rows.stream()
+                    .map(row -> columns(row.replaceFirst("(.* \\d\\.\\d\\d)(?!\\d).*", "$1"))).distinct()
+                    .count(), "stays and nights are two tables: " + rows);
         }
     }
 
@@ -85,7 +94,8 @@ class LaidOutTextTest {
                 .contains("<bdi>" + FROM_RIGHT + "</bdi>"));
         assertTrue(Run.of("plan", "--trip", trip.toString(), "--format", "svg").out().contains(apart));
         for (String format : List.of("json", "ics")) {
-            String out = Run.of("plan", "--trip", trip.toString(), "--format", format).out().replace("\r\n ", "");
+            String out = Run.of("plan", "--trip", trip.toString(), "--format", format).out()
+                    .replace("\r\n ", "");
             assertTrue(out.contains(FROM_RIGHT) && !out.contains("\u2068"), format);
         }
         Run wrong = Run.of("plan", "--trip", trip.toString(), "--site", FROM_RIGHT + "?");
@@ -97,7 +107,8 @@ class LaidOutTextTest {
     @ParameterizedTest
     @ValueSource(ints = {100, 90, 80})
     void aNarrowTerminalGetsTheSameTable(int columns) throws Exception {
-        List<String> usual = Run.real(List.of("plan", "--trip", "demo-data/trip.yaml")).out().lines().toList();
+        List<String> usual = Run.real(List.of("plan", "--trip", "demo-data/trip.yaml")).out().lines()
+                .toList();
         List<String> narrow = onTerminal(columns, "plan --trip demo-data/trip.yaml").lines().toList();
         narrow.forEach(line -> assertTrue(columns(line) <= columns, line));
         String row = " +(\\w{3} )?\\d\\d:\\d\\d +(\\w{3} )?\\d\\d:\\d\\d .*\\d+";
@@ -113,7 +124,8 @@ class LaidOutTextTest {
     void aVeryNarrowTerminalGetsTheRestUnderEachRow() throws Exception {
         String narrow = onTerminal(40, "plan --trip demo-data/trip.yaml");
         narrow.lines().forEach(line -> assertTrue(columns(line) <= 40, line));
-        assertEquals(8, narrow.lines().filter(line -> line.matches("      \\d:\\d\\d h:min, az .*")).count(), narrow);
+        assertEquals(8, narrow.lines().filter(line -> line.matches("      \\d:\\d\\d h:min, az .*")).count(),
+                narrow);
     }
 
     @Test
@@ -123,11 +135,13 @@ class LaidOutTextTest {
     }
 
     private static List<String> words(List<String> lines) {
-        return lines.stream().flatMap(line -> Stream.of(line.split("[^\\p{L}\\p{N}]+"))).filter(word -> !word.isEmpty()).toList();
+        return lines.stream().flatMap(line -> Stream.of(line.split("[^\\p{L}\\p{N}]+")))
+                .filter(word -> !word.isEmpty()).toList();
     }
 
     private Path tripNamed(String name) throws IOException {
-        Files.write(folder.resolve("skyline-loma.csv"), Files.readAllBytes(Path.of("demo-data/skyline-loma.csv")));
+        Files.write(folder.resolve("skyline-loma.csv"),
+                Files.readAllBytes(Path.of("demo-data/skyline-loma.csv")));
         return Files.writeString(folder.resolve("trip.yaml"), Files.readString(Path.of("demo-data/trip.yaml"))
                 .replace("Loma Callada", name).replace("Mars draws a level line", name + " II"));
     }
@@ -135,15 +149,19 @@ class LaidOutTextTest {
     /** Columns of a terminal: two for ideographs and kana, none for marks and for what sets writing apart. */
     private static int columns(String line) {
         return line.codePoints().map(point -> point >= 0x3040 && point <= 0x9FFF ? 2
-                : Character.getType(point) == Character.FORMAT || Character.getType(point) == Character.NON_SPACING_MARK ? 0 : 1).sum();
+                : Character.getType(point) == Character.FORMAT
+                || Character.getType(point) == Character.NON_SPACING_MARK ? 0 : 1).sum();
     }
 
     private String onTerminal(int columns, String command) throws Exception {
         Path typescript = folder.resolve("typescript");
         String java = String.join(" ", Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"), "gloam.Main");
-        Process process = new ProcessBuilder("script", "-qec", "COLUMNS=" + columns + " " + java + " " + command + " 2>/dev/null",
-                typescript.toString()).redirectErrorStream(true).redirectInput(Path.of("/dev/null").toFile()).start();
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
+                "gloam.Main");
+        Process process = new ProcessBuilder("script", "-qec", "COLUMNS=" + columns + " " + java + " "
+                + command + " 2>/dev/null",
+                typescript.toString()).redirectErrorStream(true).redirectInput(Path.of("/dev/null").toFile())
+                .start();
         String shown = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(process.waitFor(10, TimeUnit.MINUTES), "hangs");
         assertEquals(0, process.exitValue(), shown);

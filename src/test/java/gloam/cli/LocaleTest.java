@@ -17,10 +17,14 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Text is UTF-8 in every locale, the jar started without its launcher. Needs Linux, as {@link FaultsTest} does. */
+/**
+ * Text is UTF-8 in every locale, the jar started without its launcher. Needs Linux, as {@link FaultsTest}
+ * does.
+ */
 class LocaleTest {
 
-    private static final String ADD = "gloam journal add --journal j.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 "
+    private static final String ADD =
+            "gloam journal add --journal j.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 "
             + "--open 2027-02-08T21:00Z/1h ";
 
     @TempDir
@@ -29,11 +33,13 @@ class LocaleTest {
     @ParameterizedTest
     @ValueSource(strings = {"C", "POSIX", "C.UTF-8", "xx_YY.UTF-8"})
     void whatIsTypedIsKept(String locale) throws Exception {
-        Shell added = Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; " + ADD + "--note 'mañana 夜 \uFFFD?' --batch \"\"");
+        Shell added = Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; " + ADD
+                + "--note 'mañana 夜 \uFFFD?' --batch \"\"");
         assertEquals(0, added.exit(), added.err());
         assertTrue(added.out().contains("mañana 夜 \uFFFD?"), added.out());
         assertTrue(Files.readString(folder.resolve("j.jsonl")).contains("\"mañana 夜 \uFFFD?\""));
-        assertEquals("unknown command \"mañana\"", Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; gloam mañana").err()
+        assertEquals("unknown command \"mañana\"",
+                Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; gloam mañana").err()
                 .lines().findFirst().orElseThrow());
     }
 
@@ -41,14 +47,18 @@ class LocaleTest {
     @ParameterizedTest
     @ValueSource(strings = {"C", "C.UTF-8"})
     void otherEncodingsAreRefusedAndNothingIsKept(String locale) throws Exception {
-        Shell refused = Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; " + ADD + "--note $'ma\\xf1ana'");
-        assertEquals(new Shell(2, "", "\"ma\uFFFDana\" is not UTF-8 text. Type it on a terminal that uses UTF-8.\n"), refused);
+        Shell refused = Shell.in(folder, "export LC_ALL=" + locale + " 2>/dev/null; " + ADD
+                + "--note $'ma\\xf1ana'");
+        assertEquals(new Shell(2, "",
+                "\"ma\uFFFDana\" is not UTF-8 text. Type it on a terminal that uses UTF-8.\n"), refused);
         assertFalse(Files.exists(folder.resolve("j.jsonl")));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check --trip ñ.yaml", "check --trip trip.yaml", "check --trip plain.yaml --out ñ.txt",
-        "journal list --journal ñ.jsonl", "expose --film ñ.yaml --sky-mag-arcsec2 21", "init ñ.yaml --place 41,-2,300 --zone UTC",
+    @ValueSource(strings = {"check --trip ñ.yaml", "check --trip trip.yaml",
+            "check --trip plain.yaml --out ñ.txt",
+        "journal list --journal ñ.jsonl", "expose --film ñ.yaml --sky-mag-arcsec2 21",
+        "init ñ.yaml --place 41,-2,300 --zone UTC",
         "sky --place 41,-2,300 --zone UTC --night 2027-02-08 --ephemeris ñ.bin", "help --man --into ñ"})
     void aNameThatJavaCannotWriteIsRefusedWithTheRemedy(String command) throws Exception {
         String plain = Files.readString(Path.of("demo-data/trip.yaml"));
@@ -57,8 +67,10 @@ class LocaleTest {
         Files.writeString(folder.resolve("trip.yaml"), plain.replace("skyline-loma.csv", "ñ.csv"));
         Shell refused = Shell.in(folder, "LC_ALL=C gloam " + command);
         assertEquals(2, refused.exit(), refused.err());
-        assertTrue(refused.err().matches("(.*: )?Java cannot open a file named \"ñ\\.?\\w*\" in this locale\\. Start gloam by its "
-                + "launcher, or set LC_ALL=C\\.UTF-8\\.?( \\(-?-?[A-Za-z]+\\)|)\nSee gloam [a-z ]+ --help\\.\n"), refused.err());
+        assertTrue(refused.err().matches("(.*: )?Java cannot open a file named \"ñ\\.?\\w*\" in this "
+                + "locale\\. Start gloam by its "
+                + "launcher, or set LC_ALL=C\\.UTF-8\\.?( \\(-?-?[A-Za-z]+\\)|)\nSee gloam [a-z ]+ "
+                + "--help\\.\n"), refused.err());
         assertEquals("", refused.out());
     }
 
@@ -68,7 +80,8 @@ class LocaleTest {
         PrintStream out = System.out;
         ByteArrayOutputStream shown = new ByteArrayOutputStream();
         try {
-            System.setIn(new ByteArrayInputStream("mañana 夜\r\n\nma\u00F1ana\nsí".getBytes(StandardCharsets.UTF_8)));
+            System.setIn(new ByteArrayInputStream(
+                    "mañana 夜\r\n\nma\u00F1ana\nsí".getBytes(StandardCharsets.UTF_8)));
             System.setOut(new PrintStream(shown));
             assertEquals("mañana 夜", UserConsole.line("Größe: ").orElseThrow());
             assertEquals("", UserConsole.line("").orElseThrow());

@@ -17,7 +17,8 @@ import tools.jackson.databind.ObjectMapper;
 /** Times that no shutter makes or nobody waits for. */
 class LongAndShortTimesTest {
 
-    private static final String BRIGHT = "--preview-f-number 128 --preview-iso 0.1 --preview-exposure 0.001s ";
+    private static final String BRIGHT =
+            "--preview-f-number 128 --preview-iso 0.1 --preview-exposure 0.001s ";
     private static final String DIM = "--preview-f-number 0.7 --preview-iso 1000000 --preview-exposure 24h ";
     private static final String FILM = "--film instant-mono-640 --f-number 8 ";
     private static final double YEAR_S = 365.25 * 86_400;
@@ -43,7 +44,8 @@ class LongAndShortTimesTest {
     @Test
     void whatTakesOverAYearNeverFinishes() throws IOException {
         String text = text(DIM + FILM);
-        assertTrue(text.matches("(?s).*\\n +8  more than a year  more than a year  more than a year .*"), text);
+        assertTrue(text.matches("(?s).*\\n +8  more than a year  more than a year  more than a year .*"),
+                text);
         JsonNode row = json(DIM + FILM).at("/exposures/0");
         for (String field : List.of("meteredS", "correctedS", "correctedLowS", "correctedHighS")) {
             assertTrue(row.has(field) && row.get(field).isNull(), field);

@@ -35,12 +35,14 @@ class ManPageTest {
     @MethodSource("commands")
     void everyCommandHasAPageWithEveryOption(CommandLine command) {
         String page = new ManPage(command.getCommandSpec()).text();
-        assertTrue(page.startsWith(".TH \"" + command.getCommandSpec().qualifiedName("-").toUpperCase(java.util.Locale.ROOT)
+        assertTrue(page.startsWith(".TH \"" + command.getCommandSpec().qualifiedName("-")
+                .toUpperCase(java.util.Locale.ROOT)
                 .replace("-", "\\-") + "\" 1 "), page);
-        List.of(".SH NAME", ".SH SYNOPSIS", ".SH DESCRIPTION", ".SH EXAMPLES", ".SH \"EXIT STATUS\"").forEach(section ->
-                assertEquals(1, page.lines().filter(section::equals).count(), section));
+        List.of(".SH NAME", ".SH SYNOPSIS", ".SH DESCRIPTION", ".SH EXAMPLES", ".SH \"EXIT STATUS\"")
+                .forEach(section -> assertEquals(1, page.lines().filter(section::equals).count(), section));
         command.getCommandSpec().options().forEach(option -> assertTrue(
-                page.contains("\\fB" + option.longestName().replace("-", "\\-") + "\\fR"), option.longestName()));
+                page.contains("\\fB" + option.longestName().replace("-", "\\-") + "\\fR"),
+                option.longestName()));
         assertTrue(page.chars().allMatch(c -> c < 128), "any troff reads it");
         assertTrue(page.lines().noneMatch(line -> line.contains("${") || line.startsWith(". ")), page);
     }
@@ -55,12 +57,14 @@ class ManPageTest {
             assertTrue(Files.size(page) > 0);
             return;
         }
-        Process groff = new ProcessBuilder(GROFF.toString(), "-man", "-Tutf8", "-ww", "-P-cbou", page.toString())
+        Process groff = new ProcessBuilder(GROFF.toString(), "-man", "-Tutf8", "-ww", "-P-cbou",
+                page.toString())
                 .redirectErrorStream(true).start();
         String text = new String(groff.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(0, groff.waitFor());
         assertTrue(!text.contains("warning") && !text.contains("error:"), text);
-        assertTrue(text.replaceAll("\\s+", " ").contains(" NAME " + command.getCommandSpec().qualifiedName("-") + " - "), text);
+        assertTrue(text.replaceAll("\\s+", " ")
+                .contains(" NAME " + command.getCommandSpec().qualifiedName("-") + " - "), text);
         assertTrue(text.contains("--help"), text);
     }
 

@@ -25,7 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Files made to break a reader: every command that reads one refuses it soon, in little memory and in a line. */
+/**
+ * Files made to break a reader: every command that reads one refuses it soon, in little memory and in a line.
+ */
 class MonstrousFilesTest {
 
     private static final int HUGE = 50_000_000;
@@ -33,21 +35,27 @@ class MonstrousFilesTest {
     /** The largest file that is read at all. */
     private static final int LARGE = (1 << 20) - 100;
     /**
-     * In all, not at once: the scanner of YAML copies what it looks ahead over at every KiB, 2 GiB for a word of 1 MiB, and
-     * each copy is garbage at the next.
+     * In all, not at once: the scanner of YAML copies what it looks ahead over at every KiB, 2 GiB for a word
+     * of 1 MiB, and each copy is garbage at the next.
      */
     private static final long MOST_ALLOCATED_BYTES = 3L << 30;
-    /** A file of the largest size is read in a second; the machine may be busy with something else for minutes. */
+    /**
+     * A file of the largest size is read in a second; the machine may be busy with something else for
+     * minutes.
+     */
     private static final Duration MOST = Duration.ofMinutes(10);
     private static final long MOST_CPU_S = 20;
     private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
     private static final String EXPOSE = "expose --sky-mag-arcsec2 21 --f-number 11 ";
     private static final String SKY = "sky --lat 41 --lon -2 --height 0 --zone UTC --at 2027-02-10T22:00Z ";
-    private static final List<String> READERS = List.of("check --trip @.yaml", "check --trip @.json", EXPOSE + "--film @.yaml",
-            EXPOSE + "--film @.json", EXPOSE + "--iso 100 --reciprocity table:@.csv", "check --trip skyline.yaml",
+    private static final List<String> READERS = List.of("check --trip @.yaml", "check --trip @.json",
+            EXPOSE + "--film @.yaml",
+            EXPOSE + "--film @.json", EXPOSE + "--iso 100 --reciprocity table:@.csv",
+            "check --trip skyline.yaml",
             "check --trip forecast.yaml", "check --trip taf.yaml", SKY + "--ephemeris @.405",
-            SKY + "--earth-orientation @.all", "journal add --journal new.jsonl --sky-mag-arcsec2 21 --trip sound.yaml "
+            SKY + "--earth-orientation @.all",
+            "journal add --journal new.jsonl --sky-mag-arcsec2 21 --trip sound.yaml "
             + "--plan @.json --sheet 1");
 
     private static final Map<String, Supplier<byte[]>> MONSTERS = new TreeMap<>(Map.ofEntries(
@@ -77,7 +85,8 @@ class MonstrousFilesTest {
             Map.entry("an alias of itself", () -> bytes("a: &a [*a, *a]\n<<: *a\n")),
             Map.entry("tags that make objects", () -> bytes("!!javax.script.ScriptEngineManager "
                     + "[!!java.net.URLClassLoader [[!!java.net.URL [\"http://localhost/\"]]]]\n")),
-            Map.entry("types in JSON", () -> bytes("{\"@class\": \"java.net.URL\", \"@type\": \"java.net.URL\"}")),
+            Map.entry("types in JSON",
+            () -> bytes("{\"@class\": \"java.net.URL\", \"@type\": \"java.net.URL\"}")),
             Map.entry("TAF groups", () -> bytes("TAF 0818/0924 " + "TEMPO 0820/0822 OVC001 ".repeat(40_000))),
             Map.entry("Latin-1", () -> "a: \u00e9\u00e8\n".getBytes(StandardCharsets.ISO_8859_1)),
             Map.entry("UTF-16", () -> "\uFEFFa: 1\n".getBytes(StandardCharsets.UTF_16LE)),
@@ -141,7 +150,8 @@ class MonstrousFilesTest {
         Run run = Run.of("journal", "list", "--journal", journal.toString());
         assertEquals(0, run.exit(), run.err());
         Files.write(journal, repeated("{}\n", 70_000_000));
-        assertTrue(Run.of("journal", "list", "--journal", journal.toString()).err().startsWith("cannot read "));
+        assertTrue(Run.of("journal", "list", "--journal", journal.toString()).err()
+                .startsWith("cannot read "));
     }
 
     @Test
@@ -160,10 +170,12 @@ class MonstrousFilesTest {
             }
             sound("sound.yaml", "");
             for (String reader : READERS.stream().filter(line -> line.contains("@")).toList()) {
-                assertRefused(reader.replace("@.", folder + "/monster.").replaceAll("(new|sound)(?=\\.)", folder + "/$1"));
+                assertRefused(reader.replace("@.", folder + "/monster.")
+                        .replaceAll("(new|sound)(?=\\.)", folder + "/$1"));
             }
             assertRefused("journal list --journal " + folder + "/monster.jsonl");
-            assertRefused("journal add --sky-mag-arcsec2 21 --iso 100 --f-number 11 --open 2027-02-08T21:00Z --close "
+            assertRefused("journal add --sky-mag-arcsec2 21 --iso 100 --f-number 11 --open "
+                    + "2027-02-08T21:00Z --close "
                     + "2027-02-08T22:00Z --journal " + folder + "/monster.jsonl");
         }
         for (String ending : List.of("yaml", "json", "csv", "405", "all", "taf", "jsonl")) {
@@ -183,15 +195,17 @@ class MonstrousFilesTest {
             assertFalse(run.err().contains("\tat "), run.err());
             run.err().lines().forEach(told -> assertTrue(told.length() < 1000 && !told.isBlank(), told));
             assertTrue(run.err().lines().count() <= 60, run.err());
-            assertTrue(allocated <= MOST_ALLOCATED_BYTES, () -> line + " allocated " + (allocated >> 20) + " MiB");
+            assertTrue(allocated <= MOST_ALLOCATED_BYTES, () -> line + " allocated " + (allocated >> 20)
+                    + " MiB");
             assertTrue(cpuS <= MOST_CPU_S, () -> line + " took " + cpuS + " s");
         });
     }
 
     private static void sound(String name, String more) throws IOException {
-        String trip = Files.readString(Path.of("demo-data/trip-south.yaml")).replaceAll("(?m)^.*skyline.*$", "");
-        String text = more.startsWith("skyline") ? trip.replaceFirst("(?m)^( +)height-m:", "$1" + more + "\n$1height-m:")
-                : trip + more + "\n";
+        String trip = Files.readString(Path.of("demo-data/trip-south.yaml"))
+                .replaceAll("(?m)^.*skyline.*$", "");
+        String text = more.startsWith("skyline")
+                ? trip.replaceFirst("(?m)^( +)height-m:", "$1" + more + "\n$1height-m:") : trip + more + "\n";
         Files.writeString(folder.resolve(name), text);
     }
 
@@ -224,7 +238,8 @@ class MonstrousFilesTest {
     private static byte[] bomb() {
         StringBuilder text = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x]\n");
         for (int i = 1; i <= 20; i++) {
-            text.append("a").append(i).append(": &a").append(i).append(" [").append(("*a" + (i - 1) + ", ").repeat(8))
+            text.append("a").append(i).append(": &a").append(i).append(" [")
+                    .append(("*a" + (i - 1) + ", ").repeat(8))
                     .append("*a").append(i - 1).append("]\n");
         }
         return bytes(text.toString());

@@ -11,17 +11,26 @@ import java.util.random.RandomGenerator;
 final class Mutation {
 
     /** What stands well, or very badly, where another value stood. */
-    static final List<String> VALUES = List.of("NaN", ".nan", "Infinity", ".inf", "-1e308", "1e999", "1e-320", "-0",
-            "9".repeat(400), "0x10", "012", "1_000", "1,5", "\u0661\u0662", "null", "~", "true", "no", "", " ", "-1", "0",
+    static final List<String> VALUES = List.of("NaN", ".nan", "Infinity", ".inf", "-1e308", "1e999", "1e-320",
+            "-0",
+            "9".repeat(400), "0x10", "012", "1_000", "1,5", "\u0661\u0662", "null", "~", "true", "no", "",
+            " ", "-1", "0",
             "1", "1.5", "90", "360", "1e7", "2147483648", "-9223372036854775809", "2027-13-45", "2027-02-30",
-            "+999999999-12-31", "2027-02-08", "2027-03-28T02:30", "24:00", "mars", "sun", "pole", "Vega", "infinity",
-            "Europe/Madrid", "+18:00", "../../../etc/passwd", "/etc/passwd", "/dev/zero", ".", "trip.yaml", "skyline.csv",
+            "+999999999-12-31", "2027-02-08", "2027-03-28T02:30", "24:00", "mars", "sun", "pole", "Vega",
+            "infinity",
+            "Europe/Madrid", "+18:00", "../../../etc/passwd", "/etc/passwd", "/dev/zero", ".", "trip.yaml",
+            "skyline.csv",
             "film.yaml", "\"\\u0000\"", "\"\\e[31m\\u009b2J\"", "\"\\u202e\"", "\"a\\nb\"", "\"\\uD800\"",
-            "<script>alert(1)</script>", "'=cmd|x!A1'", "\uD83D\uDE00\u0301\u4E2D\u05D0", "%s%n%d", "${sys:user.home}", "x".repeat(3000));
-    private static final List<String> PIECES = List.of("[", "]", "{", "}", ":", ": ", "- ", "\n", "\r", "\r\n", "\t", "&a ",
-            "*a", "&a [*a]", "!!java.net.URL ", "!!python/object:os ", "!<x> ", "\"", "'", "|", ">", "---\n", "...\n", "%YAML 9",
-            "#", "\u0000", "\u001b[2J", "\uFEFF", "\u202E", "\u2028", "\u0085", "\uD83D\uDE00", "? ", "<<: ", ",", ",,", "\\", "\\u",
-            "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[", "{a: ".repeat(40), "[".repeat(3000), "- ".repeat(3000), "a:\n ", "=", "@", "`");
+            "<script>alert(1)</script>", "'=cmd|x!A1'", "\uD83D\uDE00\u0301\u4E2D\u05D0", "%s%n%d",
+            "${sys:user.home}", "x".repeat(3000));
+    private static final List<String> PIECES = List.of("[", "]", "{", "}", ":", ": ", "- ", "\n", "\r",
+            "\r\n", "\t", "&a ",
+            "*a", "&a [*a]", "!!java.net.URL ", "!!python/object:os ", "!<x> ", "\"", "'", "|", ">", "---\n",
+            "...\n", "%YAML 9",
+            "#", "\u0000", "\u001b[2J", "\uFEFF", "\u202E", "\u2028", "\u0085", "\uD83D\uDE00", "? ", "<<: ",
+            ",", ",,", "\\", "\\u",
+            "[[[[[[[[[[[[[[[[[[[[[[[[[[[[[[", "{a: ".repeat(40), "[".repeat(3000), "- ".repeat(3000), "a:\n ",
+            "=", "@", "`");
     private static final String PARTING = " \t\r\n,:{}[]\"";
 
     private Mutation() {
@@ -57,7 +66,8 @@ final class Mutation {
         int at = at(bytes, random);
         int length = Math.min(bytes.length - at, random.nextInt(12));
         String text = text(bytes);
-        return (text.substring(0, at) + piece + text.substring(at + length)).getBytes(StandardCharsets.ISO_8859_1);
+        return (text.substring(0, at) + piece + text.substring(at + length))
+                .getBytes(StandardCharsets.ISO_8859_1);
     }
 
     /** One word of the file replaced by another of it or by a strange one. */

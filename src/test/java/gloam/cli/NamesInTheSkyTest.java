@@ -10,7 +10,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a word means in the sky it means wherever it is said: options of three commands, and a trip's {@code follow}. */
+/**
+ * What a word means in the sky it means wherever it is said: options of three commands, and a trip's {@code
+ * follow}.
+ */
 class NamesInTheSkyTest {
 
     private static final String SITE = "--place 41.05,-2.15,1080 --zone Europe/Madrid";
@@ -21,9 +24,11 @@ class NamesInTheSkyTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"Orion", "ori", "83.6,-5.4", "Mars", "Rigel", "α Leo", "HIP 24436", "galactic-centre"})
+    @ValueSource(strings = {"Orion", "ori", "83.6,-5.4", "Mars", "Rigel", "α Leo", "HIP 24436",
+            "galactic-centre"})
     void oneWordMeansTheSameEverywhere(String word) throws IOException {
-        assertEquals(0, asked("sky " + SITE + " --from 2027-02-08 --to 2027-02-09 --altitude 1 --above", word).exit());
+        assertEquals(0, asked("sky " + SITE + " --from 2027-02-08 --to 2027-02-09 --altitude 1 --above", word)
+                .exit());
         assertEquals(0, asked("trail " + SHEET + " --aim", word).exit());
         assertEquals(0, asked("proof --size 40 " + SHEET + " --aim", word).exit());
         assertEquals(0, checked(word).exit());
@@ -34,9 +39,11 @@ class NamesInTheSkyTest {
     void aSlipIsAskedBackEverywhere(String word) throws IOException {
         String meant = word.equals("Orionn") ? "Orion" : word.equals("Rigell") ? "Rigel" : "galactic-centre";
         for (Run run : new Run[] {asked("sky " + SITE + " --from 2027-02-08 --altitude 1 --above", word),
-            asked("trail " + SHEET + " --aim", word), asked("proof " + SHEET + " --aim", word), checked(word)}) {
+            asked("trail " + SHEET + " --aim", word), asked("proof " + SHEET + " --aim", word),
+            checked(word)}) {
             assertEquals(2, run.exit());
-            assertTrue((run.err() + run.out()).contains("nothing in the sky is named \"" + word + "\"; did you mean "
+            assertTrue((run.err() + run.out())
+                    .contains("nothing in the sky is named \"" + word + "\"; did you mean "
                     + meant + "?"), run.err() + run.out());
         }
     }

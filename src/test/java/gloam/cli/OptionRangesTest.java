@@ -23,7 +23,8 @@ class OptionRangesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"--altitude 0 --extinction 1 --f-number 8", "--altitude 0 --extinction 2 --f-number 8",
+    @ValueSource(strings = {"--altitude 0 --extinction 1 --f-number 8",
+            "--altitude 0 --extinction 2 --f-number 8",
         "--altitude -90 --extinction 2 --f-number 512 --filter 20 --focal-length 2000 --focus 2.2 "
         + "--transmittance 0.2 --dark-sky 22.5", "--altitude 0 --f-number 8 --focal-length 2000 --focus 2.2",
         "--altitude 41 --f-number 512 --filter 20 --focal-length 5 --focus 0.1 --sky-mag-arcsec2 23",
@@ -41,7 +42,8 @@ class OptionRangesTest {
     @ParameterizedTest
     @CsvSource({"0.15, 150", "0.1512, 150", "0.1649, 150", "0.15015, 150"})
     void aFocusThatIsTooNearIsRefusedByItsName(String focusM, String focalLengthMm) {
-        Run refused = add("--altitude 41 --f-number 8 --focal-length " + focalLengthMm + " --focus " + focusM);
+        Run refused = add("--altitude 41 --f-number 8 --focal-length " + focalLengthMm + " --focus "
+                + focusM);
         assertEquals(2, refused.exit());
         assertEquals("focus distance " + focusM + " m is out of range; give 0.165 m and more (--focus)",
                 refused.err().split("\n")[0]);

@@ -54,7 +54,8 @@ class OutputFileTest {
     void filesAndStandardOutputCarryTheSameReport() throws IOException {
         Path text = folder.resolve("check.txt");
         Path json = folder.resolve("check.JSON");
-        Run run = Run.of("check", "--trip", "demo-data/trip.yaml", "--out", text.toString(), "--out", json.toString());
+        Run run = Run.of("check", "--trip", "demo-data/trip.yaml", "--out", text.toString(), "--out",
+                json.toString());
         assertEquals(0, run.exit());
         assertEquals(run.out(), Files.readString(text));
         assertEquals(Run.of("check", "--trip", "demo-data/trip.yaml", "--format", "json").out(),
@@ -64,7 +65,8 @@ class OutputFileTest {
     @Test
     void nothingIsWrittenWhenAnotherFilesFormatIsRefused() {
         Path json = folder.resolve("check.json");
-        Run run = Run.of("check", "--trip", "demo-data/trip.yaml", "--out", json.toString(), "--out", "check.pdf");
+        Run run = Run.of("check", "--trip", "demo-data/trip.yaml", "--out", json.toString(), "--out",
+                "check.pdf");
         assertEquals(2, run.exit());
         assertEquals("", run.out());
         assertFalse(Files.exists(json));

@@ -53,7 +53,8 @@ class PageBrowserTest {
                 NODE).toString()));
         BrowserType.LaunchOptions chromium = new BrowserType.LaunchOptions()
                 .setExecutablePath(program("gloam.chromium", CHROMIUM)).setArgs(List.of("--no-sandbox"));
-        try (Playwright playwright = Playwright.create(driver); Browser browser = playwright.chromium().launch(chromium)) {
+        try (Playwright playwright = Playwright.create(driver); Browser browser = playwright.chromium()
+                .launch(chromium)) {
             for (int width : new int[] {390, 1200}) {
                 look(browser, file, width);
             }
@@ -73,7 +74,8 @@ class PageBrowserTest {
     }
 
     private void look(Browser browser, Path file, int width) {
-        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions().setViewportSize(width, 900))) {
+        try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(width, 900))) {
             Page page = context.newPage();
             page.onConsoleMessage(message -> faults.add(message.type() + ": " + message.text()));
             page.onPageError(faults::add);

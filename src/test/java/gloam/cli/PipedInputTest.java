@@ -40,7 +40,8 @@ class PipedInputTest {
 
     @Test
     void aTripWithoutATitleIsNamedAfterTheInput() throws Exception {
-        assertEquals("standard input", Shell.in(folder, "grep -v ^title trip.yaml | gloam check --trip -").out().lines().findFirst()
+        assertEquals("standard input", Shell.in(folder, "grep -v ^title trip.yaml | gloam check --trip -")
+                .out().lines().findFirst()
                 .orElseThrow());
     }
 
@@ -49,7 +50,8 @@ class PipedInputTest {
         Path film = Path.of("src/main/resources/gloam/films/negative-slow-25.json").toAbsolutePath();
         assertEquals(Shell.in(folder, "gloam expose --film " + film + " " + SHEET + " --focal-length 120"),
                 Shell.in(folder, "gloam expose --film - " + SHEET + " --focal-length 120 < " + film));
-        Shell added = Shell.in(folder, "gloam plan --trip trip.yaml --format json | gloam journal add --journal j.jsonl "
+        Shell added = Shell.in(folder,
+                "gloam plan --trip trip.yaml --format json | gloam journal add --journal j.jsonl "
                 + "--trip trip.yaml --plan - --sheet 2");
         assertEquals(0, added.exit(), added.err());
         assertTrue(added.out().startsWith("Added as entry 1"), added.out());
@@ -65,7 +67,8 @@ class PipedInputTest {
     @Test
     void oneReaderAloneHasStandardInput() throws Exception {
         Shell two = Shell.in(folder, "gloam expose --trip - --film /dev/stdin " + SHEET + " < trip.yaml");
-        assertEquals(new Shell(2, "", "standard input can be read only once; name a file in all options but one\n"
+        assertEquals(new Shell(2, "",
+                "standard input can be read only once; name a file in all options but one\n"
                 + "See gloam expose --help.\n"), two);
     }
 
@@ -73,7 +76,8 @@ class PipedInputTest {
     void thePipeIsNoLongerThanAFileMayBe() throws Exception {
         Shell endless = Shell.in(folder, "yes | gloam check --trip -");
         assertEquals(2, endless.exit());
-        assertEquals("cannot read standard input: it is larger than 1024 KiB. Is it the right file?", endless.err().lines().findFirst()
+        assertEquals("cannot read standard input: it is larger than 1024 KiB. Is it the right file?",
+                endless.err().lines().findFirst()
                 .orElseThrow());
         Shell nothing = Shell.in(folder, "gloam check --trip - <&-");
         assertEquals(2, nothing.exit(), nothing.err());

@@ -40,7 +40,8 @@ class ProgressLineTest {
 
     @Test
     void writesOverItselfAndIsGoneAtTheEnd() {
-        ProgressLine line = new ProgressLine("nights", new PrintWriter(terminal), ticking(Duration.ofSeconds(1)));
+        ProgressLine line = new ProgressLine("nights", new PrintWriter(terminal),
+                ticking(Duration.ofSeconds(1)));
         line.reached(1, 3);
         line.reached(2, 3);
         line.reached(3, 3);
@@ -49,7 +50,8 @@ class ProgressLineTest {
 
     @Test
     void saysNothingOfWhatIsSoonDone() {
-        ProgressLine line = new ProgressLine("nights", new PrintWriter(terminal), ticking(Duration.ofMillis(10)));
+        ProgressLine line = new ProgressLine("nights", new PrintWriter(terminal),
+                ticking(Duration.ofMillis(10)));
         for (int done = 1; done <= 5; done++) {
             line.reached(done, 5);
         }

@@ -75,8 +75,8 @@ class ProofCommandTest {
         Path trip = folder.resolve("trip.yaml");
         Files.writeString(trip, Files.readString(Path.of("demo-data/trip-south.yaml"))
                 .replace("name: Stilvlakte", "name: '<script>alert(1)</script> & \"x\"'"));
-        Document svg = parsed(run("trail --azimuth 180 --altitude 24.6 --from 2027-06-03T21:00 --lasts 1h --format svg "
-                + "--trip", trip.toString()).out());
+        Document svg = parsed(run("trail --azimuth 180 --altitude 24.6 --from 2027-06-03T21:00 --lasts 1h "
+                + "--format svg --trip", trip.toString()).out());
         assertTrue(text(svg, "title").contains("<script>alert(1)</script> & \"x\""));
         assertEquals(0, svg.getElementsByTagName("script").getLength());
         assertEquals(0, svg.getElementsByTagName("image").getLength());
@@ -85,7 +85,8 @@ class ProofCommandTest {
 
     @Test
     void theSunAndWhatHasNoPictureAreRefused() throws IOException {
-        Run day = run("proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T12:00 --lasts 1h");
+        Run day = run("proof --trip demo-data/trip.yaml --azimuth 0 --altitude 41 --from 2027-02-08T12:00 "
+                + "--lasts 1h");
         assertEquals(2, day.exit());
         assertTrue(day.err().contains("the Sun is up while the shutter is open"));
         Path summit = Files.writeString(folder.resolve("summit.yaml"), """
@@ -110,7 +111,8 @@ class ProofCommandTest {
     }
 
     private static Document parsed(String svg) throws Exception {
-        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new InputSource(new StringReader(svg)));
     }
 
     private static String text(Document svg, String name) {

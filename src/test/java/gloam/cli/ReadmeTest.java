@@ -18,12 +18,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What README and guide show is what the program prints, on the real data, and what they show of trip files is read.
+ * What README and guide show is what the program prints, on the real data, and what they show of trip files
+ * is read.
  *
- * <p>In a {@code console} block a line {@code $ java -jar target/gloam.jar …} or {@code $ gloam …} is run and the lines
- * after it are compared with its standard output; a line {@code …} ends the comparison. Files whose names begin with
- * {@code my-} are the reader's own; here they stand in {@code target/guide}. {@code -Dgolden.update=true} writes the lines anew. A {@code yaml} block is a trip beside the
- * demo's files, or the wishes of the demo.
+ * <p>In a {@code console} block a line {@code $ java -jar target/gloam.jar …} or {@code $ gloam …} is run and
+ * the lines after it are compared with its standard output; a line {@code …} ends the comparison. Files whose
+ * names begin with {@code my-} are the reader's own; here they stand in {@code target/guide}. {@code
+ * -Dgolden.update=true} writes the lines anew. A {@code yaml} block is a trip beside the demo's files, or the
+ * wishes of the demo.
  */
 class ReadmeTest {
 
@@ -46,7 +48,8 @@ class ReadmeTest {
 
     static Stream<Path> documents() throws IOException {
         try (Stream<Path> pages = Files.list(GUIDE)) {
-            return Stream.concat(Stream.of(README), pages.filter(page -> page.toString().endsWith(".md")).sorted())
+            return Stream.concat(Stream.of(README), pages.filter(page -> page.toString().endsWith(".md"))
+                    .sorted())
                     .toList().stream();
         }
     }
@@ -129,7 +132,8 @@ class ReadmeTest {
         List<String> blocks = new ArrayList<>();
         for (int at = 0; at < lines.size(); at++) {
             if (lines.get(at).equals(FENCE + kind)) {
-                blocks.add(lines.subList(at + 1, lines.size()).stream().takeWhile(line -> !line.startsWith(FENCE))
+                blocks.add(lines.subList(at + 1, lines.size()).stream()
+                        .takeWhile(line -> !line.startsWith(FENCE))
                         .collect(Collectors.joining("\n", "", "\n")));
             }
         }
@@ -157,7 +161,8 @@ class ReadmeTest {
         Run run = Run.real(Stream.of(words.substring(PROGRAM.length()).split(" +"))
                 .map(word -> word.startsWith(OWN) ? WRITTEN.resolve(word).toString() : word).toList());
         assertEquals(0, run.exit(), command + "\n" + run.err());
-        List<String> out = run.out().replace(WRITTEN + "/", "").lines().collect(Collectors.toCollection(ArrayList::new));
+        List<String> out = run.out().replace(WRITTEN + "/", "").lines()
+                .collect(Collectors.toCollection(ArrayList::new));
         if (shown.isEmpty() || !shown.get(shown.size() - 1).equals(MORE)) {
             return out;
         }

@@ -34,7 +34,10 @@ record Run(int exit, String out, String err) {
         return on(Session.real(CLOCK, Map.of()), args.toArray(String[]::new));
     }
 
-    /** The same at a terminal where these answers are given, and then the input ends; what it shows is part of err. */
+    /**
+     * The same at a terminal where these answers are given, and then the input ends; what it shows is part of
+     * err.
+     */
     static Run answering(List<String> answers, String... args) {
         Deque<String> left = new ArrayDeque<>(answers);
         StringBuilder shown = new StringBuilder();

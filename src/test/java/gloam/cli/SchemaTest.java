@@ -53,13 +53,15 @@ class SchemaTest {
         String nights = Run.of("nights", "--trip", "demo-data/trip.yaml", "--format", "json").out();
         assertEquals(List.of(), errors(nights));
         assertFalse(errors(nights.replaceFirst("\"score\"", "\"scores\"")).isEmpty());
-        assertFalse(errors(nights.replaceFirst("\"generatedAt\"", "\"more\" : 1, \"generatedAt\"")).isEmpty());
+        assertFalse(errors(nights.replaceFirst("\"generatedAt\"", "\"more\" : 1, \"generatedAt\""))
+                .isEmpty());
         assertFalse(errors(nights.replaceFirst("\"night\" :", "\"more\" : 1, \"night\" :")).isEmpty());
         assertFalse(errors(nights.replaceFirst("\"gloam/2\"", "\"gloam/1\"")).isEmpty());
     }
 
     private static boolean isReport(List<String> args) {
-        return args.size() > 1 && List.of("sky", "nights", "expose", "trail", "proof", "plan", "check", "journal")
+        return args.size() > 1 && List.of("sky", "nights", "expose", "trail", "proof", "plan", "check",
+                "journal")
                 .contains(args.get(0)) && !args.contains("--help") && !args.contains("export");
     }
 

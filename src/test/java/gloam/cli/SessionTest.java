@@ -24,7 +24,8 @@ class SessionTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"80, 80", "200, 200", "300, 200", "12, 40", "'', 100", "-80, 100", "eighty, 100", "99999999999, 100"})
+    @CsvSource({"80, 80", "200, 200", "300, 200", "12, 40", "'', 100", "-80, 100", "eighty, 100",
+            "99999999999, 100"})
     void textTakesTheColumnsOfTheTerminal(String said, int columns) {
         assertEquals(columns, Session.columns(true, Map.of("COLUMNS", said)));
         assertEquals(100, Session.columns(false, Map.of("COLUMNS", said)), "redirected");

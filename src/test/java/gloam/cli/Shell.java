@@ -20,8 +20,8 @@ import java.util.concurrent.TimeUnit;
 record Shell(int exit, String out, String err) {
 
     private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java")
-            + " -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -cp '" + System.getProperty("java.class.path") + "' "
-            + Main.class.getName();
+            + " -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -cp '"
+            + System.getProperty("java.class.path") + "' " + Main.class.getName();
 
     /** Runs a line in a folder. */
     static Shell in(Path folder, String line) throws Exception {

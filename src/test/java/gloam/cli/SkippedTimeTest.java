@@ -24,10 +24,13 @@ class SkippedTimeTest {
 
     private static final List<String> APIA = List.of("--place", "-13.8,-171.8,10", "--zone", "Pacific/Apia");
 
-    /** Samoa went over the date line on 2011-12-30, a date that its clocks never showed: IANA time zone data. */
+    /**
+     * Samoa went over the date line on 2011-12-30, a date that its clocks never showed: IANA time zone data.
+     */
     @Test
     void aDayThatTheClocksSkipHasNoNight() throws IOException {
-        List<String> dates = nights(run(APIA, "nights", "--from", "2011-12-28", "--to", "2012-01-01")).stream()
+        List<String> dates = nights(run(APIA, "nights", "--from", "2011-12-28", "--to", "2012-01-01"))
+                .stream()
                 .map(night -> night.get("night").asString()).sorted().toList();
         assertEquals(List.of("2011-12-28", "2011-12-29", "2011-12-31", "2012-01-01"), dates);
         for (List<String> asked : List.of(List.of("nights", "--from", "2011-12-30"),
@@ -65,7 +68,8 @@ class SkippedTimeTest {
 
     @Test
     void aTripOverTheSkippedDayIsPlannedAndItsHoursAreByTheClock(@TempDir Path folder) throws IOException {
-        Path trip = trip(folder, "latitude-deg: -13.8, longitude-deg: -171.8, height-m: 10, zone: Pacific/Apia",
+        Path trip = trip(folder,
+                "latitude-deg: -13.8, longitude-deg: -171.8, height-m: 10, zone: Pacific/Apia",
                 "from: 2011-12-29, to: 2011-12-31", "time-of-night: {from: \"20:30\", to: \"02:30\"}");
         List<String> dates = nights(run(List.of("--trip", trip.toString()), "plan")).stream()
                 .map(night -> night.get("night").asString()).toList();

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The user's own data of the sky, from the options on. */
 class SkyDataOptionsTest {
 
-    private static final String AT = "sky --lat 41.05 --lon -2.15 --height 1080 --zone UTC --at 2027-02-08T22:30";
+    private static final String AT =
+            "sky --lat 41.05 --lon -2.15 --height 1080 --zone UTC --at 2027-02-08T22:30";
 
     @TempDir
     private Path folder;
@@ -31,7 +32,8 @@ class SkyDataOptionsTest {
 
     @Test
     void turnsTheEarthAsMeasured() throws IOException {
-        Run measured = run(AT, "--earth-orientation", finals().toString(), "--ephemeris", jarsOwn().toString());
+        Run measured = run(AT, "--earth-orientation", finals().toString(), "--ephemeris",
+                jarsOwn().toString());
         assertEquals(App.DONE, measured.exit(), measured.err());
         assertNotEquals(run(AT).out(), measured.out());
     }
@@ -50,7 +52,8 @@ class SkyDataOptionsTest {
         Path text = Files.writeString(folder.resolve("notes.txt"), "no table of any kind");
         for (String option : List.of("--ephemeris", "--earth-orientation")) {
             assertRefused("cannot be read", option, AT, text);
-            assertRefused("there is no such file", option, "check --trip demo-data/trip.yaml", Path.of("none"));
+            assertRefused("there is no such file", option, "check --trip demo-data/trip.yaml",
+                    Path.of("none"));
         }
     }
 

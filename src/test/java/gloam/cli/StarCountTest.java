@@ -16,9 +16,11 @@ import tools.jackson.databind.json.JsonMapper;
 /** However it is asked, one sheet has one count of stars that mark it. */
 class StarCountTest {
 
-    private static final String NORMAL = "focal-length-mm: 120, frame-mm: {width: 80, height: 80}, f-numbers: [11]";
+    private static final String NORMAL =
+            "focal-length-mm: 120, frame-mm: {width: 80, height: 80}, f-numbers: [11]";
     /** Stars near its edge are dimmed by more than a stop, and move faster than at its centre. */
-    private static final String WIDE = "focal-length-mm: 47, frame-mm: {width: 120, height: 90}, f-numbers: [5.6]";
+    private static final String WIDE =
+            "focal-length-mm: 47, frame-mm: {width: 120, height: 90}, f-numbers: [5.6]";
 
     @TempDir
     Path folder;
@@ -46,7 +48,8 @@ class StarCountTest {
                 """, camera, aim));
         JsonNode plan = json("plan --trip " + trip + " --format json");
         JsonNode window = StreamSupport.stream(plan.get("nights").spliterator(), false)
-                .flatMap(night -> StreamSupport.stream(night.get("windows").spliterator(), false)).findFirst().orElseThrow();
+                .flatMap(night -> StreamSupport.stream(night.get("windows").spliterator(), false)).findFirst()
+                .orElseThrow();
         String sheet = " --trip " + trip + " --azimuth " + window.get("azimuthDeg") + " --altitude "
                 + window.get("altitudeDeg") + " --f-number " + window.get("fNumber") + " --from "
                 + window.get("openAt").asString() + " --lasts " + window.get("correctedS") + "s";
@@ -60,15 +63,16 @@ class StarCountTest {
         assertEquals(trail.get("records"), proof.at("/trail/records"));
         assertEquals(6, window.get("catalogueToMag").doubleValue(), "the catalogue ends there");
         assertEquals(6, trail.at("/records/catalogue/toMag").doubleValue());
-        assertTrue(Run.of(("trail" + sheet).split(" ")).out().contains(recorded + " of " + window.get("framedStars")
-                + " stars to mag 6"));
-        assertEquals(recorded, json("trail" + sheet + " --every 1h --format json").at("/records/stars").intValue(),
-                "whatever points of a trail are listed");
+        assertTrue(Run.of(("trail" + sheet).split(" ")).out()
+                .contains(recorded + " of " + window.get("framedStars") + " stars to mag 6"));
+        assertEquals(recorded, json("trail" + sheet + " --every 1h --format json").at("/records/stars")
+                .intValue(), "whatever points of a trail are listed");
     }
 
     @Test
     void starsAskedForByNameAreOfNoCatalogue() {
-        JsonNode trail = json("trail --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120 --frame 80x80"
+        JsonNode trail = json("trail --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120 "
+                + "--frame 80x80"
                 + " --azimuth 150 --altitude 50 --from 2027-02-08T21:00 --lasts 2h --iso 100 --f-number 11"
                 + " --star 152.1,12.0 --format json");
         assertTrue(trail.at("/records/catalogue").isNull());

@@ -26,7 +26,10 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
-/** A timetable that takes the place of an earlier one: who its windows are, and what calendars are told (RFC 5545, 3.8.7.4). */
+/**
+ * A timetable that takes the place of an earlier one: who its windows are, and what calendars are told (RFC
+ * 5545, 3.8.7.4).
+ */
 class TakenOverTimetableTest {
 
     /** A new timetable moves the events of the old one: what is planned again keeps its UID. */
@@ -44,18 +47,21 @@ class TakenOverTimetableTest {
                 .filter(window -> window.get("wish").asString().equals("Pond under the Moon")).toList();
         assertEquals(2, before.size());
         String later = before.get(0).get("closeAt").asString().substring(0, 10) + "T23:00";
-        List<JsonNode> after = windows(json("demo-data/trip.yaml", "--from-now", later, "--spent", "1", "--done",
-                "Pond under the Moon")).stream()
+        List<JsonNode> after = windows(json("demo-data/trip.yaml", "--from-now", later, "--spent", "1",
+                "--done", "Pond under the Moon")).stream()
                 .filter(window -> window.get("wish").asString().equals("Pond under the Moon")).toList();
         assertEquals(1, after.size());
         assertEquals(before.get(1).get("identity").asString(), after.get(0).get("identity").asString());
     }
 
-    /** Another site, kit or night leaves identities alone; another trip, be it of the same title, has its own. */
+    /**
+     * Another site, kit or night leaves identities alone; another trip, be it of the same title, has its own.
+     */
     @Test
     void identityIsTheTripsTheWishsAndTheRepeats(@TempDir Path folder) throws Exception {
         List<String> before = identities(json("demo-data/trip.yaml"));
-        for (String[] change : new String[][] {{"Loma Callada", "Other name"}, {"to: 2027-02-17", "to: 2027-02-16"},
+        for (String[] change : new String[][] {{"Loma Callada", "Other name"},
+                {"to: 2027-02-17", "to: 2027-02-16"},
             {"focal-length-mm: 120", "focal-length-mm: 121"}}) {
             List<String> after = identities(json(demo(folder, change[0], change[1])));
             assertTrue(before.containsAll(after) && !after.isEmpty(), change[0]);
@@ -72,8 +78,8 @@ class TakenOverTimetableTest {
     void takesThePlaceOfAnEarlierTimetable(@TempDir Path folder) throws Exception {
         Path first = saved(folder.resolve("first.json"), "demo-data/trip.yaml");
         Map<String, JsonNode> before = byIdentity(Files.readString(first));
-        String trip = demo(folder, "longest: 300", "longest: 200", "title: Ten nights", "title: New title", "  - name: Venus into the dawn",
-                "  - name: Venus at dawn");
+        String trip = demo(folder, "longest: 300", "longest: 200", "title: Ten nights", "title: New title",
+                "  - name: Venus into the dawn", "  - name: Venus at dawn");
         Path second = saved(folder.resolve("second.json"), trip, "--previous", first.toString());
         Map<String, JsonNode> after = byIdentity(Files.readString(second));
         assertEquals(before.size(), after.size());
@@ -83,7 +89,8 @@ class TakenOverTimetableTest {
             JsonNode is = after.get(identity);
             if (is == null) {
                 assertEquals("Venus into the dawn", was.get("wish").asString());
-            } else if (List.of("sheet", "prepareAt", "openAt", "closeAt", "fNumber", "azimuthDeg", "altitudeDeg").stream()
+            } else if (List.of("sheet", "prepareAt", "openAt", "closeAt", "fNumber", "azimuthDeg",
+                    "altitudeDeg").stream()
                     .allMatch(field -> is.get(field).equals(was.get(field)))) {
                 assertEquals(was.get("sequence"), is.get("sequence"));
                 same++;
@@ -97,7 +104,8 @@ class TakenOverTimetableTest {
         List<VEvent> cancelled = read(ics).<VEvent>getComponents(Component.VEVENT).stream()
                 .filter(event -> event.getProperty(Property.STATUS).isPresent()).toList();
         JsonNode venus = before.values().stream()
-                .filter(window -> window.get("wish").asString().equals("Venus into the dawn")).findFirst().orElseThrow();
+                .filter(window -> window.get("wish").asString().equals("Venus into the dawn")).findFirst()
+                .orElseThrow();
         assertEquals(2, cancelled.size());
         assertEquals(venus.get("identity").asString(), value(cancelled.get(0), Property.UID));
         for (VEvent event : cancelled) {
@@ -110,16 +118,22 @@ class TakenOverTimetableTest {
         comesBack(folder, first, second, venus);
     }
 
-    /** What was cancelled and is planned again has a greater number still; what stays cancelled keeps its own. */
+    /**
+     * What was cancelled and is planned again has a greater number still; what stays cancelled keeps its own.
+     */
     private static void comesBack(Path folder, Path first, Path second, JsonNode venus) throws Exception {
         JsonNode cancelled = new ObjectMapper().readTree(second.toFile()).get("cancelled");
         assertEquals(1, cancelled.size());
-        Path third = saved(folder.resolve("third.json"), "demo-data/trip.yaml", "--previous", second.toString());
+        Path third = saved(folder.resolve("third.json"), "demo-data/trip.yaml", "--previous",
+                second.toString());
         JsonNode again = byIdentity(Files.readString(third)).get(venus.get("identity").asString());
         assertTrue(again.get("sequence").asInt() > cancelled.get(0).get("sequence").asInt());
-        assertEquals(byIdentity(Files.readString(first)).keySet(), byIdentity(Files.readString(third)).keySet());
-        Path unchanged = saved(folder.resolve("fourth.json"), "demo-data/trip.yaml", "--previous", third.toString());
-        assertEquals(new ObjectMapper().readTree(third.toFile()), new ObjectMapper().readTree(unchanged.toFile()));
+        assertEquals(byIdentity(Files.readString(first)).keySet(), byIdentity(Files.readString(third))
+                .keySet());
+        Path unchanged = saved(folder.resolve("fourth.json"), "demo-data/trip.yaml", "--previous",
+                third.toString());
+        assertEquals(new ObjectMapper().readTree(third.toFile()),
+                new ObjectMapper().readTree(unchanged.toFile()));
     }
 
     /** What was open before the rest of the trip is planned has been: it is not taken back. */
@@ -128,10 +142,11 @@ class TakenOverTimetableTest {
         Path first = saved(folder.resolve("first.json"), "demo-data/trip.yaml");
         List<JsonNode> before = windows(Files.readString(first));
         String noon = "2027-02-14T12:00";
-        List<String> wishes = before.stream().filter(window -> window.get("openAt").asString().compareTo(noon) < 0)
+        List<String> wishes = before.stream()
+                .filter(window -> window.get("openAt").asString().compareTo(noon) < 0)
                 .map(window -> window.get("wish").asString()).toList();
-        List<String> more = new ArrayList<>(List.of("--previous", first.toString(), "--from-now", noon, "--spent",
-                String.valueOf(wishes.size())));
+        List<String> more = new ArrayList<>(List.of("--previous", first.toString(), "--from-now", noon,
+                "--spent", String.valueOf(wishes.size())));
         wishes.forEach(wish -> more.addAll(List.of("--done", wish)));
         JsonNode rest = new ObjectMapper().readTree(json("demo-data/trip.yaml", more.toArray(String[]::new)));
         assertEquals(0, rest.get("cancelled").size(), rest.get("cancelled").toString());
@@ -143,7 +158,8 @@ class TakenOverTimetableTest {
         Path other = saved(folder.resolve("other.json"), "demo-data/trip-south.yaml");
         Run run = Run.of("plan", "--trip", "demo-data/trip.yaml", "--previous", other.toString());
         assertEquals(2, run.exit());
-        assertTrue(run.err().contains("is the plan of another trip") && run.err().contains("--previous"), run.err());
+        assertTrue(run.err().contains("is the plan of another trip") && run.err().contains("--previous"),
+                run.err());
         Path none = folder.resolve("none.json");
         for (String text : List.of("{}", "[]", "{\"identity\": 1, \"nights\": [], \"cancelled\": []}",
                 Files.readString(other).replaceFirst("\"sequence\" : \\d+", "\"sequence\" : 2100000000"),
@@ -160,7 +176,8 @@ class TakenOverTimetableTest {
     }
 
     private static Map<String, JsonNode> byIdentity(String json) throws IOException {
-        return windows(json).stream().collect(Collectors.toMap(window -> window.get("identity").asString(), window -> window));
+        return windows(json).stream()
+                .collect(Collectors.toMap(window -> window.get("identity").asString(), window -> window));
     }
 
     private static List<String> uids(String ics) throws Exception {

@@ -51,7 +51,10 @@ class TimetableCalendarTest {
         }
     }
 
-    /** An event for each window with alarms for setting up, opening and closing, and one for its closing with one alarm. */
+    /**
+     * An event for each window with alarms for setting up, opening and closing, and one for its closing with
+     * one alarm.
+     */
     @Test
     void hasTwoEventsForEachWindow() throws Exception {
         List<VEvent> events = read(ics("demo-data/trip.yaml")).getComponents(Component.VEVENT);
@@ -72,7 +75,10 @@ class TimetableCalendarTest {
         }
     }
 
-    /** Twenty minutes before the opening, or the changeover where that is longer, but when the sheet before is closed. */
+    /**
+     * Twenty minutes before the opening, or the changeover where that is longer, but when the sheet before is
+     * closed.
+     */
     @ParameterizedTest
     @ValueSource(ints = {0, 6, 12, 35})
     void setUpNeverRingsWhileTheCameraIsOpen(int changeoverMin, @TempDir Path folder) throws Exception {
@@ -104,10 +110,11 @@ class TimetableCalendarTest {
     /** The zone's observances give the offsets of java.time before and after each change within the trip. */
     @ParameterizedTest
     @CsvSource({"Europe/Madrid, 2027-03-27, 2027-03-28", "Australia/Lord_Howe, 2027-04-03, 2027-04-04",
-        "America/New_York, 2027-11-06, 2027-11-07", "Asia/Kathmandu, 2027-03-27, 2027-03-28", "UTC, 2027-03-27, 2027-03-28"})
+        "America/New_York, 2027-11-06, 2027-11-07", "Asia/Kathmandu, 2027-03-27, 2027-03-28",
+        "UTC, 2027-03-27, 2027-03-28"})
     void zonesHaveTheirChanges(String zone, String from, String to, @TempDir Path folder) throws Exception {
-        String trip = demo(folder, "Europe/Madrid", zone, "2027-02-08", from, "2027-02-17", to, "skyline: skyline-loma.csv", "",
-                "    sky: dark", "    sky: any");
+        String trip = demo(folder, "Europe/Madrid", zone, "2027-02-08", from, "2027-02-17", to,
+                "skyline: skyline-loma.csv", "", "    sky: dark", "    sky: any");
         Calendar calendar = read(ics(trip));
         assertFalse(calendar.validate().hasErrors());
         List<VTimeZone> zones = calendar.getComponents(Component.VTIMEZONE);
@@ -123,8 +130,10 @@ class TimetableCalendarTest {
     /** The offset to which the latest observance that has begun sets the clocks (RFC 5545, 3.6.5). */
     private static ZoneOffset offset(VTimeZone zone, Instant at) {
         return zone.getObservances().stream()
-                .filter(observance -> !begins(observance).isAfter(at)).max(Comparator.comparing(TimetableCalendarTest::begins))
-                .map(observance -> ZoneOffset.of(observance.getRequiredProperty("TZOFFSETTO").getValue())).orElseThrow();
+                .filter(observance -> !begins(observance).isAfter(at))
+                .max(Comparator.comparing(TimetableCalendarTest::begins))
+                .map(observance -> ZoneOffset.of(observance.getRequiredProperty("TZOFFSETTO").getValue()))
+                .orElseThrow();
     }
 
     private static Instant begins(Component observance) {
@@ -134,7 +143,8 @@ class TimetableCalendarTest {
     }
 
     private static VEvent only(List<VEvent> events, String summary) {
-        List<VEvent> found = events.stream().filter(event -> value(event, Property.SUMMARY).startsWith(summary)).toList();
+        List<VEvent> found = events.stream()
+                .filter(event -> value(event, Property.SUMMARY).startsWith(summary)).toList();
         assertEquals(1, found.size(), summary);
         return found.get(0);
     }
@@ -148,7 +158,8 @@ class TimetableCalendarTest {
     }
 
     private static Instant utc(String value) {
-        return LocalDateTime.parse(value, DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'")).toInstant(ZoneOffset.UTC);
+        return LocalDateTime.parse(value, DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'"))
+                .toInstant(ZoneOffset.UTC);
     }
 
     /** When an event's alarms ring, in their order. */
@@ -165,12 +176,15 @@ class TimetableCalendarTest {
     void textsComeBackAsTheyWere(@TempDir Path folder) throws Exception {
         String name = "Ñandú; \\\\ comma, ☾ " + "🌒".repeat(40);
         Path trip = folder.resolve("trip.yaml");
-        Files.writeString(trip, Files.readString(Path.of("demo-data/trip.yaml")).replace("Wheel about the pole",
+        Files.writeString(trip, Files.readString(Path.of("demo-data/trip.yaml"))
+                .replace("Wheel about the pole",
                 "\"" + name + "\"").replace("skyline: skyline-loma.csv", ""));
         String ics = ics(trip.toString());
         String expected = name.replace("\\\\", "\\");
         assertTrue(read(ics).getComponents(Component.VEVENT).stream()
-                .anyMatch(event -> event.getRequiredProperty(Property.SUMMARY).getValue().contains(expected)), ics);
-        ics.lines().forEach(line -> assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= MOST_OCTETS, line));
+                .anyMatch(event -> event.getRequiredProperty(Property.SUMMARY).getValue().contains(expected)),
+                ics);
+        ics.lines().forEach(line -> assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= MOST_OCTETS,
+                line));
     }
 }

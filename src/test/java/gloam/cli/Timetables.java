@@ -56,7 +56,8 @@ final class Timetables {
 
     static List<JsonNode> windows(String json) throws IOException {
         List<JsonNode> windows = new ArrayList<>();
-        new ObjectMapper().readTree(json).get("nights").forEach(night -> night.get("windows").forEach(windows::add));
+        new ObjectMapper().readTree(json).get("nights")
+                .forEach(night -> night.get("windows").forEach(windows::add));
         return windows;
     }
 

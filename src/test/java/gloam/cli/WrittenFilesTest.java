@@ -30,11 +30,14 @@ class WrittenFilesTest {
         Path demo = Path.of("demo-data");
         Files.copy(demo.resolve("skyline-loma.csv"), folder.resolve("skyline.svg"));
         Files.copy(demo.resolve("journal.jsonl"), folder.resolve("journal.jsonl"));
-        Files.copy(Path.of("src/main/resources/gloam/films/negative-slow-25.json"), folder.resolve("film.json"));
+        Files.copy(Path.of("src/main/resources/gloam/films/negative-slow-25.json"),
+                folder.resolve("film.json"));
         Files.writeString(folder.resolve("forecast.txt"), "TAF LEZG 081100Z 0812/0912 00000KT CAVOK\n");
         Files.writeString(folder.resolve("law.txt"), "metered_s,corrected_s\n1,1\n100,300\n");
-        Files.writeString(folder.resolve("nights.json"), "{\"from\": \"2027-02-08\", \"to\": \"2027-02-08\"}");
-        Files.writeString(folder.resolve("preview.json"), "{\"f-number\": 2.8, \"iso\": 3200, \"exposure-s\": 15}");
+        Files.writeString(folder.resolve("nights.json"),
+                "{\"from\": \"2027-02-08\", \"to\": \"2027-02-08\"}");
+        Files.writeString(folder.resolve("preview.json"),
+                "{\"f-number\": 2.8, \"iso\": 3200, \"exposure-s\": 15}");
         Files.writeString(folder.resolve("trip.json"), """
                 {"sites": [{"name": "S", "latitude-deg": 41, "longitude-deg": -2, "height-m": 300, "zone": "UTC", "skyline": "skyline.svg"}],
                  "nights": "nights.json", "preview": "preview.json", "forecast": "forecast.txt", "sheets": 1, "film": "film.json",
@@ -52,9 +55,11 @@ class WrittenFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check --trip @/trip.json --out @/trip.json", "check --trip @/trip.json --out @/inner/.././trip.json",
+    @ValueSource(strings = {"check --trip @/trip.json --out @/trip.json",
+            "check --trip @/trip.json --out @/inner/.././trip.json",
         "check --trip @/trip.json --out @/link.json", "check --trip @/again.json --out @/trip.json",
-        "check --trip @/trip.json --out @/hard.json", "plan --trip @/trip.json --out @/inner/a.txt --out @/skyline.svg",
+        "check --trip @/trip.json --out @/hard.json",
+        "plan --trip @/trip.json --out @/inner/a.txt --out @/skyline.svg",
         "check --trip @/trip.json --out @/forecast.txt", "nights --trip @/trip.json --out @/nights.json",
         "check --trip @/trip.json --out @/preview.json", "plan --trip @/trip.json --out @/film.json",
         "expose --film @/film.json " + SKY + " --out @/film.json",
@@ -68,7 +73,8 @@ class WrittenFilesTest {
         Run run = Run.of(Arrays.stream(line.replace("@", folder.toString()).split(" ")).toList());
         assertEquals(2, run.exit(), run.out());
         assertEquals("", run.out());
-        assertTrue(run.err().matches("(note: .*\n)?file \"[^\"]+\" cannot be written: it is read by this command\\. Choose another place "
+        assertTrue(run.err().matches("(note: .*\n)?file \"[^\"]+\" cannot be written: it is read by this "
+                + "command\\. Choose another place "
                 + "\\(--(out|journal)\\)\nSee gloam [a-z ]+ --help\\.\n"), run.err());
         assertEquals(before, contents());
     }
@@ -97,8 +103,10 @@ class WrittenFilesTest {
     @ValueSource(strings = {"022 rw-r--r--", "077 rw-------", "002 rw-rw-r--"})
     void aNewFileHasTheRightsThatTheMaskLeaves(String maskAndRights) throws Exception {
         String[] parts = maskAndRights.split(" ");
-        assertEquals(0, Shell.in(folder, "umask " + parts[0] + "; gloam check --trip trip.json --out new.txt").exit());
-        assertEquals(parts[1], PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("new.txt"))));
+        assertEquals(0, Shell.in(folder, "umask " + parts[0] + "; gloam check --trip trip.json --out new.txt")
+                .exit());
+        assertEquals(parts[1], PosixFilePermissions.toString(
+                Files.getPosixFilePermissions(folder.resolve("new.txt"))));
     }
 
     /** 255 bytes is the longest name that Linux's file systems hold (limits.h, NAME_MAX). */
@@ -112,8 +120,10 @@ class WrittenFilesTest {
 
     @Test
     void whatAKilledRunLeftBlocksNobody() throws IOException {
-        Path left = Files.writeString(folder.resolve(".new.txt." + ProcessHandle.current().pid() + ".part"), "left");
-        assertEquals(0, Run.of("check", "--trip", folder + "/trip.json", "--out", folder + "/new.txt").exit());
+        Path left = Files.writeString(folder.resolve(".new.txt." + ProcessHandle.current().pid() + ".part"),
+                "left");
+        assertEquals(0, Run.of("check", "--trip", folder + "/trip.json", "--out", folder + "/new.txt")
+                .exit());
         assertEquals("left", Files.readString(left));
     }
 

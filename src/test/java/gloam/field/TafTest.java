@@ -93,7 +93,7 @@ class TafTest {
     @Test
     void groupsWithoutEndAreRefused() {
         List<String> problems = new ArrayList<>();
-        Taf.read("TAF 0818/0924 " + "TEMPO 0820/0822 ".repeat(501), NEAR,
+        Taf.read("TAF 0818/0924 TEMPO 0820/0822 ".repeat(501), NEAR,
                 (place, problem) -> problems.add(problem));
         assertEquals(List.of("the TAF has more than 500 groups. Is it the right file?"), problems);
     }

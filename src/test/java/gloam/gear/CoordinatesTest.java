@@ -82,9 +82,9 @@ class CoordinatesTest {
     @Test
     void refusalsSayWhatToDo() {
         assertEquals("latitude \"40.41W\" is not understood. Give a sign or one of the letters N and S, "
-                + "such as 40.41, " + "40°24′36″N or 40:24:36", refusal("40.41W"));
+                + "such as 40.41, 40°24′36″N or 40:24:36", refusal("40.41W"));
         assertEquals("latitude \"-40.41N\" is not understood. Give a sign or one of the letters N and S, "
-                + "such as 40.41, " + "40°24′36″N or 40:24:36", refusal("-40.41N"));
+                + "such as 40.41, 40°24′36″N or 40:24:36", refusal("-40.41N"));
         assertEquals("latitude 95 deg is out of range; give -90 … 90 deg", refusal("95"));
         assertTrue(refusal("north")
                 .startsWith("latitude \"north\" is not understood. Write degrees, such as 40.41"));

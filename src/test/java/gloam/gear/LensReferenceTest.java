@@ -89,7 +89,7 @@ class LensReferenceTest {
     @Test
     void moreLightThanComesInIsRefused() {
         assertEquals("T-number 10.00 is below the f-number 11.31, markings taken exactly; a lens passes no "
-                + "more light " + "than comes in, so its T-number is the f-number or more",
+                + "more light than comes in, so its T-number is the f-number or more",
                 assertThrows(BadInput.class,
                 () -> Lens.transmittanceOf(FNumber.exact(Math.pow(2, 3.5)), 10)).getMessage());
         // (11/33)² = 1/9

@@ -22,7 +22,8 @@ class EvidenceTest {
     void wordsShareOutAllTones() {
         for (double tone = -8; tone < 5; tone += 0.37) {
             double reckoned = tone;
-            assertEquals(1, Arrays.stream(ToneWord.values()).mapToDouble(word -> Evidence.chance(word, reckoned)).sum(), 1e-9);
+            assertEquals(1, Arrays.stream(ToneWord.values())
+                    .mapToDouble(word -> Evidence.chance(word, reckoned)).sum(), 1e-9);
         }
         for (int i = 1; i < ToneWord.values().length; i++) {
             assertEquals(ToneWord.values()[i - 1].upToStops(), ToneWord.values()[i].aboveStops());

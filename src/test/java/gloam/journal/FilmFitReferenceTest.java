@@ -15,14 +15,17 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A published table of times, taken as a journal of sheets that came out at the mid-tone, gives its exponent. */
+/**
+ * A published table of times, taken as a journal of sheets that came out at the mid-tone, gives its exponent.
+ */
 class FilmFitReferenceTest {
 
     private static final FilmStock PUBLISHED = Films.print(320, Reciprocity.power(1.3, 1));
 
     /**
-     * Slope of log time over log time by least squares, independently computed to 0.0005; of two rows the line through
-     * them. Spread: how far the rows lie from a line (0.12 stop), else half the last digit of a maker's time.
+     * Slope of log time over log time by least squares, independently computed to 0.0005; of two rows the
+     * line through them. Spread: how far the rows lie from a line (0.12 stop), else half the last digit of a
+     * maker's time.
      */
     @ParameterizedTest
     @CsvSource({
@@ -42,7 +45,10 @@ class FilmFitReferenceTest {
         assertTrue(fitted.sd() < fit.prior().exponent().sd() / 2, fitted.toString());
     }
 
-    /** First order of how far a prior of ln(P - 1) about ln 0.3, standard deviation 0.35, draws a normal likelihood. */
+    /**
+     * First order of how far a prior of ln(P - 1) about ln 0.3, standard deviation 0.35, draws a normal
+     * likelihood.
+     */
     private static double pull(double exponent, double sd) {
         return sd * sd * Math.abs(Math.log((exponent - 1) / 0.3)) / ((exponent - 1) * 0.35 * 0.35);
     }

@@ -70,7 +70,8 @@ class FilmFitSimulationTest {
     @Test
     void eightSheetsHalveTheSpreadOfATwoHourExposure() {
         // 928 s metered is 7200 s by the published exponent of 1.3
-        double before = SteadyLight.of(Posterior.prior(new FilmGrid(Simulation.PUBLISHED)), 928, 0).times().spreadStops();
+        double before = SteadyLight.of(Posterior.prior(new FilmGrid(Simulation.PUBLISHED)), 928, 0).times()
+                .spreadStops();
         double after = mean(fit -> SteadyLight.of(fit.posterior, 928, 0).times().spreadStops());
         assertTrue(after <= before / 2, before + " stops before, " + after + " after");
     }

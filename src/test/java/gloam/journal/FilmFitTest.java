@@ -53,10 +53,12 @@ class FilmFitTest {
     void theFittedFilmKnowsHowWellItIsKnown() {
         FilmFit fit = FilmFit.of(FILM, sheets(ToneWord.DARK, 6));
         for (double publishedMeteredS : new double[] {30, 300, 1500}) {
-            double gridStops = fit.posterior().estimate(fit.posterior().grid().log2CorrectedS(publishedMeteredS)).sd();
+            double gridStops = fit.posterior()
+                    .estimate(fit.posterior().grid().log2CorrectedS(publishedMeteredS)).sd();
             double meteredS = publishedMeteredS * fit.film().midToneLxS() / FILM.midToneLxS();
             // second order in a doubt of half a stop and a third of the failure
-            assertEquals(gridStops, ((FittedReciprocity) fit.film().reciprocity()).doubtStops(meteredS), 0.05 * gridStops);
+            assertEquals(gridStops, ((FittedReciprocity) fit.film().reciprocity()).doubtStops(meteredS),
+                    0.05 * gridStops);
         }
         assertTrue(ExposureEngine.spreadStops(fit.film(), 300) < ExposureEngine.spreadStops(FILM, 300));
     }
@@ -64,7 +66,8 @@ class FilmFitTest {
     @Test
     void aBlankSheetIsABound() {
         Posterior blank = FilmFit.of(FILM, sheets(ToneWord.BLACK, 1)).posterior();
-        Posterior expected = FilmFit.of(FILM, List.of(sheet(1, PUBLISHED_S / 200, Sheets.judged(ToneWord.BLACK)))).posterior();
+        Posterior expected = FilmFit.of(FILM,
+                List.of(sheet(1, PUBLISHED_S / 200, Sheets.judged(ToneWord.BLACK)))).posterior();
         assertTrue(blank.speedOffsetStops().mean() > 0.3, "a blank sheet where a mid-tone was published");
         // seven stops below the mid-tone black is what was to be expected, and tells next to nothing
         assertEquals(0, expected.speedOffsetStops().mean(), 0.01);
@@ -73,10 +76,11 @@ class FilmFitTest {
 
     @Test
     void spoiledAndUnjudgedSheetsAreLeftOutWithTheReason() {
-        Outcome spoiled = new Outcome(Optional.of(new Verdict.InWords(ToneWord.WHITE)), OptionalDouble.empty(),
-                Optional.of(false), List.of(Spoiler.LIGHT_LEAK, Spoiler.DEW));
+        Outcome spoiled = new Outcome(Optional.of(new Verdict.InWords(ToneWord.WHITE)),
+                OptionalDouble.empty(), Optional.of(false), List.of(Spoiler.LIGHT_LEAK, Spoiler.DEW));
         Outcome unknown = new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
-        FilmFit fit = FilmFit.of(FILM, List.of(sheet(1, PUBLISHED_S, spoiled), sheet(2, PUBLISHED_S, unknown)));
+        FilmFit fit = FilmFit.of(FILM,
+                List.of(sheet(1, PUBLISHED_S, spoiled), sheet(2, PUBLISHED_S, unknown)));
         assertEquals(List.of(new FilmFit.LeftOut("1", "spoiled by light leak, dew"),
                 new FilmFit.LeftOut("2", "not judged yet")), fit.leftOut());
         assertSame(FILM, fit.film());
@@ -100,13 +104,15 @@ class FilmFitTest {
         double limitMag = publishedLimitMag();
         double fainter = speedWithFaintest(limitMag + 0.7);
         double brighter = speedWithFaintest(limitMag - 0.7);
-        assertTrue(brighter - fainter > 0.2, "a film that shows only bright stars is slower: " + brighter + ", " + fainter);
+        assertTrue(brighter - fainter > 0.2, "a film that shows only bright stars is slower: " + brighter
+                + ", " + fainter);
     }
 
     @Test
     void aLawWithoutFailureKeepsItsExponent() {
         FilmStock digital = Films.print(640, Reciprocity.none());
-        FilmFit fit = FilmFit.of(digital, List.of(Sheets.steady("1", digital, 300, 300, Sheets.judged(ToneWord.DARK))));
+        FilmFit fit = FilmFit.of(digital,
+                List.of(Sheets.steady("1", digital, 300, 300, Sheets.judged(ToneWord.DARK))));
         assertEquals(1, fit.posterior().exponent().mean(), 1e-9);
         assertEquals(0, fit.posterior().exponent().sd(), 1e-9);
         assertEquals(0, fit.posterior().correlation());
@@ -115,13 +121,16 @@ class FilmFitTest {
 
     private static double publishedLimitMag() {
         Exposed exposed = sheet(1, PUBLISHED_S / 8, Sheets.judged(ToneWord.BLACK)).exposed();
-        return TrailLimit.magnitude(new TrailLimit.Circumstances(FILM, exposed.lens(), exposed.fNumber(), exposed.openS(),
+        return TrailLimit.magnitude(new TrailLimit.Circumstances(FILM, exposed.lens(), exposed.fNumber(),
+                exposed.openS(),
                 1 / 8.0, exposed.middleLx(), exposed.stars().imageSpeedMmS(), exposed.stars().lossMag()));
     }
 
     private static double speedWithFaintest(double magnitude) {
-        Outcome outcome = new Outcome(Optional.empty(), OptionalDouble.of(magnitude), Optional.empty(), List.of());
-        return FilmFit.of(FILM, List.of(sheet(1, PUBLISHED_S / 8, outcome))).posterior().speedOffsetStops().mean();
+        Outcome outcome = new Outcome(Optional.empty(), OptionalDouble.of(magnitude), Optional.empty(),
+                List.of());
+        return FilmFit.of(FILM, List.of(sheet(1, PUBLISHED_S / 8, outcome))).posterior().speedOffsetStops()
+                .mean();
     }
 
     private static List<Entry> sheets(ToneWord word, int count) {

@@ -24,15 +24,16 @@ class FilmGridTest {
 
     @Test
     void tonesAreThoseOfTheExposureEngine() {
-        // dusk: a tenth of the light every 20 minutes on top of a dark sky; the engine asks every minute, the sheet knows
-        // the light every 5 minutes
+        // dusk: a tenth of the light every 20 minutes on top of a dark sky; the engine asks every minute, the
+        // sheet knows the light every 5 minutes
         LightCurve dusk = at -> 2e-6 + 2e-4 * Math.pow(10, -Duration.between(START, at).toSeconds() / 1200.0);
         Opening opening = new Opening(TWO_HOURS, IntStream.rangeClosed(0, 24)
                 .mapToObj(step -> dusk.illuminanceLx(START.plusSeconds(300L * step))).toList());
         FilmGrid grid = new FilmGrid(FILM);
         double[] tones = grid.toneStops(List.of(opening));
         for (int film = 0; film < grid.size(); film += 997) {
-            double engine = ExposureEngine.toneStops(ExposureEngine.progress(grid.film(film), dusk, TWO_HOURS));
+            double engine = ExposureEngine.toneStops(ExposureEngine.progress(grid.film(film), dusk,
+                    TWO_HOURS));
             // a fiftieth of a stop: the light is taken as exponential between the moments known
             assertEquals(engine, tones[film], 0.02);
         }
@@ -41,7 +42,8 @@ class FilmGridTest {
     @Test
     void openingsAddUp() {
         Opening steady = new Opening(TWO_HOURS, List.of(3e-6));
-        Opening again = new Opening(Interval.lasting(START.plusSeconds(10_000), Duration.ofHours(2)), List.of(3e-6));
+        Opening again = new Opening(Interval.lasting(START.plusSeconds(10_000), Duration.ofHours(2)),
+                List.of(3e-6));
         FilmGrid grid = new FilmGrid(FILM);
         double once = grid.toneStops(List.of(steady))[5000];
         assertEquals(once + 1, grid.toneStops(List.of(steady, again))[5000], 1e-9);
@@ -54,7 +56,8 @@ class FilmGridTest {
         for (int film = 0; film < grid.size(); film += 997) {
             FilmStock one = grid.film(film);
             double ownMeteredS = 300 * one.midToneLxS() / FILM.midToneLxS();
-            assertEquals(one.reciprocity().correctedS(ownMeteredS), Math.pow(2, log2[film]), 1e-9 * Math.pow(2, log2[film]));
+            assertEquals(one.reciprocity().correctedS(ownMeteredS), Math.pow(2, log2[film]),
+                    1e-9 * Math.pow(2, log2[film]));
         }
     }
 

@@ -26,8 +26,8 @@ class JournalTest {
 
     @Test
     void theLastWordOnASheetCountsUnderItsFirstName() {
-        Journal journal = Journal.of(List.of(sheet("1", "dark"), sheet("2", "light"), correction("3", "1", "darker"),
-                correction("4", "3", "darkest")), List.of());
+        Journal journal = Journal.of(List.of(sheet("1", "dark"), sheet("2", "light"),
+                correction("3", "1", "darker"), correction("4", "3", "darkest")), List.of());
         assertEquals(List.of("1", "2"), journal.sheets().stream().map(Entry::id).toList());
         assertEquals("darkest", journal.sheets().get(0).note());
         for (String name : List.of("1", "3", "4")) {
@@ -39,10 +39,11 @@ class JournalTest {
 
     @Test
     void whatDoesNotFitIsToldAndLeftOut() {
-        Journal journal = Journal.of(List.of(sheet("1", "dark"), correction("2", "9", "of nothing"), sheet("1", "again")),
-                List.of("line 4 is damaged"));
+        Journal journal = Journal.of(List.of(sheet("1", "dark"), correction("2", "9", "of nothing"),
+                sheet("1", "again")), List.of("line 4 is damaged"));
         assertEquals(List.of("dark"), journal.sheets().stream().map(Entry::note).toList());
-        assertEquals(List.of("line 4 is damaged", "entry 2 corrects entry 9, which is not before it; it is left out",
+        assertEquals(List.of("line 4 is damaged",
+                "entry 2 corrects entry 9, which is not before it; it is left out",
                 "entry 1 comes a second time; the second is left out"), journal.damages());
     }
 
@@ -59,7 +60,8 @@ class JournalTest {
     void sheetsAreFoundByFilmAndBatch() {
         Entry one = sheet("1", "");
         Exposed exposed = one.exposed();
-        Entry packed = Sheets.entry("2", new Exposed("Other film", "Pack 7", exposed.place(), exposed.aim(), exposed.lens(),
+        Entry packed = Sheets.entry("2",
+                new Exposed("Other film", "Pack 7", exposed.place(), exposed.aim(), exposed.lens(),
                 exposed.openings(), false, exposed.stars(), OptionalDouble.empty()), one.outcome());
         Journal journal = Journal.of(List.of(one, packed), List.of());
         assertEquals(List.of("1"), ids(journal.of(FILM.name().toUpperCase(Locale.ROOT), "")));
@@ -73,7 +75,8 @@ class JournalTest {
     void openingsAreInOrderOfTime() {
         Instant at = Instant.parse("2027-02-08T20:00:00Z");
         Opening first = new Opening(Interval.lasting(at, Duration.ofSeconds(60)), List.of(1e-4));
-        Opening second = new Opening(Interval.lasting(at.plusSeconds(60), Duration.ofSeconds(120)), List.of(2e-4));
+        Opening second = new Opening(Interval.lasting(at.plusSeconds(60), Duration.ofSeconds(120)),
+                List.of(2e-4));
         Exposed exposed = Sheets.exposed("film", List.of(first, second));
         assertEquals(180, exposed.openS());
         assertEquals(2e-4, exposed.middleLx(), "of the longest opening");
@@ -85,7 +88,8 @@ class JournalTest {
     @ParameterizedTest
     @EnumSource
     void aWordsTypicalToneIsOneOfItsOwn(ToneWord word) {
-        assertTrue(word.typicalStops() > word.aboveStops() && word.typicalStops() < word.upToStops(), word.name());
+        assertTrue(word.typicalStops() > word.aboveStops() && word.typicalStops() < word.upToStops(),
+                word.name());
         boolean bounded = Double.isFinite(word.aboveStops()) && Double.isFinite(word.upToStops());
         if (bounded) {
             assertEquals((word.aboveStops() + word.upToStops()) / 2, word.typicalStops());
@@ -94,14 +98,16 @@ class JournalTest {
 
     @Test
     void theCurveOfAFitRunsEvenlyFromEndToEndWithinItsBand() {
-        FilmFit fit = FilmFit.of(FILM, List.of(Sheets.steady("1", FILM, 256, 1400, Sheets.judged(ToneWord.MIDDLE))));
+        FilmFit fit = FilmFit.of(FILM,
+                List.of(Sheets.steady("1", FILM, 256, 1400, Sheets.judged(ToneWord.MIDDLE))));
         List<CurvePoint> points = CurvePoint.of(fit, 10, 10_000);
         assertEquals(10, points.get(0).meteredS(), 1e-9);
         assertEquals(10_000, points.get(points.size() - 1).meteredS(), 1e-6);
         double ratio = points.get(1).meteredS() / points.get(0).meteredS();
         for (int i = 0; i < points.size(); i++) {
             CurvePoint point = points.get(i);
-            assertEquals(Math.pow(point.meteredS(), 1.3), point.publishedS(), 1e-6 * point.publishedS(), "tc = tm^1.3");
+            assertEquals(Math.pow(point.meteredS(), 1.3), point.publishedS(), 1e-6 * point.publishedS(),
+                    "tc = tm^1.3");
             assertTrue(point.leastS() < point.fittedS() && point.fittedS() < point.mostS());
             assertEquals(10 * Math.pow(ratio, i), point.meteredS(), 1e-6 * point.meteredS());
         }
@@ -114,11 +120,13 @@ class JournalTest {
 
     private static Entry sheet(String id, String note) {
         Entry plain = Sheets.steady(id, FILM, 256, 1400, Sheets.judged(ToneWord.DARK));
-        return new Entry(id, plain.writtenAt(), Optional.empty(), false, plain.exposed(), plain.outcome(), note);
+        return new Entry(id, plain.writtenAt(), Optional.empty(), false, plain.exposed(), plain.outcome(),
+                note);
     }
 
     private static Entry correction(String id, String corrects, String note) {
         Entry plain = sheet(id, note);
-        return new Entry(id, plain.writtenAt(), Optional.of(corrects), false, plain.exposed(), plain.outcome(), note);
+        return new Entry(id, plain.writtenAt(), Optional.of(corrects), false, plain.exposed(),
+                plain.outcome(), note);
     }
 }

@@ -26,7 +26,8 @@ class NextSheetSimulationTest {
         double feelingTheWay = average(NextSheetSimulationTest::sheetsFeelingTheWay);
         assertTrue(advised < outwards, advised + " sheets advised, " + outwards + " by doubling");
         assertTrue(advised < upwards, advised + " sheets advised, " + upwards + " by doubling from below");
-        assertTrue(advised < feelingTheWay, advised + " sheets advised, " + feelingTheWay + " by doubling or halving");
+        assertTrue(advised < feelingTheWay, advised + " sheets advised, " + feelingTheWay
+                + " by doubling or halving");
     }
 
     private static int sheetsAdvised(Simulation film) {
@@ -40,12 +41,16 @@ class NextSheetSimulationTest {
                 return sheet;
             }
             Entry entry = Sheets.steady("1", Simulation.PUBLISHED, METERED_S, openS, Sheets.judged(word));
-            posterior = posterior.with(Evidence.of(word, posterior.grid().toneStops(entry.exposed().openings())));
+            posterior = posterior.with(Evidence.of(word,
+                    posterior.grid().toneStops(entry.exposed().openings())));
         }
         return MOST_SHEETS;
     }
 
-    /** The published time and then outwards from it, whatever the sheets show; from the start again in the end. */
+    /**
+     * The published time and then outwards from it, whatever the sheets show; from the start again in the
+     * end.
+     */
     private static int sheetsOutwards(Simulation film) {
         return sheetsOfSeries(film, List.of(0, 1, -1, 2, -2, 3, -3));
     }
@@ -57,7 +62,8 @@ class NextSheetSimulationTest {
 
     private static int sheetsOfSeries(Simulation film, List<Integer> stops) {
         for (int sheet = 1; sheet < MOST_SHEETS; sheet++) {
-            double openS = Simulation.publishedS(METERED_S) * Stops.factor(stops.get((sheet - 1) % stops.size()));
+            double openS = Simulation.publishedS(METERED_S)
+                    * Stops.factor(stops.get((sheet - 1) % stops.size()));
             if (film.verdict(METERED_S, openS) == ToneWord.MIDDLE) {
                 return sheet;
             }

@@ -22,7 +22,8 @@ class NextSheetTest {
     void theLikeliestIsNearThePublishedTimeAndTheWidestStopIsSurest() {
         NextSheet.Advice advice = new NextSheet(PRIOR, wanted(FNumber.series(8, 16), 0)).advice(1);
         assertEquals(FNumber.marked(8), advice.likeliest().fNumber());
-        // 256 s metered at f/8; the scale's prior leans to longer times, by a third of a stop or so; steps of a third
+        // 256 s metered at f/8; the scale's prior leans to longer times, by a third of a stop or so; steps of
+        // a third
         assertEquals(0, Math.log(advice.likeliest().exposureS() / Math.pow(256, 1.3)) / Math.log(2), 0.7);
         assertFalse(advice.learnFirst());
     }
@@ -38,7 +39,8 @@ class NextSheetTest {
     void moreSheetsBracketMore() {
         List<NextSheet.BracketOfTimes> brackets = new NextSheet(PRIOR,
                 wanted(FNumber.series(8), 0)).advice(4).brackets();
-        assertEquals(List.of(2, 3, 4), brackets.stream().map(bracket -> bracket.exposuresS().size()).toList());
+        assertEquals(List.of(2, 3, 4), brackets.stream().map(bracket -> bracket.exposuresS().size())
+                .toList());
         for (NextSheet.BracketOfTimes bracket : brackets) {
             for (int i = 1; i < bracket.exposuresS().size(); i++) {
                 assertEquals(2, bracket.exposuresS().get(i) / bracket.exposuresS().get(i - 1), 1e-9);
@@ -57,17 +59,22 @@ class NextSheetTest {
         assertTrue(advice.telling().spreadAfterStops() < 0.8 * advice.spreadStops());
     }
 
-    /** Law of total expectation: what a sheet is said to leave open is the mean over its verdicts of what each would leave. */
+    /**
+     * Law of total expectation: what a sheet is said to leave open is the mean over its verdicts of what each
+     * would leave.
+     */
     @Test
     void whatASheetWillTellIsTheMeanOverItsVerdicts() {
         NextSheet.Choice sheet = new NextSheet(PRIOR, wanted(FNumber.series(8), 0)).advice(2).likeliest();
         double[] log2Times = SteadyLight.of(PRIOR, 4 * 64, 0).log2Times();
-        double[] tones = Arrays.stream(log2Times).map(log2Time -> Math.log(sheet.exposureS()) / Math.log(2) - log2Time).toArray();
+        double[] tones = Arrays.stream(log2Times)
+                .map(log2Time -> Math.log(sheet.exposureS()) / Math.log(2) - log2Time).toArray();
         double chances = 0;
         double variance = 0;
         for (ToneWord word : ToneWord.values()) {
             Evidence evidence = Evidence.of(word, tones);
-            double chance = IntStream.range(0, tones.length).mapToDouble(film -> PRIOR.weight(film) * evidence.of(film)).sum();
+            double chance = IntStream.range(0, tones.length)
+                    .mapToDouble(film -> PRIOR.weight(film) * evidence.of(film)).sum();
             chances += chance;
             variance += chance * Math.pow(PRIOR.with(evidence).estimate(log2Times).sd(), 2);
         }
@@ -80,10 +87,13 @@ class NextSheetTest {
         Posterior known = PRIOR;
         for (int sheet = 0; sheet < 40; sheet++) {
             known = known.with(Evidence.of(new Verdict.InStops(0, 0.1),
-                    Sheets.steady("", FILM, 256, Math.pow(256, 1.3), Sheets.judged(ToneWord.MIDDLE)).exposed().openings()
-                            .stream().map(opening -> PRIOR.grid().toneStops(List.of(opening))).findFirst().orElseThrow()));
+                    Sheets.steady("", FILM, 256, Math.pow(256, 1.3), Sheets.judged(ToneWord.MIDDLE)).exposed()
+                    .openings()
+                            .stream().map(opening -> PRIOR.grid().toneStops(List.of(opening))).findFirst()
+                            .orElseThrow()));
         }
-        // 2 Φ(0.5 / 0.6) - 1 = 0.595 (Abramowitz and Stegun, table 26.1), a little less for steps of a third of a stop
+        // 2 Φ(0.5 / 0.6) - 1 = 0.595 (Abramowitz and Stegun, table 26.1), a little less for steps of a third
+        // of a stop
         assertEquals(0.595, new NextSheet(known,
                 wanted(FNumber.series(8), 0)).advice(1).likeliest().rightChance(), 0.02);
     }

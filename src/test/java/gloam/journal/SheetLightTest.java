@@ -24,8 +24,8 @@ import org.junit.jupiter.api.Test;
 
 class SheetLightTest {
 
-    private static final Site SITE = new Site("Meadow", Angle.ofDegrees(41), Angle.ZERO, 900, ZoneOffset.UTC, 21.5, 0.25,
-            Skyline.FLAT);
+    private static final Site SITE = new Site("Meadow", Angle.ofDegrees(41), Angle.ZERO, 900, ZoneOffset.UTC,
+            21.5, 0.25, Skyline.FLAT);
     private static final Lens LENS =
             new Lens(120, List.of(FNumber.exact(8)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
             Projection.RECTILINEAR, Vignetting.NONE);
@@ -33,7 +33,8 @@ class SheetLightTest {
 
     @Test
     void starsOnTheEquatorRunFifteenSecondsOfArcASecond() {
-        Exposed.Stars stars = SheetLight.stars(LENS, Optional.of(SITE), Optional.of(Direction.ofDegrees(180, 49)));
+        Exposed.Stars stars = SheetLight.stars(LENS, Optional.of(SITE),
+                Optional.of(Direction.ofDegrees(180, 49)));
         // 120 mm times the Earth's turn, 7.292e-5 rad/s
         assertEquals(120 * 7.292e-5, stars.imageSpeedMmS(), 1e-6);
         assertEquals(0, SheetLight.stars(LENS, Optional.of(SITE), Optional.of(NORTH)).imageSpeedMmS(), 1e-8);

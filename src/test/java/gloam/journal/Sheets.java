@@ -26,7 +26,8 @@ public final class Sheets {
     /** A sheet of a film in a steady light that it meters at that many s, open for so long. */
     public static Entry steady(String id, FilmStock film, double meteredS, double openS, Outcome outcome) {
         Interval open = Interval.lasting(OPEN_AT, Duration.ofNanos(Math.round(openS * 1e9)));
-        return entry(id, exposed(film.name(), List.of(new Opening(open, List.of(film.midToneLxS() / meteredS)))), outcome);
+        return entry(id, exposed(film.name(),
+                List.of(new Opening(open, List.of(film.midToneLxS() / meteredS)))), outcome);
     }
 
     /** An entry written when nobody looks. */
@@ -40,8 +41,8 @@ public final class Sheets {
                 Projection.RECTILINEAR,
                 Vignetting.NONE);
         return new Exposed(film, "", Optional.of(new Place("Meadow", Angle.ofDegrees(41), ZoneOffset.UTC)),
-                Optional.of(Direction.ofDegrees(0, 41)), lens, openings, false, new Exposed.Stars(0.00875, 0.3),
-                OptionalDouble.empty());
+                Optional.of(Direction.ofDegrees(0, 41)), lens, openings, false,
+                new Exposed.Stars(0.00875, 0.3), OptionalDouble.empty());
     }
 
     /** A sound sheet judged in a word. */

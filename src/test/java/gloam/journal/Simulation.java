@@ -11,7 +11,8 @@ import java.util.SplittableRandom;
 /**
  * A film drawn at random about a published one, and sheets of it judged as people judge them.
  *
- * <p>Written from the model's description, by another formula than the fit: the exponent itself, tones in closed form.
+ * <p>Written from the model's description, by another formula than the fit: the exponent itself, tones in
+ * closed form.
  */
 final class Simulation {
 
@@ -75,6 +76,7 @@ final class Simulation {
     }
 
     private double gaussian() {
-        return Math.sqrt(-2 * Math.log(1 - random.nextDouble())) * Math.cos(2 * Math.PI * random.nextDouble());
+        return Math.sqrt(-2 * Math.log(1 - random.nextDouble()))
+                * Math.cos(2 * Math.PI * random.nextDouble());
     }
 }

@@ -17,7 +17,8 @@ class TallyTest {
     @Test
     void keepersAndSpoilersAreCounted() {
         Tally tally = Tally.all(List.of(sheet("2027-01-10", true), sheet("2027-01-10", false, Spoiler.DEW),
-                sheet("2027-01-10", false, Spoiler.CLOUD, Spoiler.DEW), Sheets.entry("4", exposed("2027-01-10"),
+                sheet("2027-01-10", false, Spoiler.CLOUD, Spoiler.DEW),
+                Sheets.entry("4", exposed("2027-01-10"),
                         new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of()))));
         assertEquals(4, tally.sheets());
         assertEquals(1, tally.kept());
@@ -45,15 +46,16 @@ class TallyTest {
     }
 
     private static Entry sheet(String date, boolean kept, Spoiler... spoilers) {
-        return Sheets.entry("1", exposed(date), new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.of(kept),
-                List.of(spoilers)));
+        return Sheets.entry("1", exposed(date),
+                new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.of(kept), List.of(spoilers)));
     }
 
     private static Entry southern(String date) {
         Exposed north = exposed(date);
-        return Sheets.entry("1", new Exposed(north.film(), "", Optional.of(new Place("Plain", Angle.ofDegrees(-24),
-                ZoneId.of("Africa/Windhoek"))), north.aim(), north.lens(), north.openings(), false, north.stars(),
-                north.temperatureC()), Sheets.judged(ToneWord.DARK));
+        return Sheets.entry("1",
+                new Exposed(north.film(), "", Optional.of(new Place("Plain", Angle.ofDegrees(-24),
+                ZoneId.of("Africa/Windhoek"))), north.aim(), north.lens(), north.openings(), false,
+                north.stars(), north.temperatureC()), Sheets.judged(ToneWord.DARK));
     }
 
     private static Exposed exposed(String date) {

@@ -78,7 +78,8 @@ class CiRunTest {
 
     private int run() throws Exception {
         ProcessBuilder builder = new ProcessBuilder(folder.resolve(".ci/run").toString())
-                .redirectOutput(ProcessBuilder.Redirect.DISCARD).redirectError(folder.resolve("said").toFile());
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(folder.resolve("said").toFile());
         builder.environment().put("PATH", bin.toString());
         return builder.start().waitFor();
     }

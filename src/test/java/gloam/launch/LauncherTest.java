@@ -41,7 +41,8 @@ class LauncherTest {
         moved = folder.resolve("a place with blanks é");
         try (Stream<Path> files = Files.walk(BUILT)) {
             for (Path file : files.toList()) {
-                Files.copy(file, moved.resolve(BUILT.relativize(file).toString()), StandardCopyOption.COPY_ATTRIBUTES);
+                Files.copy(file, moved.resolve(BUILT.relativize(file).toString()),
+                        StandardCopyOption.COPY_ATTRIBUTES);
             }
         }
     }
@@ -53,8 +54,8 @@ class LauncherTest {
 
     @Test
     void theArchiveFitsTheJarWhereItWasBuilt() throws Exception {
-        assertSaysVersion(run(JAVA, "-Xshare:on", "-XX:+UseG1GC", "-XX:SharedArchiveFile=" + BUILT.resolve("gloam.jsa"),
-                "-jar", BUILT.resolve("gloam.jar").toString(), "--version"));
+        assertSaysVersion(run(JAVA, "-Xshare:on", "-XX:+UseG1GC", "-XX:SharedArchiveFile="
+                + BUILT.resolve("gloam.jsa"), "-jar", BUILT.resolve("gloam.jar").toString(), "--version"));
     }
 
     @Test
@@ -96,7 +97,8 @@ class LauncherTest {
         assertAll(() -> assertEquals("", plan.err), () -> assertEquals(0, plan.exit),
                 () -> assertTrue(plan.out.contains("8 of 8 sheets planned"), plan.out),
                 () -> assertEquals(2, wrong.exit),
-                () -> assertTrue(wrong.err.startsWith("unknown command \"plam\"; did you mean plan?"), wrong.err));
+                () -> assertTrue(wrong.err.startsWith("unknown command \"plam\"; did you mean plan?"),
+                wrong.err));
     }
 
     @Test
@@ -108,14 +110,18 @@ class LauncherTest {
     void withoutJavaSaysWhatToDo() throws Exception {
         Said said = run(Map.of("JAVA_HOME", folder.toString()), moved.resolve("bin/gloam"), "--version");
         assertAll(() -> assertEquals(5, said.exit), () -> assertEquals("no Java at " + folder
-                + "/bin/java; install Java 17 or newer, or set JAVA_HOME to the folder it stands in\n", said.err));
+                + "/bin/java; install Java 17 or newer, or set JAVA_HOME to the folder it stands in\n",
+                said.err));
     }
 
-    /** Every Java installed beside the one that runs the tests, that one too, with the archive that one made. */
+    /**
+     * Every Java installed beside the one that runs the tests, that one too, with the archive that one made.
+     */
     @Test
     void onEveryJavaOfTheMachine() throws Exception {
         for (Path java : javas()) {
-            assertSaysVersion(run(Map.of("JAVA_HOME", java.toString()), BUILT.resolve("bin/gloam"), "--version"));
+            assertSaysVersion(run(Map.of("JAVA_HOME", java.toString()), BUILT.resolve("bin/gloam"),
+                    "--version"));
         }
     }
 
@@ -124,10 +130,13 @@ class LauncherTest {
         for (Path java : javas()) {
             Path target = Files.createTempDirectory(folder, "target");
             Files.copy(BUILT.resolveSibling("gloam.jar"), target.resolve("gloam.jar"));
-            assertEquals(new Said(0, "", ""), run(Map.of(), Path.of("").toAbsolutePath(), java.resolve("bin/java"),
+            assertEquals(new Said(0, "", ""),
+                    run(Map.of(), Path.of("").toAbsolutePath(), java.resolve("bin/java"),
                     "src/launch/LayOut.java", target.toString()), java.toString());
-            assertSaysVersion(run(java.resolve("bin/java"), "-Xshare:on", "-XX:+UseG1GC", "-XX:SharedArchiveFile="
-                    + target.resolve("gloam/gloam.jsa"), "-jar", target.resolve("gloam/gloam.jar").toString(), "--version"));
+            assertSaysVersion(run(java.resolve("bin/java"), "-Xshare:on", "-XX:+UseG1GC",
+                    "-XX:SharedArchiveFile="
+                    + target.resolve("gloam/gloam.jsa"), "-jar", target.resolve("gloam/gloam.jar").toString(),
+                    "--version"));
         }
     }
 
@@ -147,20 +156,24 @@ class LauncherTest {
                 grep -o 'mañana 夜' mañana/夜.jsonl
                 """);
         assertEquals(new Said(0, "1\nmañana 夜\n", ""), run(Map.of("LC_ALL", locale), Path.of("/bin/sh"),
-                script.toString(), BUILT.resolve("bin/gloam").toString(), Path.of("demo-data").toAbsolutePath().toString()));
+                script.toString(), BUILT.resolve("bin/gloam").toString(),
+                Path.of("demo-data").toAbsolutePath().toString()));
     }
 
     /** Homes of the Javas from 17 on that stand beside the one running this. */
     private static List<Path> javas() throws IOException {
-        try (Stream<Path> homes = Files.list(Path.of(System.getProperty("java.home")).toRealPath().getParent())) {
-            return homes.filter(home -> !Files.isSymbolicLink(home) && Files.exists(home.resolve("bin/javac")))
+        try (Stream<Path> homes = Files.list(Path.of(System.getProperty("java.home")).toRealPath()
+                .getParent())) {
+            return homes.filter(home -> !Files.isSymbolicLink(home)
+                    && Files.exists(home.resolve("bin/javac")))
                     .filter(LauncherTest::newEnough).sorted().toList();
         }
     }
 
     private static boolean newEnough(Path home) {
         try {
-            Matcher version = Pattern.compile("JAVA_VERSION=\"(\\d+)").matcher(Files.readString(home.resolve("release")));
+            Matcher version = Pattern.compile("JAVA_VERSION=\"(\\d+)")
+                    .matcher(Files.readString(home.resolve("release")));
             return version.find() && Integer.parseInt(version.group(1)) >= 17;
         } catch (IOException unknown) {
             return false;
@@ -185,7 +198,8 @@ class LauncherTest {
         File out = folder.resolve("out").toFile();
         File err = folder.resolve("err").toFile();
         ProcessBuilder builder = new ProcessBuilder(Stream.concat(Stream.of(program.toString()),
-                Stream.of(arguments)).toList()).directory(directory.toFile()).redirectOutput(out).redirectError(err);
+                Stream.of(arguments)).toList()).directory(directory.toFile()).redirectOutput(out)
+                .redirectError(err);
         builder.environment().remove("JAVA_HOME");
         builder.environment().putAll(environment);
         int exit = builder.start().waitFor();

@@ -47,7 +47,8 @@ class LicencesTest {
         String notice = packed("META-INF/NOTICE");
         try (Stream<Path> data = Files.list(Path.of("src/main/resources/gloam/ephemeris"))) {
             assertEquals(List.of(), data.map(file -> file.getFileName().toString())
-                    .filter(name -> !name.matches("unxp20[0-5]\\d\\.405") && !notice.contains(name)).toList());
+                    .filter(name -> !name.matches("unxp20[0-5]\\d\\.405") && !notice.contains(name))
+                    .toList());
             assertTrue(notice.contains("unxp2000.405 to unxp2059.405"), notice);
         }
         assertTrue(notice.contains("none is claimed in it (17 U.S.C. 403)"));
@@ -125,6 +126,7 @@ class LicencesTest {
 
     /** A file that goes into the jar. */
     private static String packed(String name) throws Exception {
-        return Files.readString(Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation().toURI()).resolve(name));
+        return Files.readString(Path.of(Main.class.getProtectionDomain().getCodeSource().getLocation()
+                .toURI()).resolve(name));
     }
 }

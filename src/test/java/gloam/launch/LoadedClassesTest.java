@@ -35,7 +35,8 @@ class LoadedClassesTest {
     void jsonIsWrittenAndReadByDataBinding() throws Exception {
         assertTrue(bindingClasses("sky --trip demo-data/trip.yaml --at 2027-02-08T22:30 --format json")
                 .contains(BINDING + "json.JsonMapper"));
-        assertTrue(bindingClasses("journal list --journal demo-data/journal.jsonl").contains(BINDING + "json.JsonMapper"));
+        assertTrue(bindingClasses("journal list --journal demo-data/journal.jsonl")
+                .contains(BINDING + "json.JsonMapper"));
     }
 
     private static List<String> bindingClasses(String line) throws IOException, InterruptedException {
@@ -46,7 +47,8 @@ class LoadedClassesTest {
         Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
         String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(0, process.waitFor(), out);
-        List<String> loaded = out.lines().filter(said -> said.contains(" source: ")).map(said -> said.split(" ")[0]).toList();
+        List<String> loaded = out.lines().filter(said -> said.contains(" source: "))
+                .map(said -> said.split(" ")[0]).toList();
         assertTrue(loaded.contains("gloam.Main"), out);
         return loaded.stream().filter(name -> name.startsWith(BINDING)).toList();
     }

@@ -44,6 +44,12 @@ class AtmosphereReferenceTest {
         assertEquals(airmass, Atmosphere.scatteringAirmass(zenithDeg), 5e-5);
     }
 
+    /** Half-way up, at 45°, where the airmass is 1.4126 (the formula of Kasten and Young 1989 by hand). */
+    @Test
+    void theUsualLossIsThatHalfWayUp() {
+        assertEquals(1.4126 * Atmosphere.clearExtinctionMag(0), Atmosphere.usualLossMag(), 1e-4);
+    }
+
     @Test
     void airmassNeverFallsTowardsAndBelowTheHorizon() {
         assertEquals(1, Atmosphere.airmass(Angle.ofDegrees(90)));

@@ -22,15 +22,18 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** At which minutes of a night each thing holds that a wish requires, at the steps of timetable and ranking. */
+/**
+ * At which minutes of a night each thing holds that a wish requires, at the steps of timetable and ranking.
+ */
 class ConditionsTest {
 
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
+    private static final int WIDE_MIN = 2 * NightClock.NODE_MIN;
     private static final Direction SOUTH = Direction.ofDegrees(180, 40);
 
     private static NightSky sky(LocalDate date, int stepMin) {
-        return new NightSky(EPHEMERIS, Night.of(EPHEMERIS, Places.MID_NORTH, date), List.of(), Optional.empty(),
-                stepMin);
+        return new NightSky(EPHEMERIS, Night.of(EPHEMERIS, Places.MID_NORTH, date), List.of(),
+                Optional.empty(), stepMin);
     }
 
     private static BitSet holds(Requirement what, Wish wish, NightSky sky) {
@@ -40,13 +43,14 @@ class ConditionsTest {
     }
 
     private static Wish limited(Wish wish, Limits limits) {
-        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), wish.shortest(),
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(),
                 wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), limits);
     }
 
     /** Common practice, no source: a fifth of a magnitude of moonlight leaves a sky dark. */
     @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, TimeForWish.LOOK_MIN})
+    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
     void aFifthOfAMagnitudeOfMoonlightIsDark(int stepMin) {
         NightSky sky = sky(LocalDate.of(2027, 2, 14), stepMin);
         Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
@@ -65,29 +69,37 @@ class ConditionsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, TimeForWish.LOOK_MIN})
+    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
     void theTimeOfNightIsThatOfTheSitesClocks(int stepMin) {
         NightSky sky = sky(Trips.DARK_NIGHT, stepMin);
         Limits.TimeOfNight time = new Limits.TimeOfNight(LocalTime.of(23, 0), LocalTime.of(1, 0));
-        Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()), new Limits(Between.ANY,
-                Between.ANY, Optional.empty(), Between.ANY, Optional.of(time), Between.ANY, Between.ANY, Between.ANY));
+        Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()),
+                new Limits(Between.ANY,
+                Between.ANY, Optional.empty(), Between.ANY, Optional.of(time), Between.ANY, Between.ANY,
+                Between.ANY));
         BitSet holds = holds(new Requirement.ByTheClock(time, Optional.of(time)), wish, sky);
-        int from = sky.clock().minuteOf(Trips.DARK_NIGHT.atTime(23, 0).atZone(Places.MID_NORTH.zone()).toInstant());
+        int from = sky.clock().minuteOf(Trips.DARK_NIGHT.atTime(23, 0).atZone(Places.MID_NORTH.zone())
+                .toInstant());
         assertEquals(from, holds.nextSetBit(0));
         assertEquals(from + 120, holds.length() - 1);
         assertEquals(121, holds.cardinality());
     }
 
-    /** The Moon's disc is half a degree wide (mean, 31.1′): a frame is free of it when its centre is a quarter outside. */
+    /**
+     * The Moon's disc is half a degree wide (mean, 31.1′): a frame is free of it when its centre is a quarter
+     * outside.
+     */
     @Test
     void theMoonStaysOutsideByItsRim() {
         NightSky sky = sky(Trips.MOON_NIGHT, NightClock.NODE_MIN);
-        int minute = sky.clock().minuteOf(Trips.MOON_NIGHT.atTime(23, 0).atZone(Places.MID_NORTH.zone()).toInstant());
+        int minute = sky.clock().minuteOf(Trips.MOON_NIGHT.atTime(23, 0).atZone(Places.MID_NORTH.zone())
+                .toInstant());
         Direction moon = sky.position(Body.MOON, minute).apparentDirection();
         double halfFrameDeg = Math.toDegrees(Math.atan(40 / 120.0));
         for (double outsideDeg : new double[] {0.3, 0.45, 0.55, 0.9}) {
             Direction aim = Direction.ofDegrees(moon.azimuth().degrees(),
-                    moon.altitude().degrees() - Math.toDegrees(Math.atan((40 + 120 * Math.tan(Math.toRadians(outsideDeg)))
+                    moon.altitude().degrees()
+                    - Math.toDegrees(Math.atan((40 + 120 * Math.tan(Math.toRadians(outsideDeg)))
                             / 120.0)));
             Wish wish = Trips.pointed("beside", aim, Wish.SkyKind.ANY, new Wish.Tone.Free());
             Aiming aiming = new Aiming(wish.aim(), sky, Trips.CAMERA);
@@ -99,11 +111,13 @@ class ConditionsTest {
     @ParameterizedTest
     @ValueSource(doubles = {10, 12, 40})
     void anArcIsCountedBySiderealTime(double arcDeg) {
-        Wish wish = limited(Trips.pointed("arc", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()), new Limits(Between.ANY,
+        Wish wish = limited(Trips.pointed("arc", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()),
+                new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY, Between.ANY,
                 new Between(OptionalDouble.empty(), OptionalDouble.of(arcDeg))));
-        ExposureLimits limits = new ExposureLimits(wish, new TwilightShare(wish.limits(), new MinuteRun(0, 0)), Optional.empty());
-        Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 1);
+        NightSky sky = sky(Trips.DARK_NIGHT, NightClock.NODE_MIN);
+        DurationLimits limits = new DurationLimits(wish, sky, new Aiming(wish.aim(), sky, Trips.CAMERA));
+        Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 0, 1);
         assertEquals((int) Math.floor(arcDeg / 360 * 86_164.1 / 60), left.mostMin()); // sidereal day in s
         assertEquals(DurationLimit.ARC, left.mostBy());
     }
@@ -123,7 +137,7 @@ class ConditionsTest {
     }
 
     private static Limits share(double least, double most) {
-        return new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY,
-                Between.of(least, most), Between.ANY);
+        return new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY, Optional.empty(),
+                Between.ANY, Between.of(least, most), Between.ANY);
     }
 }

@@ -14,7 +14,8 @@ class MissTest {
 
     @Test
     void saysByHowMuchToneAndTrailAreOff() {
-        Wish near = Trips.withTrail(Trips.pointed("a", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Near(-2)), 20, 40);
+        Wish near = Trips.withTrail(Trips.pointed("a", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Near(-2)), 20,
+                40);
         assertEquals(List.of(new Miss.Tone(-2.5 + 2), new Miss.Trail(5)), Miss.of(near, -2.5, 45, 3, 0));
         assertEquals(List.of(new Miss.Trail(-4)), Miss.of(near, -1.95, 16, 3, 0));
     }
@@ -28,8 +29,8 @@ class MissTest {
 
     @Test
     void countsTheStarsAndTheLightThatAreMissing() {
-        Wish stars = Trips.wish("a", new Aim.Point(SOUTH, Angle.ZERO), Wish.SkyKind.DARK, new Wish.Tone.Free(),
-                new Wish.Records.AtLeast(8));
+        Wish stars = Trips.wish("a", new Aim.Point(SOUTH, Angle.ZERO), Wish.SkyKind.DARK,
+                new Wish.Tone.Free(), new Wish.Records.AtLeast(8));
         assertEquals(List.of(new Miss.Stars(7, 8)), Miss.of(stars, -4, 16, 7, 0.2));
         assertEquals(List.of(), Miss.of(stars, -4, 16, 8, 0.2));
         Wish mars = Trips.wish("a", new Aim.Point(SOUTH, Angle.ZERO), Wish.SkyKind.DARK, new Wish.Tone.Free(),

@@ -19,7 +19,8 @@ class NightRankingTest {
 
     @Test
     void putsTheNewMoonBeforeTheFull() {
-        List<NightRank> ranks = ranking.nights(List.of(Places.MID_NORTH), List.of(Trips.MOON_NIGHT, Trips.DARK_NIGHT));
+        List<NightRank> ranks = ranking.nights(List.of(Places.MID_NORTH),
+                List.of(Trips.MOON_NIGHT, Trips.DARK_NIGHT));
         assertEquals(Trips.DARK_NIGHT, ranks.get(0).night().date());
         assertTrue(ranks.get(0).moonlessDarkHours() > 8 && ranks.get(1).moonlessDarkHours() < 2);
         assertTrue(ranks.get(1).moon().illuminatedFraction() > 0.95);
@@ -50,10 +51,12 @@ class NightRankingTest {
 
     @Test
     void putsTheNightFirstThatHasTheTimeForTheWishes() {
-        Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), Wish.SkyKind.MOONLIT, new Wish.Tone.Free());
+        Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), Wish.SkyKind.MOONLIT,
+                new Wish.Tone.Free());
         List<LocalDate> dates = List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT);
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 14, 4, List.of(moonlit));
-        List<NightRank> ranks = new NightRanking(new AnalyticEphemeris(), Optional.of(trip), Progress.NONE)
+        List<NightRank> ranks = new NightRanking(new AnalyticEphemeris(), StarField.of(Trips.stars()),
+                Optional.of(trip), Progress.NONE)
                 .nights(trip.sites(), dates);
         assertEquals(Trips.MOON_NIGHT, ranks.get(0).night().date());
         assertEquals(List.of(moonlit), ranks.get(0).served());
@@ -64,7 +67,8 @@ class NightRankingTest {
     @Test
     void tellsOfEveryNightDone() {
         Set<Integer> told = ConcurrentHashMap.newKeySet();
-        new NightRanking(new AnalyticEphemeris(), Optional.empty(), (done, all) -> told.add(done))
+        new NightRanking(new AnalyticEphemeris(), StarField.of(Trips.stars()), Optional.empty(),
+                (done, all) -> told.add(done))
                 .nights(List.of(Places.MID_NORTH), List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT));
         assertEquals(Set.of(1, 2), told);
     }

@@ -45,7 +45,8 @@ class PlannerPropertyTest {
             Site one = places.get(random.nextInt(places.size()));
             Site other = places.get(random.nextInt(places.size()));
             LocalDate first = LocalDate.of(2027, 1, 1).plusDays(random.nextInt(330));
-            List<Wish> wishes = IntStream.range(0, 4).mapToObj(i -> Trips.random("wish " + i, random)).toList();
+            List<Wish> wishes = IntStream.range(0, 4).mapToObj(i -> Trips.random("wish " + i, random))
+                    .toList();
             return Trips.trip(List.of(one, other), first, 2, 1 + random.nextInt(4), wishes);
         });
     }

@@ -20,26 +20,33 @@ class PlannerTest {
 
     /** The darkest tone the film tells from black. */
     private static final Wish.Tone DARK_SKY = new Wish.Tone.AtMost(-2);
-    /** Half a minute at either end of a window in which the tone of a level sky moves by far less than this. */
+    /**
+     * Half a minute at either end of a window in which the tone of a level sky moves by far less than this.
+     */
     private static final double WHOLE_MINUTES_STOPS = 0.1;
 
-    private static final Wish SOUTH = Trips.pointed("south", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK, DARK_SKY);
+    private static final Wish SOUTH = Trips.pointed("south", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK,
+            DARK_SKY);
 
     @Test
     void makesTheToneAskedFor() {
-        Wish toned = Trips.pointed("toned", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK, new Wish.Tone.Near(-2.5));
-        assertEquals(-2.5, only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, toned)).skyToneStops(), WHOLE_MINUTES_STOPS);
+        Wish toned = Trips.pointed("toned", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK,
+                new Wish.Tone.Near(-2.5));
+        assertEquals(-2.5, only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, toned)).skyToneStops(),
+                WHOLE_MINUTES_STOPS);
     }
 
     @Test
     void keepsTheTrailBetweenItsLengths() {
         Plan.Window window = only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, Trips.withTrail(SOUTH, 30, 35)));
-        assertTrue(window.trailLengthMm() >= 29.9 && window.trailLengthMm() <= 35.1, window::toString); // 0.3 % for polylines
+        assertTrue(window.trailLengthMm() >= 29.9 && window.trailLengthMm() <= 35.1, window::toString);
+                // 0.3 % for polylines
     }
 
     @Test
     void namesThePairOfAimsThatExcludeEachOther() {
-        // 120 min at 15°/h on 120 mm draw about 62 mm at the equator of the sky, and 120 min is the longest wanted
+        // 120 min at 15°/h on 120 mm draw about 62 mm at the equator of the sky, and 120 min is the longest
+        // wanted
         Reason.NoDuration reason = (Reason.NoDuration) refusal(plan(Places.MID_NORTH, Trips.DARK_NIGHT,
                 Trips.withTrail(SOUTH, 70, 80)));
         assertEquals(DurationLimit.TRAIL, reason.leastBy());
@@ -57,8 +64,10 @@ class PlannerTest {
 
     @Test
     void findsMoonlightOnlyWithTheMoonUp() {
-        Wish moonlit = Trips.pointed("moonlit", Direction.ofDegrees(0, 30), Wish.SkyKind.MOONLIT, new Wish.Tone.Free());
-        assertTrue(only(plan(Places.MID_NORTH, Trips.MOON_NIGHT, moonlit)).moon().position().apparentAltitude()
+        Wish moonlit = Trips.pointed("moonlit", Direction.ofDegrees(0, 30), Wish.SkyKind.MOONLIT,
+                new Wish.Tone.Free());
+        assertTrue(only(plan(Places.MID_NORTH, Trips.MOON_NIGHT, moonlit)).moon().position()
+                .apparentAltitude()
                 .degrees() > 0);
         Plan.NightPlan dark = plan(Places.MID_NORTH, Trips.DARK_NIGHT, moonlit);
         Reason.Exclusive reason = (Reason.Exclusive) refusal(dark);
@@ -71,8 +80,8 @@ class PlannerTest {
     @Test
     void refusesAnAimIntoTheTerrain() {
         Site site = behind(new Skyline(List.of(new Skyline.Point(0, 45))));
-        assertEquals(new Reason.Never(new Requirement.AimUp(Direction.ofDegrees(180, 40), Angle.ofDegrees(45))),
-                refusal(plan(site, Trips.DARK_NIGHT, SOUTH)));
+        assertEquals(new Reason.Never(new Requirement.AimUp(Direction.ofDegrees(180, 40),
+                Angle.ofDegrees(45))), refusal(plan(site, Trips.DARK_NIGHT, SOUTH)));
     }
 
     @Test
@@ -83,19 +92,24 @@ class PlannerTest {
         Interval open = only(night).open();
         AnalyticEphemeris ephemeris = new AnalyticEphemeris();
         assertTrue(ephemeris.position(Body.MARS, site, open.start()).apparentAltitude().degrees() > 29.9);
-        assertTrue(ephemeris.position(Body.MARS, site, open.endExclusive()).apparentAltitude().degrees() > 29.9);
+        assertTrue(ephemeris.position(Body.MARS, site, open.endExclusive()).apparentAltitude()
+                .degrees() > 29.9);
         assertEquals(new Reason.Never(new Requirement.TargetUp(Body.MARS)),
-                refusal(plan(behind(new Skyline(List.of(new Skyline.Point(0, 80)))), Trips.DARK_NIGHT, mars)));
+                refusal(plan(behind(new Skyline(List.of(new Skyline.Point(0, 80)))), Trips.DARK_NIGHT,
+                mars)));
     }
 
     @Test
     void putsALevelTrailAtTransit() {
-        Wish level = Trips.wish("level", new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
+        Wish level = Trips.wish("level",
+                new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
                 Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.One(Body.MARS));
         Plan.Window window = only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, level));
         double leanDeg = Math.abs(Math.IEEEremainder(window.trailDirection().degrees(), 180));
-        assertTrue(leanDeg <= 3.2, window::toString); // the window's middle is a node of 5 min: 0.2° of turning at most
-        assertEquals(180, window.aim().azimuth().degrees(), 15); // level means due south, within the tolerance
+        assertTrue(leanDeg <= 3.2, window::toString);
+                // the window's middle is a node of 5 min: 0.2° of turning at most
+        assertEquals(180, window.aim().azimuth().degrees(), 15);
+                // level means due south, within the tolerance
     }
 
     @Test
@@ -113,8 +127,8 @@ class PlannerTest {
 
     @Test
     void findsTheSouthernPole() {
-        Wish wheel = Trips.wish("wheel", new Aim.Point(Direction.ofDegrees(180, 31.4), Angle.ZERO), Wish.SkyKind.DARK,
-                DARK_SKY, new Wish.Records.AtLeast(3));
+        Wish wheel = Trips.wish("wheel", new Aim.Point(Direction.ofDegrees(180, 31.4), Angle.ZERO),
+                Wish.SkyKind.DARK, DARK_SKY, new Wish.Records.AtLeast(3));
         Plan.Window window = only(plan(Places.MID_SOUTH, Trips.DARK_NIGHT, wheel));
         assertTrue(window.trailLengthMm() < 2, window::toString);
         assertTrue(window.recordedStars() >= 3, window::toString);
@@ -126,18 +140,23 @@ class PlannerTest {
         Wish plain = Trips.pointed("north", Direction.ofDegrees(0, 40), Wish.SkyKind.DARK, DARK_SKY);
         Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars()).plan(
                 Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 1, List.of(dear, plain)));
-        assertEquals(List.of("south"), plan.nights().get(0).windows().stream().map(window -> window.wish().name()).toList());
-        assertEquals(new Reason.Served(List.of(Trips.DARK_NIGHT)), plan.nights().get(1).refused().get(0).reason());
+        assertEquals(List.of("south"), plan.nights().get(0).windows().stream()
+                .map(window -> window.wish().name()).toList());
+        assertEquals(new Reason.Served(List.of(Trips.DARK_NIGHT)), plan.nights().get(1).refused().get(0)
+                .reason());
         assertEquals(Reason.Plain.SHEETS_SPENT, plan.nights().get(1).refused().get(1).reason());
     }
 
     @Test
     void saysWhichWishTookTheTime() {
-        Wish dusk = Trips.pointed("dusk", Direction.ofDegrees(270, 20), Wish.SkyKind.DUSK, new Wish.Tone.Near(-1));
-        Wish dearer = Trips.repeated(Trips.pointed("dearer dusk", Direction.ofDegrees(260, 20), Wish.SkyKind.DUSK,
-                new Wish.Tone.Near(-1)), 1, 2);
-        Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars()).plan(new Trip("crowded", List.of(Places.MID_NORTH),
-                Trips.DARK_NIGHT, Trips.DARK_NIGHT, new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(),
+        Wish dusk = Trips.pointed("dusk", Direction.ofDegrees(270, 20), Wish.SkyKind.DUSK,
+                new Wish.Tone.Near(-1));
+        Wish dearer = Trips.repeated(Trips.pointed("dearer dusk", Direction.ofDegrees(260, 20),
+                Wish.SkyKind.DUSK, new Wish.Tone.Near(-1)), 1, 2);
+        Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars())
+                .plan(new Trip("crowded", List.of(Places.MID_NORTH),
+                Trips.DARK_NIGHT, Trips.DARK_NIGHT,
+                new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(),
                 Trips.CAMERA.frame(), java.time.Duration.ofMinutes(240)), Trips.FILM, 5, Optional.empty(),
                 List.of(dusk, dearer)));
         assertEquals(new Reason.TimeTaken(List.of("dearer dusk")), refusal(plan.nights().get(0)));

@@ -39,7 +39,10 @@ public final class Trips {
     private Trips() {
     }
 
-    /** A grid of stars over the whole sky, brightest first: 1 star of magnitude 0, and three times as many a magnitude. */
+    /**
+     * A grid of stars over the whole sky, brightest first: 1 star of magnitude 0, and three times as many a
+     * magnitude.
+     */
     static List<Star> stars() {
         List<Star> stars = new ArrayList<>();
         double goldenTurnDeg = 360 * (Math.sqrt(5) - 1) / 2;
@@ -52,21 +55,25 @@ public final class Trips {
     }
 
     public static Trip trip(List<Site> sites, LocalDate first, int nights, int sheets, List<Wish> wishes) {
-        return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets, Optional.empty(),
-                wishes);
+        return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets,
+                Optional.empty(), wishes);
     }
 
-    /** A wish at a fixed direction, 20 to 120 minutes, for which a builder method changes one thing at a time. */
+    /**
+     * A wish at a fixed direction, 20 to 120 minutes, for which a builder method changes one thing at a time.
+     */
     public static Wish pointed(String name, Direction direction, Wish.SkyKind sky, Wish.Tone tone) {
         return wish(name, new Aim.Point(direction, Angle.ZERO), sky, tone, new Wish.Records.Nothing());
     }
 
     static Wish followed(String name, Body body, Wish.SkyKind sky, Wish.Tone tone) {
-        return wish(name, new Aim.Follow(body, Optional.empty(), Angle.ZERO), sky, tone, new Wish.Records.Nothing());
+        return wish(name, new Aim.Follow(body, Optional.empty(), Angle.ZERO), sky, tone,
+                new Wish.Records.Nothing());
     }
 
     static Wish wish(String name, Aim aim, Wish.SkyKind sky, Wish.Tone tone, Wish.Records records) {
-        return new Wish(name, aim, sky, tone, records, new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty()),
+        return new Wish(name, aim, sky, tone, records,
+                new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty()),
                 Duration.ofMinutes(20), Duration.ofMinutes(120), List.of(), 1, 1, Optional.empty());
     }
 
@@ -77,8 +84,8 @@ public final class Trips {
     }
 
     public static Wish repeated(Wish wish, int repeat, double worth) {
-        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(), wish.shortest(),
-                wish.longest(), wish.fNumbers(), worth, repeat, wish.film());
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(), wish.longest(), wish.fNumbers(), worth, repeat, wish.film(), wish.limits());
     }
 
     /** A wish of any kind, by chance. */

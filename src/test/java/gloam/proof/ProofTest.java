@@ -61,7 +61,8 @@ class ProofTest {
             double cosine = seen.to(sheet.first().framing().aim()).cos();
             double fallOff = Math.pow(cosine, 4); // film-exposure handbooks' cos⁴ law
             LightCurve light = at -> fallOff
-                    * FilmPlane.illuminanceLx(sheet.first().lens(), FNumber.exact(11), sky.at(seen, at).total());
+                    * FilmPlane.illuminanceLx(sheet.first().lens(), FNumber.exact(11),
+                    sky.at(seen, at).total());
             double expected = ExposureEngine.progress(FILM, light, sheet.openings().get(0));
             // a tenth of the least visible half stop: nodes a degree apart, steps of five minutes
             assertEquals(0, Stops.between(expected, proof.progress(0, column, row)), 0.02);

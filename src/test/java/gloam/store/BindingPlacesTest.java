@@ -17,8 +17,8 @@ import tools.jackson.databind.exc.ValueInstantiationException;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
 /**
- * Why files written by hand are read into a tree with places: what data binding says of the same file. Should a later
- * Jackson do better, this fails and the decision may be thought over.
+ * Why files written by hand are read into a tree with places: what data binding says of the same file. Should
+ * a later Jackson do better, this fails and the decision may be thought over.
  */
 class BindingPlacesTest {
 
@@ -56,7 +56,8 @@ class BindingPlacesTest {
     @Test
     void theTreeTellsEveryProblemWhereItStands() {
         assertEquals(List.of("f.yaml:2:1 izo: ", "f.yaml:3:6 iso: ", "f.yaml:4:7 kind: "),
-                Refusals.of(folder, () -> FilmFile.film(Refusals.file(folder, "f.yaml", FILM).toString())).stream()
+                Refusals.of(folder, () -> FilmFile.film(Refusals.file(folder, "f.yaml", FILM).toString()))
+                .stream()
                         .map(line -> line.replaceFirst("(: ).*", "$1")).toList());
     }
 

@@ -32,15 +32,18 @@ class DemoTripsTest {
         assertEquals(1, trip.sites().stream().filter(site -> site.skyline().points().size() > 1).count());
         assertEquals(8, trip.sheets());
         assertTrue(trip.wishes().size() >= 6);
-        assertEquals(Set.of(Wish.SkyKind.values()), new HashSet<>(trip.wishes().stream().map(Wish::sky).toList()));
+        assertEquals(Set.of(Wish.SkyKind.values()),
+                new HashSet<>(trip.wishes().stream().map(Wish::sky).toList()));
         assertTrue(!trip.film().colour() && trip.wishes().stream()
                 .anyMatch(wish -> wish.film().isPresent() && wish.film().get().colour()));
     }
 
     @Test
     void otherDemoTripsLieWhereTheyShould() {
-        double arctic = TripFile.read(DEMO.resolve("trip-arctic.yaml")).trip().sites().get(0).latitude().degrees();
-        double south = TripFile.read(DEMO.resolve("trip-south.yaml")).trip().sites().get(0).latitude().degrees();
+        double arctic = TripFile.read(DEMO.resolve("trip-arctic.yaml")).trip().sites().get(0).latitude()
+                .degrees();
+        double south = TripFile.read(DEMO.resolve("trip-south.yaml")).trip().sites().get(0).latitude()
+                .degrees();
         assertTrue(arctic > 66.6 && south < 0);
     }
 }

@@ -40,13 +40,15 @@ class FilmFileTest {
                 && film.layers().stream().map(FilmStock.Layer::reciprocity).distinct().count() == 3));
         assertEquals(Set.of(Reciprocity.PowerLaw.class, ReciprocityTable.class, Reciprocity.None.class),
                 new HashSet<>(films.stream().map(film -> film.reciprocity().getClass()).toList()));
-        assertEquals(Set.of(FilmStock.Kind.values()), new HashSet<>(films.stream().map(FilmStock::kind).toList()));
+        assertEquals(Set.of(FilmStock.Kind.values()),
+                new HashSet<>(films.stream().map(FilmStock::kind).toList()));
     }
 
     @Test
     void filmIsReadFromEitherFormat() {
         FilmStock expected = new FilmStock("Slow", 25, FilmStock.Kind.NEGATIVE,
-                List.of(new FilmStock.Layer("mono", new Reciprocity.PowerLaw(1.3, 2))), ToneCurve.NEGATIVE, 0.5, "own");
+                List.of(new FilmStock.Layer("mono", new Reciprocity.PowerLaw(1.3, 2))), ToneCurve.NEGATIVE,
+                0.5, "own");
         assertEquals(expected, read("f.yaml", """
                 {name: Slow, iso: 25, kind: negative, speed-offset-stops: 0.5, source: own,
                  reciprocity: {model: power, exponent: 1.3, from-s: 2}}
@@ -61,14 +63,18 @@ class FilmFileTest {
     void everyReciprocityModelIsRead() {
         assertEquals(Reciprocity.none(), law("{model: none}"));
         assertEquals(new Reciprocity.PowerLaw(1.31, 1), law("{model: power, exponent: 1.31}"));
-        assertEquals(new Reciprocity.PowerLaw(1 / 0.8, 1), law("{model: schwarzschild, schwarzschild-p: 0.8}"));
+        assertEquals(new Reciprocity.PowerLaw(1 / 0.8, 1),
+                law("{model: schwarzschild, schwarzschild-p: 0.8}"));
         assertEquals(new Reciprocity.AddedPower(0.1, 1.62),
                 law("{model: added-power, added-at-one-second-s: 0.1, exponent: 1.62}"));
         assertEquals(new Reciprocity.Catenary(0.2, 100, 1),
                 law("{model: catenary, bend: 0.2, best-s: 100, reference-s: 1}"));
-        assertEquals(new Reciprocity.Catenary(0.2, 100, 100), law("{model: catenary, bend: 0.2, best-s: 100}"));
-        assertEquals(Reciprocity.table(List.of(new ReciprocityTable.Point(1, 1.5), new ReciprocityTable.Point(10, 20))),
-                law("{model: table, points: [{metered-s: 1, corrected-s: 1.5}, {metered-s: 10, corrected-s: 20}]}"));
+        assertEquals(new Reciprocity.Catenary(0.2, 100, 100),
+                law("{model: catenary, bend: 0.2, best-s: 100}"));
+        assertEquals(Reciprocity.table(List.of(new ReciprocityTable.Point(1, 1.5),
+                new ReciprocityTable.Point(10, 20))),
+                law("{model: table, points: [{metered-s: 1, corrected-s: 1.5}, {metered-s: 10, corrected-s: "
+                + "20}]}"));
     }
 
     @Test
@@ -102,7 +108,8 @@ class FilmFileTest {
 
     @Test
     void shorteningTableIsRefusedAtItsPlace() {
-        assertEquals(List.of("f.yaml:5:14 reciprocity: reciprocity point 10.0 s -> 5.0 s shortens the metered time; "
+        assertEquals(List.of("f.yaml:5:14 reciprocity: reciprocity point 10.0 s -> 5.0 s shortens the "
+                + "metered time; "
                         + "a corrected time is never below it"),
                 refusal(film("mono", "{model: table, points: [{metered-s: 1, corrected-s: 2}, "
                         + "{metered-s: 10, corrected-s: 5}]}")));
@@ -137,15 +144,16 @@ class FilmFileTest {
     void noneAndTableAreReadFromText() {
         assertEquals(Reciprocity.none(), FilmFile.reciprocity("none"));
         Path table = Refusals.file(folder, "t.csv", "metered_s,corrected_s\n1,2\n10,45\n");
-        assertEquals(Reciprocity.table(List.of(new ReciprocityTable.Point(1, 2), new ReciprocityTable.Point(10, 45))),
-                FilmFile.reciprocity("table:" + table));
+        assertEquals(Reciprocity.table(List.of(new ReciprocityTable.Point(1, 2),
+                new ReciprocityTable.Point(10, 45))), FilmFile.reciprocity("table:" + table));
     }
 
     @Test
     void errorsOfATableComeWithTheirPlaces() {
         Path table = Refusals.file(folder, "t.csv", "metered_s,corrected_s\n1,x\n0,45\n");
         assertEquals(List.of(
-                "t.csv:2:3 corrected_s: expected seconds, found \"x\". Write a plain number, 0.000001 … 10000000 s.",
+                "t.csv:2:3 corrected_s: expected seconds, found \"x\". Write a plain number, 0.000001 … "
+                + "10000000 s.",
                 "t.csv:3:1 metered_s: reciprocity time 0 s is out of range; give 0.000001 … 10000000 s"),
                 Refusals.of(folder, () -> FilmFile.reciprocity("table:" + table)));
     }
@@ -166,11 +174,13 @@ class FilmFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "non", "none:1", "power", "power:", "power:x", "power:1.3,1,2", "powers:1.3", "table"})
+    @ValueSource(strings = {"", "non", "none:1", "power", "power:", "power:x", "power:1.3,1,2", "powers:1.3",
+            "table"})
     void otherTextsAreRefused(String text) {
         List<String> problems = Refusals.of(folder, () -> FilmFile.reciprocity(text));
         assertEquals(1, problems.size());
-        assertTrue(problems.get(0).endsWith("Write none, power:P, power:P,FROM_S or table:FILE."), problems.get(0));
+        assertTrue(problems.get(0).endsWith("Write none, power:P, power:P,FROM_S or table:FILE."),
+                problems.get(0));
     }
 
     @Test

@@ -81,7 +81,8 @@ class JournalCrashTest {
         List<String> notes = notes(JournalFile.read(file()));
         assertEquals(notes.size(), new HashSet<>(notes).size(), "an entry is there twice");
         int all = acknowledged.stream().mapToInt(Integer::intValue).sum();
-        assertTrue(all > WRITERS * killsAWriter, "only " + all + " entries were written: the kills came too early");
+        assertTrue(all > WRITERS * killsAWriter, "only " + all
+                + " entries were written: the kills came too early");
         for (int writer = 0; writer < WRITERS; writer++) {
             for (int number = 1; number <= acknowledged.get(writer); number++) {
                 assertTrue(notes.contains(writer + " " + number), "lost: " + writer + " " + number);
@@ -91,7 +92,10 @@ class JournalCrashTest {
         }
     }
 
-    /** Reads what is acknowledged and kills the process a random while after its first word; the last one heard of. */
+    /**
+     * Reads what is acknowledged and kills the process a random while after its first word; the last one
+     * heard of.
+     */
     private static int untilKilled(Process process, SplittableRandom random, int last) throws Exception {
         int heard = last;
         try (BufferedReader out = JournalProcess.reader(process)) {

@@ -54,7 +54,10 @@ class JournalFaultsTest {
         return all;
     }
 
-    /** A copy from elsewhere is moved to the journal's name while a command that has opened it waits for its turn. */
+    /**
+     * A copy from elsewhere is moved to the journal's name while a command that has opened it waits for its
+     * turn.
+     */
     @Test
     void anEntryAcknowledgedWhileAnotherFileTakesTheNameIsThere() throws Exception {
         JournalFile.add(file(), entry("first"));
@@ -96,7 +99,8 @@ class JournalFaultsTest {
     }
 
     private static Entry entry(String note) {
-        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
+        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600,
+                Sheets.judged(ToneWord.DARK));
         return new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(), entry.outcome(), note);
     }
 

@@ -33,7 +33,8 @@ class JournalFileTest {
 
     @Test
     void whatIsAddedIsReadAgain() {
-        Entry full = entry(3600, new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.4)), OptionalDouble.of(4.2),
+        Entry full = entry(3600,
+                new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.4)), OptionalDouble.of(4.2),
                 Optional.of(true), List.of(Spoiler.LIGHT_LEAK, Spoiler.DEW)), "line one\nline \"two\" =A1");
         Entry added = JournalFile.add(file(), full).entry();
         assertEquals("1", added.id());
@@ -52,9 +53,11 @@ class JournalFileTest {
         add(1200);
         List<String> lines = Files.readAllLines(file());
         assertEquals(2, lines.size());
-        assertTrue(lines.get(1).startsWith("{\"gloam-journal\":1,\"id\":\"2\",\"written\":\"2027-02-09T01:00:00Z\",\"film\""),
+        assertTrue(lines.get(1).startsWith(
+                "{\"gloam-journal\":1,\"id\":\"2\",\"written\":\"2027-02-09T01:00:00Z\",\"film\""),
                 lines.get(1));
-        assertTrue(lines.get(1).contains("\"open\":\"2027-02-08T20:00:00Z\",\"close\":\"2027-02-08T20:20:00Z\""));
+        assertTrue(lines.get(1).contains(
+                "\"open\":\"2027-02-08T20:00:00Z\",\"close\":\"2027-02-08T20:20:00Z\""));
     }
 
     @Test
@@ -76,14 +79,16 @@ class JournalFileTest {
         assertEquals(5, Files.readAllLines(file()).size());
         Journal journal = JournalFile.read(file());
         assertEquals(List.of("1", "2"), journal.sheets().stream().map(Entry::id).toList());
-        assertEquals(Optional.of(new Verdict.InWords(ToneWord.LIGHT)), journal.sheets().get(0).outcome().verdict());
+        assertEquals(Optional.of(new Verdict.InWords(ToneWord.LIGHT)), journal.sheets().get(0).outcome()
+                .verdict());
     }
 
     @Test
     void aSheetMayBeWithdrawn() {
         add(600);
         Entry entry = entry(600, Sheets.judged(ToneWord.DARK), "");
-        JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of("1"), true, entry.exposed(), entry.outcome(), ""));
+        JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of("1"), true, entry.exposed(),
+                entry.outcome(), ""));
         assertEquals(List.of(), JournalFile.read(file()).sheets());
     }
 
@@ -100,8 +105,8 @@ class JournalFileTest {
         String line = Files.readString(file());
         Files.writeString(file(), line + line.substring(0, line.length() / 2));
         assertEquals(1, JournalFile.read(file()).sheets().size());
-        assertEquals(List.of("journal.jsonl:2: the last line is broken off; its entry was never acknowledged. "
-                + "Add it again."), damages());
+        assertEquals(List.of("journal.jsonl:2: the last line is broken off; its entry was never "
+                + "acknowledged. Add it again."), damages());
         add(1200);
         assertEquals(List.of("1", "3"), JournalFile.read(file()).sheets().stream().map(Entry::id).toList());
         assertTrue(damages().get(0).startsWith("journal.jsonl:2:"), damages().toString());
@@ -150,15 +155,16 @@ class JournalFileTest {
     void otherFilesAreLeftAlone() throws IOException {
         Path trip = Refusals.file(folder, "trip.yaml", "title: x\n");
         assertEquals(List.of("journal \"trip.yaml\": the name of a journal ends in .jsonl"),
-                Refusals.of(folder, () -> JournalFile.add(trip, entry(600, Sheets.judged(ToneWord.DARK), ""))));
+                Refusals.of(folder, () -> JournalFile.add(trip,
+                entry(600, Sheets.judged(ToneWord.DARK), ""))));
         assertEquals("title: x\n", Files.readString(trip));
     }
 
     @Test
     void aFileThatCannotBeWrittenIsToldInOneLine() {
         Path nowhere = folder.resolve("none/journal.jsonl");
-        assertEquals(List.of("nothing was added: none/journal.jsonl cannot be written: its folder does not exist. "
-                + "The journal is as it was."), Refusals.of(folder, () -> JournalFile.add(nowhere,
+        assertEquals(List.of("nothing was added: none/journal.jsonl cannot be written: its folder does not "
+                + "exist. The journal is as it was."), Refusals.of(folder, () -> JournalFile.add(nowhere,
                         entry(600, Sheets.judged(ToneWord.DARK), ""))));
         assertFalse(Files.exists(nowhere));
         assertEquals(List.of("no file journal.jsonl. Check the name and the folder you are in."),
@@ -170,7 +176,8 @@ class JournalFileTest {
         add(600);
         Path copy = Files.copy(file(), folder.resolve("copy.jsonl"));
         assertEquals(JournalFile.read(file()), JournalFile.read(copy));
-        assertArrayEquals(Files.readString(file()).getBytes(StandardCharsets.UTF_8), Files.readAllBytes(copy));
+        assertArrayEquals(Files.readString(file()).getBytes(StandardCharsets.UTF_8),
+                Files.readAllBytes(copy));
     }
 
     private Path file() {
@@ -178,7 +185,8 @@ class JournalFileTest {
     }
 
     private List<String> damages() {
-        return JournalFile.read(file()).damages().stream().map(line -> line.replace(folder + "/", "")).toList();
+        return JournalFile.read(file()).damages().stream().map(line -> line.replace(folder + "/", ""))
+                .toList();
     }
 
     private Entry add(double openS) {
@@ -187,7 +195,8 @@ class JournalFileTest {
 
     private void correct(String id, ToneWord word) {
         Entry entry = entry(600, Sheets.judged(word), "");
-        JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of(id), false, entry.exposed(), entry.outcome(), ""));
+        JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of(id), false, entry.exposed(),
+                entry.outcome(), ""));
     }
 
     private static Entry entry(double openS, Outcome outcome, String note) {

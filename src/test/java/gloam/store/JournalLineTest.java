@@ -50,14 +50,16 @@ class JournalLineTest {
         return Stream.of(new Outcome(Optional.empty(), none, Optional.empty(), List.of()),
                 new Outcome(Optional.of(new Verdict.InWords(ToneWord.VERY_DARK)), OptionalDouble.of(4.25),
                         Optional.of(false), List.of(Spoiler.DEW)),
-                new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.5)), none, Optional.of(true), List.of()));
+                new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.5)), none, Optional.of(true),
+                List.of()));
     }
 
     @ParameterizedTest
     @MethodSource("outcomes")
     void anEntryIsReadAsItWasWritten(Outcome outcome) {
         Entry sheet = Sheets.steady("4", Films.print(640, Reciprocity.none()), 300, 600, outcome);
-        for (Entry entry : List.of(sheet, new Entry("5", Instant.parse("2027-02-09T01:00:00.125Z"), Optional.of("4"), true,
+        for (Entry entry : List.of(sheet,
+                new Entry("5", Instant.parse("2027-02-09T01:00:00.125Z"), Optional.of("4"), true,
                 sheet.exposed(), outcome, "dew, then \"frost\""))) {
             assertEquals(JournalLine.of(entry), JournalLine.of(read(JournalLine.of(entry))));
             assertEquals(outcome, read(JournalLine.of(entry)).outcome());
@@ -96,8 +98,8 @@ class JournalLineTest {
 
     @Test
     void aTextMayNotBeEndless() {
-        assertEquals(List.of("journal.jsonl:3:69 film: text of 501 characters; at most 500 are read. Shorten it."),
-                Refusals.of(folder, () -> read(LINE.replace("Slow pan", "x".repeat(501)))));
+        assertEquals(List.of("journal.jsonl:3:69 film: text of 501 characters; at most 500 are read. "
+                + "Shorten it."), Refusals.of(folder, () -> read(LINE.replace("Slow pan", "x".repeat(501)))));
     }
 
     private static Entry read(String line) {

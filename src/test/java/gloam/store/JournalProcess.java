@@ -25,7 +25,10 @@ final class JournalProcess {
     private JournalProcess() {
     }
 
-    /** Packs the writer's classes and archives them as the virtual machine likes them: its starts take half the time. */
+    /**
+     * Packs the writer's classes and archives them as the virtual machine likes them: its starts take half
+     * the time.
+     */
     static void pack(Path jars) throws Exception {
         try (JarOutputStream jar = new JarOutputStream(Files.newOutputStream(jars.resolve("writer.jar")))) {
             add(jar, Path.of("target/classes"));
@@ -50,7 +53,8 @@ final class JournalProcess {
     static List<String> packed(Path jars, Path file, int writer, int first, int last) {
         String libraries = Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
                 .filter(part -> part.endsWith(".jar")).collect(Collectors.joining(File.pathSeparator));
-        return java("-XX:SharedArchiveFile=" + jars.resolve("writer.jsa"), "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC",
+        return java("-XX:SharedArchiveFile=" + jars.resolve("writer.jsa"), "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
                 "-XX:-UsePerfData", "-cp", jars.resolve("writer.jar") + File.pathSeparator + libraries,
                 JournalWriter.class.getName(), file.toString(), String.valueOf(writer), String.valueOf(first),
                 String.valueOf(last));
@@ -58,7 +62,8 @@ final class JournalProcess {
 
     /** A command of the Java that runs the tests. */
     static List<String> java(String... args) {
-        List<String> all = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        List<String> all = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java")
+                .toString()));
         all.addAll(List.of(args));
         return all;
     }

@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 
-/** A process that adds numbered entries to a journal and says of each when it is in; it is there to be killed. */
+/**
+ * A process that adds numbered entries to a journal and says of each when it is in; it is there to be killed.
+ */
 final class JournalWriter {
 
     private JournalWriter() {
@@ -18,10 +20,12 @@ final class JournalWriter {
 
     /** Arguments: the journal, the writer's name, the first number and the last. */
     public static void main(String[] args) {
-        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
+        Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600,
+                Sheets.judged(ToneWord.DARK));
         for (int number = Integer.parseInt(args[2]); number <= Integer.parseInt(args[3]); number++) {
             try {
-                JournalFile.add(Path.of(args[0]), new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(),
+                JournalFile.add(Path.of(args[0]),
+                        new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(),
                         entry.outcome(), args[1] + " " + number));
             } catch (BadInput refused) {
                 System.out.println(refused.getMessage());

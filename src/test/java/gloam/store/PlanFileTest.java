@@ -40,7 +40,8 @@ class PlanFileTest {
         for (int sheet = 1; sheet <= 3; sheet++) {
             assertEquals(sheet, PlanFile.sheet(Input.of(plan.toString()), sheet).sheet());
         }
-        assertEquals(List.of(plan + " has no sheet 9; it has 1, 2, 3"), Refusals.of(folder, () -> PlanFile.sheet(Input.of(plan.toString()), 9)));
+        assertEquals(List.of(plan + " has no sheet 9; it has 1, 2, 3"),
+                Refusals.of(folder, () -> PlanFile.sheet(Input.of(plan.toString()), 9)));
     }
 
     @ParameterizedTest
@@ -74,8 +75,8 @@ class PlanFileTest {
 
     @Test
     void monstersAreToldInALine() {
-        assertEquals(List.of("plan.json:1:1: not JSON: Number value length (2000) exceeds the maximum allowed (1000, from "
-                + "`StreamReadConstraints.getMaxNumberLength()`)"),
+        assertEquals(List.of("plan.json:1:1: not JSON: Number value length (2000) exceeds the maximum "
+                + "allowed (1000, from `StreamReadConstraints.getMaxNumberLength()`)"),
                 Refusals.of(folder, () -> sheet("{\"nights\": [" + "9".repeat(2000) + "]}", 3)));
         assertEquals(List.of("plan.json:1:1 nights: is missing. Add the key nights."),
                 Refusals.of(folder, () -> sheet("{} and more", 3)));

@@ -16,7 +16,8 @@ class SkylineFileTest {
     @Test
     void pointsComeInAnyOrderWithCommentsAnyLineEndAndMark() {
         Skyline skyline = SkylineFile.read(Refusals.file(folder, "s.csv",
-                "\uFEFF# from the map\r\nazimuth_deg, altitude_deg\r\n\r\n270,-0.5\r\n  90 , 12\r\n# end\r\n"));
+                "\uFEFF# from the map\r\nazimuth_deg, altitude_deg\r\n\r\n270,-0.5\r\n  90 , 12\r\n# "
+                + "end\r\n"));
         assertEquals(List.of(new Skyline.Point(90, 12), new Skyline.Point(270, -0.5)), skyline.points());
     }
 
@@ -24,9 +25,10 @@ class SkylineFileTest {
     void allErrorsOfAFileComeWithTheirPlaces() {
         assertEquals(List.of(
                 "s.csv:2:1 azimuth_deg: azimuth 361 deg is out of range; give 0 … 360 deg",
-                "s.csv:2:5 altitude_deg: expected degrees, found \"high\". Write a plain number, -10 … 89 deg.",
-                "s.csv:3:1: expected 2 cells (azimuth_deg,altitude_deg), found 3. Give each, with commas between.",
-                "s.csv:5:4 altitude_deg: expected degrees, found nothing. Write a value."),
+                "s.csv:2:5 altitude_deg: expected degrees, found \"high\". Write a plain number, -10 … 89 "
+                + "deg.",
+                "s.csv:3:1: expected 2 cells (azimuth_deg,altitude_deg), found 3. Give each, with commas "
+                + "between.", "s.csv:5:4 altitude_deg: expected degrees, found nothing. Write a value."),
                 refusal("azimuth_deg,altitude_deg\n361,high\n1,2,3\n4,5\n10,\n"));
     }
 

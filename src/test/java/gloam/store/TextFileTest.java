@@ -44,7 +44,8 @@ class TextFileTest {
     void hugeFilesAreRefusedWithoutBeingRead() throws IOException {
         Path file = folder.resolve("a.yaml");
         Files.write(file, new byte[50_000_000]);
-        assertEquals(List.of("cannot read a.yaml: it is larger than 1024 KiB. Is it the right file?"), refusal(file));
+        assertEquals(List.of("cannot read a.yaml: it is larger than 1024 KiB. Is it the right file?"),
+                refusal(file));
     }
 
     @Test

@@ -46,8 +46,8 @@ class TreeTest {
     void everyKeyAndValueOfJsonHasItsPlace() {
         assertEquals(List.of("2:3 title", "2:12 Ten nights TEXT",
                 "3:3 nights", "3:14 from", "3:22 3 NUMBER", "3:25 to", "3:31 x TEXT",
-                "4:3 list", "4:12 1.5 NUMBER", "5:6 name", "5:14 null NOTHING", "5:20 on", "5:26 false TRUTH"),
-                places(tree("a.json", JSON)));
+                "4:3 list", "4:12 1.5 NUMBER", "5:6 name", "5:14 null NOTHING", "5:20 on",
+                "5:26 false TRUTH"), places(tree("a.json", JSON)));
     }
 
     @Test
@@ -98,8 +98,10 @@ class TreeTest {
     @Test
     void deepNestingIsRefusedAndNotFollowed() {
         String deep = "[".repeat(100_000);
-        assertEquals("f.json:1:26: nested deeper than 24 levels. Is it the right file?", refusal("f.json", deep));
-        assertEquals("f.yaml:1:26: nested deeper than 24 levels. Is it the right file?", refusal("f.yaml", deep));
+        assertEquals("f.json:1:26: nested deeper than 24 levels. Is it the right file?",
+                refusal("f.json", deep));
+        assertEquals("f.yaml:1:26: nested deeper than 24 levels. Is it the right file?",
+                refusal("f.yaml", deep));
     }
 
     private static String refusal(String file, String text) {

@@ -44,7 +44,8 @@ class TripDraftTest {
     @BeforeEach
     void filesThatItNames() {
         Refusals.file(folder, "skyline.csv", "azimuth_deg,altitude_deg\n0,2\n180,7\n");
-        Refusals.file(folder, "clouds.csv", "time,cloud_fraction\n2027-02-08T18:00+01:00,0.2\n2027-02-09T06:00+01:00,0.4\n");
+        Refusals.file(folder, "clouds.csv",
+                "time,cloud_fraction\n2027-02-08T18:00+01:00,0.2\n2027-02-09T06:00+01:00,0.4\n");
     }
 
     @ParameterizedTest
@@ -57,7 +58,8 @@ class TripDraftTest {
                 shown.addAll(inUse(lines, at));
             }
         }
-        assertEquals(TripKeys.all().stream().map(TripKey::path).collect(Collectors.toCollection(TreeSet::new)), shown);
+        assertEquals(TripKeys.all().stream().map(TripKey::path)
+                .collect(Collectors.toCollection(TreeSet::new)), shown);
     }
 
     @Test
@@ -66,13 +68,16 @@ class TripDraftTest {
     }
 
     private static List<String> draft(String place) {
-        Camera camera = new Camera("box", new Lens(120, List.of(FNumber.marked(11), FNumber.marked(16)), 0.9, 20, 40, 0,
+        Camera camera = new Camera("box",
+                new Lens(120, List.of(FNumber.marked(11), FNumber.marked(16)), 0.9, 20, 40, 0,
                 Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 80), Duration.ofMinutes(5));
         return new TripDraft("Meadow", Coordinates.of(place), ZoneId.of("UTC"), LocalDate.of(2027, 2, 3),
                 LocalDate.of(2027, 2, 9), camera, true, "instant-mono-640", 8).text().lines().toList();
     }
 
-    /** The keys read when the comment mark of a line is taken away, with those of the lines that belong to it. */
+    /**
+     * The keys read when the comment mark of a line is taken away, with those of the lines that belong to it.
+     */
     private Set<String> inUse(List<String> lines, int at) {
         Matcher mark = COMMENTED.matcher(lines.get(at));
         assertTrue(mark.matches());
@@ -93,7 +98,10 @@ class TripDraftTest {
         return shown;
     }
 
-    /** The lines without those in the same section whose place a line takes: the same key, or one that it excludes. */
+    /**
+     * The lines without those in the same section whose place a line takes: the same key, or one that it
+     * excludes.
+     */
     private static List<String> withoutRival(List<String> lines, int at) {
         List<String> kept = new ArrayList<>(lines);
         String line = lines.get(at);
@@ -120,7 +128,8 @@ class TripDraftTest {
     }
 
     private static String key(String line) {
-        return line.matches(" *(- )?[a-z0-9-]+:.*") ? line.strip().replaceFirst("^- ", "").replaceFirst(":.*", "") : "";
+        return line.matches(" *(- )?[a-z0-9-]+:.*") ? line.strip().replaceFirst("^- ", "")
+                .replaceFirst(":.*", "") : "";
     }
 
     private Path file(List<String> lines) {

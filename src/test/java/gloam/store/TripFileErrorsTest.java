@@ -157,7 +157,8 @@ class TripFileErrorsTest {
                 "trip.yaml:1:1 titel: unknown key. Did you mean title?",
                 "trip.yaml:3:5 sites[0].zone: is missing. Add the key zone.",
                 "trip.yaml:4:19 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
-                "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, place, latitude-deg, longitude-deg, height-m, "
+                "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, place, latitude-deg, "
+                + "longitude-deg, height-m, "
                         + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon.",
                 "trip.yaml:11:9 sheets: expected a number, found \"many\". Write a plain number, 1 … 500."),
                 refusal(bad));
@@ -173,14 +174,16 @@ class TripFileErrorsTest {
         assertEquals(List.of(
                 "trip.yaml:6:9 sheets: sheets 0 is out of range; give 1 … 500",
                 "sites.json:1:32 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
-                "s.csv:2:3 altitude_deg: skyline altitude 90 deg is out of range; give -10 … 89 deg"), refusal(bad));
+                "s.csv:2:3 altitude_deg: skyline altitude 90 deg is out of range; give -10 … 89 deg"),
+                refusal(bad));
     }
 
     @Test
     void circleOfFilesIsRefused() {
         Refusals.file(folder, "camera.yaml", "frame-mm: trip.yaml\n");
         assertTrue(refusal(GOOD.replaceAll("camera: .*", "camera: camera.yaml")).contains(
-                "camera.yaml:1:11 camera.frame-mm: the file \"trip.yaml\" names itself. Take the circle out."));
+                "camera.yaml:1:11 camera.frame-mm: the file \"trip.yaml\" names itself. Take the circle "
+                + "out."));
     }
 
     @Test
@@ -202,7 +205,8 @@ class TripFileErrorsTest {
 
     @Test
     void textCannotSteerATerminal() {
-        List<String> problems = refusal(GOOD.replace("sheets: 8", "sheets: \"\\e[31m\\n" + "x".repeat(500) + "\""));
+        List<String> problems = refusal(GOOD.replace("sheets: 8", "sheets: \"\\e[31m\\nx".repeat(500)
+                + "\""));
         assertTrue(problems.get(0).chars().noneMatch(Character::isISOControl), problems.get(0));
         assertTrue(problems.get(0).length() < 200, problems.get(0));
     }

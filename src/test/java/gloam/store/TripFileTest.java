@@ -83,15 +83,19 @@ class TripFileTest {
     @Test
     void numbersMayBeWrittenWithTheirUnits() {
         String plain = YAML.replace(", sea-horizon: true, skyline: skyline.csv", "");
-        String written = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320", "place: 40°24′36″N 1:13:48W 1.32km")
-                .replace("21.4,", "21.4 mag/arcsec2,").replace("focal-length-mm: 120", "focal-length-mm: 12 cm")
+        String written = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320",
+                "place: 40°24′36″N 1:13:48W 1.32km")
+                .replace("21.4,", "21.4 mag/arcsec2,")
+                .replace("focal-length-mm: 120", "focal-length-mm: 12 cm")
                 .replace("{width: 80, height: 70}", "8x7cm").replace("[45, 11, 12]", "[f/45, 1:11, f12]")
                 .replace("focus-m: 3", "focus-m: 300cm").replace("spot-um: 50", "spot-um: 0.05 mm")
-                .replace("changeover-min: 6.5", "changeover-min: 6m30s").replace("filter-stops: 1", "filter-stops: 1 stop")
+                .replace("changeover-min: 6.5", "changeover-min: 6m30s")
+                .replace("filter-stops: 1", "filter-stops: 1 stop")
                 .replace("exposure-s: 0.5", "exposure-s: 0.5s").replace("least: 15", "least: 1.5cm")
                 .replace("longest: 180.5", "longest: 3h30s").replace("shortest: 20", "shortest: PT20M");
         assertEquals(read("trip.yaml", plain).trip(), read("trip.yaml", written).trip());
-        String byTwoKeys = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23", "latitude-deg: 40:24:36, longitude-deg: W 1:13.8");
+        String byTwoKeys = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23",
+                "latitude-deg: 40:24:36, longitude-deg: W 1:13.8");
         assertEquals(read("trip.yaml", plain).trip(), read("trip.yaml", byTwoKeys).trip());
     }
 
@@ -148,7 +152,8 @@ class TripFileTest {
                 Duration.ofSeconds(10_830),
                 List.of(FNumber.exact(Math.pow(2, 3.5)), FNumber.exact(Math.pow(2, 5.5))), 3, 2,
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
-        assertEquals(new Wish("followed", new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
+        assertEquals(new Wish("followed",
+                new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
                 Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.One(Body.MARS), anyLength,
                 Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
                 trip.wishes().get(1));
@@ -182,8 +187,8 @@ class TripFileTest {
                 "wishes[0].exposure-min.longest: 240, or the shortest where that is more",
                 "wishes[0].worth: 1", "wishes[0].repeat: 1",
                 "wishes[1].follow.roll-deg: 0", "wishes[1].sky: any",
-                "wishes[1].exposure-min: shortest 1, longest 240", "wishes[1].worth: 1", "wishes[1].repeat: 1"),
-                reading.defaultsUsed());
+                "wishes[1].exposure-min: shortest 1, longest 240", "wishes[1].worth: 1",
+                "wishes[1].repeat: 1"), reading.defaultsUsed());
         assertEquals(Duration.ofMinutes(300), reading.trip().wishes().get(0).longest());
         assertEquals(Double.POSITIVE_INFINITY, reading.trip().camera().lens().focusM());
     }
@@ -204,7 +209,8 @@ class TripFileTest {
                 .replace(", skyline: skyline.csv", "")).trip();
         Star vega = (Star) ((Aim.Follow) trip.wishes().get(2).aim()).target();
         assertEquals("Vega", vega.name());
-        assertEquals(279.23, vega.rightAscensionDeg(), 0.01, "Hipparcos: 279.2347 deg; to 0.01 deg, from memory");
+        assertEquals(279.23, vega.rightAscensionDeg(), 0.01,
+                "Hipparcos: 279.2347 deg; to 0.01 deg, from memory");
     }
 
     @Test

@@ -25,7 +25,8 @@ class TripKeysTest {
 
     private static final Path READERS = Path.of("src/main/java/gloam/store");
     /** A key where a reader asks for it. */
-    private static final Pattern ASKED = Pattern.compile("(?:fields\\.(?:<[^>]*>)?(?:required|deciding|optional|orDefault|"
+    private static final Pattern ASKED =
+            Pattern.compile("(?:fields\\.(?:<[^>]*>)?(?:required|deciding|optional|orDefault|"
             + "orElse|numberOr|number)\\(|Choice<>\\(|between\\(fields, )\\s*\"([a-z0-9-]+)\"");
     private static final List<TripKey> KEYS = TripKeys.all();
 
@@ -49,7 +50,8 @@ class TripKeysTest {
     void everyKeyThatTheSourcesNameIsListed() throws IOException {
         Set<String> asked = new TreeSet<>();
         try (Stream<Path> sources = Files.list(READERS)) {
-            for (Path source : sources.filter(file -> file.toString().matches(".*(Section|TripFile)\\.java")).toList()) {
+            for (Path source : sources.filter(file -> file.toString().matches(".*(Section|TripFile)\\.java"))
+                    .toList()) {
                 Matcher matcher = ASKED.matcher(Files.readString(source));
                 while (matcher.find()) {
                     asked.add(matcher.group(1));
@@ -94,10 +96,11 @@ class TripKeysTest {
     @Test
     void keysOfASectionStandTogether() {
         List<String> tops = KEYS.stream().map(key -> key.path().replaceFirst("[.\\[].*", "")).toList();
-        Map<String, Long> count = tops.stream().collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
+        Map<String, Long> count = tops.stream()
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         count.forEach((top, all) -> assertEquals(all, tops.lastIndexOf(top) - tops.indexOf(top) + 1, top));
-        assertEquals(List.of("title", "sites", "nights", "camera", "film", "sheets", "preview", "forecast", "wishes"),
-                tops.stream().distinct().toList());
+        assertEquals(List.of("title", "sites", "nights", "camera", "film", "sheets", "preview", "forecast",
+                "wishes"), tops.stream().distinct().toList());
     }
 
     private static TripKey key(String path) {

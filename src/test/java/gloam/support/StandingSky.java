@@ -20,7 +20,8 @@ import java.time.Instant;
  * @param moonKm     how far it is from the site
  * @param moonPhase  its phase angle, 0 for full
  */
-public record StandingSky(Direction sun, Direction moon, double moonKm, Angle moonPhase) implements Ephemeris {
+public record StandingSky(Direction sun, Direction moon, double moonKm,
+        Angle moonPhase) implements Ephemeris {
 
     private static final double AU_KM = 149_597_870.7;
 

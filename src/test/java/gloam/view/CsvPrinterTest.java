@@ -35,9 +35,10 @@ class CsvPrinterTest {
 
     @Test
     void everyLineHasACellForEachField() {
-        String printed = CsvPrinter.printed(JournalExportText.document(
-                JournalExportReport.of(List.of(sheet("plain")), Instant.EPOCH)));
-        assertTrue(printed.endsWith("\r\n") && printed.replace("\r\n", "").indexOf('\n') < 0, "RFC 4180, 2.1: lines end in CRLF");
+        String printed = CsvPrinter.printed(
+                JournalExportReport.of(List.of(sheet("plain")), Instant.EPOCH).document());
+        assertTrue(printed.endsWith("\r\n") && printed.replace("\r\n", "").indexOf('\n') < 0,
+                "RFC 4180, 2.1: lines end in CRLF");
         List<String> lines = printed.lines().toList();
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).startsWith("id,film,batch,site,openAt,closeAt,"));
@@ -46,7 +47,8 @@ class CsvPrinterTest {
     }
 
     private static Entry sheet(String note) {
-        Entry sheet = Sheets.steady("1", Films.print(640, Reciprocity.none()), 300, 600, Sheets.judged(ToneWord.DARK));
+        Entry sheet = Sheets.steady("1", Films.print(640, Reciprocity.none()), 300, 600,
+                Sheets.judged(ToneWord.DARK));
         return new Entry("1", Instant.EPOCH, Optional.empty(), false, sheet.exposed(), sheet.outcome(), note);
     }
 }

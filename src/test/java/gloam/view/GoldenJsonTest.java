@@ -38,8 +38,8 @@ class GoldenJsonTest {
         try (JsonParser json = STRICT.createParser(text)) {
             for (JsonToken token = json.nextToken(); token != null; token = json.nextToken()) {
                 if (token == JsonToken.VALUE_NUMBER_FLOAT) {
-                    String name = json.currentName() == null ? json.streamReadContext().getParent().currentName()
-                            : json.currentName();
+                    String name = json.currentName() == null ? json.streamReadContext().getParent()
+                            .currentName() : json.currentName();
                     assertEquals(json.getString(), Accuracy.of(name).text(json.getDoubleValue()), name);
                 }
             }

@@ -22,7 +22,8 @@ class JournalGuideReportTest {
     @Test
     void eachWordIsLighterThanTheOneBefore() {
         for (int i = 1; i < WORDS.size(); i++) {
-            assertTrue(WORDS.get(i).reflectance() > 1.2 * WORDS.get(i - 1).reflectance(), WORDS.get(i).word());
+            assertTrue(WORDS.get(i).reflectance() > 1.2 * WORDS.get(i - 1).reflectance(),
+                    WORDS.get(i).word());
             assertTrue(WORDS.get(i).patch().compareTo(WORDS.get(i - 1).patch()) > 0);
         }
     }

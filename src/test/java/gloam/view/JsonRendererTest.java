@@ -28,7 +28,8 @@ class JsonRendererTest {
 
     @Test
     void timesKeepSecondsAndOffset() throws IOException {
-        assertEquals("2027-02-08T12:00:00.0+01:00", json(report("measured", 21.5)).get("generatedAt").asString());
+        assertEquals("2027-02-08T12:00:00.0+01:00", json(report("measured", 21.5)).get("generatedAt")
+                .asString());
     }
 
     @Test
@@ -48,7 +49,8 @@ class JsonRendererTest {
     @Test
     void numbersThatAreNoneAreABug() {
         ExposureReport report = report("measured", Double.NaN);
-        assertThrows(IllegalStateException.class, () -> new JsonRenderer().render(report, new StringBuilder()));
+        assertThrows(IllegalStateException.class, () -> new JsonRenderer()
+                .render(report, new StringBuilder()));
     }
 
     private static JsonNode json(Report report) throws IOException {
@@ -61,9 +63,10 @@ class JsonRendererTest {
     private static ExposureReport report(String source, double skyMagArcsec2) {
         OptionalDouble none = OptionalDouble.empty();
         Situation situation = new Situation(source, skyMagArcsec2, 0.0002, List.of(), Optional.empty(),
-                Optional.empty(), "film", 0, 640, "no law", 120, none, 0.9, none, none, OptionalDouble.of(-2), 1,
-                none, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none, 0, 0,
-                0.4, 0.1);
+                Optional.empty(), "film", 0, 640, "no law", 120, none, 0.9, none, none, OptionalDouble.of(-2),
+                1,
+                none, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none,
+                0, 0, 0.4, 0.1);
         return new ExposureReport(NOON, situation, List.of(), Optional.empty(), List.of());
     }
 }

@@ -41,7 +41,8 @@ class NightCalendarTest {
             if (base > 30) {
                 words++;
                 assertTrue(cells.stream().anyMatch(cell -> left >= cell[0] && right <= cell[0] + cell[2]
-                        && base <= cell[1] + cell[3] && base - FONT >= cell[1]), () -> text.getTextContent() + " at " + left);
+                        && base <= cell[1] + cell[3] && base - FONT >= cell[1]), () -> text.getTextContent()
+                        + " at " + left);
             }
         }
         assertEquals(4 * 365, words);
@@ -50,7 +51,8 @@ class NightCalendarTest {
     @Test
     void oneNightIsTheBest() throws Exception {
         Document svg = drawn(LocalDate.of(2027, 2, 27), LocalDate.of(2027, 3, 14));
-        Matcher best = Pattern.compile("stroke-width=\"2.5\"").matcher(text(LocalDate.of(2027, 2, 27), LocalDate.of(2027, 3, 14)));
+        Matcher best = Pattern.compile("stroke-width=\"2.5\"")
+                .matcher(text(LocalDate.of(2027, 2, 27), LocalDate.of(2027, 3, 14)));
         assertEquals(1, best.results().count());
         assertEquals(16, rectangles(svg).size());
     }
@@ -60,7 +62,8 @@ class NightCalendarTest {
         for (int i = 0; i < svg.getElementsByTagName("rect").getLength(); i++) {
             Element rect = (Element) svg.getElementsByTagName("rect").item(i);
             if (rect.getAttribute("class").equals("box")) {
-                cells.add(new double[] {number(rect, "x"), number(rect, "y"), number(rect, "width"), number(rect, "height")});
+                cells.add(new double[] {number(rect, "x"), number(rect, "y"), number(rect, "width"),
+                        number(rect, "height")});
             }
         }
         return cells;
@@ -71,12 +74,14 @@ class NightCalendarTest {
     }
 
     private static Document drawn(LocalDate first, LocalDate last) throws Exception {
-        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(text(first, last))));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new InputSource(new StringReader(text(first, last))));
     }
 
     private static String text(LocalDate first, LocalDate last) {
         List<LocalDate> dates = first.datesUntil(last.plusDays(1)).toList();
         return NightCalendar.of(NightsReport.of(new Ranking(
-                new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates), List.of()), Instant.EPOCH));
+                new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates), List.of()),
+                Instant.EPOCH));
     }
 }

@@ -17,7 +17,8 @@ class NightTimesTest {
 
     @ParameterizedTest
     @CsvSource({"2027-02-08T20:30:00Z, 21:30, 21:30", "2027-02-08T22:59:29Z, 23:59, Tue 00:00",
-        "2027-02-08T22:59:30Z, Tue 2027-02-09 00:00, Tue 00:00", "2027-02-09T00:44:00Z, Tue 2027-02-09 01:44, Tue 01:44"})
+        "2027-02-08T22:59:30Z, Tue 2027-02-09 00:00, Tue 00:00",
+        "2027-02-09T00:44:00Z, Tue 2027-02-09 01:44, Tue 01:44"})
     void aTimeAfterMidnightHasItsDate(String at, String nearest, String opens) {
         NightTimes times = times("2027-02-08", "Europe/Madrid");
         assertEquals(nearest, times.time(Instant.parse(at)));
@@ -26,8 +27,10 @@ class NightTimesTest {
 
     @ParameterizedTest
     @CsvSource({"2027-02-08T19:00:00Z, 2027-02-08T20:00:00Z, 20:00–21:00, Mon 2027-02-08 20:00 – 21:00",
-        "2027-02-08T19:00:00Z, 2027-02-09T00:00:00Z, 20:00 – Tue 2027-02-09 01:00, Mon 2027-02-08 20:00 – Tue 2027-02-09 01:00",
-        "2027-02-09T00:44:00Z, 2027-02-09T01:56:00Z, Tue 2027-02-09 01:44–02:56, Tue 2027-02-09 01:44 – 02:56"})
+        "2027-02-08T19:00:00Z, 2027-02-09T00:00:00Z, 20:00 – Tue 2027-02-09 01:00, Mon 2027-02-08 20:00 – "
+        + "Tue 2027-02-09 01:00",
+        "2027-02-09T00:44:00Z, 2027-02-09T01:56:00Z, Tue 2027-02-09 01:44–02:56, Tue 2027-02-09 01:44 – "
+        + "02:56"})
     void aSpanNamesEachDateOnce(String from, String to, String span, String exposure) {
         NightTimes times = times("2027-02-08", "Europe/Madrid");
         assertEquals(span, times.span(Instant.parse(from), Instant.parse(to)));
@@ -35,7 +38,8 @@ class NightTimesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2027-10-31T00:30:00Z, Sun 01:30+01:00", "2027-10-31T01:30:00Z, Sun 01:30Z", "2027-10-31T02:30:00Z, Sun 02:30",
+    @CsvSource({"2027-10-31T00:30:00Z, Sun 01:30+01:00", "2027-10-31T01:30:00Z, Sun 01:30Z",
+            "2027-10-31T02:30:00Z, Sun 02:30",
         "2027-10-30T23:30:00Z, Sun 00:30"})
     void aTimeThatComesTwiceSaysWhich(String at, String text) {
         assertEquals(text, times("2027-10-30", "Europe/London").opens(Instant.parse(at)));
@@ -53,13 +57,18 @@ class NightTimesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2027-10-30, Europe/Zurich, 2027-10-30T22:10:00Z, 2027-10-31T03:00:00Z, 01+02:00 02+02:00 02+01:00 03+01:00",
-        "2027-03-27, Europe/Zurich, 2027-03-27T23:00:00Z, 2027-03-28T02:30:00Z, 00+01:00 01+01:00 03+02:00 04+02:00",
-        "2027-04-03, Australia/Lord_Howe, 2027-04-03T13:30:00Z, 2027-04-03T17:00:00Z, 01+11:00 02+10:30 03+10:30",
-        "2027-10-02, Australia/Lord_Howe, 2027-10-02T14:00:00Z, 2027-10-02T18:00:00Z, 01+10:30 03+11:00 04+11:00",
+        "2027-10-30, Europe/Zurich, 2027-10-30T22:10:00Z, 2027-10-31T03:00:00Z, 01+02:00 02+02:00 02+01:00 "
+                + "03+01:00",
+        "2027-03-27, Europe/Zurich, 2027-03-27T23:00:00Z, 2027-03-28T02:30:00Z, 00+01:00 01+01:00 03+02:00 "
+        + "04+02:00",
+        "2027-04-03, Australia/Lord_Howe, 2027-04-03T13:30:00Z, 2027-04-03T17:00:00Z, 01+11:00 02+10:30 "
+        + "03+10:30",
+        "2027-10-02, Australia/Lord_Howe, 2027-10-02T14:00:00Z, 2027-10-02T18:00:00Z, 01+10:30 03+11:00 "
+        + "04+11:00",
         "2027-02-08, Asia/Kathmandu, 2027-02-08T14:15:00Z, 2027-02-08T16:15:00Z, 20+05:45 21+05:45"})
     void fullHoursAreThoseTheClocksShow(String evening, String zone, String from, String to, String hours) {
-        assertEquals(hours, String.join(" ", times(evening, zone).fullHours(Instant.parse(from), Instant.parse(to)).stream()
+        assertEquals(hours, String.join(" ",
+                times(evening, zone).fullHours(Instant.parse(from), Instant.parse(to)).stream()
                 .map(hour -> String.format("%02d%s", hour.getHour(), hour.getOffset())).toList()));
     }
 

@@ -26,12 +26,17 @@ import org.junit.jupiter.api.Test;
 /** The sentences that stand beside a wish refused. */
 class ReasonWordsTest {
 
-    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH, LocalDate.of(2027, 2, 8));
-    private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone()).toInstant();
+    private static final Night NIGHT = Night.of(new AnalyticEphemeris(), Places.MID_NORTH,
+            LocalDate.of(2027, 2, 8));
+    private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone())
+            .toInstant();
     private static final Wish WISH = new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
             Wish.SkyKind.DUSK, new Wish.Tone.Near(2), new Wish.Records.Nothing(),
             new Wish.TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
             Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
+
+    private static final String COMMAND = " (gloam trail --trip FILE --site \"mid north\" --azimuth 180.00"
+            + " --altitude 40.00 --f-number 16 --from 2027-02-08T21:00 --lasts 20m)";
 
     private static String words(Reason reason) {
         return words(reason, Optional.empty());
@@ -47,11 +52,11 @@ class ReasonWordsTest {
 
     @Test
     void limitsThatExcludeEachOtherAreNamedWithTheirTimes() {
-        assertEquals("needs at least 30 min, but reaches +2.0 at f/11 after 29 min",
+        assertEquals("needs at least 30 min, but too light for tone +2.0 at f/11 after 29 min",
                 words(between(DurationLimit.EXPOSURE, DurationLimit.TONE)));
         assertEquals("a trail of 30 mm needs 30 min, but the longest exposure wanted is 29 min",
                 words(between(DurationLimit.TRAIL, DurationLimit.EXPOSURE)));
-        assertEquals("tone +2.0 at f/11 needs 30 min, but its trail reaches 50 mm after 29 min",
+        assertEquals("too dark for tone +2.0 at f/11 before 30 min, but its trail reaches 50 mm after 29 min",
                 words(between(DurationLimit.TONE, DurationLimit.TRAIL)));
     }
 
@@ -64,12 +69,17 @@ class ReasonWordsTest {
 
     @Test
     void aRemedySaysWhenAndWhatIsGivenUp() {
-        Reason faint = new Reason.NotRecorded(new Wish.Records.One(Body.MARS), 0.84, FNumber.marked(16));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible from 21:00, one minute long",
+        Reason faint = new Reason.TooFaint(Body.MARS, 0.84,
+                new Reason.Exposure(FNumber.marked(16), 20, -2, NINE, Direction.ofDegrees(180, 40)));
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND
+                + "; possible from 21:00, one minute long",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.SHORTEST, 1, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible with 4 mm less trail from 21:00",
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND
+                + "; possible with 4 mm less trail from 21:00",
                 words(faint, Optional.of(new Remedy.Changed(Remedy.Change.TRAIL_LENGTH, -3.2, NINE))));
-        assertEquals("Mars would not record: 0.8 mag too faint for f/16; possible at " + Places.MID_NORTH.name()
-                + " from 21:00", words(faint, Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
+        assertEquals("Mars would not record: 0.8 mag too faint at f/16 in 20 min" + COMMAND + "; possible at "
+                + Places.MID_NORTH.name()
+                + " from 21:00", words(faint,
+                Optional.of(new Remedy.Elsewhere(NIGHT, Optional.of(Places.MID_NORTH), NINE))));
     }
 }

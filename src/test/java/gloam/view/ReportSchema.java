@@ -27,17 +27,19 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * The JSON Schema (draft 2020-12) of all reports, made of what writes them.
  *
- * <p>Every property is required, and none may be added; where there is no value it is null. A number says its unit and to
- * how many places it is cut.
+ * <p>Every property is required, and none may be added; where there is no value it is null. A number says its
+ * unit and to how many places it is cut.
  */
 final class ReportSchema {
 
-    private static final Set<Class<?>> WHOLE = Set.of(int.class, long.class, Integer.class, OptionalInt.class);
-    private static final Set<Class<?>> NUMBER = Set.of(double.class, Double.class, OptionalDouble.class, Angle.class,
-            FNumber.class);
+    private static final Set<Class<?>> WHOLE = Set.of(int.class, long.class, Integer.class,
+            OptionalInt.class);
+    private static final Set<Class<?>> NUMBER = Set.of(double.class, Double.class, OptionalDouble.class,
+            Angle.class, FNumber.class);
     private static final Set<Class<?>> MOMENT = Set.of(Instant.class, OffsetDateTime.class);
     private static final Set<Class<?>> TRUTH = Set.of(boolean.class, Boolean.class);
-    private static final Set<Class<?>> ABSENT_AT_TIMES = Set.of(Optional.class, OptionalDouble.class, OptionalInt.class);
+    private static final Set<Class<?>> ABSENT_AT_TIMES = Set.of(Optional.class, OptionalDouble.class,
+            OptionalInt.class);
 
     private static final JsonMapper MAPPER = JsonRenderer.mapper();
 
@@ -57,7 +59,8 @@ final class ReportSchema {
 
     /** The schema as text, indented. */
     static String text() {
-        return JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(new ReportSchema().schema) + "\n";
+        return JsonMapper.shared().writerWithDefaultPrettyPrinter()
+                .writeValueAsString(new ReportSchema().schema) + "\n";
     }
 
     private void permitted(Class<?> type, ArrayNode reports) {
@@ -82,7 +85,8 @@ final class ReportSchema {
                     public void optionalProperty(BeanProperty property) {
                         if (!property.getType().hasRawClass(Map.class)) {
                             Class<?> owner = property.getMember().getDeclaringClass();
-                            properties.set(property.getName(), of(owner, property.getName(), property.getType()));
+                            properties.set(property.getName(),
+                                    of(owner, property.getName(), property.getType()));
                             required.add(property.getName());
                         }
                     }

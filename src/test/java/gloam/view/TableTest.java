@@ -15,27 +15,30 @@ class TableTest {
 
     @Test
     void numbersStandRightAndWordsLeft() {
-        Table table = new Table(Table.words("wish"), Table.numbers("trail", "mm")).row("pole", "7").row("Mars", "128");
+        Table table = new Table(Table.words("wish"), Table.numbers("trail", "mm")).row("pole", "7")
+                .row("Mars", "128");
         assertEquals(List.of("  wish  trail mm", "  pole         7", "  Mars       128"), at(100, table));
     }
 
     @Test
     void wideLettersTakeTwoColumnsAndMarksNone() {
-        Table table = new Table(Table.words("site"), Table.numbers("h")).row("星空", "1").row("e\u0301te\u0301", "2");
+        Table table = new Table(Table.words("site"), Table.numbers("h")).row("星空", "1")
+                .row("e\u0301te\u0301", "2");
         assertEquals(List.of("  site  h", "  星空  1", "  e\u0301te\u0301   2"), at(100, table));
     }
 
     @Test
     void tooWideWordsRunOnBelow() {
-        Table table = new Table(Table.numbers("rank"), Table.words("why")).row("1", "dark all night ".repeat(12));
+        Table table = new Table(Table.numbers("rank"), Table.words("why"))
+                .row("1", "dark all night ".repeat(12));
         assertEquals(3, at(100, table).size());
         assertTrue(at(100, table).stream().allMatch(line -> line.length() <= 100));
     }
 
     @Test
     void whereColumnsDoNotFitWordsGiveWayFirst() {
-        assertEquals(List.of("  wish              faintest star mag  site", "  The long arm of                 5.2  Loma",
-                "  the galaxy"), at(43, LION));
+        assertEquals(List.of("  wish              faintest star mag  site",
+                "  The long arm of                 5.2  Loma", "  the galaxy"), at(43, LION));
     }
 
     @Test
@@ -48,12 +51,15 @@ class TableTest {
     void thenColumnsLeaveInTheirOrderAndAreToldUnderTheirRow() {
         Table table = new Table(Table.words("wish"), Table.numbers("faintest", "mag").leaving(2),
                 Table.numbers("azimuth", "°").leaving(1), Table.words("moon").leaving(1))
-                .row("The long arm of the galaxy", "5.2", "180", "").note("because").row("Mars", "none", "7", "up");
+                .row("The long arm of the galaxy", "5.2", "180", "").note("because")
+                .row("Mars", "none", "7", "up");
         assertEquals(List.of("  wish                faintest mag", "  The long arm of              5.2",
                 "  the galaxy", "      azimuth 180°", "      because", "  Mars                        none",
                 "      azimuth 7°, moon up"), at(34, table));
-        assertEquals(List.of("  wish", "  The long arm of the", "  galaxy", "      faintest 5.2 mag,", "      azimuth 180°",
-                "      because", "  Mars", "      faintest mag none,", "      azimuth 7°, moon", "      up"), at(24, table));
+        assertEquals(List.of("  wish", "  The long arm of the", "  galaxy", "      faintest 5.2 mag,",
+                "      azimuth 180°",
+                "      because", "  Mars", "      faintest mag none,", "      azimuth 7°, moon", "      up"),
+                at(24, table));
     }
 
     /** One word a line is hard to read. */
@@ -61,17 +67,20 @@ class TableTest {
     void columnsLeaveRatherThanCellsTakeManyLines() {
         Table table = new Table(Table.words("wish"), Table.numbers("faintest", "mag").leaving(1))
                 .row("The long arm of the galaxy", "5.2");
-        assertEquals(List.of("  wish             faintest", "                        mag", "  The long arm of       5.2",
-                "  the galaxy"), at(27, table));
-        assertEquals(List.of("  wish", "  The long arm of the", "  galaxy", "      faintest 5.2 mag"), at(24, table));
+        assertEquals(List.of("  wish             faintest", "                        mag",
+                "  The long arm of       5.2", "  the galaxy"), at(27, table));
+        assertEquals(List.of("  wish", "  The long arm of the", "  galaxy", "      faintest 5.2 mag"),
+                at(24, table));
     }
 
     @Test
     void rowsThatFitInNoColumnsAreToldOneAfterTheOther() {
-        Table table = new Table(Table.words(""), Table.numbers("opened"), Table.numbers("f/"), Table.words("film"))
-                .row("Mars", "2027-02-08", "11", "instant-mono-640").note("because").row("Moon", "2027-02-09", "8", "");
-        assertEquals(List.of("  - Mars, opened", "    2027-02-08, f/ 11,", "    film", "    instant-mono-640", "      because",
-                "  - Moon, opened", "    2027-02-09, f/ 8"), at(22, table));
+        Table table = new Table(Table.words(""), Table.numbers("opened"), Table.numbers("f/"),
+                Table.words("film"))
+                .row("Mars", "2027-02-08", "11", "instant-mono-640").note("because")
+                .row("Moon", "2027-02-09", "8", "");
+        assertEquals(List.of("  - Mars, opened", "    2027-02-08, f/ 11,", "    film", "    instant-mono-640",
+                "      because", "  - Moon, opened", "    2027-02-09, f/ 8"), at(22, table));
     }
 
     @Test

@@ -16,10 +16,14 @@ class TextWidthTest {
         assertEquals(width, TextWidth.of(text));
     }
 
-    /** Emoji sequences as Unicode Technical Standard 51 names them: joined, with a skin tone, a flag, a sign as a picture. */
+    /**
+     * Emoji sequences as Unicode Technical Standard 51 names them: joined, with a skin tone, a flag, a sign
+     * as a picture.
+     */
     @ParameterizedTest
     @CsvSource({"\uD83D\uDC69\u200D\uD83D\uDE80, 2", "\uD83D\uDC68\u200D\uD83D\uDC69\u200D\uD83D\uDC67, 2",
-        "\uD83D\uDC4D\uD83C\uDFFD, 2", "\uD83C\uDDEA\uD83C\uDDF8, 2", "\u2744\uFE0F, 2", "\u2744, 1", "a\u200Db, 2"})
+        "\uD83D\uDC4D\uD83C\uDFFD, 2", "\uD83C\uDDEA\uD83C\uDDF8, 2", "\u2744\uFE0F, 2", "\u2744, 1",
+        "a\u200Db, 2"})
     void aPictureOfSeveralCharactersIsAsWideAsOne(String text, int width) {
         assertEquals(width, TextWidth.of(text));
     }
@@ -30,11 +34,15 @@ class TextWidthTest {
                 TextWidth.wrapped("one two three incomprehensible x", 8));
     }
 
-    /** Lines may be broken on either side of an ideograph (Unicode Standard Annex 14, class ID), marks stay with it. */
+    /**
+     * Lines may be broken on either side of an ideograph (Unicode Standard Annex 14, class ID), marks stay
+     * with it.
+     */
     @Test
     void wordsWiderThanALineBreakBesideWideLetters() {
         assertEquals(List.of("星空星空", "星ab"), TextWidth.wrapped("星空星空星ab", 8));
-        assertEquals(List.of("か\u3099か\u3099", "か\u3099か\u3099"), TextWidth.wrapped("か\u3099か\u3099か\u3099か\u3099", 4));
+        assertEquals(List.of("か\u3099か\u3099", "か\u3099か\u3099"),
+                TextWidth.wrapped("か\u3099か\u3099か\u3099か\u3099", 4));
         assertEquals(2, TextWidth.ofWidestWord("星空 星"));
         assertEquals(4, TextWidth.ofWidestWord("Loma to"));
     }

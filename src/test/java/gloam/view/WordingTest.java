@@ -11,7 +11,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WordingTest {
 
     @ParameterizedTest
-    @CsvSource({"0.4, 0.4 s", "1, 1.0 s", "45, 45 s", "99.4, 99 s", "99.6, 1 min 40 s", "119, 2 min", "347, 5 min 50 s",
+    @CsvSource({"0.4, 0.4 s", "1, 1.0 s", "45, 45 s", "99.4, 99 s", "99.6, 1 min 40 s", "119, 2 min",
+            "347, 5 min 50 s",
         "599, 10 min", "1080, 18 min", "6600, 1 h 50 min", "9414, 2 h 40 min", "35990, 10 h", "36000, 10 h",
         "50000, 14 h", "600000, 6.9 d"})
     void exposureHasTwoDigitsThatCanBeSet(double seconds, String text) {

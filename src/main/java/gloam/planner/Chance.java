@@ -1,0 +1,87 @@
+package gloam.planner;
+
+import java.util.stream.IntStream;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
+/**
+ * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in whole
+ * hundredths, since it is not known better than that.
+ *
+ * <p>Where a tone or a trail limit will lie is a normal distribution about what is computed, so that an
+ * exposure deep inside a limit has a better chance than one that lies on it. A limit that the computed
+ * exposure itself breaks, and an aim that it misses by more than {@link #MOST_MISS_STOPS}, leave no chance at
+ * all.
+ */
+final class Chance {
+
+    /** A chance that is certain, in hundredths. */
+    static final int CERTAIN = 100;
+    /** A tone aimed at is missed by no more than that; common practice, no source. */
+    static final double MOST_MISS_STOPS = 1.5;
+
+    /** A tone so near the one aimed at is the one wished, as brackets and the journal have it. */
+    private static final double RIGHT_STOPS = 0.5;
+    /** Standard deviation of a trail limit, see {@link gloam.exposure.TrailLimit}. */
+    private static final double LIMIT_SPREAD_MAG = 0.5;
+
+    private static final int REACH = 6;
+    private static final int STEPS_A_SIGMA = 64;
+    /** The library takes some hundred times as long as a table of what it says. */
+    private static final double[] BELOW = table();
+
+    private Chance() {
+    }
+
+    private static double[] table() {
+        NormalDistribution standard = new NormalDistribution();
+        return IntStream.rangeClosed(0, 2 * REACH * STEPS_A_SIGMA + 1)
+                .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA - REACH))
+                .toArray();
+    }
+
+    /** Share of the standard normal distribution below a value. */
+    static double below(double sigmas) {
+        if (Math.abs(sigmas) >= REACH) {
+            return sigmas > 0 ? 1 : 0;
+        }
+        double step = (sigmas + REACH) * STEPS_A_SIGMA;
+        int left = (int) step;
+        return BELOW[left] + (step - left) * (BELOW[left + 1] - BELOW[left]);
+    }
+
+    /**
+     * By how many stops a tone misses what a wish leaves open: over its limit, or too far from its aim; else
+     * 0.
+     */
+    static double missStops(Wish.Tone wanted, double madeStops) {
+        double miss = wanted instanceof Wish.Tone.Near near ? Math.abs(madeStops - near.stops())
+                - MOST_MISS_STOPS : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
+        return Math.max(0, miss);
+    }
+
+    /** That the tone lies within its limit, or near its aim. */
+    static double ofTone(Wish.Tone wanted, double madeStops, double spreadStops) {
+        if (missStops(wanted, madeStops) > 0) {
+            return 0;
+        } else if (wanted instanceof Wish.Tone.AtMost most) {
+            return below((most.stops() - madeStops) / spreadStops);
+        } else if (wanted instanceof Wish.Tone.Near near) {
+            double off = madeStops - near.stops();
+            return below((RIGHT_STOPS - off) / spreadStops) - below((-RIGHT_STOPS - off) / spreadStops);
+        }
+        return 1;
+    }
+
+    /**
+     * That something records whose trail is brighter than the limit by a margin in mag; none where it is
+     * fainter.
+     */
+    static double ofTrail(double marginMag) {
+        return marginMag >= 0 ? below(marginMag / LIMIT_SPREAD_MAG) : 0;
+    }
+
+    /** A chance in hundredths. */
+    static int hundredths(double chance) {
+        return (int) Math.round(CERTAIN * chance);
+    }
+}

@@ -1,0 +1,45 @@
+package gloam.planner;
+
+import gloam.ephemeris.Night;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one night at one site offers to the wishes of a trip.
+ *
+ * @param night    the night
+ * @param toWishes one for each wish, in the trip's order
+ */
+record EveningOffers(Night night, List<ToWish> toWishes) {
+
+    /**
+     * What it offers to a wish.
+     *
+     * @param offers   exposures to choose from
+     * @param closedBy why there are none, where there are none
+     */
+    record ToWish(List<Offer> offers, Optional<Reason> closedBy) {
+
+        /** The most that one of them gains, 0 for none. */
+        long most() {
+            return offers.stream().mapToLong(Offer::gain).max().orElse(0);
+        }
+
+        /** The first opening that gains most. */
+        Offer best() {
+            return offers.stream().filter(offer -> offer.gain() == most())
+                    .min((one, other) -> Integer.compare(one.firstOpenMin(), other.firstOpenMin()))
+                    .orElseThrow();
+        }
+    }
+
+    /** Everything that could be exposed. */
+    List<Offer> all() {
+        return toWishes.stream().flatMap(wish -> wish.offers.stream()).toList();
+    }
+
+    /** What the night gains at most, wishes not standing in each other's way. */
+    long promise() {
+        return toWishes.stream().mapToLong(ToWish::most).sum();
+    }
+}

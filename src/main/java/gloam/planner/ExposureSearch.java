@@ -1,0 +1,182 @@
+package gloam.planner;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Finds every exposure that a night leaves a wish and that is worth more than all that lie inside its time:
+ * of each duration, the openings of all minutes, through the f-number that is best there.
+ *
+ * <p>Looks every five minutes and at the ends of what is allowed, and at the minutes between two looks that
+ * differ.
+ */
+final class ExposureSearch {
+
+    private static final int PREFERENCES = 10_000;
+    /**
+     * Between two looks that are as good through one f-number and differ by less in tone, nothing else is
+     * found.
+     */
+    private static final double EVEN_STOPS = 0.1;
+
+    private final WishNight night;
+    private final int minutes;
+    private final int[] bestInside;
+
+    private ExposureSearch(WishNight night, int minutes) {
+        this.night = night;
+        this.minutes = minutes;
+        this.bestInside = new int[minutes + 1];
+    }
+
+    /**
+     * The offers of a wish on a night.
+     *
+     * @param number  number of the wish in the trip
+     * @param minutes how many minutes the night has
+     */
+    static List<Offer> offers(WishNight night, int number, int minutes) {
+        ExposureSearch search = new ExposureSearch(night, minutes);
+        List<Offer> offers = new ArrayList<>();
+        int before = 0;
+        for (int durationMin : night.durations()) {
+            search.lengthenBy(durationMin - before);
+            search.add(offers, number, durationMin);
+            before = durationMin;
+        }
+        return List.copyOf(offers);
+    }
+
+    /**
+     * The f-number, by its place among those to choose from, that is best for an exposure; -1 where none is
+     * any good.
+     */
+    static int bestFNumber(WishNight night, int openMin, int closeMin) {
+        int best = -1;
+        int most = 0;
+        for (int number = 0; number < night.with().fNumbers().size(); number++) {
+            int value = value(night, number, openMin, closeMin, 0);
+            if (value > most) {
+                most = value;
+                best = number;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * When to close an exposure whose tone is aimed at, for the tone nearest to the aim that costs nothing:
+     * no later than there is time for, with the same chance.
+     */
+    static int closeNearestToTone(WishNight night, int openMin, int closeMin, int latestMin) {
+        if (!(night.wish().tone() instanceof Wish.Tone.Near near)) {
+            return closeMin;
+        }
+        int stepMin = night.aiming().fixed() ? 1 : 2;
+        int number = bestFNumber(night, openMin, closeMin);
+        int chance = night.hundredths(number, openMin, closeMin, 0);
+        int nearest = closeMin;
+        double least = Math.abs(night.light().toneStops(number, openMin, closeMin) - near.stops());
+        int lastMin = Math.min(latestMin, openMin + DurationLimits.longestMin(night.wish()));
+        for (int later = closeMin + stepMin; later <= lastMin && night.allows(openMin, later);
+                later += stepMin) {
+            double miss = Math.abs(night.light().toneStops(number, openMin, later) - near.stops());
+            if (miss < least && bestFNumber(night, openMin, later) == number
+                    && night.hundredths(number, openMin, later, 0) == chance) {
+                nearest = later;
+                least = miss;
+            }
+        }
+        return nearest;
+    }
+
+    private static int value(WishNight night, int number, int openMin, int closeMin, int floor) {
+        int hundredths = night.hundredths(number, openMin, closeMin, floor);
+        return hundredths == 0 ? 0 : hundredths * PREFERENCES + night.preference(number, openMin, closeMin);
+    }
+
+    /** What lies inside exposures that open at a minute, when they get longer. */
+    private void lengthenBy(int min) {
+        for (int openMin = 0; openMin < bestInside.length; openMin++) {
+            int last = Math.min(bestInside.length - 1, openMin + min);
+            int best = bestInside[openMin];
+            for (int later = openMin + 1; later <= last; later++) {
+                best = Math.max(best, bestInside[later]);
+            }
+            bestInside[openMin] = best;
+        }
+    }
+
+    private void add(List<Offer> offers, int number, int durationMin) {
+        BitSet allowed = new BitSet(minutes);
+        for (int openMin = 0; openMin + durationMin <= minutes; openMin++) {
+            allowed.set(openMin, night.moments().throughout().get(openMin)
+                    && night.allows(openMin, openMin + durationMin));
+        }
+        int[] values = new int[minutes + 1];
+        for (MinuteRun run : MinuteRun.of(allowed)) {
+            look(values, run, durationMin);
+            addTo(offers, number, durationMin, values, run);
+        }
+        for (int openMin = allowed.nextSetBit(0); openMin >= 0; openMin = allowed.nextSetBit(openMin + 1)) {
+            bestInside[openMin] = Math.max(bestInside[openMin], values[openMin] / PREFERENCES);
+        }
+    }
+
+    /** What is found for one opening: the best value, through which f-number, and the tone it makes. */
+    private record Look(int value, int number, double toneStops) {
+
+        static final Look NOTHING = new Look(0, -1, 0);
+
+        boolean even(Look other) {
+            return value == other.value && number == other.number
+                    && Math.abs(toneStops - other.toneStops) < EVEN_STOPS;
+        }
+    }
+
+    private void look(int[] values, MinuteRun run, int durationMin) {
+        int toMiddle = night.aiming().fixed() ? 0 : durationMin / 2;
+        int everyMin = night.wish().limits().blends() ? 1 : NightClock.NODE_MIN;
+        int openMin = run.first();
+        Look before = at(openMin, durationMin);
+        values[openMin] = before.value;
+        while (openMin < run.last()) {
+            int nextMin = Math.min(run.last(), ((openMin + toMiddle) / everyMin + 1) * everyMin - toMiddle);
+            Look next = at(nextMin, durationMin);
+            values[nextMin] = next.value;
+            for (int between = openMin + 1; between < nextMin; between++) {
+                values[between] = before.even(next) ? before.value : at(between, durationMin).value;
+            }
+            before = next;
+            openMin = nextMin;
+        }
+    }
+
+    private Look at(int openMin, int durationMin) {
+        int most = 0;
+        int best = -1;
+        int floor = bestInside[openMin];
+        for (int number = 0; floor < Chance.CERTAIN && number < night.with().fNumbers().size(); number++) {
+            int value = value(night, number, openMin, openMin + durationMin,
+                    Math.max(floor, most / PREFERENCES - 1));
+            best = value > most ? number : best;
+            most = Math.max(most, value);
+        }
+        return best < 0 ? Look.NOTHING
+                : new Look(most, best, night.light().toneStops(best, openMin, openMin + durationMin));
+    }
+
+    private void addTo(List<Offer> offers, int number, int durationMin, int[] values, MinuteRun run) {
+        int first = run.first();
+        for (int openMin = run.first(); openMin <= run.last(); openMin++) {
+            if (openMin == run.last() || values[openMin + 1] != values[first]) {
+                if (values[first] > 0) {
+                    offers.add(new Offer(number, first, openMin, durationMin, Gain.of(night.wish().worth(),
+                            values[first] / PREFERENCES, values[first] % PREFERENCES)));
+                }
+                first = openMin + 1;
+            }
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package gloam.planner;
+
+import gloam.exposure.ExposureEngine;
+import gloam.film.FilmStock;
+
+/**
+ * What a film makes of steady light and how well that is known, read off tables since a timetable asks
+ * millions of times: straight between steps of 1/32 stop within a ten-thousandth.
+ */
+final class FilmResponse {
+
+    private static final int DARKEST = -60;
+    private static final int LIGHTEST = 30;
+    private static final int STEPS_A_STOP = 32;
+
+    private final double[] ratesPerS = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
+    private final double[] spreadStops = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
+
+    /** The response of a film. */
+    FilmResponse(FilmStock film) {
+        for (int step = 0; step < ratesPerS.length; step++) {
+            double factor = Math.pow(2, DARKEST + (double) step / STEPS_A_STOP);
+            ratesPerS[step] = ExposureEngine.ratePerS(film, factor);
+            spreadStops[step] = ExposureEngine.spreadStops(film, film.reciprocity().meteredS(1 / factor));
+        }
+    }
+
+    /** Rate of progress in 1/s under an illuminance given as the logarithm to base 2 of lx. */
+    double ratePerS(double log2Lx) {
+        return at(ratesPerS, log2Lx);
+    }
+
+    /** Standard deviation in stops of a tone made at a mean rate, given as the logarithm to base 2 of 1/s. */
+    double spreadStops(double log2RatePerS) {
+        return at(spreadStops, log2RatePerS);
+    }
+
+    private static double at(double[] table, double stops) {
+        double step = (Math.max(DARKEST, Math.min(LIGHTEST, stops)) - DARKEST) * STEPS_A_STOP;
+        int left = Math.min((int) step, table.length - 2);
+        return table[left] + (step - left) * (table[left + 1] - table[left]);
+    }
+}

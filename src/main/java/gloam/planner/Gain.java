@@ -1,0 +1,40 @@
+package gloam.planner;
+
+/**
+ * What an exposure adds to a trip, as one whole number, so that sums are exact and equals are equal: its
+ * worth times its chance, and far below it what is preferred where nothing of that is lost.
+ */
+final class Gain {
+
+    /** A ten-thousandth of a worth of 1. */
+    private static final long STEP = 1_000_000_000;
+    private static final int STEPS_A_HUNDREDTH = 100;
+    private static final long PREFERENCE = 1000;
+
+    /**
+     * Lost with a picture that is taken again on the same night: more than all preferences count, less than
+     * worth does.
+     */
+    static final long AGAIN = STEP / 10;
+    /** Lost with each night on which anything is exposed: less than any preference among exposures counts. */
+    static final long NIGHT_OUT = PREFERENCE / 10;
+
+    private Gain() {
+    }
+
+    /**
+     * The gain of an exposure.
+     *
+     * @param worth      the worth of its wish
+     * @param hundredths its chance in hundredths, more than 0
+     * @param preference see {@link WishNight#preference}
+     */
+    static long of(double worth, int hundredths, int preference) {
+        return Math.round(worth * hundredths * STEPS_A_HUNDREDTH) * STEP + preference * PREFERENCE;
+    }
+
+    /** The worth times the chance of an exposure. */
+    static double worth(long gain) {
+        return (double) Math.floorDiv(gain, STEP) / STEPS_A_HUNDREDTH / Chance.CERTAIN;
+    }
+}

@@ -1,0 +1,29 @@
+package gloam.planner;
+
+/**
+ * Equally good ways to serve a wish on one night at one site: exposures of one length that open at any minute
+ * of a run.
+ *
+ * @param wish         number of the wish in the trip, from 0
+ * @param firstOpenMin the first minute at which the shutter may open, in minutes of the night
+ * @param lastOpenMin  the last one
+ * @param durationMin  how long it is open, at least a minute
+ * @param gain         what it adds to the trip, see {@link Gain}; more than 0
+ */
+record Offer(int wish, int firstOpenMin, int lastOpenMin, int durationMin, long gain) {
+
+    /** A single exposure. */
+    static Offer at(int wish, int openMin, int closeMin, long gain) {
+        return new Offer(wish, openMin, openMin, closeMin - openMin, gain);
+    }
+
+    /** The same opening at fewer minutes. */
+    Offer opening(int firstMin, int lastMin) {
+        return new Offer(wish, firstMin, lastMin, durationMin, gain);
+    }
+
+    /** The same of a wish with another number. */
+    Offer of(int number) {
+        return new Offer(number, firstOpenMin, lastOpenMin, durationMin, gain);
+    }
+}

@@ -1,0 +1,109 @@
+package gloam.planner;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.ephemeris.Night;
+import gloam.trail.Framing;
+import gloam.units.Interval;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One night at one site as the wishes of a trip meet it. For one thread at a time. */
+final class SiteNight {
+
+    private final Trip trip;
+    private final List<Equipment> equipment;
+    private final Ephemeris ephemeris;
+    private final StarField stars;
+    private final NightSky sky;
+    private final ClearSky clear;
+
+    /**
+     * A night of a trip.
+     *
+     * @param equipment that for each of its wishes
+     */
+    SiteNight(Trip trip, List<Equipment> equipment, Ephemeris ephemeris, StarField stars, Night night) {
+        this.trip = trip;
+        this.equipment = equipment;
+        this.ephemeris = ephemeris;
+        this.stars = stars;
+        this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
+                NightClock.NODE_MIN);
+        this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
+    }
+
+    NightSky sky() {
+        return sky;
+    }
+
+    /** What it offers to all wishes. */
+    EveningOffers offers() {
+        List<EveningOffers.ToWish> toWishes = new ArrayList<>();
+        for (int number = 0; number < trip.wishes().size(); number++) {
+            toWishes.add(to(trip.wishes().get(number), equipment.get(number), number));
+        }
+        return new EveningOffers(sky.night(), toWishes);
+    }
+
+    private EveningOffers.ToWish to(Wish wish, Equipment with, int number) {
+        Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
+        List<Condition> conditions = Conditions.of(wish, sky, aiming);
+        Optional<Moments> moments = Moments.of(conditions, sky.sunDown());
+        if (moments.isEmpty()) {
+            return new EveningOffers.ToWish(List.of(), Optional.of(Reasons.closed(conditions, sky)));
+        }
+        WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear);
+        List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
+        return new EveningOffers.ToWish(offers,
+                offers.isEmpty() ? Optional.of(new Refused(night, sky).reason()) : Optional.empty());
+    }
+
+    /**
+     * The best exposure for a wish that need not be one of the trip's, the earliest of equals; empty for
+     * none.
+     */
+    Optional<ExposureChoice> best(Wish wish) {
+        Equipment with = Equipment.of(trip, wish);
+        EveningOffers.ToWish found = to(wish, with, 0);
+        return found.offers().isEmpty() ? Optional.empty() : Optional.of(exposure(at(wish, with),
+                found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
+    }
+
+    /** How many stars an exposure for a wish records. */
+    int recorded(Wish wish, Reason.Exposure exposure) {
+        Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
+        Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
+        return new ShotFigures(trip, wish, Equipment.of(trip, wish), sky, ephemeris, stars)
+                .count(framing, exposure.fNumber(), open).recorded();
+    }
+
+    /** A wish that can be exposed at some minutes of it. */
+    WishNight at(Wish wish, Equipment with) {
+        Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
+        return new WishNight(wish, with, sky, aiming,
+                Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown()).orElseThrow(), stars, clear);
+    }
+
+    /**
+     * How an exposure chosen for a wish of the trip is made.
+     *
+     * @param latestMin when the camera must be closed at the latest
+     */
+    ExposureChoice exposure(Timetable.Exposed chosen, int latestMin) {
+        WishNight night = at(trip.wishes().get(chosen.wish()), equipment.get(chosen.wish()));
+        int closeMin = ExposureSearch.closeNearestToTone(night, chosen.openMin(), chosen.closeMin(),
+                latestMin);
+        return exposure(night, chosen.openMin(), closeMin);
+    }
+
+    private static ExposureChoice exposure(WishNight night, int openMin, int closeMin) {
+        int number = ExposureSearch.bestFNumber(night, openMin, closeMin);
+        double toneStops = night.light().toneStops(number, openMin, closeMin);
+        return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
+                closeMin,
+                night.with().fNumbers().get(number), toneStops,
+                night.marginMag(number, toneStops, openMin, closeMin));
+    }
+}

@@ -1,0 +1,144 @@
+package gloam.planner;
+
+import gloam.planner.WishCounts.Served;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Searches the timetables that may be worth more than a first one: over time for what each night can come to
+ * by itself, then over the nights for what they come to together.
+ */
+final class TimetableSearch {
+
+    /** More timetables up to a night are not followed: those that lose most are left out. */
+    private static final int MOST_TIMETABLES = 4096;
+    /** Nor are more joined with what a night can serve. */
+    private static final int MOST_JOINED = 500_000;
+
+    private final Timetable timetable;
+    private final Prices prices;
+    private final List<Timetable.Night> first;
+    private final long mostLoss;
+    private final WishCounts counts;
+
+    /** A search with prices at which nothing gains anything. */
+    TimetableSearch(Timetable timetable, Prices prices, List<Timetable.Night> first) {
+        this.timetable = timetable;
+        this.prices = prices;
+        this.first = first;
+        this.mostLoss = prices.bound() - Timetable.Choice.gain(first);
+        this.counts = new WishCounts(timetable.repeats(), timetable.sheets());
+    }
+
+    /**
+     * What one night can serve, what that gains and gains over its prices, at the site at which that is most.
+     */
+    private record Way(Served served, long gain, long over, int site) {
+    }
+
+    /** What one night can serve. */
+    private record Ways(List<Way> ways, boolean complete) {
+    }
+
+    /**
+     * A timetable up to some night: the last night of it on which something is exposed, and what came before.
+     */
+    private record UpTo(long gain, long over, UpTo before, int night, Way way) {
+    }
+
+    /** The best timetable. */
+    Timetable.Choice choose(List<List<List<Offer>>> offers) {
+        List<Ways> nights = IntStream.range(0, offers.size()).parallel()
+                .mapToObj(night -> ways(offers.get(night))).toList();
+        boolean complete = nights.stream().allMatch(Ways::complete);
+        Map<Served, UpTo> all = new HashMap<>();
+        all.put(counts.nothing(), new UpTo(0, 0, null, -1, null));
+        for (int night = 0; night < nights.size(); night++) {
+            complete &= add(all, nights.get(night).ways, night) & cut(all);
+        }
+        UpTo best = all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElseThrow();
+        List<Timetable.Night> found = best.gain < Timetable.Choice.gain(first) ? first : traced(best, offers);
+        double worth = new Timetable.Choice(found, 0).worth();
+        return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
+    }
+
+    private Ways ways(List<List<Offer>> sites) {
+        Map<Served, Way> best = new HashMap<>();
+        boolean complete = true;
+        for (int number = 0; number < sites.size(); number++) {
+            int site = number;
+            NightSchedules night = schedules(sites.get(number), counts);
+            night.gains().forEach((served, gain) -> best.merge(served, new Way(served, gain - Gain.NIGHT_OUT,
+                    over(served, gain - Gain.NIGHT_OUT), site),
+                    (one, other) -> other.gain > one.gain ? other : one));
+            complete &= night.complete();
+        }
+        return new Ways(best.values().stream().sorted(Comparator.comparingLong(way -> -way.over)).toList(),
+                complete);
+    }
+
+    private NightSchedules schedules(List<Offer> offers, WishCounts within) {
+        return new NightSchedules(within, offers, timetable.changeoverMin(), prices, mostLoss);
+    }
+
+    /** What something served gains over its prices. */
+    private long over(Served served, long gain) {
+        long over = gain - prices.sheet() * served.sheets();
+        for (int wish = 0; wish < counts.wishes(); wish++) {
+            over -= counts.often(served, wish) * prices.wish()[wish];
+        }
+        return over;
+    }
+
+    /** Joins what a night can serve, the best of it first; whether that could be followed to the end. */
+    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night) {
+        List<Map.Entry<Served, UpTo>> before = all.entrySet().stream()
+                .map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
+        int joined = 0;
+        for (Way way : ways) {
+            for (Map.Entry<Served, UpTo> some : before) {
+                UpTo then = some.getValue();
+                if (then.over + way.over >= -mostLoss && counts.fit(some.getKey(), way.served)) {
+                    all.merge(counts.sum(some.getKey(), way.served),
+                            new UpTo(then.gain + way.gain, then.over + way.over, then, night, way),
+                            (one, other) -> other.gain > one.gain ? other : one);
+                    joined++;
+                }
+            }
+            if (joined > MOST_JOINED) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Keeps no more than can be followed. */
+    private boolean cut(Map<Served, UpTo> all) {
+        if (all.size() <= MOST_TIMETABLES) {
+            return true;
+        }
+        List<Map.Entry<Served, UpTo>> best = all.entrySet().stream()
+                .sorted(Comparator.comparingLong(entry -> -entry.getValue().over))
+                .limit(MOST_TIMETABLES).map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
+        all.clear();
+        best.forEach(entry -> all.put(entry.getKey(), entry.getValue()));
+        return false;
+    }
+
+    private List<Timetable.Night> traced(UpTo best, List<List<List<Offer>>> offers) {
+        List<Timetable.Night> nights =
+                new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
+        for (UpTo at = best; at.before != null; at = at.before) {
+            WishCounts within = counts.upTo(at.way.served);
+            nights.set(at.night, new Timetable.Night(at.way.site,
+                    schedules(offers.get(at.night).get(at.way.site), within)
+                    .exposures(within.all())));
+        }
+        return nights;
+    }
+}

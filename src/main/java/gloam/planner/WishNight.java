@@ -1,0 +1,248 @@
+package gloam.planner;
+
+import gloam.ephemeris.Appearance;
+import gloam.ephemeris.Body;
+import gloam.gear.FNumber;
+import gloam.light.Atmosphere;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Judges any exposure for a wish on a night: whether the wish allows it, and the chance that it comes out as
+ * wished. What is said of one exposure hangs on no other. For one thread at a time.
+ */
+final class WishNight {
+
+    /** A margin that is certain: who has it half-way through need not be looked at all along. */
+    private static final double PLENTY_MAG = 1.5;
+    /** Limits between which more stars are better, in mag. */
+    private static final double LEAST_LIMIT_MAG = 1;
+    private static final double FAINTEST_LIMIT_MAG = 6;
+    /**
+     * Light at f/1 of a night sky under a full Moon, as the logarithm to base 2 of lx, and how much darker it
+     * gets.
+     */
+    private static final double GREY_LOG2_LX = -7;
+    private static final double DARKER_STOPS = 6;
+
+    private final Wish wish;
+    private final Equipment with;
+    private final NightSky sky;
+    private final Aiming aiming;
+    private final Moments moments;
+    private final StarField stars;
+    private final DurationLimits limits;
+    private final ClearSky clear;
+    private final MinuteRun whole;
+    private final WishLight light;
+    private final CrossingStars crossing;
+    private final BodyTrail[] bodies;
+    private final TimeInFrame inFrame;
+    private final MoonlessFrame moonless;
+
+    /** The trail of a body: its limits by f-number. */
+    private record BodyTrail(Body body, List<TrailLimits> limits) {
+    }
+
+    /** A wish at the good moments of a night, of which there are some. */
+    WishNight(Wish wish, Equipment with, NightSky sky, Aiming aiming, Moments moments, StarField stars,
+            ClearSky clear) {
+        this.wish = wish;
+        this.with = with;
+        this.sky = sky;
+        this.aiming = aiming;
+        this.moments = moments;
+        this.stars = stars;
+        this.clear = clear;
+        this.limits = new DurationLimits(wish, sky, aiming);
+        BitSet good = moments.throughout();
+        this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
+        this.light = new WishLight(wish, with, sky, aiming, whole);
+        this.crossing = new CrossingStars(sky, aiming, stars);
+        this.bodies = wish.bodies().stream().distinct().map(this::trail).toArray(BodyTrail[]::new);
+        this.inFrame = new TimeInFrame(wish, sky, aiming, moments);
+        this.moonless = new MoonlessFrame(wish, sky, aiming);
+    }
+
+    private BodyTrail trail(Body body) {
+        Appearance seen = sky.ephemeris().appearance(body, sky.site(), sky.clock().at(middleOfNight()));
+        return new BodyTrail(body, with.limits(Equipment.equatorMmS(aiming.camera())
+                * seen.position().declination().cos(), seen.semidiameter()));
+    }
+
+    private int middleOfNight() {
+        return sky.clock().minutes() / 2;
+    }
+
+    /** The same through another f-number alone. */
+    WishNight through(FNumber fNumber) {
+        return new WishNight(wish, with.through(List.of(fNumber)), sky, aiming, moments, stars, clear);
+    }
+
+    Wish wish() {
+        return wish;
+    }
+
+    Equipment with() {
+        return with;
+    }
+
+    Aiming aiming() {
+        return aiming;
+    }
+
+    Moments moments() {
+        return moments;
+    }
+
+    WishLight light() {
+        return light;
+    }
+
+    DurationLimits limits() {
+        return limits;
+    }
+
+    /** The durations that are looked at, in minutes, from the shortest on. */
+    int[] durations() {
+        return limits.durations(whole);
+    }
+
+    /**
+     * Whether time, sky and the length of the exposure are as the wish has them; its light is not looked at.
+     */
+    boolean allows(int openMin, int closeMin) {
+        int middleMin = openMin + (closeMin - openMin) / 2;
+        return moments.hold(openMin, middleMin, closeMin) && limits.allow(middleMin, closeMin - openMin)
+                && (closeMin - openMin) / 2 <= moonless.halfMin(middleMin);
+    }
+
+    /** The chance of the tone, 0 to 1. */
+    double ofTone(double toneStops, int openMin, int closeMin) {
+        return wish.tone() instanceof Wish.Tone.Free ? 1
+                : Chance.ofTone(wish.tone(), toneStops, light.spreadStops(toneStops, openMin, closeMin));
+    }
+
+    /**
+     * By how many magnitudes what must record is brighter than the trail limit; infinite where nothing must.
+     */
+    double marginMag(int number, double toneStops, int openMin, int closeMin) {
+        if (wish.records() instanceof Wish.Records.AtLeast least) {
+            return marginMag(least.trails(), number, toneStops, openMin, closeMin);
+        }
+        return wish.records() instanceof Wish.Records.One one
+                ? marginMag(trailOf(one.body()), number, toneStops, openMin, closeMin)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private BodyTrail trailOf(Body body) {
+        for (BodyTrail trail : bodies) {
+            if (trail.body == body) {
+                return trail;
+            }
+        }
+        throw new IllegalStateException(body + " is no body of the wish");
+    }
+
+    private double marginMag(int stars, int number, double toneStops, int openMin, int closeMin) {
+        StarLimit limit = starLimit(number, toneStops, openMin + (closeMin - openMin) / 2);
+        if (limit.none()) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double halfwayMag = limit.equatorMag - crossing.halfway(stars, openMin, closeMin, limit.perOctaveMag);
+        return halfwayMag >= PLENTY_MAG ? halfwayMag
+                : limit.equatorMag - crossing.magnitude(stars, openMin, closeMin, limit.perOctaveMag);
+    }
+
+    /**
+     * The trail limit of stars.
+     *
+     * @param equatorMag   of one on the celestial equator near the frame's centre
+     * @param perOctaveMag how much deeper it is for an image of half the speed
+     */
+    private record StarLimit(double equatorMag, double perOctaveMag) {
+
+        boolean none() {
+            return equatorMag <= TrailLimits.NONE_MAG;
+        }
+    }
+
+    private StarLimit starLimit(int number, double toneStops, int middleMin) {
+        double log2Lx = light.log2Lx(number, middleMin);
+        double fastMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
+        double slowMag = with.slower().get(number).magnitude(toneStops, log2Lx);
+        return new StarLimit(fastMag, (slowMag - fastMag) / Equipment.OCTAVES);
+    }
+
+    /** How many stars record. */
+    int recorded(int number, double toneStops, int openMin, int closeMin) {
+        StarLimit limit = starLimit(number, toneStops, openMin + (closeMin - openMin) / 2);
+        return limit.none() ? 0 : crossing.recorded(openMin, closeMin, limit.equatorMag, limit.perOctaveMag);
+    }
+
+    private double marginMag(BodyTrail trail, int number, double toneStops, int openMin, int closeMin) {
+        int middleMin = openMin + (closeMin - openMin) / 2;
+        int nodeMin = Math.round(middleMin / (float) NightClock.NODE_MIN) * NightClock.NODE_MIN;
+        Appearance seen = sky.ephemeris().appearance(trail.body, sky.site(), sky.clock().at(nodeMin));
+        return trail.limits.get(number).magnitude(toneStops, light.log2Lx(number, middleMin))
+                - seen.magnitude()
+                - Atmosphere.lossMag(sky.site().extinctionMag(), seen.position().apparentAltitude());
+    }
+
+    /** Whether nothing at all would show, neither a trail nor a tone between the film's black and white. */
+    boolean blank(int number, double toneStops, int openMin, int closeMin) {
+        if (toneStops >= with.blackStops() && toneStops <= with.whiteStops()) {
+            return false;
+        }
+        for (BodyTrail trail : bodies) {
+            if (marginMag(trail, number, toneStops, openMin, closeMin) >= 0) {
+                return false;
+            }
+        }
+        return marginMag(1, number, toneStops, openMin, closeMin) < 0;
+    }
+
+    /** The chance that the sky stays clear, 0 to 1. */
+    double clear(int openMin, int closeMin) {
+        return clear.chance(openMin, closeMin);
+    }
+
+    /** The chance in hundredths that an allowed exposure comes out as wished; 0 if no more than a floor. */
+    int hundredths(int number, int openMin, int closeMin, int floor) {
+        double toneStops = light.toneStops(number, openMin, closeMin);
+        double chance = clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin);
+        if (Chance.hundredths(chance) <= floor || !light.blends(number, openMin, closeMin)) {
+            return 0;
+        }
+        double marginMag = marginMag(number, toneStops, openMin, closeMin);
+        chance *= Chance.ofTrail(marginMag) * inFrame.share(openMin, closeMin);
+        int hundredths = Chance.hundredths(chance);
+        return hundredths <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : hundredths;
+    }
+
+    /**
+     * By what an exposure is preferred to others with the same chance: nearer to level, more stars, higher in
+     * the sky, a darker sky or more moonlight; each counts ten times the next.
+     */
+    int preference(int number, int openMin, int closeMin) {
+        int middleMin = openMin + (closeMin - openMin) / 2;
+        int level = aiming.aim() instanceof Aim.Follow follow && follow.levelWithin().isPresent()
+                ? tenth(1 - Math.abs(aiming.leanDeg(middleMin)) / follow.levelWithin().get().degrees()) : 0;
+        double log2Lx = light.log2Lx(number, middleMin);
+        double limitMag = with.equatorial().get(number).magnitude(light.toneStops(number, openMin, closeMin),
+                log2Lx);
+        int stars = tenth((limitMag - LEAST_LIMIT_MAG) / (FAINTEST_LIMIT_MAG - LEAST_LIMIT_MAG));
+        int high = tenth(aiming.direction(middleMin).altitude().degrees() / 90);
+        double skyStops = log2Lx + with.log2Squared(number);
+        int moonlight = switch (wish.sky()) {
+            case DARK -> tenth((GREY_LOG2_LX - skyStops) / DARKER_STOPS);
+            case MOONLIT -> tenth(1 - (GREY_LOG2_LX - skyStops) / DARKER_STOPS);
+            case DUSK, DAWN, ANY -> 0;
+        };
+        return 1000 * level + 100 * stars + 10 * high + moonlight;
+    }
+
+    private static int tenth(double share) {
+        return (int) Math.max(0, Math.min(9, Math.floor(10 * share)));
+    }
+}

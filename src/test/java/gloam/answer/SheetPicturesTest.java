@@ -1,0 +1,46 @@
+package gloam.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gloam.ephemeris.Direction;
+import gloam.ephemeris.StarCatalogue;
+import gloam.planner.Plan;
+import gloam.planner.Planner;
+import gloam.planner.Progress;
+import gloam.planner.Trip;
+import gloam.planner.Trips;
+import gloam.planner.Wish;
+import gloam.support.AnalyticEphemeris;
+import gloam.support.Places;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+
+class SheetPicturesTest {
+
+    private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
+
+    /** The frame of the test camera is a square. */
+    @Test
+    void everySheetOfAPlanHasItsPicture() {
+        Wish stars = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44), Wish.SkyKind.DARK,
+                new Wish.Tone.Free()), 2, 1);
+        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of(stars));
+        Plan plan = new Planner(EPHEMERIS, StarCatalogue.builtIn()).plan(trip);
+        AtomicInteger most = new AtomicInteger();
+        AtomicInteger done = new AtomicInteger();
+        Progress progress = (reached, all) -> {
+            most.set(all);
+            done.incrementAndGet();
+        };
+        SheetPictures pictures = SheetPictures.of(EPHEMERIS, List.of(), plan, progress);
+        assertEquals(Set.of(1, 2), pictures.bySheet().keySet());
+        pictures.bySheet().values().forEach(picture -> {
+            assertEquals(240, picture.widthPx());
+            assertEquals(240, picture.heightPx());
+        });
+        assertEquals(2, most.get());
+        assertEquals(2, done.get());
+    }
+}

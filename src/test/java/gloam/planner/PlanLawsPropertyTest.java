@@ -1,0 +1,214 @@
+package gloam.planner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.gear.FNumber;
+import gloam.gear.Site;
+import gloam.support.Places;
+import gloam.support.Samples;
+import gloam.support.SharedEphemeris;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Laws that hold of every plan, on random small trips; more of them by {@code -Dgloam.laws=N}. */
+class PlanLawsPropertyTest {
+
+    private static final Ephemeris EPHEMERIS = new SharedEphemeris();
+    private static final int TRIPS = Integer.getInteger("gloam.laws", 500);
+    /** Sums of a few products of worths and hundredths. */
+    private static final double ROUNDING = 1e-9;
+    /** Timetables add light up by the minute, figures by the second. */
+    private static final double MINUTES_STOPS = 0.03;
+    private static final double POLYLINES = 0.005;
+
+    private static List<Sample> known = List.of();
+
+    /** A trip, its plan, and a seed for what is done to it. */
+    private record Sample(Trip trip, Plan plan, long seed) {
+
+        static Sample of(Trip trip) {
+            return new Sample(trip, PlanLawsPropertyTest.plan(trip), trip.hashCode());
+        }
+    }
+
+    private static Stream<Named<Trip>> trips() {
+        return Samples.of(TRIPS, RandomTrips::trip);
+    }
+
+    /** Planned by several threads, which must not wait for this class to be initialized. */
+    static synchronized List<Sample> samples() {
+        known = known.isEmpty() ? trips().parallel().map(named -> Sample.of(named.getPayload())).toList()
+                : known;
+        return known;
+    }
+
+    private static Plan plan(Trip trip) {
+        return new Planner(EPHEMERIS, Trips.stars()).plan(trip);
+    }
+
+    private static double worth(Trip trip) {
+        return new Planner(EPHEMERIS, Trips.stars()).worth(trip);
+    }
+
+    private static double worth(Plan plan) {
+        return plan.nights().stream().flatMap(night -> night.windows().stream())
+                .mapToDouble(Plan.Window::score).sum();
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void moreFreedomNeverHurts(Sample sample) {
+        Trip freer = freer(sample.trip, new Random(sample.seed));
+        double worth = worth(freer);
+        assertTrue(worth >= worth(sample.plan) - ROUNDING,
+                () -> worth(sample.plan) + " of " + sample.trip + " and " + worth + " of " + freer);
+    }
+
+    private static Trip freer(Trip trip, RandomGenerator random) {
+        int number = random.nextInt(trip.wishes().size());
+        Wish wish = trip.wishes().get(number);
+        return switch (random.nextInt(10)) {
+            case 0 -> with(trip, trip.sites(), trip.firstNight().minusDays(1), trip.lastNight(),
+                    trip.sheets(), trip.wishes());
+            case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(),
+                    trip.wishes());
+            case 2 -> with(trip, List.of(Places.MID_SOUTH, Places.MID_NORTH), trip.firstNight(),
+                    trip.lastNight(), trip.sheets(), trip.wishes());
+            case 3 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets() + 1,
+                    trip.wishes());
+            case 4 -> with(trip, number, wish.through(List.of()));
+            case 5 -> with(trip, number,
+                    lasting(wish, wish.shortest(), wish.longest().plusMinutes(5 + random.nextInt(90))));
+            case 6 -> with(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
+            case 7 -> with(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
+                    ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0)) : wish);
+            case 8 -> with(trip, number, limited(wish, Limits.NONE));
+            default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least
+                    && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
+                    : wish.drawing(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())));
+        };
+    }
+
+    private static Trip with(Trip trip, int number, Wish wish) {
+        List<Wish> wishes = new ArrayList<>(trip.wishes());
+        wishes.set(number, wish);
+        return with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets(), wishes);
+    }
+
+    private static Trip with(Trip trip, List<Site> sites, LocalDate first, LocalDate last, int sheets,
+            List<Wish> wishes) {
+        return new Trip(trip.title(), sites, first, last, trip.camera(), trip.film(), sheets, trip.preview(),
+                wishes, trip.forecast(), trip.begun());
+    }
+
+    private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                shortest, longest, wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
+    }
+
+    private static Wish limited(Wish wish, Limits limits) {
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(),
+                wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), limits);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void narrowingToThePlansOwnChoiceChangesNothing(Sample sample) {
+        for (Plan.NightPlan night : sample.plan.nights()) {
+            for (Plan.Window window : night.windows()) {
+                Trip narrow = with(sample.trip, List.of(night.night().site()), night.night().date(),
+                        night.night().date(), 1, List.of(narrowed(window, night.night().site())));
+                assertEquals(window.score(), worth(narrow), ROUNDING, () -> window + " of " + sample.trip);
+            }
+        }
+    }
+
+    private static Wish narrowed(Plan.Window window, Site site) {
+        Limits was = window.wish().limits();
+        LocalTime from = window.open().start().atZone(site.zone()).toLocalTime();
+        LocalTime to = window.open().endExclusive().atZone(site.zone()).toLocalTime();
+        Limits limits = new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(),
+                was.sunDepthDeg(),
+                Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
+                was.arcDeg());
+        return lasting(limited(window.wish().through(List.of(window.fNumber())), limits),
+                window.open().lasts(), window.open().lasts());
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void orderNeverMatters(Sample sample) {
+        Random random = new Random(sample.seed);
+        List<Site> sites = new ArrayList<>(sample.trip.sites());
+        Collections.shuffle(sites, random);
+        List<Wish> wishes = new ArrayList<>(sample.trip.wishes().stream().map(wish -> {
+            List<FNumber> fNumbers = new ArrayList<>(wish.fNumbers());
+            Collections.shuffle(fNumbers, random);
+            return wish.through(fNumbers);
+        }).toList());
+        Collections.shuffle(wishes, random);
+        Trip shuffled = with(sample.trip, sites, sample.trip.firstNight(), sample.trip.lastNight(),
+                sample.trip.sheets(), wishes);
+        assertEquals(worth(sample.plan), worth(shuffled), ROUNDING, sample.trip::toString);
+    }
+
+    @ParameterizedTest
+    @MethodSource("samples")
+    void noWindowBreaksALimit(Sample sample) {
+        sample.plan.nights().stream().flatMap(night -> night.windows().stream()).forEach(window -> {
+            Wish wish = window.wish();
+            assertTrue(Chance.missStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS,
+                    () -> window + "");
+            assertTrue(!(wish.records() instanceof Wish.Records.AtLeast least)
+                    || window.recordedStars() >= least.trails(), () -> window + "");
+            assertTrue(window.trailLengthMm() >= wish.trail().leastMm().orElse(0) * (1 - POLYLINES),
+                    () -> window + "");
+            assertTrue(window.trailLengthMm() <= wish.trail().mostMm().orElse(1e9) * (1 + POLYLINES),
+                    () -> window + "");
+            assertTrue(window.open().lasts().compareTo(wish.shortest()) >= 0
+                    && window.open().lasts().compareTo(wish.longest()) <= 0, () -> window + "");
+            assertTrue(window.score() > 0 && window.score() <= wish.worth() + ROUNDING, () -> window + "");
+            assertTrue(window.misses().stream().noneMatch(miss -> miss instanceof Miss.TooFaint),
+                    () -> window + "");
+        });
+    }
+
+    /** A night says that it serves as many wishes, and is worth as much, as its own plan. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void nightsAndPlanAgree(Sample sample) {
+        LocalDate date = sample.trip.firstNight();
+        Site site = sample.trip.sites().get(0);
+        NightRank rank = new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(sample.trip),
+                Progress.NONE)
+                .nights(List.of(site), List.of(date)).get(0);
+        Plan alone = plan(with(sample.trip, List.of(site), date, date, 100, sample.trip.wishes()));
+        assertEquals(rank.served(), sample.trip.wishes().stream()
+                .filter(wish -> alone.nights().get(0).windows().stream()
+                .anyMatch(window -> window.wish().equals(wish))).toList());
+        double all = sample.trip.wishes().stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum();
+        assertEquals(worth(alone) / all, rank.score(), ROUNDING);
+    }
+
+    @Test
+    void theseTripsAreNotEmpty() {
+        assertTrue(samples().stream().filter(sample -> sample.plan.sheetsUsed() > 0).count() > TRIPS / 2);
+        assertTrue(samples().stream().filter(sample -> sample.plan.sheetsUsed() > 1).count() > TRIPS / 5);
+    }
+}

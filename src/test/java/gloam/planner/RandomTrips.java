@@ -1,0 +1,122 @@
+package gloam.planner;
+
+import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
+import gloam.field.Forecast;
+import gloam.gear.FNumber;
+import gloam.gear.Site;
+import gloam.support.Places;
+import gloam.units.Angle;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
+
+/**
+ * Small trips by chance: few nights of few places, so that what the sky does there is computed once for many.
+ */
+final class RandomTrips {
+
+    private static final LocalDate FIRST = LocalDate.of(2027, 2, 1);
+    private static final int DATES = 28;
+    private static final List<Site> SITES = List.of(Places.MID_NORTH, Places.MID_SOUTH);
+
+    private RandomTrips() {
+    }
+
+    /** A trip of one or two nights, one or two sites and up to three wishes. */
+    static Trip trip(RandomGenerator random) {
+        int nights = 1 + random.nextInt(2);
+        LocalDate first = FIRST.plusDays(random.nextInt(DATES - nights));
+        List<Wish> wishes = IntStream.range(0, 1 + random.nextInt(3)).mapToObj(i -> wish("wish " + i, random))
+                .toList();
+        List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
+        return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
+                1 + random.nextInt(4), Optional.empty(), wishes,
+                random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty());
+    }
+
+    private static Forecast forecast(RandomGenerator random) {
+        Instant from = FIRST.minusDays(1).atStartOfDay(ZoneOffset.UTC).toInstant();
+        return new Forecast(IntStream.range(0, 4 * (DATES + 3)).mapToObj(row -> new Forecast.Row(
+                from.plus(Duration.ofHours(6L * row)), random.nextInt(11) / 10.0, OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty())).toList());
+    }
+
+    /** A wish of any kind. */
+    static Wish wish(String name, RandomGenerator random) {
+        Wish.SkyKind sky = Wish.SkyKind.values()[random.nextInt(Wish.SkyKind.values().length)];
+        int shortestMin = 5 * (1 + random.nextInt(12));
+        int longestMin = shortestMin + 5 * random.nextInt(20);
+        List<FNumber> fNumbers = random.nextBoolean() ? List.of()
+                : Trips.CAMERA.lens().fNumbers().subList(random.nextInt(2), 3 + random.nextInt(3));
+        return new Wish(name, aim(random), sky, tone(random), records(random), trail(random),
+                Duration.ofMinutes(shortestMin),
+                Duration.ofMinutes(longestMin), fNumbers, 1 + random.nextInt(3), 1 + random.nextInt(2),
+                Optional.empty(), limits(random));
+    }
+
+    private static Aim aim(RandomGenerator random) {
+        return switch (random.nextInt(5)) {
+            case 0 -> new Aim.Pole(Angle.ZERO);
+            case 1 -> new Aim.Follow(random.nextBoolean() ? Body.MARS : Body.JUPITER, random.nextBoolean()
+                    ? Optional.empty() : Optional.of(Angle.ofDegrees(2 + random.nextInt(20))), Angle.ZERO);
+            default -> new Aim.Point(Direction.ofDegrees(random.nextInt(360), 5 + random.nextInt(80)),
+                    Angle.ZERO);
+        };
+    }
+
+    private static Wish.Tone tone(RandomGenerator random) {
+        double stops = -4 + random.nextInt(11) / 2.0;
+        return switch (random.nextInt(4)) {
+            case 0 -> new Wish.Tone.Free();
+            case 1 -> new Wish.Tone.Near(stops);
+            default -> new Wish.Tone.AtMost(stops);
+        };
+    }
+
+    private static Wish.Records records(RandomGenerator random) {
+        return switch (random.nextInt(4)) {
+            case 0 -> new Wish.Records.AtLeast(1 + random.nextInt(8));
+            case 1 -> new Wish.Records.One(random.nextBoolean() ? Body.MARS : Body.JUPITER);
+            default -> new Wish.Records.Nothing();
+        };
+    }
+
+    private static Wish.TrailLength trail(RandomGenerator random) {
+        int leastMm = 2 + random.nextInt(20);
+        return random.nextInt(4) > 0 ? new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())
+                : new Wish.TrailLength(OptionalDouble.of(leastMm),
+                OptionalDouble.of(leastMm + 5 + random.nextInt(30)));
+    }
+
+    private static Limits limits(RandomGenerator random) {
+        Between any = Between.ANY;
+        Optional<Limits.Side> noSide = Optional.empty();
+        Optional<Limits.TimeOfNight> noTime = Optional.empty();
+        LocalTime from = LocalTime.of(random.nextInt(24), random.nextInt(60));
+        return switch (random.nextInt(16)) {
+            case 0 -> new Limits(upFrom(random.nextInt(30)), any, noSide, any, noTime, any, any, any);
+            case 1 -> new Limits(any, upFrom(random.nextInt(60)), noSide, any, noTime, any, any, any);
+            case 2 -> new Limits(any, any, Optional.of(Limits.Side.values()[random.nextInt(4)]), any, noTime,
+                    any, any, any);
+            case 3 -> new Limits(any, any, noSide, upFrom(3 + random.nextInt(15)), noTime, any, any, any);
+            case 4 -> new Limits(any, any, noSide, any,
+                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(3))), any, any, any);
+            case 5 -> new Limits(any, any, noSide, any, noTime, upFrom(random.nextInt(40)), any, any);
+            case 6 -> new Limits(any, any, noSide, any, noTime, any, upFrom(random.nextInt(100)), any);
+            case 7 -> new Limits(any, any, noSide, any, noTime, any, any, upFrom(random.nextInt(25)));
+            default -> Limits.NONE;
+        };
+    }
+
+    private static Between upFrom(double least) {
+        return new Between(OptionalDouble.of(least), OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,104 @@
+package gloam.planner;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gloam.ephemeris.Ephemeris;
+import gloam.support.Samples;
+import gloam.support.SharedEphemeris;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What a refusal says is so: its bound, moved by what it says, makes the wish possible that night. */
+class RefusalLawsPropertyTest {
+
+    private static final Ephemeris EPHEMERIS = new SharedEphemeris();
+    private static final int TRIPS = Integer.getInteger("gloam.laws", 500);
+    /** Texts round tones to a tenth; upwards they still leave room. */
+    private static final double TENTH = 0.1;
+
+    private static Stream<Trip> trips() {
+        return Samples.of(TRIPS, random -> {
+            Trip trip = RandomTrips.trip(random);
+            return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
+                    trip.camera(),
+                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Optional.empty(),
+                    trip.begun());
+        }).map(named -> named.getPayload());
+    }
+
+    private static Plan.NightPlan night(Trip trip) {
+        return new Planner(EPHEMERIS, Trips.stars()).plan(trip).nights().get(0);
+    }
+
+    private static Trip with(Trip trip, Wish wish) {
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
+                trip.film(), trip.sheets(), trip.preview(), List.of(wish), trip.forecast(), trip.begun());
+    }
+
+    @Test
+    void theBoundMovedByWhatTheReasonSaysMakesTheWishPossible() {
+        Set<Class<?>> seen = new HashSet<>();
+        trips().forEach(trip -> night(trip).refused().forEach(refusal -> moved(refusal).ifPresent(wish -> {
+            seen.add(refusal.reason().getClass());
+            Plan.NightPlan then = night(with(trip, wish));
+            assertTrue(then.windows().size() == 1 || refusal.reason() instanceof Reason.NoDuration
+                    && !(then.refused().get(0).reason() instanceof Reason.NoDuration),
+                    () -> refusal + " then " + then.refused());
+        })));
+        assertTrue(seen.containsAll(Set.of(Reason.ToneMissed.class, Reason.TooFewStars.class,
+                Reason.NoDuration.class)), seen::toString);
+    }
+
+    /** The wish with the bound moved that its refusal names. */
+    private static Optional<Wish> moved(Plan.Refusal refusal) {
+        Wish wish = refusal.wish();
+        if (refusal.reason() instanceof Reason.ToneMissed missed) {
+            double stops = Math.ceil(missed.nearest().toneStops() / TENTH) * TENTH;
+            return Optional.of(wish.toned(wish.tone() instanceof Wish.Tone.AtMost
+                    ? new Wish.Tone.AtMost(stops) : new Wish.Tone.Near(stops)));
+        } else if (refusal.reason() instanceof Reason.TooFewStars few && few.recorded() > 0) {
+            return Optional.of(wish.recording(new Wish.Records.AtLeast(few.recorded())));
+        } else if (refusal.reason() instanceof Reason.NoDuration none && none.mostMin() > 0) {
+            if (none.mostBy() == DurationLimit.EXPOSURE) {
+                return Optional.of(lasting(wish, wish.shortest(), Duration.ofMinutes(none.leastMin())));
+            } else if (none.leastBy() == DurationLimit.EXPOSURE) {
+                return Optional.of(lasting(wish, Duration.ofMinutes(none.mostMin()), wish.longest()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                shortest, longest, wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), wish.limits());
+    }
+
+    /** What a remedy promises to open the wish is so: it was found by the search of the timetable. */
+    @Test
+    void aRemedyOnAnotherNightIsAWindowThere() {
+        trips().limit(TRIPS / 5).forEach(trip -> {
+            Trip longer = new Trip(trip.title(), trip.sites(), trip.firstNight(),
+                    trip.firstNight().plusDays(5), trip.camera(),
+                    trip.film(), 6, trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
+            new Planner(EPHEMERIS, Trips.stars()).plan(longer).nights()
+                    .forEach(night -> night.refused().forEach(refusal ->
+                    refusal.remedy().filter(Remedy.Elsewhere.class::isInstance).ifPresent(remedy -> {
+                        Trip there = new Trip(trip.title(), List.of(trip.sites().get(0)), date(remedy),
+                                date(remedy),
+                                trip.camera(), trip.film(), 1, trip.preview(), List.of(refusal.wish()),
+                                trip.forecast(), trip.begun());
+                        assertTrue(night(there).windows().size() == 1, () -> refusal + " of " + longer);
+                    })));
+        });
+    }
+
+    private static LocalDate date(Remedy remedy) {
+        return ((Remedy.Elsewhere) remedy).night().date();
+    }
+}
