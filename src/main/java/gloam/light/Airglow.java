@@ -50,7 +50,7 @@ final class Airglow implements LightModel {
     private record Layer(double zenithCdM2) implements Glow {
 
         @Override
-        public double cdM2(Direction direction) {
+        public double cdM2(Sight sight) {
             return zenithCdM2;
         }
 

@@ -45,8 +45,8 @@ abstract class DiffuseLight implements LightModel {
                 return new Glow() {
 
                     @Override
-                    public double cdM2(Direction direction) {
-                        Vector3D seen = direction.vector();
+                    public double cdM2(Sight sight) {
+                        Vector3D seen = sight.vector();
                         double up = Math.max(0, seen.getZ());
                         Vector3D star = sky.stars().amongStars(up > 0 ? seen
                                 : new Vector3D(seen.getX(), seen.getY(), 0).normalize());

@@ -2,6 +2,7 @@ package gloam.light;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** The model of one source of light in the sky. */
 @FunctionalInterface
@@ -28,11 +29,20 @@ interface LightModel {
         }
     }
 
+    /**
+     * A line of sight.
+     *
+     * @param direction over the horizon
+     * @param vector    the same as a unit vector
+     */
+    record Sight(Direction direction, Vector3D vector) {
+    }
+
     /** A source at one instant, over one site. */
     interface Glow {
 
-        /** Luminance in a direction in cd/m² where the path is 1, not negative. */
-        double cdM2(Direction direction);
+        /** Luminance along a line of sight in cd/m² where the path is 1, not negative. */
+        double cdM2(Sight sight);
 
         /** What it adds to the illuminance of level open ground, in lx. */
         double groundLx();

@@ -55,8 +55,8 @@ final class MoonGlow implements LightModel {
     private record Moonlight(Appearance moon, Direction direction, double strengthCdM2) implements Glow {
 
         @Override
-        public double cdM2(Direction aim) {
-            return strengthCdM2 * scattering(direction.to(aim).degrees());
+        public double cdM2(Sight sight) {
+            return strengthCdM2 * scattering(direction.to(sight.direction()).degrees());
         }
 
         @Override

@@ -44,11 +44,11 @@ public final class SkyLight {
     /** A direction of the sky, with what air and darkness make of it. */
     public static final class Patch {
 
-        private final Direction direction;
+        private final LightModel.Sight sight;
         private final double[] paths = new double[SOURCES.length];
 
         private Patch(LightModel.OverSite[] sources, Direction direction) {
-            this.direction = direction;
+            this.sight = new LightModel.Sight(direction, direction.vector());
             for (int source = 0; source < paths.length; source++) {
                 paths[source] = sources[source].path(direction);
             }
@@ -79,7 +79,7 @@ public final class SkyLight {
         public Sample at(Patch patch) {
             double[] cdM2 = new double[glows.length];
             for (int source = 0; source < cdM2.length; source++) {
-                cdM2[source] = glows[source].cdM2(patch.direction) * patch.paths[source];
+                cdM2[source] = glows[source].cdM2(patch.sight) * patch.paths[source];
             }
             return new Sample(cdM2, blueShares);
         }

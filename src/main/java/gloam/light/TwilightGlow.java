@@ -50,8 +50,8 @@ final class TwilightGlow implements LightModel {
     private record Twilight(Direction sun, double depressionDeg, double zenithCdM2) implements Glow {
 
         @Override
-        public double cdM2(Direction aim) {
-            return zenithCdM2 * towardSun(sun.to(aim).degrees(), depressionDeg);
+        public double cdM2(Sight sight) {
+            return zenithCdM2 * towardSun(sun.to(sight.direction()).degrees(), depressionDeg);
         }
 
         @Override
