@@ -7,11 +7,12 @@ import java.util.List;
 /**
  * What a moonless night sky has besides its other sources: airglow, and town light of no known direction.
  *
- * <p><b>Model.</b> Light of a thin layer, which grows with the path through it, less extinction: Garstang 1989, PASP
- * 101, 306, after Patat 2003, A&amp;A 400, 1183, appendix C. In the zenith it is what the site's figure of the moonless
- * zenith holds over the lower quartiles of the other sources, for it is measured away from the Milky Way. <b>Valid.</b> Zenith distances to about 80°. <b>Error.</b> 0.2 to
- * 0.3 mag from night to night, 0.3 to 0.5 mag between the least and the most active Sun. <b>Departures.</b> A fifth of
- * the figure at least, however dark; held at the horizon's value below it.
+ * <p><b>Model.</b> Light of a thin layer, which grows with the path through it, less extinction: Garstang
+ * 1989, PASP 101, 306, after Patat 2003, A&amp;A 400, 1183, appendix C. In the zenith it is what the site's
+ * figure of the moonless zenith holds over the lower quartiles of the other sources, for it is measured away
+ * from the Milky Way. <b>Valid.</b> Zenith distances to about 80°. <b>Error.</b> 0.2 to 0.3 mag from night to
+ * night, 0.3 to 0.5 mag between the least and the most active Sun. <b>Departures.</b> A fifth of the figure
+ * at least, however dark; held at the horizon's value below it.
  */
 final class Airglow implements LightModel {
 

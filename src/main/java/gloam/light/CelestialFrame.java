@@ -21,7 +21,8 @@ record CelestialFrame(Vector3D origin, Vector3D east, Vector3D north) {
 
     static CelestialFrame of(Ephemeris ephemeris, Site site, Instant at) {
         return new CelestialFrame(ephemeris.sightline(ORIGIN, site, at).direction(),
-                ephemeris.sightline(EAST, site, at).direction(), ephemeris.sightline(NORTH, site, at).direction());
+                ephemeris.sightline(EAST, site, at).direction(), ephemeris.sightline(NORTH, site, at)
+                .direction());
     }
 
     /** What stands in a direction over the horizon, among the stars. */

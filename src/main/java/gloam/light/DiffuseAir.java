@@ -3,13 +3,14 @@ package gloam.light;
 import gloam.gear.Site;
 
 /**
- * What air takes from light that fills the sky: less than from a star, since what is scattered out of one direction
- * comes from the others.
+ * What air takes from light that fills the sky: less than from a star, since what is scattered out of one
+ * direction comes from the others.
  *
- * <p><b>Model.</b> Noll et al. 2012, A&amp;A 543, A92, equations 2 (airmass after Rozenberg 1966), 19 and 20, made for
- * zodiacal light; molecules, ozone and dust as in {@link Atmosphere}, dust being what a site's extinction has over the
- * other two. <b>Valid.</b> Clear air. <b>Error.</b> A tenth of a magnitude at 30°, more below. <b>Departures.</b>
- * Where the paper's factors fall below 0, so that air adds light to faint parts of the sky, they are 0.
+ * <p><b>Model.</b> Noll et al. 2012, A&amp;A 543, A92, equations 2 (airmass after Rozenberg 1966), 19 and 20,
+ * made for zodiacal light; molecules, ozone and dust as in {@link Atmosphere}, dust being what a site's
+ * extinction has over the other two. <b>Valid.</b> Clear air. <b>Error.</b> A tenth of a magnitude at 30°,
+ * more below. <b>Departures.</b> Where the paper's factors fall below 0, so that air adds light to faint
+ * parts of the sky, they are 0.
  */
 final class DiffuseAir {
 
@@ -31,7 +32,8 @@ final class DiffuseAir {
     /** Share that comes through of light of that many S10 outside the air. */
     double transmission(double s10, double airmass) {
         double logarithm = Math.log10(S10_INTENSITY * s10);
-        return Math.exp(-airmass * (moleculesFactor(logarithm) * molecules + dustFactor(logarithm) * dust + ozone));
+        return Math.exp(-airmass * (moleculesFactor(logarithm) * molecules + dustFactor(logarithm) * dust
+                + ozone));
     }
 
     /** Equation 19 for the logarithm of an intensity in 1e-8 W/(m² µm sr). */

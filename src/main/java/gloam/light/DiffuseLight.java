@@ -7,7 +7,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.stat.StatUtils;
 
 /**
- * Light from beyond the air that fills the sky: zodiacal light, starlight. Below the horizon that of the horizon.
+ * Light from beyond the air that fills the sky: zodiacal light, starlight. Below the horizon that of the
+ * horizon.
  */
 abstract class DiffuseLight implements LightModel {
 

@@ -7,7 +7,10 @@ import java.util.function.DoubleBinaryOperator;
 import org.hipparchus.analysis.interpolation.BilinearInterpolatingFunction;
 import org.hipparchus.analysis.interpolation.BilinearInterpolator;
 
-/** A published table of diffuse light over two angles in degrees, in S10: read in the logarithm, straight in between. */
+/**
+ * A published table of diffuse light over two angles in degrees, in S10: read in the logarithm, straight in
+ * between.
+ */
 final class DiffuseTable {
 
     /** Magnitudes per square second of arc of one star of V 10 a square degree. */
@@ -22,11 +25,12 @@ final class DiffuseTable {
     /**
      * The table of a resource.
      *
-     * @param columns what the two first columns are called for in the table
-     * @param blank   what stands for a cell that the paper leaves blank
+     * @param resource rows of two angles in degrees and the light there
+     * @param blank    what stands for a cell that the paper leaves blank
      */
     static DiffuseTable of(String resource, Blank blank) {
-        List<double[]> rows = TextResource.rows(resource, fields -> new double[] {Double.parseDouble(fields[0]),
+        List<double[]> rows = TextResource.rows(resource,
+                fields -> new double[] {Double.parseDouble(fields[0]),
             Double.parseDouble(fields[1]), fields[2].isEmpty() ? Double.NaN : Double.parseDouble(fields[2])});
         double[] first = axis(rows, 0);
         double[] second = axis(rows, 1);
@@ -36,7 +40,8 @@ final class DiffuseTable {
         for (int i = 0; i < first.length; i++) {
             for (int j = 0; j < second.length; j++) {
                 double s10 = printed.applyAsDouble(first[i], second[j]);
-                logarithms[i][j] = Math.log(Double.isNaN(s10) ? blank.fill(printed, first[i], second[j]) : s10);
+                logarithms[i][j] = Math.log(Double.isNaN(s10) ? blank.fill(printed, first[i], second[j])
+                        : s10);
             }
         }
         return new DiffuseTable(new BilinearInterpolator().interpolate(first, second, logarithms));

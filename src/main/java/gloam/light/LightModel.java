@@ -12,8 +12,8 @@ interface LightModel {
     OverSite over(Site site);
 
     /**
-     * A source over one site: what it gives in a direction at an instant is what the instant brings times what the
-     * direction lets through.
+     * A source over one site: what it gives in a direction at an instant is what the instant brings times
+     * what the direction lets through.
      */
     interface OverSite {
 
@@ -23,7 +23,10 @@ interface LightModel {
         /** The source at an instant. */
         Glow at(Circumstances sky);
 
-        /** What of it is in the figure of a moonless zenith, in cd/m²: what a quarter of a year's midnights stay below. */
+        /**
+         * What of it is in the figure of a moonless zenith, in cd/m²: what a quarter of a year's midnights
+         * stay below.
+         */
         default double zenithCdM2() {
             return 0;
         }

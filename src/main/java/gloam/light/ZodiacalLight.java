@@ -5,10 +5,11 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 /**
  * Sunlight scattered by the dust between the planets.
  *
- * <p><b>Model.</b> Leinert et al. 1998, A&amp;AS 127, 1, table 16, by ecliptic longitude from the Sun and ecliptic
- * latitude; through the air as {@link DiffuseAir} says. <b>Valid.</b> Annual mean from the Earth. <b>Error.</b> 10 to
- * 15 S10 where faint, a fifth where bright. <b>Departures.</b> The cells next to the Sun that the paper leaves blank
- * count like the nearest printed one in latitude; no yearly swing by the tilt of the dust's plane.
+ * <p><b>Model.</b> Leinert et al. 1998, A&amp;AS 127, 1, table 16, by ecliptic longitude from the Sun and
+ * ecliptic latitude; through the air as {@link DiffuseAir} says. <b>Valid.</b> Annual mean from the Earth.
+ * <b>Error.</b> 10 to 15 S10 where faint, a fifth where bright. <b>Departures.</b> The cells next to the Sun
+ * that the paper leaves blank count like the nearest printed one in latitude; no yearly swing by the tilt of
+ * the dust's plane.
  */
 final class ZodiacalLight extends DiffuseLight {
 
@@ -20,7 +21,8 @@ final class ZodiacalLight extends DiffuseLight {
     private static final double COSINE = Math.cos(OBLIQUITY_RAD);
     private static final double[] LATITUDES_DEG = {5, 10, 15};
 
-    private final DiffuseTable table = DiffuseTable.of("/gloam/light/zodiacal.tsv", (printed, apart, latitude) -> {
+    private final DiffuseTable table = DiffuseTable.of("/gloam/light/zodiacal.tsv",
+            (printed, apart, latitude) -> {
         for (double outerDeg : LATITUDES_DEG) {
             double s10 = printed.applyAsDouble(apart, outerDeg);
             if (outerDeg > latitude && !Double.isNaN(s10)) {

@@ -22,7 +22,7 @@ final class DurationLimits {
      */
     private static final int GROWTH_MIN = 60;
     /** Up to so many minutes a shutter is timed in steps of one, two, five, ten, and then fifteen. */
-    private static final int[] TIMED_UP_TO_MIN = {20, 40, 120, 300, DAY_MIN};
+    private static final int[] TIMED_UP_TO_MIN = {20, 40, 120, 300, DAY_MIN + 1};
     private static final int[] TIMED_IN_MIN = {1, 2, 5, 10, 15};
 
     private final Wish wish;

@@ -37,19 +37,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 class NightsTest {
 
     private static final LocalDate EVENING = LocalDate.of(2027, 2, 8);
-    private static final Star TARGET = Star.at("target", 0, 0);
 
     private static StandingSky sky(double moonDeg) {
         return new StandingSky(Direction.ofDegrees(0, -30), Direction.ofDegrees(180, moonDeg), 384_400,
                 Angle.ofDegrees(90));
     }
 
-    /** The sky stands still, so that the target, which stands where the Moon does, is as high all night. */
+    /** The sky stands still, so that the target, put where the Moon is, is as high all night. */
     @ParameterizedTest
     @CsvSource({"20, 20, 24, 0", "20, 20.1, 0, 0", "-20, -20.1, 24, 24"})
     void highStandsFillTheNightOrNone(double moonDeg, double leastDeg, double hours, double moonlessHours) {
         HighNight night = HighStands.of(sky(moonDeg), Places.at(50, 10, 0),
-                new HighStands.Wanted("target", TARGET, Angle.ofDegrees(leastDeg)), EVENING, EVENING).nights()
+                new HighStands.Wanted("target", Star.at("target", 180, moonDeg), Angle.ofDegrees(leastDeg)),
+                EVENING, EVENING).nights()
                 .get(0);
         assertEquals(EVENING, night.evening());
         assertEquals(hours, night.together().toMinutes() / 60.0, 1e-9);

@@ -64,7 +64,8 @@ class BlankSheetTest {
         String reason = night.at("/refused/0/reason").asString();
         assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays white"),
                 reason);
-        assertTrue(reason.matches(".*it takes f/\\d+ or narrower.*"), reason);
+        assertTrue(reason.matches(".* tone \\+\\d+\\.\\d at f/5\\.6 in 20 min, while a tone shows from "
+                + "\\+2\\.1 down; it takes another light \\(gloam trail .*"), reason);
     }
 
     private Path trip(String film, String fNumbers, String wish) throws IOException {

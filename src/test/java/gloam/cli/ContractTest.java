@@ -34,8 +34,8 @@ class ContractTest {
         assertFields(sky.at("/bodies/0"), "name", "azimuthDeg", "airlessAltitudeDeg", "apparentAltitudeDeg",
                 "rightAscensionDeg", "declinationDeg", "distanceKm", "magnitude", "illuminatedFraction",
                 "phaseAngleDeg");
-        assertFields(sky.get("light"), "zenithMagArcsec2", "darkCdM2", "moonCdM2", "twilightCdM2",
-                "groundLux");
+        assertFields(sky.get("light"), "zenithMagArcsec2", "zodiacalCdM2", "starsCdM2", "airglowCdM2",
+                "moonCdM2", "twilightCdM2", "groundLux");
     }
 
     @Test

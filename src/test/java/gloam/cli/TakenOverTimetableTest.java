@@ -78,7 +78,7 @@ class TakenOverTimetableTest {
     void takesThePlaceOfAnEarlierTimetable(@TempDir Path folder) throws Exception {
         Path first = saved(folder.resolve("first.json"), "demo-data/trip.yaml");
         Map<String, JsonNode> before = byIdentity(Files.readString(first));
-        String trip = demo(folder, "longest: 300", "longest: 200", "title: Ten nights", "title: New title",
+        String trip = demo(folder, "shortest: 180", "shortest: 240", "title: Ten nights", "title: New title",
                 "  - name: Venus into the dawn", "  - name: Venus at dawn");
         Path second = saved(folder.resolve("second.json"), trip, "--previous", first.toString());
         Map<String, JsonNode> after = byIdentity(Files.readString(second));

@@ -40,10 +40,13 @@ class DiffuseLightReferenceTest {
     }
 
     private static Vector3D star(Row row, String rightAscension, String declination) {
-        return new Vector3D(Math.toRadians(row.number(rightAscension)), Math.toRadians(row.number(declination)));
+        return new Vector3D(Math.toRadians(row.number(rightAscension)),
+                Math.toRadians(row.number(declination)));
     }
 
-    /** Noll et al. 2012, A&amp;A 543, A92, equations 19 and 20 at 100 and 1000 of their unit, to three digits. */
+    /**
+     * Noll et al. 2012, A&amp;A 543, A92, equations 19 and 20 at 100 and 1000 of their unit, to three digits.
+     */
     @ParameterizedTest
     @CsvSource({"2, 0.122, 0.020", "3, 0.866, 0.702", "0, 0, 0"})
     void airTakesLessFromDimLight(double logarithm, double molecules, double dust) {

@@ -27,12 +27,16 @@ class MoonlessSkyReferenceTest {
         return ReferenceTable.read("patat-2003/dark-sky-by-zenith-distance.csv").stream();
     }
 
-    /** Of the paper's law, which gives 60 % of the light to airglow in a layer and the rest to a sky beyond it. */
+    /**
+     * Of the paper's law, which gives 60 % of the light to airglow in a layer and the rest to a sky beyond
+     * it.
+     */
     @ParameterizedTest
     @MethodSource("zenithDistances")
     void airglowBrightensAwayFromTheZenithAsMeasured(Row row) {
         double zenithDeg = row.number("zenithDeg");
-        double airmass = 1 / Math.sqrt(1 - 0.96 * Math.pow(Math.sin(Math.toRadians(zenithDeg)), 2)); // the paper's
+        double airmass = 1 / Math.sqrt(1 - 0.96 * Math.pow(Math.sin(Math.toRadians(zenithDeg)), 2));
+                // the paper's
         double beyond = Math.pow(10, -0.4 * 0.11 * (airmass - 1));
         double whole = 0.4 * beyond + 0.6 * Airglow.relativeToZenith(zenithDeg, 0.11);
         assertEquals(row.number("brightenedMag"), 2.5 * Math.log10(whole), 0.01);
@@ -45,13 +49,16 @@ class MoonlessSkyReferenceTest {
             SkyLight sky = new SkyLight(EPHEMERIS, site);
             double[] zenithsCdM2 = midnights(site)
                     .mapToDouble(at -> moonlessCdM2(sky.moment(at), Direction.ZENITH)).toArray();
-            // quartiles of the parts do not add up to that of the whole, nor is the Sun always opposite the zenith
+            // quartiles of the parts do not add up to that of the whole, nor is the Sun always opposite the
+            // zenith
             assertEquals(site.darkSkyMagArcsec2(),
                     new SkyBrightness(StatUtils.percentile(zenithsCdM2, 25)).magArcsec2(), 0.1, site.name());
         }
     }
 
-    /** A site darker than zodiacal light and stars alone still has some airglow, and a city's sky is its own. */
+    /**
+     * A site darker than zodiacal light and stars alone still has some airglow, and a city's sky is its own.
+     */
     @Test
     void theRestIsNeverNothing() {
         assertTrue(airglowCdM2(22.5) > 0);
@@ -64,7 +71,8 @@ class MoonlessSkyReferenceTest {
         Site usual = Places.MID_NORTH;
         Site site = new Site(usual.name(), usual.latitude(), usual.longitude(), usual.heightM(), usual.zone(),
                 darkSkyMagArcsec2, usual.extinctionMag(), usual.skyline());
-        return new SkyLight(EPHEMERIS, site).at(Direction.ZENITH, FIRST_MIDNIGHT).of(LightSource.AIRGLOW).cdM2();
+        return new SkyLight(EPHEMERIS, site).at(Direction.ZENITH, FIRST_MIDNIGHT).of(LightSource.AIRGLOW)
+                .cdM2();
     }
 
     private static double moonlessCdM2(SkyLight.Moment sky, Direction direction) {

@@ -51,7 +51,8 @@ class SkyLightPropertyTest {
     void partsOnlyEverAdd(Case drawn) {
         SkyLight.Sample sample = new SkyLight(EPHEMERIS, drawn.site).at(drawn.direction, drawn.at);
         double total = sample.total().cdM2();
-        assertTrue(total >= sample.of(LightSource.AIRGLOW).cdM2() && sample.of(LightSource.AIRGLOW).cdM2() > 0);
+        assertTrue(total >= sample.of(LightSource.AIRGLOW).cdM2() && sample.of(LightSource.AIRGLOW)
+                .cdM2() > 0);
         double sum = 0;
         for (LightSource source : LightSource.values()) {
             double without = sample.without(source).cdM2();

@@ -14,6 +14,8 @@ import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
+import gloam.support.StandingSky;
+import gloam.units.Angle;
 import gloam.units.Stops;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -69,7 +71,9 @@ class ExposedFrameTest {
     }
 
     private static double skyProgress(Setting drawn, Setting... settings) {
-        return new ExposedFrame(EPHEMERIS, sheet(settings), drawn).centre().skyProgress();
+        StandingSky still = new StandingSky(Direction.ofDegrees(270, -40), Direction.ofDegrees(90, -40),
+                384_400, Angle.ofDegrees(60));
+        return new ExposedFrame(still, sheet(settings), drawn).centre().skyProgress();
     }
 
     private static Sheet sheet(Setting... settings) {

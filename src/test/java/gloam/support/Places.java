@@ -49,6 +49,13 @@ public final class Places {
         return site("test site", latitudeDeg, longitudeDeg, heightM, "UTC");
     }
 
+    /** The same in a city, whose zenith of 16 mag/arcsec² outshines what is beyond the air by 200 to 1. */
+    public static Site inACity(double latitudeDeg, double longitudeDeg, double heightM) {
+        Site dark = at(latitudeDeg, longitudeDeg, heightM);
+        return new Site(dark.name(), dark.latitude(), dark.longitude(), heightM, dark.zone(), 16,
+                EXTINCTION_MAG, dark.skyline());
+    }
+
     private static Site site(String name, double latitudeDeg, double longitudeDeg, double heightM,
                              String zone) {
         return new Site(name, Angle.ofDegrees(latitudeDeg), Angle.ofDegrees(longitudeDeg), heightM,

@@ -32,13 +32,13 @@ public record StandingSky(Direction sun, Direction moon, double moonKm,
 
     @Override
     public SkyPosition position(Target target, Site site, Instant at) {
-        Direction there = target == Body.SUN ? sun : target == Body.MOON ? moon : star((Star) target);
+        Direction there = target instanceof Star star ? placed(star) : target == Body.SUN ? sun : moon;
         return new SkyPosition(there.azimuth(), there.altitude(), there.altitude(), Angle.ZERO, Angle.ZERO,
                 target == Body.SUN ? AU_KM : moonKm);
     }
 
     /** The stars' own poles and equator stand as the site's zenith and horizon do. */
-    private static Direction star(Star star) {
+    private static Direction placed(Star star) {
         return Direction.ofDegrees(star.rightAscensionDeg(), star.declinationDeg());
     }
 
