@@ -17,7 +17,8 @@ import java.util.OptionalDouble;
  * width of their spot ({@link TrailPainter}), the land under the skyline, then the film's tone curve.
  * <b>Valid.</b> Clear air, a lens free of faults but for its fall-off. <b>Error.</b> That of the exposure,
  * half a stop at best.
- * <b>Departures.</b> No Milky Way, clouds, halation, reflections or grain; stars to magnitude 6.
+ * <b>Departures.</b> No stars fainter than magnitude 6 but as an even glow, no clouds, halation, reflections
+ * or grain.
  */
 public final class Proof {
 
