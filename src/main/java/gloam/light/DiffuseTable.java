@@ -1,8 +1,8 @@
 package gloam.light;
 
 import gloam.ephemeris.TextResource;
-import java.util.List;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.DoubleBinaryOperator;
 import org.hipparchus.analysis.interpolation.BilinearInterpolatingFunction;
 import org.hipparchus.analysis.interpolation.BilinearInterpolator;
@@ -13,8 +13,8 @@ import org.hipparchus.analysis.interpolation.BilinearInterpolator;
  */
 final class DiffuseTable {
 
-    /** Magnitudes per square second of arc of one star of V 10 a square degree. */
-    private static final double S10_MAG_ARCSEC2 = 27.78;
+    /** Luminance of one star of V 10 a square degree, 27.78 mag/arcsec². */
+    private static final double S10_CD_M2 = SkyBrightness.ofMagArcsec2(27.78).cdM2();
 
     private final BilinearInterpolatingFunction logarithm;
 
@@ -29,13 +29,14 @@ final class DiffuseTable {
      * @param blank    what stands for a cell that the paper leaves blank
      */
     static DiffuseTable of(String resource, Blank blank) {
-        List<double[]> rows = TextResource.rows(resource,
-                fields -> new double[] {Double.parseDouble(fields[0]),
-            Double.parseDouble(fields[1]), fields[2].isEmpty() ? Double.NaN : Double.parseDouble(fields[2])});
-        double[] first = axis(rows, 0);
-        double[] second = axis(rows, 1);
-        DoubleBinaryOperator printed = (x, y) -> rows.stream().filter(row -> row[0] == x && row[1] == y)
-                .mapToDouble(row -> row[2]).findFirst().orElseThrow();
+        TreeMap<Double, TreeMap<Double, Double>> rows = new TreeMap<>();
+        TextResource.rows(resource, fields -> rows
+                .computeIfAbsent(Double.parseDouble(fields[0]), first -> new TreeMap<>())
+                .put(Double.parseDouble(fields[1]),
+                        fields[2].isEmpty() ? Double.NaN : Double.parseDouble(fields[2])));
+        DoubleBinaryOperator printed = (first, second) -> rows.get(first).get(second);
+        double[] first = values(rows.keySet());
+        double[] second = values(rows.firstEntry().getValue().keySet());
         double[][] logarithms = new double[first.length][second.length];
         for (int i = 0; i < first.length; i++) {
             for (int j = 0; j < second.length; j++) {
@@ -47,9 +48,7 @@ final class DiffuseTable {
         return new DiffuseTable(new BilinearInterpolator().interpolate(first, second, logarithms));
     }
 
-    private static double[] axis(List<double[]> rows, int column) {
-        TreeSet<Double> places = new TreeSet<>();
-        rows.forEach(row -> places.add(row[column]));
+    private static double[] values(Set<Double> places) {
         return places.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
@@ -60,7 +59,7 @@ final class DiffuseTable {
 
     /** Luminance of one S10 in cd/m². */
     static double cdM2(double s10) {
-        return s10 * SkyBrightness.ofMagArcsec2(S10_MAG_ARCSEC2).cdM2();
+        return s10 * S10_CD_M2;
     }
 
     /** Finds a stand-in for a blank cell among those that are printed. */
