@@ -3,7 +3,6 @@ package gloam.cli;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** A command with its options. */
 abstract class Command extends OptionGroup implements Callable<Integer> {

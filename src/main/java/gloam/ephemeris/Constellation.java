@@ -3,6 +3,7 @@ package gloam.ephemeris;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * One of the 88 constellations of the International Astronomical Union.
@@ -30,18 +31,8 @@ public record Constellation(String abbreviation, String name) {
      * Its middle: the mean direction of its lettered and numbered stars in a catalogue, each counted alike.
      */
     public Star middle(StarCatalogue catalogue) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (Star star : catalogue.in(this)) {
-            double rightAscensionRad = Math.toRadians(star.rightAscensionDeg());
-            double declinationRad = Math.toRadians(star.declinationDeg());
-            x += Math.cos(declinationRad) * Math.cos(rightAscensionRad);
-            y += Math.cos(declinationRad) * Math.sin(rightAscensionRad);
-            z += Math.sin(declinationRad);
-        }
-        double aroundDeg = Math.toDegrees(Math.atan2(y, x));
-        return Star.at(name, aroundDeg < 0 ? aroundDeg + 360 : aroundDeg,
-                Math.toDegrees(Math.atan2(z, Math.hypot(x, y))));
+        Vector3D sum = catalogue.in(this).stream().map(Star::place).reduce(Vector3D.ZERO, Vector3D::add);
+        double aroundDeg = Math.toDegrees(sum.getAlpha());
+        return Star.at(name, aroundDeg < 0 ? aroundDeg + 360 : aroundDeg, Math.toDegrees(sum.getDelta()));
     }
 }

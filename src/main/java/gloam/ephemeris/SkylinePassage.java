@@ -2,7 +2,6 @@ package gloam.ephemeris;
 
 import gloam.gear.Site;
 import gloam.units.Angle;
-import gloam.units.Crossings;
 import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
 import java.time.Duration;

@@ -5,6 +5,7 @@ import gloam.units.Quantity;
 import gloam.units.Range;
 import java.util.Arrays;
 import java.util.List;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
  * A star by its place in the International Celestial Reference System at epoch J2000.0.
@@ -72,5 +73,10 @@ public record Star(String name, double rightAscensionDeg, double declinationDeg,
     /** A place among the stars with no motion, magnitude or colour known. */
     public static Star at(String name, double rightAscensionDeg, double declinationDeg) {
         return new Star(name, rightAscensionDeg, declinationDeg, 0, 0, Double.NaN, Double.NaN);
+    }
+
+    /** Its place as a unit vector towards right ascension 0 (x), 6 h (y) and the pole (z). */
+    public Vector3D place() {
+        return new Vector3D(Math.toRadians(rightAscensionDeg), Math.toRadians(declinationDeg));
     }
 }

@@ -1,5 +1,8 @@
 package gloam.light;
 
+import gloam.ephemeris.Star;
+import gloam.units.Angle;
+import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -19,15 +22,10 @@ final class Starlight extends DiffuseLight {
     private static final double BLUE_TO_VISUAL = Math.pow(10, 0.4 * (COLOUR_BV - SUN_BV));
     private static final double HIGHEST_DEG = 80;
     private static final double LAST_DEG = 350;
-    /**
-     * ESA 1997, The Hipparcos and Tycho Catalogues, vol. 1, section 1.5.3: pole and node of the galactic
-     * plane.
-     */
-    private static final Vector3D POLE = new Vector3D(Math.toRadians(192.85948), Math.toRadians(27.12825));
-    private static final double POLE_LONGITUDE_RAD = Math.toRadians(122.93192);
-    private static final Vector3D TO_NORTH = POLE.crossProduct(Vector3D.PLUS_K).crossProduct(POLE)
-            .normalize();
-    private static final Vector3D TO_EAST = TO_NORTH.crossProduct(POLE);
+    /** ESA 1997, The Hipparcos and Tycho Catalogues, vol. 1, section 1.5.3. */
+    private static final Star POLE = Star.at("galactic pole", 192.85948, 27.12825);
+    private static final Rotation TO_GALACTIC = new Rotation(POLE.place(), Star.GALACTIC_CENTRE.place(),
+            Vector3D.PLUS_K, Vector3D.PLUS_I);
 
     private final DiffuseTable table = DiffuseTable.of("/gloam/light/starlight.tsv",
             (printed, latitude, longitude) -> printed.applyAsDouble(-latitude, longitude));
@@ -38,10 +36,9 @@ final class Starlight extends DiffuseLight {
 
     @Override
     double s10(Vector3D star, Vector3D sun) {
-        double latitudeDeg = Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, star.dotProduct(POLE)))));
-        double longitudeDeg = Math.toDegrees(POLE_LONGITUDE_RAD
-                - Math.atan2(star.dotProduct(TO_EAST), star.dotProduct(TO_NORTH)));
-        double aroundDeg = longitudeDeg - 360 * Math.floor(longitudeDeg / 360);
+        Vector3D place = TO_GALACTIC.applyTo(star);
+        double aroundDeg = Angle.ofRadians(place.getAlpha()).positive().degrees();
+        double latitudeDeg = Math.toDegrees(place.getDelta());
         double heldDeg = Math.max(-HIGHEST_DEG, Math.min(HIGHEST_DEG, latitudeDeg));
         return BLUE_TO_VISUAL * (aroundDeg <= LAST_DEG ? table.s10(heldDeg, aroundDeg)
                 : between(table.s10(heldDeg, LAST_DEG), table.s10(heldDeg, 0),

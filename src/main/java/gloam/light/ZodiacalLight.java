@@ -1,5 +1,7 @@
 package gloam.light;
 
+import org.hipparchus.geometry.euclidean.threed.Rotation;
+import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -16,9 +18,8 @@ final class ZodiacalLight extends DiffuseLight {
     /** That of the Sun: the paper's unit is light of the Sun's colour. */
     private static final double COLOUR_BV = 0.65;
     /** Mean obliquity of the ecliptic at J2000.0 (IAU 2006). */
-    private static final double OBLIQUITY_RAD = Math.toRadians(84381.406 / 3600);
-    private static final double SINE = Math.sin(OBLIQUITY_RAD);
-    private static final double COSINE = Math.cos(OBLIQUITY_RAD);
+    private static final Rotation TO_ECLIPTIC = new Rotation(Vector3D.PLUS_I,
+            Math.toRadians(84381.406 / 3600), RotationConvention.FRAME_TRANSFORM);
     private static final double[] LATITUDES_DEG = {5, 10, 15};
 
     private final DiffuseTable table = DiffuseTable.of("/gloam/light/zodiacal.tsv",
@@ -38,13 +39,8 @@ final class ZodiacalLight extends DiffuseLight {
 
     @Override
     double s10(Vector3D star, Vector3D sun) {
-        double apartDeg = Math.abs(Math.toDegrees(longitudeRad(star) - longitudeRad(sun)));
-        double latitudeDeg = Math.toDegrees(Math.asin(Math.max(-1, Math.min(1,
-                COSINE * star.getZ() - SINE * star.getY()))));
-        return table.s10(Math.min(apartDeg, 360 - apartDeg), Math.abs(latitudeDeg));
-    }
-
-    private static double longitudeRad(Vector3D star) {
-        return Math.atan2(COSINE * star.getY() + SINE * star.getZ(), star.getX());
+        Vector3D place = TO_ECLIPTIC.applyTo(star);
+        double apartDeg = Math.abs(Math.toDegrees(place.getAlpha() - TO_ECLIPTIC.applyTo(sun).getAlpha()));
+        return table.s10(Math.min(apartDeg, 360 - apartDeg), Math.abs(Math.toDegrees(place.getDelta())));
     }
 }

@@ -1,7 +1,6 @@
 package gloam.planner;
 
-import java.util.stream.IntStream;
-import org.hipparchus.distribution.continuous.NormalDistribution;
+import gloam.units.StandardNormal;
 
 /**
  * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in whole
@@ -24,29 +23,7 @@ final class Chance {
     /** Standard deviation of a trail limit, see {@link gloam.exposure.TrailLimit}. */
     private static final double LIMIT_SPREAD_MAG = 0.5;
 
-    private static final int REACH = 6;
-    private static final int STEPS_A_SIGMA = 64;
-    /** The library takes some hundred times as long as a table of what it says. */
-    private static final double[] BELOW = table();
-
     private Chance() {
-    }
-
-    private static double[] table() {
-        NormalDistribution standard = new NormalDistribution();
-        return IntStream.rangeClosed(0, 2 * REACH * STEPS_A_SIGMA + 1)
-                .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA - REACH))
-                .toArray();
-    }
-
-    /** Share of the standard normal distribution below a value. */
-    static double below(double sigmas) {
-        if (Math.abs(sigmas) >= REACH) {
-            return sigmas > 0 ? 1 : 0;
-        }
-        double step = (sigmas + REACH) * STEPS_A_SIGMA;
-        int left = (int) step;
-        return BELOW[left] + (step - left) * (BELOW[left + 1] - BELOW[left]);
     }
 
     /**
@@ -64,10 +41,11 @@ final class Chance {
         if (missStops(wanted, madeStops) > 0) {
             return 0;
         } else if (wanted instanceof Wish.Tone.AtMost most) {
-            return below((most.stops() - madeStops) / spreadStops);
+            return StandardNormal.below((most.stops() - madeStops) / spreadStops);
         } else if (wanted instanceof Wish.Tone.Near near) {
             double off = madeStops - near.stops();
-            return below((RIGHT_STOPS - off) / spreadStops) - below((-RIGHT_STOPS - off) / spreadStops);
+            return StandardNormal.below((RIGHT_STOPS - off) / spreadStops)
+                    - StandardNormal.below((-RIGHT_STOPS - off) / spreadStops);
         }
         return 1;
     }
@@ -77,7 +55,7 @@ final class Chance {
      * fainter.
      */
     static double ofTrail(double marginMag) {
-        return marginMag >= 0 ? below(marginMag / LIMIT_SPREAD_MAG) : 0;
+        return marginMag >= 0 ? StandardNormal.below(marginMag / LIMIT_SPREAD_MAG) : 0;
     }
 
     /** A chance in hundredths. */

@@ -6,7 +6,6 @@ import gloam.light.SkyLight;
 import gloam.planner.Condition.When;
 import gloam.planner.Requirement.Measure;
 import gloam.planner.Requirement.Plain;
-import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.Interval;
 import java.util.ArrayList;

@@ -7,6 +7,7 @@ import gloam.gear.FNumber;
 import gloam.light.Atmosphere;
 import gloam.trail.Framing;
 import gloam.units.Angle;
+import gloam.units.Interval;
 import gloam.units.Stops;
 import java.util.Arrays;
 import java.util.List;
@@ -84,10 +85,9 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
             Camera camera = framing.camera();
             double aboveMm = Math.min(camera.frame().heightMm() / 4, WITHIN_SIGHT * camera.lens()
                     .imageDistanceMm());
-            Vector3D centre = StarField.vector(sky.trails()
-                    .starAt(framing, 0, 0, sky.clock().span(minute - 1, minute + 1)));
-            Vector3D above = StarField.vector(
-                    sky.trails().starAt(framing, 0, aboveMm, sky.clock().span(minute - 1, minute + 1)));
+            Interval about = sky.clock().span(minute - 1, minute + 1);
+            Vector3D centre = sky.trails().starAt(framing, 0, 0, about).place();
+            Vector3D above = sky.trails().starAt(framing, 0, aboveMm, about).place();
             return new Placing(centre, new Rotation(centre, above, framing.aim().vector(),
                     framing.toSky(0, aboveMm).vector()),
                     new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));

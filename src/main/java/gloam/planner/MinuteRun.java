@@ -22,9 +22,4 @@ record MinuteRun(int first, int last) {
         }
         return runs;
     }
-
-    /** How long the shutter can be open in it at most. */
-    int lastsMin() {
-        return last - first;
-    }
 }

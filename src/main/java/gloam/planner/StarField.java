@@ -18,13 +18,8 @@ record StarField(List<Star> catalogue, List<Placed> stars) {
     record Placed(int number, Vector3D place, double magnitude) {
 
         static Placed of(int number, Star star) {
-            return new Placed(number, vector(star), star.magnitude());
+            return new Placed(number, star.place(), star.magnitude());
         }
-    }
-
-    /** The unit vector towards right ascension 0 (x), 6 h (y) and the pole (z). */
-    static Vector3D vector(Star star) {
-        return new Vector3D(Math.toRadians(star.rightAscensionDeg()), Math.toRadians(star.declinationDeg()));
     }
 
     /** The field of some stars. */

@@ -2,8 +2,7 @@ package gloam.proof;
 
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
-import java.util.stream.IntStream;
-import org.hipparchus.distribution.continuous.NormalDistribution;
+import gloam.units.StandardNormal;
 
 /** How the light of a spot that is drawn along a line is spread over the sheet; all of it always arrives. */
 sealed interface Spot {
@@ -45,8 +44,6 @@ sealed interface Spot {
         /** Spreads a spot smaller than a pixel evenly enough over pixels wherever it falls, to 0.2 %. */
         private static final double PIXEL_SIGMA = 0.6;
         private static final int REACH = 5;
-        private static final int STEPS_A_SIGMA = 512;
-        private static final double[] BELOW = table();
         private static final double STANDING = 1e-3;
 
         static Soft of(double widthMm, double pixelMm) {
@@ -61,28 +58,8 @@ sealed interface Spot {
                 double along = alongMm / sigmaMm;
                 return across * Math.exp(-along * along / 2) / (sigmaMm * Math.sqrt(2 * Math.PI));
             }
-            return across * (below(alongMm / sigmaMm) - below((alongMm - lengthMm) / sigmaMm)) / lengthMm;
-        }
-
-        /**
-         * Share of the standard normal distribution below a value, to 1.2e-7: read off a table, since every
-         * pixel near a trail asks twice and the library takes forty times as long.
-         */
-        static double below(double x) {
-            if (Math.abs(x) >= REACH) {
-                return x > 0 ? 1 : 0;
-            }
-            double step = (x + REACH) * STEPS_A_SIGMA;
-            int left = (int) step;
-            return BELOW[left] + (step - left) * (BELOW[left + 1] - BELOW[left]);
-        }
-
-        private static double[] table() {
-            NormalDistribution standard = new NormalDistribution();
-            return IntStream.rangeClosed(0, 2 * REACH * STEPS_A_SIGMA)
-                    .mapToDouble(step -> standard.cumulativeProbability((double) step / STEPS_A_SIGMA
-                    - REACH))
-                    .toArray();
+            return across * (StandardNormal.below(alongMm / sigmaMm)
+                    - StandardNormal.below((alongMm - lengthMm) / sigmaMm)) / lengthMm;
         }
 
         @Override

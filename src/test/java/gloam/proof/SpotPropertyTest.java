@@ -39,11 +39,4 @@ class SpotPropertyTest {
             assertEquals(spot.perMm2(alongMm, asideMm, lengthMm), pieces, 1e-9); // rounding
         }
     }
-
-    @ParameterizedTest
-    // Abramowitz and Stegun 1964, table 26.1
-    @CsvSource({"0, 0.5", "1, 0.8413447", "-1.96, 0.0249979", "2.5758293, 0.995"})
-    void theNormalDistributionIsThatOfTheTables(double x, double share) {
-        assertEquals(share, Spot.Soft.below(x), 2e-7); // 1.2e-7 by the table, its last digit
-    }
 }
