@@ -35,6 +35,8 @@ class PlanLawsPropertyTest {
     /** Timetables add light up by the minute, figures by the second. */
     private static final double MINUTES_STOPS = 0.03;
     private static final double POLYLINES = 0.005;
+    /** An aim is missed by so much at most: the guide, "planning a trip". */
+    private static final double MOST_MISS_STOPS = 1.5;
 
     private static List<Sample> known = List.of();
 
@@ -168,13 +170,18 @@ class PlanLawsPropertyTest {
         assertEquals(worth(sample.plan), worth(shuffled), ROUNDING, sample.trip::toString);
     }
 
+    /** By how many stops a tone is over its limit, or further from its aim than the guide lets it be. */
+    private static double overStops(Wish.Tone wanted, double stops) {
+        return wanted instanceof Wish.Tone.AtMost most ? stops - most.stops()
+                : wanted instanceof Wish.Tone.Near near ? Math.abs(stops - near.stops()) - MOST_MISS_STOPS : 0;
+    }
+
     @ParameterizedTest
     @MethodSource("samples")
     void noWindowBreaksALimit(Sample sample) {
         sample.plan.nights().stream().flatMap(night -> night.windows().stream()).forEach(window -> {
             Wish wish = window.wish();
-            assertTrue(Chance.missStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS,
-                    () -> window + "");
+            assertTrue(overStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS, () -> window + "");
             assertTrue(!(wish.records() instanceof Wish.Records.AtLeast least)
                     || window.recordedStars() >= least.trails(), () -> window + "");
             assertTrue(window.trailLengthMm() >= wish.trail().leastMm().orElse(0) * (1 - POLYLINES),
