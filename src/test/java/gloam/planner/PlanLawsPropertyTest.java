@@ -172,8 +172,10 @@ class PlanLawsPropertyTest {
 
     /** By how many stops a tone is over its limit, or further from its aim than the guide lets it be. */
     private static double overStops(Wish.Tone wanted, double stops) {
-        return wanted instanceof Wish.Tone.AtMost most ? stops - most.stops()
-                : wanted instanceof Wish.Tone.Near near ? Math.abs(stops - near.stops()) - MOST_MISS_STOPS : 0;
+        if (wanted instanceof Wish.Tone.Near near) {
+            return Math.abs(stops - near.stops()) - MOST_MISS_STOPS;
+        }
+        return wanted instanceof Wish.Tone.AtMost most ? stops - most.stops() : 0;
     }
 
     @ParameterizedTest
