@@ -3,8 +3,8 @@ package gloam.planner;
 import gloam.units.StandardNormal;
 
 /**
- * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in whole
- * hundredths, since it is not known better than that.
+ * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in steps of a
+ * tenth of itself, since it is not known better than that.
  *
  * <p>Where a tone or a trail limit will lie is a normal distribution about what is computed, so that an
  * exposure deep inside a limit has a better chance than one that lies on it. A limit that the computed
@@ -22,6 +22,9 @@ final class Chance {
     private static final double RIGHT_STOPS = 0.5;
     /** Standard deviation of a trail limit, see {@link gloam.exposure.TrailLimit}. */
     private static final double LIMIT_SPREAD_MAG = 0.5;
+
+    private static final double STEP = 0.9;
+    private static final double LOG_STEP = Math.log(STEP);
 
     private Chance() {
     }
@@ -58,8 +61,9 @@ final class Chance {
         return marginMag >= 0 ? StandardNormal.below(marginMag / LIMIT_SPREAD_MAG) : 0;
     }
 
-    /** A chance in hundredths. */
+    /** A chance in hundredths: that of the step it lies in, from nine tenths of it on. */
     static int hundredths(double chance) {
-        return (int) Math.round(CERTAIN * chance);
+        return chance <= 0 ? 0 : (int) Math.round(CERTAIN
+                * Math.pow(STEP, Math.floor(Math.log(chance) / LOG_STEP)));
     }
 }

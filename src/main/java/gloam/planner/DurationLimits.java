@@ -15,8 +15,8 @@ final class DurationLimits {
     /** Turn of the sky: a whole turn in a sidereal day of 23 h 56 min 4 s. */
     private static final double TURN_DEG_MIN = EarthTurn.degrees(60);
     private static final int DAY_MIN = 1440;
-    /** Trails of exposures that are no longer are followed so far on either side. */
-    private static final int QUARTER_MIN = DAY_MIN / 4;
+    /** Trails are followed for so many such steps as an exposure asks for, on either side. */
+    private static final int FOLLOWED_MIN = 180;
     /**
      * The trail of what a camera follows is taken anew so often: its speed changes by less than a thousandth.
      */
@@ -41,21 +41,21 @@ final class DurationLimits {
     /** Whether an exposure turns as far and draws as long a trail as wished. */
     boolean allow(int middleMin, int durationMin) {
         return wish.limits().arcDeg().margin(durationMin * TURN_DEG_MIN) >= 0
-                && (wish.trail().free() || between(growth(middleMin).lengthMm(durationMin)) >= 0);
+                && (wish.trail().free() || between(lengthMm(middleMin, durationMin)) >= 0);
     }
 
     private double between(double lengthMm) {
         return new Between(wish.trail().leastMm(), wish.trail().mostMm()).margin(lengthMm);
     }
 
-    private TrailGrowth growth(int middleMin) {
+    private double lengthMm(int middleMin, int durationMin) {
         int step = aiming.fixed() ? 0 : (middleMin + GROWTH_MIN / 2) / GROWTH_MIN;
-        if (growth[step] == null) {
+        if (growth[step] == null || growth[step].longestMin() < durationMin) {
             int atMin = aiming.fixed() ? sky.clock().minutes() / 2 : step * GROWTH_MIN;
-            growth[step] = TrailGrowth.of(sky, aiming.framing(atMin), aiming, atMin,
-                    wish.longest().toMinutes() > QUARTER_MIN ? DAY_MIN / 2 : QUARTER_MIN);
+            int halfMin = ((durationMin - 1) / 2 / FOLLOWED_MIN + 1) * FOLLOWED_MIN;
+            growth[step] = TrailGrowth.of(sky, aiming.framing(atMin), aiming, atMin, halfMin);
         }
-        return growth[step];
+        return growth[step].lengthMm(durationMin);
     }
 
     /** What they leave of durations around a minute. */
@@ -72,21 +72,26 @@ final class DurationLimits {
         }
         if (wish.trail().leastMm().isPresent()) {
             double leastMm = wish.trail().leastMm().getAsDouble();
-            bounds = bounds.atLeast(first(min -> growth(middleMin).lengthMm(min) >= leastMm, stepMin),
+            bounds = bounds.atLeast(first(min -> lengthMm(middleMin, min) >= leastMm, stepMin),
                     DurationLimit.TRAIL);
         }
         if (wish.trail().mostMm().isPresent()) {
             double mostMm = wish.trail().mostMm().getAsDouble();
-            bounds = bounds.atMost(first(min -> growth(middleMin).lengthMm(min) > mostMm, stepMin) - stepMin,
+            bounds = bounds.atMost(first(min -> lengthMm(middleMin, min) > mostMm, stepMin) - stepMin,
                     DurationLimit.TRAIL);
         }
         return bounds;
     }
 
-    /** The first duration of a day from which on something that grows holds; a step over a day for none. */
-    private static int first(IntPredicate growing, int stepMin) {
-        return new Bounds(stepMin, DAY_MIN, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE)
-                .firstWhere(growing, stepMin);
+    /**
+     * The first duration of a day from which on something that grows holds, those up to the wish's longest
+     * looked at first; a step over a day for none.
+     */
+    private int first(IntPredicate growing, int stepMin) {
+        int longestMin = (longestMin(wish) + stepMin - 1) / stepMin * stepMin;
+        Bounds durations = new Bounds(stepMin, DAY_MIN, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE);
+        return (longestMin >= DAY_MIN || !growing.test(longestMin) ? durations
+                : durations.atMost(longestMin, DurationLimit.EXPOSURE)).firstWhere(growing, stepMin);
     }
 
     /**

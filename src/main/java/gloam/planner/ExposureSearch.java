@@ -13,12 +13,14 @@ import java.util.List;
  */
 final class ExposureSearch {
 
-    private static final int PREFERENCES = 10_000;
+    private static final int PREFERENCES = 100_000;
     /**
      * Between two looks that are as good through one f-number and differ by less in tone, nothing else is
      * found.
      */
     private static final double EVEN_STOPS = 0.1;
+    /** Nor is the chance greater than so many times that of the looks. */
+    private static final double EVEN_SHARE = 1.01;
 
     private final WishNight night;
     private final int minutes;
@@ -49,20 +51,28 @@ final class ExposureSearch {
     }
 
     /**
-     * The f-number, by its place among those to choose from, that is best for an exposure; -1 where none is
-     * any good.
+     * The f-number, by its place among those to choose from, that is best for an exposure; where none is any
+     * good the one at which what must record comes nearest to it, of those that keep the tone; -1 for none.
      */
     static int bestFNumber(WishNight night, int openMin, int closeMin) {
         int best = -1;
         int most = 0;
+        int nearest = -1;
+        double leastShortMag = Double.POSITIVE_INFINITY;
         for (int number = 0; number < night.with().fNumbers().size(); number++) {
-            int value = value(night, number, openMin, closeMin, 0);
+            int value = value(night, number, openMin, closeMin, night.chance(number, openMin, closeMin, 0));
             if (value > most) {
                 most = value;
                 best = number;
             }
+            double toneStops = night.light().toneStops(number, openMin, closeMin);
+            double shortMag = -night.marginMag(number, toneStops, openMin, closeMin);
+            if (shortMag < leastShortMag && night.ofTone(toneStops, openMin, closeMin) > 0) {
+                leastShortMag = shortMag;
+                nearest = number;
+            }
         }
-        return best;
+        return best < 0 ? nearest : best;
     }
 
     /**
@@ -75,7 +85,7 @@ final class ExposureSearch {
         }
         int stepMin = night.aiming().fixed() ? 1 : 2;
         int number = bestFNumber(night, openMin, closeMin);
-        int chance = night.hundredths(number, openMin, closeMin, 0);
+        int chance = night.hundredths(number, openMin, closeMin);
         int nearest = closeMin;
         double least = Math.abs(night.light().toneStops(number, openMin, closeMin) - near.stops());
         int lastMin = Math.min(latestMin, openMin + DurationLimits.longestMin(night.wish()));
@@ -83,7 +93,7 @@ final class ExposureSearch {
                 later += stepMin) {
             double miss = Math.abs(night.light().toneStops(number, openMin, later) - near.stops());
             if (miss < least && bestFNumber(night, openMin, later) == number
-                    && night.hundredths(number, openMin, later, 0) == chance) {
+                    && night.hundredths(number, openMin, later) == chance) {
                 nearest = later;
                 least = miss;
             }
@@ -91,20 +101,21 @@ final class ExposureSearch {
         return nearest;
     }
 
-    private static int value(WishNight night, int number, int openMin, int closeMin, int floor) {
-        int hundredths = night.hundredths(number, openMin, closeMin, floor);
+    private static int value(WishNight night, int number, int openMin, int closeMin, double chance) {
+        int hundredths = Chance.hundredths(chance);
         return hundredths == 0 ? 0 : hundredths * PREFERENCES + night.preference(number, openMin, closeMin);
     }
 
-    /** What lies inside exposures that open at a minute, when they get longer. */
+    /**
+     * What lies inside exposures that open at a minute, when they get longer: by doubling what is covered.
+     */
     private void lengthenBy(int min) {
-        for (int openMin = 0; openMin < bestInside.length; openMin++) {
-            int last = Math.min(bestInside.length - 1, openMin + min);
-            int best = bestInside[openMin];
-            for (int later = openMin + 1; later <= last; later++) {
-                best = Math.max(best, bestInside[later]);
+        int shift;
+        for (int covered = 1; covered <= min; covered += shift) {
+            shift = Math.min(covered, min + 1 - covered);
+            for (int openMin = 0; openMin + shift < bestInside.length; openMin++) {
+                bestInside[openMin] = Math.max(bestInside[openMin], bestInside[openMin + shift]);
             }
-            bestInside[openMin] = best;
         }
     }
 
@@ -124,14 +135,17 @@ final class ExposureSearch {
         }
     }
 
-    /** What is found for one opening: the best value, through which f-number, and the tone it makes. */
-    private record Look(int value, int number, double toneStops) {
+    /** What is found for one opening: the best value and chance, through which f-number, and the tone. */
+    private record Look(int value, double chance, int number, double toneStops) {
 
-        static final Look NOTHING = new Look(0, -1, 0);
+        static final Look NOTHING = new Look(0, 0, -1, 0);
 
-        boolean even(Look other) {
-            return value == other.value && number == other.number
-                    && Math.abs(toneStops - other.toneStops) < EVEN_STOPS;
+        /** Whether nothing better is found between this and the next. */
+        boolean even(Look next) {
+            return value == next.value && number == next.number
+                    && Math.abs(toneStops - next.toneStops) < EVEN_STOPS
+                    && Chance.hundredths(chance)
+                    == Chance.hundredths(EVEN_SHARE * Math.max(chance, next.chance));
         }
     }
 
@@ -154,17 +168,22 @@ final class ExposureSearch {
     }
 
     private Look at(int openMin, int durationMin) {
+        int closeMin = openMin + durationMin;
         int most = 0;
         int best = -1;
+        double bestChance = 0;
         int floor = bestInside[openMin];
         for (int number = 0; floor < Chance.CERTAIN && number < night.with().fNumbers().size(); number++) {
-            int value = value(night, number, openMin, openMin + durationMin,
-                    Math.max(floor, most / PREFERENCES - 1));
-            best = value > most ? number : best;
-            most = Math.max(most, value);
+            double chance = night.chance(number, openMin, closeMin, Math.max(floor, most / PREFERENCES - 1));
+            int value = value(night, number, openMin, closeMin, chance);
+            if (value > most) {
+                most = value;
+                best = number;
+                bestChance = chance;
+            }
         }
         return best < 0 ? Look.NOTHING
-                : new Look(most, best, night.light().toneStops(best, openMin, openMin + durationMin));
+                : new Look(most, bestChance, best, night.light().toneStops(best, openMin, closeMin));
     }
 
     private void addTo(List<Offer> offers, int number, int durationMin, int[] values, MinuteRun run) {

@@ -4,28 +4,31 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.EarthTurn;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
+import gloam.gear.Site;
 import gloam.light.Atmosphere;
 import gloam.trail.Framing;
+import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.Interval;
 import gloam.units.Stops;
-import java.util.Arrays;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
- * The catalogue stars that stand in a frame, over the terrain, at an instant.
+ * The stars that stand in a frame, over the terrain, at an instant.
  *
  * <p>Placed by one rotation from the stars' frame to the horizon's, found at two points of the frame:
  * refraction that changes over the frame moves stars near its edge by some arcminutes.
  *
- * @param stars         their numbers in the field
- * @param magnitudes    their magnitudes, dimmed by the air and by the lens's fall-off
- * @param octavesSlower the speeds of their images, in octaves below that of the equator at the frame's centre
+ * @param centre    the place among the stars that stands at the frame's centre
+ * @param toHorizon from the stars' frame to the horizon's
+ * @param toCamera  and to the camera's
  */
-record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
+record FrameStars(Site site, Framing framing, Vector3D centre, Rotation toHorizon, Rotation toCamera) {
 
     /** Of the image distance: so far out every lens sees. */
     private static final double WITHIN_SIGHT = 1;
@@ -39,59 +42,80 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
             RotationConvention.VECTOR_OPERATOR);
     private static final double LEAST_SHARE = 1e-9;
 
-    /** The stars of a frame at a minute of the night. */
-    static FrameStars of(NightSky sky, Framing framing, int minute, StarField field) {
+    /**
+     * A star that stands in a frame.
+     *
+     * @param star         its number in the catalogue
+     * @param magnitude    its magnitude, dimmed by the air and by the lens's fall-off
+     * @param octavesSlower the speed of its image, in octaves below that of the equator at the frame's centre
+     */
+    record Seen(int star, float magnitude, float octavesSlower) {
+    }
+
+    /** What a framing shows at a site at an instant. */
+    static FrameStars of(TrailEstimator trails, Site site, Framing framing, Instant at) {
         Camera camera = framing.camera();
-        Placing placing = Placing.of(sky, framing, minute);
+        double aboveMm = Math.min(camera.frame().heightMm() / 4, WITHIN_SIGHT * camera.lens()
+                .imageDistanceMm());
+        Interval about = new Interval(at.minusSeconds(1), at.plusSeconds(1));
+        Vector3D centre = trails.starAt(framing, 0, 0, about).place();
+        Vector3D above = trails.starAt(framing, 0, aboveMm, about).place();
+        return new FrameStars(site, framing, centre, new Rotation(centre, above, framing.aim().vector(),
+                framing.toSky(0, aboveMm).vector()),
+                new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));
+    }
+
+    /** The same when the sky has turned on, about the pole of J2000.0: to within half a degree. */
+    FrameStars turnedBy(Angle angle) {
+        Rotation turn = new Rotation(Vector3D.PLUS_K, angle.radians(), RotationConvention.VECTOR_OPERATOR);
+        Rotation back = turn.revert();
+        return new FrameStars(site, framing, turn.applyTo(centre),
+                toHorizon.compose(back, RotationConvention.VECTOR_OPERATOR),
+                toCamera.compose(back, RotationConvention.VECTOR_OPERATOR));
+    }
+
+    /** The stars of a field that stand in it. */
+    List<Seen> seen(StarField field) {
+        Camera camera = framing.camera();
         double radiusRad = framing.radius().radians();
-        List<StarField.Placed> near = field.aroundDeclinationOf(placing.centre, radiusRad);
+        List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
         double leastAhead = Math.cos(radiusRad);
-        int[] stars = new int[near.size()];
-        float[] magnitudes = new float[near.size()];
-        float[] octavesSlower = new float[near.size()];
         FNumber widest = camera.lens().fNumbers().get(0);
-        int seen = 0;
+        List<Seen> seen = new ArrayList<>();
         for (StarField.Placed star : near) {
-            double ahead = star.place().dotProduct(placing.centre);
+            double ahead = star.place().dotProduct(centre);
             if (ahead < leastAhead) {
                 continue;
             }
-            Vector3D onSheet = onSheet(camera, placing.toCamera.applyTo(star.place()));
+            Vector3D onSheet = onSheet(camera, toCamera.applyTo(star.place()));
             if (onSheet == null || !camera.frame().contains(onSheet.getX(), onSheet.getY())) {
                 continue;
             }
-            Direction direction = Direction.of(placing.toHorizon.applyTo(star.place()));
-            if (sky.clearanceDeg(direction) >= 0) {
-                Vector3D next = onSheet(camera, placing.toCamera.applyTo(LATER.applyTo(star.place())));
+            Direction direction = Direction.of(toHorizon.applyTo(star.place()));
+            if (NightSky.clearanceDeg(site, direction) >= 0) {
+                Vector3D next = onSheet(camera, toCamera.applyTo(LATER.applyTo(star.place())));
                 double speedMmS = next == null ? 0 : next.distance(onSheet) / SPEED_OVER_S;
                 double share = speedMmS / Equipment.equatorMmS(camera);
                 Angle offAxis = Angle.ofRadians(Math.acos(Math.min(1, ahead)));
-                stars[seen] = star.number();
-                magnitudes[seen] = (float) (star.magnitude()
-                        + Atmosphere.lossMag(sky.site().extinctionMag(), direction.altitude())
-                        - 2.5 * Math.log10(Math.max(LEAST_SHARE, offAxis.cos() * camera.lens()
-                        .mountShare(offAxis, widest))));
-                octavesSlower[seen++] = (float) Stops.between(Math.max(LEAST_SPEED_SHARE, share), 1);
+                double lossMag = Atmosphere.lossMag(site.extinctionMag(), direction.altitude())
+                        - 2.5 * Math.log10(Math.max(LEAST_SHARE,
+                        offAxis.cos() * camera.lens().mountShare(offAxis, widest)));
+                seen.add(new Seen(star.number(), (float) (star.magnitude() + lossMag),
+                        (float) Stops.between(Math.max(LEAST_SPEED_SHARE, share), 1)));
             }
         }
-        return new FrameStars(Arrays.copyOf(stars, seen), Arrays.copyOf(magnitudes, seen),
-                Arrays.copyOf(octavesSlower, seen));
+        return seen;
     }
 
-    /** From the stars' frame to the horizon's and the camera's. */
-    private record Placing(Vector3D centre, Rotation toHorizon, Rotation toCamera) {
-
-        static Placing of(NightSky sky, Framing framing, int minute) {
-            Camera camera = framing.camera();
-            double aboveMm = Math.min(camera.frame().heightMm() / 4, WITHIN_SIGHT * camera.lens()
-                    .imageDistanceMm());
-            Interval about = sky.clock().span(minute - 1, minute + 1);
-            Vector3D centre = sky.trails().starAt(framing, 0, 0, about).place();
-            Vector3D above = sky.trails().starAt(framing, 0, aboveMm, about).place();
-            return new Placing(centre, new Rotation(centre, above, framing.aim().vector(),
-                    framing.toSky(0, aboveMm).vector()),
-                    new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));
-        }
+    /** By how much a place among the stars lies inside the frame and over the terrain; negative outside. */
+    double insideMm(Vector3D place) {
+        Camera camera = framing.camera();
+        double clearMm = camera.lens().imageDistanceMm() * Math.toRadians(
+                NightSky.clearanceDeg(site, Direction.of(toHorizon.applyTo(place))));
+        Vector3D onSheet = onSheet(camera, toCamera.applyTo(place));
+        return onSheet == null ? -camera.frame().widthMm() : Math.min(clearMm,
+                Math.min(camera.frame().widthMm() / 2 - Math.abs(onSheet.getX()),
+                camera.frame().heightMm() / 2 - Math.abs(onSheet.getY())));
     }
 
     /**
@@ -101,7 +125,7 @@ record FrameStars(int[] stars, float[] magnitudes, float[] octavesSlower) {
         if (parts.getZ() <= 0) {
             return null;
         }
-        double sine = Math.hypot(parts.getX(), parts.getY());
+        double sine = Math.sqrt(parts.getX() * parts.getX() + parts.getY() * parts.getY());
         double stretchMm = sine == 0 ? 0 : camera.lens().imageDistanceMm() / sine
                 * camera.lens().projection().radius(Angle.ofRadians(Math.atan2(sine, parts.getZ())));
         return new Vector3D(stretchMm * parts.getX(), stretchMm * parts.getY(), 0);

@@ -9,7 +9,7 @@ final class Gain {
     /** A ten-thousandth of a worth of 1. */
     private static final long STEP = 1_000_000_000;
     private static final int STEPS_A_HUNDREDTH = 100;
-    private static final long PREFERENCE = 1000;
+    private static final long PREFERENCE = 100;
 
     /**
      * Lost with a picture that is taken again on the same night: more than all preferences count, less than

@@ -1,19 +1,20 @@
 package gloam.planner;
 
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/**
- * The moments of a night that are good for a wish.
- *
- * @param throughout the minutes in which the shutter may be open
- * @param own        those of them that are good for the opening, the middle or the closing, where these have
- *                   a condition of their own
- */
-record Moments(BitSet throughout, Map<Condition.When, BitSet> own) {
+/** The moments of a night that are good for a wish. */
+final class Moments {
+
+    private final BitSet throughout;
+    private final BitSet[] byWhen;
+
+    private Moments(BitSet throughout, BitSet[] byWhen) {
+        this.throughout = throughout;
+        this.byWhen = byWhen;
+    }
 
     /**
      * The moments at which all conditions hold, none asked for more minutes than those before leave; empty
@@ -29,29 +30,36 @@ record Moments(BitSet throughout, Map<Condition.When, BitSet> own) {
                 }
             }
         }
-        Map<Condition.When, BitSet> own = new EnumMap<>(Condition.When.class);
+        BitSet[] byWhen = new BitSet[Condition.When.values().length];
+        Arrays.fill(byWhen, throughout);
         for (Condition condition : conditions) {
             if (condition.when() != Condition.When.THROUGHOUT) {
-                BitSet good = condition.holds(own.getOrDefault(condition.when(), throughout));
+                BitSet good = condition.holds(byWhen[condition.when().ordinal()]);
                 if (good.isEmpty()) {
                     return Optional.empty();
                 }
-                own.put(condition.when(), good);
+                byWhen[condition.when().ordinal()] = good;
             }
         }
-        return Optional.of(new Moments(throughout, own));
+        return Optional.of(new Moments(throughout, byWhen));
     }
 
     /** Whether an exposure is open at good moments alone. */
     boolean hold(int openMin, int middleMin, int closeMin) {
-        return throughout.nextClearBit(openMin) > closeMin
-                && (own.isEmpty() || at(Condition.When.AT_OPENING).get(openMin)
-                && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING)
-                .get(closeMin));
+        return throughout.nextClearBit(openMin) > closeMin && at(Condition.When.AT_OPENING).get(openMin)
+                && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING).get(closeMin);
     }
 
-    /** The minutes that are good for a moment of an exposure. */
+    /** The minutes in which the shutter may be open. */
+    BitSet throughout() {
+        return throughout;
+    }
+
+    /**
+     * The minutes that are good for a moment of an exposure: {@link #throughout()} where it has no condition
+     * of its own.
+     */
     BitSet at(Condition.When when) {
-        return own.getOrDefault(when, throughout);
+        return byWhen[when.ordinal()];
     }
 }

@@ -14,7 +14,7 @@ final class MoonlessFrame {
         this.wish = wish;
         this.sky = sky;
         this.aiming = aiming;
-        this.known = new int[sky.clock().minutes() + 1];
+        this.known = new int[sky.clock().nodes()];
     }
 
     /** How far before and after a minute, in minutes; without end where it does not matter. */
@@ -22,17 +22,26 @@ final class MoonlessFrame {
         if (aiming.fixed() || FrameEdge.wantsMoon(wish, aiming)) {
             return Integer.MAX_VALUE;
         }
-        if (known[middleMin] == 0) {
+        int node = middleMin / NightClock.NODE_MIN;
+        return middleMin % NightClock.NODE_MIN == 0 ? atNode(node) : Math.min(atNode(node), atNode(node + 1));
+    }
+
+    private int atNode(int node) {
+        if (known[node] == 0) {
+            int middleMin = node * NightClock.NODE_MIN;
             Framing framing = aiming.framing(middleMin);
             int halfMin = 0;
             while (halfMin <= wish.longest().toMinutes() / 2
-                    && FrameEdge.moonOutsideDeg(sky, framing, middleMin - halfMin - NightClock.NODE_MIN) >= 0
-                    && FrameEdge.moonOutsideDeg(sky, framing, middleMin + halfMin + NightClock.NODE_MIN)
-                    >= 0) {
+                    && outside(framing, middleMin - halfMin - NightClock.NODE_MIN)
+                    && outside(framing, middleMin + halfMin + NightClock.NODE_MIN)) {
                 halfMin += NightClock.NODE_MIN;
             }
-            known[middleMin] = 1 + halfMin;
+            known[node] = 1 + halfMin;
         }
-        return known[middleMin] - 1;
+        return known[node] - 1;
+    }
+
+    private boolean outside(Framing framing, int minute) {
+        return FrameEdge.moonOutsideDeg(sky, framing, minute) >= 0;
     }
 }

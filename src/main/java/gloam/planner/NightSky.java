@@ -148,12 +148,21 @@ final class NightSky {
      * Degrees by which a direction clears both the terrain and the level horizon; negative when it does not.
      */
     double clearanceDeg(Direction direction) {
-        return direction.altitude().degrees() - Math.max(0, skylineDeg(direction));
+        return clearanceDeg(site(), direction);
+    }
+
+    /** The same at any site. */
+    static double clearanceDeg(Site site, Direction direction) {
+        return direction.altitude().degrees() - Math.max(0, skylineDeg(site, direction));
     }
 
     /** Altitude of the terrain below or above a direction, in degrees. */
     double skylineDeg(Direction direction) {
-        return site().skyline().altitudeAt(direction.azimuth()).degrees();
+        return skylineDeg(site(), direction);
+    }
+
+    private static double skylineDeg(Site site, Direction direction) {
+        return site.skyline().altitudeAt(direction.azimuth()).degrees();
     }
 
     /** The sky every quarter of an hour, from the last before sunset to the first after sunrise. */

@@ -4,7 +4,6 @@ import gloam.trail.Framing;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 
 /** The openings that the conditions of a wish leave on a night, and the durations of each that they leave. */
 final class Openings {
@@ -69,9 +68,12 @@ final class Openings {
         if (bounds.empty()) {
             return bounds;
         }
-        for (Map.Entry<Condition.When, BitSet> own : moments.own().entrySet()) {
-            bounds = bounds.firstRunOf(min -> own.getValue().get(opening.at(own.getKey(), min)), step,
-                    DurationLimit.of(own.getKey()));
+        for (Condition.When when : Condition.When.values()) {
+            BitSet good = moments.at(when);
+            if (good != moments.throughout()) {
+                bounds = bounds.firstRunOf(min -> good.get(opening.at(when, min)), step,
+                        DurationLimit.of(when));
+            }
         }
         return bounds;
     }

@@ -67,6 +67,16 @@ final class Refused {
                 night.wish().tone(), night.wish().records(), both.shortMag);
     }
 
+    /**
+     * The exposure whose stars come nearest to what is wanted, as an offer if a count finds enough of them.
+     */
+    Offer countedEnough(int number) {
+        double chance = night.chanceOfRecorded(trail.number, trail.openMin, trail.closeMin);
+        return new Offer(number, trail.openMin, trail.openMin, trail.closeMin - trail.openMin,
+                Gain.of(night.wish().worth(), Math.max(1, Chance.hundredths(chance)),
+                night.preference(trail.number, trail.openMin, trail.closeMin)));
+    }
+
     /** Every five minutes and at the ends of what is open is near enough for a reason. */
     private boolean looked(int openMin, int closeMin) {
         BitSet good = night.moments().throughout();

@@ -12,6 +12,9 @@ import java.util.Optional;
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
 final class SiteNight {
 
+    /** An estimate of fewer stars than that part of those wanted is not as far off as that. */
+    private static final double FEW_SHARE = 0.5;
+
     private final Trip trip;
     private final List<Equipment> equipment;
     private final Ephemeris ephemeris;
@@ -56,8 +59,19 @@ final class SiteNight {
         }
         WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear);
         List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
-        return new EveningOffers.ToWish(offers,
-                offers.isEmpty() ? Optional.of(new Refused(night, sky).reason()) : Optional.empty());
+        return offers.isEmpty() ? refused(wish, night, number)
+                : new EveningOffers.ToWish(offers, Optional.empty());
+    }
+
+    /** A wish that nothing is found for; stars that are estimated to be too few are counted. */
+    private EveningOffers.ToWish refused(Wish wish, WishNight night, int number) {
+        Refused refused = new Refused(night, sky);
+        Reason reason = refused.reason();
+        boolean enough = reason instanceof Reason.TooFewStars few
+                && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, few.nearest())
+                >= few.wanted();
+        return enough ? new EveningOffers.ToWish(List.of(refused.countedEnough(number)), Optional.empty())
+                : new EveningOffers.ToWish(List.of(), Optional.of(reason));
     }
 
     /**

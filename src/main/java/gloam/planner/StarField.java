@@ -1,18 +1,33 @@
 package gloam.planner;
 
+import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.gear.Site;
+import gloam.trail.Framing;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
- * The catalogue stars with their places as vectors, made once for all frames.
- *
- * @param catalogue the stars
- * @param stars     their places, from the south pole to the north pole
+ * The catalogue stars with their places as vectors, made once for all frames, and those that frames of
+ * cameras that stand still show. May be asked by several threads at once.
  */
-record StarField(List<Star> catalogue, List<Placed> stars) {
+final class StarField {
+
+    private final List<Star> catalogue;
+    private final List<Placed> stars;
+    private final Map<Fixed, FixedFrame> fixed = new ConcurrentHashMap<>();
+
+    private StarField(List<Star> catalogue, List<Placed> stars) {
+        this.catalogue = catalogue;
+        this.stars = stars;
+    }
+
+    private record Fixed(Site site, Framing framing, int year) {
+    }
 
     /** A star, its number in the catalogue, and where it stands. */
     record Placed(int number, Vector3D place, double magnitude) {
@@ -27,6 +42,17 @@ record StarField(List<Star> catalogue, List<Placed> stars) {
         return new StarField(stars, IntStream.range(0, stars.size())
                 .mapToObj(number -> Placed.of(number, stars.get(number)))
                 .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
+    }
+
+    /** The stars in the order of their numbers. */
+    List<Star> catalogue() {
+        return catalogue;
+    }
+
+    /** Those that a framing that stands still shows at a site in a year. */
+    FixedFrame fixed(Ephemeris ephemeris, Site site, Framing framing, int year) {
+        return fixed.computeIfAbsent(new Fixed(site, framing, year),
+                frame -> FixedFrame.of(ephemeris, site, framing, year, this));
     }
 
     /**

@@ -1,11 +1,11 @@
 package gloam.planner;
 
-import gloam.ephemeris.Target;
 import gloam.trail.Framing;
-import gloam.trail.Trail;
+import gloam.trail.Track;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,10 +16,12 @@ final class TrailGrowth {
     /** Straight from step to step: a thousandth short. */
     private static final Duration STEP = Duration.ofMinutes(20);
 
+    private final int halfMin;
     private final double[] fromMiddleS;
     private final double[] drawnMm;
 
-    private TrailGrowth(double[] fromMiddleS, double[] drawnMm) {
+    private TrailGrowth(int halfMin, double[] fromMiddleS, double[] drawnMm) {
+        this.halfMin = halfMin;
         this.fromMiddleS = fromMiddleS;
         this.drawnMm = drawnMm;
     }
@@ -31,20 +33,33 @@ final class TrailGrowth {
      */
     static TrailGrowth of(NightSky sky, Framing framing, Aiming aiming, int middleMin, int halfMin) {
         Interval longest = sky.clock().span(middleMin - halfMin, middleMin + halfMin);
-        Target centre = aiming.centre(framing, longest);
+        Track track = sky.trails().track(framing, aiming.centre(framing, longest), longest);
         Instant middle = longest.middle();
-        Trail trail = sky.trails().trail(framing, centre, longest, STEP).orElseThrow();
-        List<Trail.Point> points = trail.stretches().stream()
-                .filter(stretch -> !stretch.span().start().isAfter(middle) && stretch.span().endExclusive()
-                .isAfter(middle))
-                .findFirst().orElseGet(() -> trail.stretches().get(0)).points();
-        double[] fromMiddleS = new double[points.size()];
-        double[] drawnMm = new double[points.size()];
-        for (int i = 0; i < fromMiddleS.length; i++) {
-            fromMiddleS[i] = Duration.between(middle, points.get(i).at()).toMillis() / 1000.0;
-            drawnMm[i] = i == 0 ? 0 : drawnMm[i - 1] + points.get(i - 1).distanceMm(points.get(i));
+        List<Interval> visits = track.visits(longest);
+        Interval visit = visits.stream().filter(one -> one.contains(middle)).findFirst()
+                .orElse(visits.get(0));
+        List<Instant> at = new ArrayList<>(List.of(visit.start()));
+        for (Instant next = longest.start(); next.isBefore(visit.endExclusive()); next = next.plus(STEP)) {
+            if (next.isAfter(visit.start())) {
+                at.add(next);
+            }
         }
-        return new TrailGrowth(fromMiddleS, drawnMm);
+        at.add(visit.endExclusive());
+        double[] fromMiddleS = new double[at.size()];
+        double[] drawnMm = new double[at.size()];
+        Framing.Point before = track.at(visit.start()).orElseThrow();
+        for (int i = 0; i < fromMiddleS.length; i++) {
+            Framing.Point point = track.at(at.get(i)).orElseThrow();
+            fromMiddleS[i] = Duration.between(middle, at.get(i)).toMillis() / 1000.0;
+            drawnMm[i] = i == 0 ? 0 : drawnMm[i - 1] + point.distanceMm(before);
+            before = point;
+        }
+        return new TrailGrowth(halfMin, fromMiddleS, drawnMm);
+    }
+
+    /** How long an exposure it tells of, in minutes. */
+    int longestMin() {
+        return 2 * halfMin;
     }
 
     /**

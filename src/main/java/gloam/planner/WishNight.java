@@ -58,7 +58,8 @@ final class WishNight {
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
         this.light = new WishLight(wish, with, sky, aiming, whole);
-        this.crossing = new CrossingStars(sky, aiming, stars);
+        this.crossing = new CrossingStars(sky, aiming, stars,
+                wish.records() instanceof Wish.Records.AtLeast least ? Math.max(1, least.trails()) : 1);
         this.bodies = wish.bodies().stream().distinct().map(this::trail).toArray(BodyTrail[]::new);
         this.inFrame = new TimeInFrame(wish, sky, aiming, moments);
         this.moonless = new MoonlessFrame(wish, sky, aiming);
@@ -149,22 +150,9 @@ final class WishNight {
         if (limit.none()) {
             return Double.NEGATIVE_INFINITY;
         }
-        double halfwayMag = limit.equatorMag - crossing.halfway(stars, openMin, closeMin, limit.perOctaveMag);
+        double halfwayMag = limit.equatorMag() - crossing.halfway(stars, openMin, closeMin, limit);
         return halfwayMag >= PLENTY_MAG ? halfwayMag
-                : limit.equatorMag - crossing.magnitude(stars, openMin, closeMin, limit.perOctaveMag);
-    }
-
-    /**
-     * The trail limit of stars.
-     *
-     * @param equatorMag   of one on the celestial equator near the frame's centre
-     * @param perOctaveMag how much deeper it is for an image of half the speed
-     */
-    private record StarLimit(double equatorMag, double perOctaveMag) {
-
-        boolean none() {
-            return equatorMag <= TrailLimits.NONE_MAG;
-        }
+                : limit.equatorMag() - crossing.magnitude(stars, openMin, closeMin, limit);
     }
 
     private StarLimit starLimit(int number, double toneStops, int middleMin) {
@@ -177,7 +165,7 @@ final class WishNight {
     /** How many stars record. */
     int recorded(int number, double toneStops, int openMin, int closeMin) {
         StarLimit limit = starLimit(number, toneStops, openMin + (closeMin - openMin) / 2);
-        return limit.none() ? 0 : crossing.recorded(openMin, closeMin, limit.equatorMag, limit.perOctaveMag);
+        return limit.none() ? 0 : crossing.recorded(openMin, closeMin, limit);
     }
 
     private double marginMag(BodyTrail trail, int number, double toneStops, int openMin, int closeMin) {
@@ -207,8 +195,8 @@ final class WishNight {
         return clear.chance(openMin, closeMin);
     }
 
-    /** The chance in hundredths that an allowed exposure comes out as wished; 0 if no more than a floor. */
-    int hundredths(int number, int openMin, int closeMin, int floor) {
+    /** The chance that an allowed exposure comes out as wished; 0 if no more than a floor, in hundredths. */
+    double chance(int number, int openMin, int closeMin, int floor) {
         double toneStops = light.toneStops(number, openMin, closeMin);
         double chance = clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin);
         if (Chance.hundredths(chance) <= floor || !light.blends(number, openMin, closeMin)) {
@@ -216,21 +204,34 @@ final class WishNight {
         }
         double marginMag = marginMag(number, toneStops, openMin, closeMin);
         chance *= Chance.ofTrail(marginMag) * inFrame.share(openMin, closeMin);
-        int hundredths = Chance.hundredths(chance);
-        return hundredths <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : hundredths;
+        return Chance.hundredths(chance) <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : chance;
+    }
+
+    /** The chance where what must record just does. */
+    double chanceOfRecorded(int number, int openMin, int closeMin) {
+        return clear(openMin, closeMin) * ofTone(light.toneStops(number, openMin, closeMin), openMin,
+                closeMin)
+                * Chance.ofTrail(0) * inFrame.share(openMin, closeMin);
+    }
+
+    /** {@link #chance} of any in hundredths. */
+    int hundredths(int number, int openMin, int closeMin) {
+        return Chance.hundredths(chance(number, openMin, closeMin, 0));
     }
 
     /**
-     * By what an exposure is preferred to others with the same chance: nearer to level, more stars, higher in
-     * the sky, a darker sky or more moonlight; each counts ten times the next.
+     * By what an exposure is preferred to others with the same chance: nearer to the tone aimed at, nearer to
+     * level, more stars, higher in the sky, a darker sky or more moonlight; each counts ten times the next.
      */
     int preference(int number, int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
         int level = aiming.aim() instanceof Aim.Follow follow && follow.levelWithin().isPresent()
                 ? tenth(1 - Math.abs(aiming.leanDeg(middleMin)) / follow.levelWithin().get().degrees()) : 0;
         double log2Lx = light.log2Lx(number, middleMin);
-        double limitMag = with.equatorial().get(number).magnitude(light.toneStops(number, openMin, closeMin),
-                log2Lx);
+        double toneStops = light.toneStops(number, openMin, closeMin);
+        int near = wish.tone() instanceof Wish.Tone.Near aim
+                ? tenth(1 - Math.abs(toneStops - aim.stops()) / Chance.MOST_MISS_STOPS) : 0;
+        double limitMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
         int stars = tenth((limitMag - LEAST_LIMIT_MAG) / (FAINTEST_LIMIT_MAG - LEAST_LIMIT_MAG));
         int high = tenth(aiming.direction(middleMin).altitude().degrees() / 90);
         double skyStops = log2Lx + with.log2Squared(number);
@@ -239,7 +240,7 @@ final class WishNight {
             case MOONLIT -> tenth(1 - (GREY_LOG2_LX - skyStops) / DARKER_STOPS);
             case DUSK, DAWN, ANY -> 0;
         };
-        return 1000 * level + 100 * stars + 10 * high + moonlight;
+        return 10_000 * near + 1000 * level + 100 * stars + 10 * high + moonlight;
     }
 
     private static int tenth(double share) {

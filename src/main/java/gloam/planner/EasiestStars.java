@@ -1,0 +1,31 @@
+package gloam.planner;
+
+import java.util.Arrays;
+
+/** Collects the magnitudes of the so many stars that are easiest to record. */
+final class EasiestStars {
+
+    private final float[] least;
+    private int size;
+
+    /** Of so many stars at most, at least one. */
+    EasiestStars(int most) {
+        this.least = new float[most];
+    }
+
+    void add(float magnitude) {
+        if (size == least.length && magnitude >= least[size - 1]) {
+            return;
+        }
+        int at = size < least.length ? size++ : size - 1;
+        while (at > 0 && least[at - 1] > magnitude) {
+            least[at] = least[--at];
+        }
+        least[at] = magnitude;
+    }
+
+    /** Their magnitudes, growing. */
+    float[] magnitudes() {
+        return Arrays.copyOf(least, size);
+    }
+}
