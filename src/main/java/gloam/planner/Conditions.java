@@ -32,9 +32,12 @@ final class Conditions {
         this.aiming = aiming;
     }
 
-    /** All conditions of a wish on a night, the Sun's first. */
+    /** All conditions of a wish on a night: the site's and the Sun's first. */
     static List<Condition> of(Wish wish, NightSky sky, Aiming aiming) {
         Conditions conditions = new Conditions(wish, sky, aiming);
+        if (!wish.limits().allow(sky.site())) {
+            conditions.during(new Requirement.AtSite(wish.limits().sites()), List.of());
+        }
         conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
         conditions.addSky();
         conditions.addAim();

@@ -1,9 +1,11 @@
 package gloam.planner;
 
+import gloam.gear.Site;
 import gloam.units.Range;
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,11 +20,36 @@ import java.util.Optional;
  * @param twilightMin     minutes of the exposure in twilight, Sun above -18°
  * @param twilightPercent share of the sky's tone that is made in twilight
  * @param arcDeg          how far the sky turns during the exposure
+ * @param sites           names of the sites where it may be taken; empty for all of the trip
  */
 public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
         Between sunDepthDeg,
                      Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
-                     Between arcDeg) {
+                     Between arcDeg, List<String> sites) {
+
+    /** Copies the list. */
+    public Limits {
+        sites = List.copyOf(sites);
+    }
+
+    /** The same at any site. */
+    public Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
+            Between sunDepthDeg, Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
+            Between arcDeg) {
+        this(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin, twilightPercent,
+                arcDeg, List.of());
+    }
+
+    /** The same at some sites alone. */
+    Limits at(List<String> names) {
+        return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
+                twilightPercent, arcDeg, names);
+    }
+
+    /** Whether it may be taken at a site. */
+    boolean allow(Site site) {
+        return sites.isEmpty() || sites.contains(site.name());
+    }
 
     /** Nothing narrowed. */
     public static final Limits NONE = new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY,

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Night;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -32,6 +33,14 @@ public sealed interface Reason {
 
     /** Something required holds at no minute of the night. */
     record Never(Requirement what) implements Reason { }
+
+    /**
+     * It may be taken only where the night is not spent, and could not be taken there either.
+     *
+     * @param night  the night there
+     * @param reason why not
+     */
+    record There(Night night, Reason reason) implements Reason { }
 
     /**
      * What is required holds at different times.

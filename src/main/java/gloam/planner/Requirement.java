@@ -4,6 +4,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.units.Angle;
+import java.util.List;
 import java.util.Optional;
 
 /** What must hold for a wish to be exposed, apart from its exposure and trails. */
@@ -26,6 +27,9 @@ public sealed interface Requirement {
         /** The Moon, which is not in the picture wanted, stays outside the frame. */
         MOON_OUTSIDE
     }
+
+    /** The night is spent at one of some sites, by their names. */
+    record AtSite(List<String> sites) implements Requirement { }
 
     /** What the camera follows stands above the skyline. */
     record TargetUp(Target target) implements Requirement { }

@@ -1,7 +1,9 @@
 package gloam.store;
 
+import gloam.gear.Site;
 import gloam.planner.Between;
 import gloam.planner.Limits;
+import gloam.units.Nearest;
 import gloam.units.Range;
 import java.time.LocalTime;
 import java.util.List;
@@ -11,22 +13,43 @@ import java.util.OptionalDouble;
 /** Reads what narrows a wish from its keys. */
 final class LimitsSection {
 
+    private static final Range SITES = new Range("number of sites", 1, 50, "");
+
     private LimitsSection() {
     }
 
-    /** The limits among a wish's keys. */
-    static Value<Limits> limits(Fields fields) {
+    /** The limits among the keys of a wish of a trip to some sites. */
+    static Value<Limits> limits(Fields fields, Value<List<Site>> sites) {
         Value<Optional<Moon>> moon = fields.optional("moon", LimitsSection::moon);
         Value<Between> sunDepthDeg = between(fields, "sun-depth-deg", Limits.SUN_DEPTH);
         Value<Optional<Limits.TimeOfNight>> time = fields.optional("time-of-night", LimitsSection::time);
         Value<Between> twilightMin = between(fields, "twilight-min", Limits.TWILIGHT);
         Value<Between> twilightPercent = between(fields, "twilight-percent", Limits.PERCENT);
         Value<Between> arcDeg = between(fields, "arc-deg", Limits.ARC);
+        Value<Optional<List<String>>> at = fields.optional("site", value -> names(value, sites));
         return moon.map(wanted -> {
             Moon limits = wanted.orElse(new Moon(Between.ANY, Between.ANY, Optional.empty()));
             return new Limits(limits.altitudeDeg, limits.litPercent, limits.side, sunDepthDeg.get(),
-                    time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get());
+                    time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get(),
+                    at.get().orElse(List.of()));
         });
+    }
+
+    /** The names of some of the trip's sites: one, or a list. */
+    private static List<String> names(Item item, Value<List<Site>> sites) {
+        List<String> names = item.node() instanceof Node.Scalar ? List.of(name(item, sites))
+                : item.list(SITES, one -> name(one, sites));
+        item.readAs("name of a site, or a list of them");
+        return names;
+    }
+
+    private static String name(Item item, Value<List<Site>> sites) {
+        String name = item.text();
+        List<String> known = sites.get().stream().map(Site::name).toList();
+        if (!known.contains(name)) {
+            throw item.fault("no site is named " + Shown.quoted(name) + ". " + Nearest.hint(name, known));
+        }
+        return name;
     }
 
     private record Moon(Between altitudeDeg, Between litPercent, Optional<Limits.Side> side) {

@@ -53,7 +53,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
-                + String.format(Locale.ROOT, WISHES, round(), widest(), across()));
+                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site), across()));
     }
 
     private String fNumbers() {
@@ -192,6 +192,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # twilight-percent: {least: 30, most: 70}
                 # arc-deg: {least: 30, most: 60}
                 # film: negative-slow-25
+                # site: %s
               - name: Trails across the sky\t
                 point: %s\t
                 sky: dark\t

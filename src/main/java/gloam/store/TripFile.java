@@ -70,7 +70,7 @@ public final class TripFile {
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
-                value -> WishSection.wishes(value, camera));
+                value -> WishSection.wishes(value, camera, sites));
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
                 film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());

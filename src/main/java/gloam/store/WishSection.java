@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
+import gloam.gear.Site;
 import gloam.planner.Aim;
 import gloam.planner.Limits;
 import gloam.planner.Wish;
@@ -23,15 +24,17 @@ final class WishSection {
     private static final double LONGEST_MIN = 240;
 
     private final Value<Camera> camera;
+    private final Value<List<Site>> sites;
     private final UniqueName names = new UniqueName();
 
-    private WishSection(Value<Camera> camera) {
+    private WishSection(Value<Camera> camera, Value<List<Site>> sites) {
         this.camera = camera;
+        this.sites = sites;
     }
 
-    /** The wishes in a list, for a camera. */
-    static List<Wish> wishes(Item item, Value<Camera> camera) {
-        WishSection section = new WishSection(camera);
+    /** The wishes in a list, for a camera at some sites. */
+    static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<Site>> sites) {
+        WishSection section = new WishSection(camera, sites);
         return item.list(WISHES, section::wish);
     }
 
@@ -51,7 +54,7 @@ final class WishSection {
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
         Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
-        Value<Limits> limits = LimitsSection.limits(fields);
+        Value<Limits> limits = LimitsSection.limits(fields, sites);
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
         return new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),

@@ -48,6 +48,9 @@ final class ReasonWords {
                     + (taken.by().size() == 1 ? " uses that time" : " use that time");
         } else if (reason instanceof Reason.Never never) {
             return RequirementWords.never(never.what(), night);
+        } else if (reason instanceof Reason.There there) {
+            return "at " + there.night().site().name() + ": "
+                    + new ReasonWords(there.night()).words(there.reason(), wish);
         } else if (reason instanceof Reason.Exclusive exclusive) {
             return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
                     + spans(exclusive.holds())

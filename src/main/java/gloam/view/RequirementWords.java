@@ -29,6 +29,8 @@ final class RequirementWords {
                 case DAWN -> "dawn";
                 case MOON_OUTSIDE -> "Moon outside the frame";
             };
+        } else if (what instanceof Requirement.AtSite at) {
+            return "at " + String.join(" or ", at.sites());
         } else if (what instanceof Requirement.TargetUp up) {
             return name(up.target()) + " above the skyline";
         } else if (what instanceof Requirement.AimUp) {
@@ -58,6 +60,8 @@ final class RequirementWords {
                 case DAWN -> "no morning twilight";
                 case MOON_OUTSIDE -> "the Moon is in the frame all night";
             };
+        } else if (what instanceof Requirement.AtSite) {
+            return "wanted " + what(what) + " alone";
         } else if (what instanceof Requirement.TargetUp up) {
             return name(up.target()) + " is below the skyline while the Sun is down";
         } else if (what instanceof Requirement.AimUp up) {

@@ -84,6 +84,9 @@ public record WishRow(String name, String aim, String sky, String tone, String r
     /** All limits, one after the other; empty where there are none. */
     private static Optional<String> words(Limits limits) {
         List<String> words = new ArrayList<>();
+        if (!limits.sites().isEmpty()) {
+            words.add("at " + String.join(" or ", limits.sites()));
+        }
         add(words, "Moon's altitude", limits.moonAltitudeDeg(), "°");
         add(words, "Moon lit", limits.moonLitPercent(), " %");
         limits.moonSide().ifPresent(side -> words.add("Moon " + Label.of(side)));
