@@ -39,6 +39,7 @@ final class Conditions {
             conditions.during(new Requirement.AtSite(wish.limits().sites()), List.of());
         }
         conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
+        sky.awake().ifPresent(conditions::addAwake);
         conditions.addSky();
         conditions.addAim();
         conditions.addFrame();
@@ -74,6 +75,15 @@ final class Conditions {
         holding(what, when, among -> sky.clock().where(
                 sky.clock().where(among, minute -> bounds.overLeast(number.applyAsDouble(minute))),
                 minute -> bounds.underMost(number.applyAsDouble(minute))));
+    }
+
+    /** As the shutter opens, and before that while people set up, and as it closes. */
+    private void addAwake(NightSky.Awake awake) {
+        Requirement up = new Requirement.Awake(awake.hours());
+        int setUpMin = (int) awake.setUp().toMinutes();
+        holding(up, When.AT_OPENING, among -> byTheClock(awake.hours(), setUpMin, byTheClock(awake.hours(), 0,
+                among)));
+        holding(up, When.AT_CLOSING, among -> byTheClock(awake.hours(), 0, among));
     }
 
     private void addSky() {
@@ -130,7 +140,7 @@ final class Conditions {
         within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
         limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,
-                among -> byTheClock(time, among)));
+                among -> byTheClock(time, 0, among)));
     }
 
     private void within(Measure measure, When when, Between bounds, IntToDoubleFunction number) {
@@ -147,10 +157,12 @@ final class Conditions {
         };
     }
 
-    private BitSet byTheClock(Limits.TimeOfNight time, BitSet among) {
+    /** Those of some minutes at which, some minutes before, the clocks show a time of night. */
+    private BitSet byTheClock(Limits.TimeOfNight time, int beforeMin, BitSet among) {
         BitSet minutes = new BitSet();
         for (int minute = among.nextSetBit(0); minute >= 0; minute = among.nextSetBit(minute + 1)) {
-            minutes.set(minute, time.holds(sky.clock().at(minute).atZone(sky.site().zone()).toLocalTime()));
+            minutes.set(minute, time.holds(sky.clock().at(minute - beforeMin).atZone(sky.site().zone())
+                    .toLocalTime()));
         }
         return minutes;
     }

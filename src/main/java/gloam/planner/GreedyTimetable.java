@@ -15,14 +15,16 @@ final class GreedyTimetable {
 
     private final int[] repeats;
     private final int sheets;
+    private final int sheetsPerNight;
     private final int changeoverMin;
     private final long[] most;
 
-    /** For a timetable's limits. */
-    GreedyTimetable(int[] repeats, int sheets, int changeoverMin) {
-        this.repeats = repeats;
-        this.sheets = sheets;
-        this.changeoverMin = changeoverMin;
+    /** Within the limits of a timetable. */
+    GreedyTimetable(Timetable limits) {
+        this.repeats = limits.repeats();
+        this.sheets = limits.sheets();
+        this.sheetsPerNight = limits.sheetsPerNight();
+        this.changeoverMin = limits.changeoverMin();
         this.most = new long[repeats.length];
     }
 
@@ -52,6 +54,9 @@ final class GreedyTimetable {
         Place best = null;
         for (int night = 0; night < nights.size(); night++) {
             Timetable.Night there = nights.get(night);
+            if (there.exposed().size() >= sheetsPerNight) {
+                continue;
+            }
             long lost = there.exposed().stream().anyMatch(one -> one.wish() == wish) ? Gain.AGAIN
                     : there.exposed().isEmpty() ? Gain.NIGHT_OUT : 0;
             for (int site = 0; site < offers.get(night).size(); site++) {

@@ -17,6 +17,8 @@ public sealed interface Reason {
     enum Plain implements Reason {
         /** All sheets are spent on wishes that are worth more. */
         SHEETS_SPENT,
+        /** As many sheets as wanted on one night go to wishes that are worth more. */
+        NIGHT_FULL,
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */

@@ -114,6 +114,7 @@ final class Refusals {
                 !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
         if (timeLeft) {
             return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT
+                    : exposed.size() == trip.outings().sheetsPerNight() ? Reason.Plain.NIGHT_FULL
                     : Reason.Plain.BETTER_CHOSEN;
         }
         return new Reason.TimeTaken(exposed.stream().map(one -> trip.wishes().get(one.wish()).name())

@@ -64,6 +64,9 @@ public sealed interface Requirement {
     /** The Moon stands on a side of the camera. */
     record MoonOn(Limits.Side side) implements Requirement { }
 
+    /** People are up, in their hours by the site's clocks. */
+    record Awake(Limits.TimeOfNight hours) implements Requirement { }
+
     /**
      * The site's clocks show a time of night.
      *

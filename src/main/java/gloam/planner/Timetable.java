@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
- * changeover between, no wish more often than it repeats, no more sheets than carried.
+ * changeover between, no wish more often than it repeats, no more sheets than carried, or than are
+ * exposed on one night.
  *
  * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
  * more than, and {@link TimetableSearch} follows all that lose less than lies between the two. Where that is
@@ -18,6 +19,7 @@ final class Timetable {
 
     private final int[] repeats;
     private final int sheets;
+    private final int sheetsPerNight;
     private final int changeoverMin;
 
     /**
@@ -25,19 +27,21 @@ final class Timetable {
      *
      * @param repeats       how often each wish may be served, at least once each
      * @param sheets        how many exposures there may be, at least one
+     * @param sheetsPerNight how many on one night, at least one
      * @param changeoverMin least time from closing one exposure to opening the next of the night, not
      *                      negative
      */
-    Timetable(int[] repeats, int sheets, int changeoverMin) {
+    Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin) {
         this.repeats = Arrays.stream(repeats).map(repeat -> Math.min(repeat, sheets)).toArray();
         this.sheets = sheets;
+        this.sheetsPerNight = sheetsPerNight;
         this.changeoverMin = changeoverMin;
     }
 
     /** The limits of a trip. */
     static Timetable of(Trip trip) {
         return new Timetable(trip.wishes().stream().mapToInt(Wish::repeat).toArray(),
-                trip.sheets() - trip.spent(), trip.changeoverMin());
+                trip.sheets() - trip.spent(), trip.outings().sheetsPerNight(), trip.changeoverMin());
     }
 
     /**
@@ -94,7 +98,7 @@ final class Timetable {
 
     /** The best timetable of the offers given for each night and, within it, each site. */
     Choice choose(List<List<List<Offer>>> offers) {
-        GreedyTimetable greedy = new GreedyTimetable(repeats, sheets, changeoverMin);
+        GreedyTimetable greedy = new GreedyTimetable(this);
         List<Night> first = greedy.nights(offers);
         Prices prices = Prices.of(greedy.most(), repeats, sheets);
         return new TimetableSearch(this, prices, first).choose(offers);
@@ -106,6 +110,10 @@ final class Timetable {
 
     int sheets() {
         return sheets;
+    }
+
+    int sheetsPerNight() {
+        return sheetsPerNight;
     }
 
     int changeoverMin() {

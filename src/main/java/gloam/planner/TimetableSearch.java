@@ -72,7 +72,7 @@ final class TimetableSearch {
         boolean complete = true;
         for (int number = 0; number < sites.size(); number++) {
             int site = number;
-            NightSchedules night = schedules(sites.get(number), counts);
+            NightSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()));
             night.gains().forEach((served, gain) -> best.merge(served, new Way(served, gain - Gain.NIGHT_OUT,
                     over(served, gain - Gain.NIGHT_OUT), site),
                     (one, other) -> other.gain > one.gain ? other : one));

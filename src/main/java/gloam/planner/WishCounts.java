@@ -74,6 +74,11 @@ final class WishCounts {
         return new WishCounts(most, served.sheets);
     }
 
+    /** The same for one night, on which there are no more sheets than some. */
+    WishCounts ofNight(int most) {
+        return new WishCounts(repeats, Math.min(sheets, most));
+    }
+
     int wishes() {
         return repeats.length;
     }

@@ -43,7 +43,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 number(where.latitude().degrees()), number(where.longitude().degrees()),
                 number(where.heightM().orElse(0)),
                 where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight,
-                lastNight)
+                lastNight, firstNight)
                 + String.format(Locale.ROOT, CAMERA, cameraGiven ? ""
                 : "\tan example: put your own in its place",
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
@@ -124,6 +124,9 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               from: %s
               to: %s
               # stay: 3
+            # evenings: weekends	nights on which you are free: weekends is Friday and Saturday
+            # evenings: [fri, %s]	or days and dates
+            # awake: {from: "17:30", until: "01:30"}
 
             """;
 
@@ -164,6 +167,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             #   speed-offset-stops: 0
             #   source: Invented.
             sheets: %d
+            # sheets-per-night: 3
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv

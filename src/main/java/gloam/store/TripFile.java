@@ -5,6 +5,9 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
+import gloam.planner.Evenings;
+import gloam.planner.Limits;
+import gloam.planner.Outings;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
@@ -63,9 +66,14 @@ public final class TripFile {
         fields.defaultRule("title", "the file's name");
         Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
         Value<Nights> nights = fields.required("nights", TripFile::nights);
+        Value<Evenings> evenings = fields.orDefault("evenings", Evenings.ALL, "every evening",
+                value -> OutingsSection.evenings(value, nights));
+        Value<Optional<Limits.TimeOfNight>> awake = fields.optional("awake", OutingsSection::awake);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
+        Value<Integer> sheetsPerNight = fields.orDefault("sheets-per-night", Outings.ANY.sheetsPerNight(),
+                "as many as there are", value -> value.whole(Outings.SHEETS_PER_NIGHT));
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
@@ -73,7 +81,8 @@ public final class TripFile {
                 value -> WishSection.wishes(value, camera, sites));
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
-                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
+                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty(),
+                new Outings(evenings.get(), sheetsPerNight.get(), awake.get()));
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 
@@ -120,6 +129,7 @@ public final class TripFile {
         return new Preview(fNumber.get(), iso.get(), Duration.ofNanos(Math.round(exposureS.get() * 1e9)));
     }
 
-    private record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
+    /** The dates of the first and the last evening, and how many nights to be away in a row. */
+    record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
     }
 }

@@ -7,6 +7,7 @@ import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
+import gloam.planner.Evenings;
 import gloam.planner.Trip;
 import gloam.units.Finite;
 import gloam.units.Label;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -26,16 +28,20 @@ import java.util.stream.Collectors;
  * @param sites        its sites
  * @param firstNight   date of the first evening
  * @param lastNight    date of the last evening
+ * @param evenings     the evenings that are free, in words
+ * @param awake        the hours in which people are up, if not all
  * @param camera       the camera
  * @param film         the film
  * @param sheets       sheets carried
+ * @param sheetsPerNight most sheets on one night
  * @param preview      the digital test frame that looked right: one element, or none if there was no frame
  * @param wishes       the pictures wanted
  * @param defaultsUsed each default used, one for every value that the file omits
  */
 public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
         LocalDate firstNight,
-                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
+                          LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
+                          CameraRow camera, FilmRow film, int sheets, int sheetsPerNight,
                           List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
@@ -47,8 +53,10 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
                 trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
                         .toList(),
-                trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
-                trip.sheets(),
+                trip.firstNight(), trip.lastNight(), trip.outings().evenings().toString(),
+                trip.outings().awake().map(hours -> new AwakeRow(hours.from().toString(),
+                        hours.to().toString())), CameraRow.of(trip.camera()), FilmRow.of(check),
+                trip.sheets(), trip.outings().sheetsPerNight(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
                 trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
@@ -57,11 +65,14 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     @Override
     public Document document() {
         Document document = Document.headed(title());
-        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight()));
+        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight())
+                + (Evenings.ALL.toString().equals(evenings()) ? "" : ", evenings " + evenings()));
+        awake().ifPresent(hours -> add(document, "awake", hours.from() + " … " + hours.until()));
         sites().forEach(site -> add(document, "site", words(site)));
         add(document, "camera", words(camera()));
         add(document, "film", words(film()));
-        add(document, "sheets", String.valueOf(sheets()));
+        add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
+                + " a night" : ""));
         preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
                 + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
         document.gap();
@@ -161,6 +172,10 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
             return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
         }
+    }
+
+    /** The hours in which people are up, by the site's clocks. */
+    public record AwakeRow(String from, String until) {
     }
 
     /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */

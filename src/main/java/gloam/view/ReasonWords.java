@@ -36,6 +36,7 @@ final class ReasonWords {
         if (reason instanceof Reason.Plain plain) {
             return switch (plain) {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
+                case NIGHT_FULL -> "the sheets of this night go to wishes worth more";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
                 case OVERCAST -> "the sky will hardly be clear";
@@ -133,7 +134,7 @@ final class ReasonWords {
             case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow())
                     + " needs " + least;
             case EXPOSURE -> "needs at least " + least;
-            default -> named(none.leastBy()) + " needs " + least;
+            default -> named(none.leastBy(), none.wish().sky()) + " needs " + least;
         };
     }
 
@@ -147,14 +148,14 @@ final class ReasonWords {
             case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow())
                     + " in " + most;
             case EXPOSURE -> "the longest exposure wanted is " + most;
-            default -> named(none.mostBy()) + " leaves " + most;
+            default -> named(none.mostBy(), none.wish().sky()) + " leaves " + most;
         };
     }
 
-    private static String named(DurationLimit limit) {
+    private static String named(DurationLimit limit, Wish.SkyKind sky) {
         return switch (limit) {
-            case OPENING -> "opening in dusk";
-            case CLOSING -> "closing in dawn";
+            case OPENING -> sky == Wish.SkyKind.DUSK ? "opening in dusk" : "the time to open";
+            case CLOSING -> sky == Wish.SkyKind.DAWN ? "closing in dawn" : "the time to close";
             case MIDDLE -> "the middle of the exposure";
             case TWILIGHT_SHARE -> "the share of twilight";
             default -> "the span";

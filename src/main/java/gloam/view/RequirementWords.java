@@ -41,6 +41,8 @@ final class RequirementWords {
             return in.body().properName() + " in the frame";
         } else if (what instanceof Requirement.Within within) {
             return within(within);
+        } else if (what instanceof Requirement.Awake) {
+            return "you are up";
         } else if (what instanceof Requirement.MoonOn on) {
             return "Moon " + Label.of(on.side());
         }
@@ -72,6 +74,9 @@ final class RequirementWords {
                     + " while the Sun is down";
         } else if (what instanceof Requirement.InFrame in) {
             return in.body().properName() + " is not in the frame while the Sun is down";
+        } else if (what instanceof Requirement.Awake awake) {
+            return "you are up from " + awake.hours().from() + " to " + awake.hours().to()
+                    + ", not while the Sun is down";
         } else if (what instanceof Requirement.ByTheClock clock) {
             return clock.shown().isPresent() ? "the Sun is up all through " + what(clock)
                     : "the clocks skip all of " + clock.wanted().from() + " to " + clock.wanted().to() + ": "

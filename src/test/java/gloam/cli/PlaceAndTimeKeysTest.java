@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -91,8 +92,9 @@ class PlaceAndTimeKeysTest {
 
     @Test
     void aWishThatWaitsForAnotherSiteSaysSo() throws IOException {
-        String open = run("plan", "pole: {}", "pole: {}\n    site: Heath", "azimuth-deg: 180, altitude-deg: 40}",
-                "azimuth-deg: 180, altitude-deg: 40}\n    site: Garden", "to: 2027-03-07", "to: 2027-03-03").out();
+        String south = "azimuth-deg: 180, altitude-deg: 40}";
+        String open = run("plan", "pole: {}", "pole: {}\n    site: Heath", south, south + "\n    site: Garden",
+                "to: 2027-03-07", "to: 2027-03-03").out();
         assertTrue(open.contains("\"reason\" : \"wanted at Heath alone; possible at Heath from"), open);
         String closed = run("plan", "pole: {}", "pole: {}\n    site: Heath\n    moon: {altitude-deg: {least: 80}}")
                 .out();
@@ -106,5 +108,80 @@ class PlaceAndTimeKeysTest {
         assertTrue(run("check", "pole: {}", "pole: {}\n    site: [Garden, Moor]").err()
                 .contains(":12:20 wishes[0].site[1]: no site is named \"Moor\". Known here: Garden, Heath."));
         assertTrue(run("check", "pole: {}", "pole: {}\n    site: Heath").out().contains("; at Heath;"));
+    }
+
+    private static List<LocalDate> datesOf(List<JsonNode> windows) {
+        return windows.stream().map(window -> LocalDate.parse(window.get("openAt").stringValue()
+                .substring(0, 10))).distinct().toList();
+    }
+
+    @Test
+    void onlyFreeEveningsArePlanned() throws IOException {
+        String at = "to: 2027-03-07}";
+        assertEquals(List.of(LocalDate.of(2027, 3, 5), LocalDate.of(2027, 3, 6)),
+                nights(at, at + "\nevenings: weekends").stream()
+                .map(night -> LocalDate.parse(night.get("night").stringValue())).toList());
+        assertEquals(List.of(LocalDate.of(2027, 3, 4), LocalDate.of(2027, 3, 7)),
+                nights(at, at + "\nevenings: [sun, 2027-03-04]").stream()
+                .map(night -> LocalDate.parse(night.get("night").stringValue())).toList());
+        assertTrue(run("check", at, at + "\nevenings: [sun, 2027-03-04]").out()
+                .contains("Sun 2027-03-07, evenings sun, 2027-03-04"));
+    }
+
+    @Test
+    void nightsRanksFreeEveningsAndStaysWithoutGaps() throws IOException {
+        String at = "to: 2027-03-07}";
+        JsonNode ranks = new ObjectMapper().readTree(run("nights", at,
+                "to: 2027-03-07, stay: 2}\nevenings: [wed, fri, sat]").out());
+        Set<String> dates = new TreeSet<>();
+        ranks.get("nights").forEach(night -> dates.add(night.get("night").stringValue()));
+        assertEquals(Set.of("2027-03-03", "2027-03-05", "2027-03-06"), dates);
+        Set<String> stays = new TreeSet<>();
+        ranks.get("stays").forEach(stay -> stays.add(stay.get("from").stringValue()));
+        assertEquals(Set.of("2027-03-05"), stays);
+    }
+
+    @Test
+    void eveningsThatAreNoneOfTheNightsAreRefusedAtTheirPlace() throws IOException {
+        String at = "to: 2027-03-07}";
+        assertTrue(run("check", at, at + "\nevenings: [mon, tue]").err().contains(":6:11 evenings: none of the "
+                + "nights from 2027-03-03 to 2027-03-07 is among them. Name others."));
+        assertTrue(run("check", at, at + "\nevenings: [fri, 2027-03-09]").err().contains(":6:17 evenings[1]: "
+                + "2027-03-09 is none of the nights from 2027-03-03 to 2027-03-07"));
+        assertTrue(run("check", at, at + "\nevenings: weekend").err().contains(":6:11 evenings: expected weekends, "
+                + "a day such as fri, or a date such as 2027-02-12, found \"weekend\". Did you mean weekends?"));
+    }
+
+    @Test
+    void aNightTakesNoMoreSheetsThanAllowed() throws IOException {
+        String at = "sheets: 9";
+        List<JsonNode> windows = windows(nights(at, at + "\nsheets-per-night: 1"));
+        assertEquals(5, windows.size());
+        assertEquals(5, datesOf(windows).size());
+        String one = run("plan", at, at + "\nsheets-per-night: 1", "to: 2027-03-07", "to: 2027-03-03").out();
+        assertTrue(one.contains("\"reason\" : \"the sheets of this night go to wishes worth more\""), one);
+        assertTrue(run("check", at, at + "\nsheets-per-night: 1").out().contains("9, at most 1 a night"));
+        assertTrue(run("check", at, at + "\nsheets-per-night: 0").err()
+                .contains(":9:19 sheets-per-night: sheets a night 0 is out of range; give 1 … 500"));
+    }
+
+    @Test
+    void nothingIsSetUpOpenedOrClosedOutOfHours() throws IOException {
+        String at = "to: 2027-03-07}";
+        List<JsonNode> windows = windows(nights(at, at + "\nawake: {from: \"22:00\", until: \"23:45\"}"));
+        assertTrue(windows.size() > 2, windows::toString);
+        for (JsonNode window : windows) {
+            String opens = window.get("openAt").stringValue().substring(11, 16);
+            String closes = window.get("closeAt").stringValue().substring(11, 16);
+            assertTrue(opens.compareTo("22:20") >= 0 && closes.compareTo("23:45") <= 0 && opens.compareTo(closes) < 0,
+                    window::toString);
+        }
+        assertTrue(windows.stream().anyMatch(window -> window.get("wish").stringValue().equals("Wheel")));
+        String day = run("plan", at, at + "\nawake: {from: \"09:00\", until: \"17:30\"}").out();
+        assertTrue(day.contains("\"reason\" : \"you are up from 09:00 to 17:30, not while the Sun is down"), day);
+        assertTrue(run("check", at, at + "\nawake: {from: \"22:00\"}").err()
+                .contains(":6:8 awake.until: is missing. Add the key until."));
+        assertTrue(run("check", at, at + "\nawake: {from: \"22:00\", until: \"01:00\"}").out()
+                .contains("awake     22:00 … 01:00"));
     }
 }

@@ -39,7 +39,19 @@ final class RandomTrips {
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
                 1 + random.nextInt(4), Optional.empty(), wishes,
-                random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty());
+                random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty(),
+                outings(first, random));
+    }
+
+    private static Outings outings(LocalDate first, RandomGenerator random) {
+        LocalTime from = LocalTime.of(random.nextInt(24), random.nextInt(60));
+        return switch (random.nextInt(8)) {
+            case 0 -> new Outings(Evenings.of(first.toString()), 500, Optional.empty());
+            case 1 -> new Outings(Evenings.ALL, 1 + random.nextInt(2), Optional.empty());
+            case 2 -> new Outings(Evenings.ALL, 500,
+                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))));
+            default -> Outings.ANY;
+        };
     }
 
     private static Forecast forecast(RandomGenerator random) {
@@ -112,6 +124,7 @@ final class RandomTrips {
             case 5 -> new Limits(any, any, noSide, any, noTime, upFrom(random.nextInt(40)), any, any);
             case 6 -> new Limits(any, any, noSide, any, noTime, any, upFrom(random.nextInt(100)), any);
             case 7 -> new Limits(any, any, noSide, any, noTime, any, any, upFrom(random.nextInt(25)));
+            case 8 -> Limits.NONE.at(List.of(SITES.get(random.nextInt(SITES.size())).name()));
             default -> Limits.NONE;
         };
     }

@@ -19,7 +19,7 @@ class TimetablePropertyTest {
     private static final double ROUNDING = 1e-9;
 
     /** A small random trip: at most 3 nights, 2 sites, 4 wishes, 4 offers a wish and night. */
-    private record Case(int[] repeats, int sheets, int changeoverMin, List<List<List<Offer>>> offers) {
+    private record Case(int[] repeats, int sheets, int perNight, int changeoverMin, List<List<List<Offer>>> offers) {
 
         static Case of(long seed) {
             Random random = new Random(seed);
@@ -34,7 +34,7 @@ class TimetablePropertyTest {
                 }
                 nights.add(sites);
             }
-            return new Case(repeats, 1 + random.nextInt(5), random.nextInt(3), nights);
+            return new Case(repeats, 1 + random.nextInt(5), 1 + random.nextInt(4), random.nextInt(3), nights);
         }
 
         private static List<Offer> evening(Random random, int wishes) {
@@ -81,7 +81,7 @@ class TimetablePropertyTest {
                     chosen.add(offer);
                 }
             }
-            if (chosen.size() > sheetsLeft) {
+            if (chosen.size() > Math.min(sheetsLeft, perNight)) {
                 return 0;
             }
             return chosen.stream().mapToDouble(offer -> Gain.worth(offer.gain())).sum()
@@ -93,7 +93,7 @@ class TimetablePropertyTest {
         }
 
         Timetable.Choice choice() {
-            return new Timetable(repeats, sheets, changeoverMin).choose(offers);
+            return new Timetable(repeats, sheets, perNight, changeoverMin).choose(offers);
         }
     }
 
@@ -121,6 +121,7 @@ class TimetablePropertyTest {
             List<Timetable.Exposed> exposed = night.exposed();
             assertTrue(trip.offers.get(number).get(night.site()).containsAll(exposed.stream().map(one ->
                     Offer.at(one.wish(), one.openMin(), one.closeMin(), one.gain())).toList()));
+            assertTrue(exposed.size() <= trip.perNight);
             for (int i = 0; i < exposed.size(); i++) {
                 served[exposed.get(i).wish()]++;
                 assertTrue(i == 0 || exposed.get(i - 1).closeMin() + trip.changeoverMin <= exposed.get(i)
