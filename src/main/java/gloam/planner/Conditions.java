@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
 import gloam.light.SkyLight;
 import gloam.planner.Condition.When;
 import gloam.planner.Requirement.Measure;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
 
@@ -109,6 +111,7 @@ final class Conditions {
                     minute -> sky.clearanceDeg(aiming.direction(minute)));
             follow.levelWithin().ifPresent(within -> between(new Requirement.Level(follow.target(), within),
                     When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), aiming::leanDeg));
+            addPlace(follow);
         } else {
             Direction aim = aiming.direction(0);
             at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
@@ -116,15 +119,29 @@ final class Conditions {
         }
     }
 
+    private void addPlace(Aim.Follow follow) {
+        if (!follow.altitudeDeg().any()) {
+            between(new Requirement.TargetHigh(follow.target(), follow.altitudeDeg()), When.AT_MIDDLE,
+                    follow.altitudeDeg(), minute -> aiming.direction(minute).altitude().degrees());
+        }
+        follow.azimuth().ifPresent(sector -> holding(new Requirement.TargetToward(follow.target(), sector),
+                When.AT_MIDDLE, among -> minutes(among, minute -> sector.holds(
+                aiming.direction(minute).azimuth().positive().degrees()))));
+    }
+
     private void addFrame() {
-        if (!FrameEdge.wantsMoon(wish, aiming)) {
+        if (!wish.letsMoonIn()) {
             where(Plain.MOON_OUTSIDE, aiming.fixed() ? When.THROUGHOUT : When.AT_MIDDLE,
                     minute -> FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute));
+        } else if (!wish.ofMoon()) {
+            inFrame(Body.MOON);
         }
-        if (wish.records() instanceof Wish.Records.One one && !aiming.follows(one.body())) {
-            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE,
-                    minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), one.body(), minute));
-        }
+        wish.mustRecord().stream().filter(target -> !aiming.follows(target)).forEach(this::inFrame);
+    }
+
+    private void inFrame(Target target) {
+        where(new Requirement.InFrame(target), When.AT_MIDDLE,
+                minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), target, minute));
     }
 
     private void addLimits(Limits limits) {
@@ -159,10 +176,14 @@ final class Conditions {
 
     /** Those of some minutes at which, some minutes before, the clocks show a time of night. */
     private BitSet byTheClock(Limits.TimeOfNight time, int beforeMin, BitSet among) {
+        return minutes(among, minute -> time.holds(sky.clock().at(minute - beforeMin)
+                .atZone(sky.site().zone()).toLocalTime()));
+    }
+
+    private static BitSet minutes(BitSet among, IntPredicate holding) {
         BitSet minutes = new BitSet();
         for (int minute = among.nextSetBit(0); minute >= 0; minute = among.nextSetBit(minute + 1)) {
-            minutes.set(minute, time.holds(sky.clock().at(minute - beforeMin).atZone(sky.site().zone())
-                    .toLocalTime()));
+            minutes.set(minute, holding.test(minute));
         }
         return minutes;
     }

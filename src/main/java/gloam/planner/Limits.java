@@ -21,29 +21,37 @@ import java.util.Optional;
  * @param twilightPercent share of the sky's tone that is made in twilight
  * @param arcDeg          how far the sky turns during the exposure
  * @param sites           names of the sites where it may be taken; empty for all of the trip
+ * @param moonFrame       whether the Moon is in the frame; empty for out of it, unless the picture is of the
+ *                        Moon
  */
 public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
         Between sunDepthDeg,
                      Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
-                     Between arcDeg, List<String> sites) {
+                     Between arcDeg, List<String> sites, Optional<MoonFrame> moonFrame) {
 
     /** Copies the list. */
     public Limits {
         sites = List.copyOf(sites);
     }
 
-    /** The same at any site. */
+    /** The same at any site, without a word about the Moon in the frame. */
     public Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
             Between sunDepthDeg, Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
             Between arcDeg) {
         this(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin, twilightPercent,
-                arcDeg, List.of());
+                arcDeg, List.of(), Optional.empty());
     }
 
     /** The same at some sites alone. */
     Limits at(List<String> names) {
         return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
-                twilightPercent, arcDeg, names);
+                twilightPercent, arcDeg, names, moonFrame);
+    }
+
+    /** The same with the Moon in the frame or out of it. */
+    Limits with(MoonFrame frame) {
+        return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
+                twilightPercent, arcDeg, sites, Optional.of(frame));
     }
 
     /** Whether it may be taken at a site. */
@@ -69,6 +77,14 @@ public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<S
     /** Whether the share of twilight is bounded. */
     boolean blends() {
         return !twilightMin.any() || !twilightPercent.any();
+    }
+
+    /** Where the Moon is to the frame. */
+    public enum MoonFrame {
+        /** In it at mid exposure. */
+        IN_FRAME,
+        /** Out of it as long as the shutter is open. */
+        OUT_OF_FRAME
     }
 
     /** The quarters of the horizon around the camera, each 90° wide. */

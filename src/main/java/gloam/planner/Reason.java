@@ -1,8 +1,8 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Night;
+import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -80,11 +80,13 @@ public sealed interface Reason {
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
 
     /**
-     * The same, and what must record does not either in the exposure that comes nearest to both, by some
-     * magnitudes.
+     * The same, and what must record does not either in the exposure that comes nearest to both.
+     *
+     * @param faintest     what of that is faintest, where it goes by names
+     * @param shortfallMag by how many magnitudes it is too faint
      */
-    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Wish.Records records, double shortfallMag)
-            implements Reason { }
+    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Optional<Target> faintest,
+            double shortfallMag) implements Reason { }
 
     /**
      * No exposure has the share of twilight wanted.
@@ -98,8 +100,10 @@ public sealed interface Reason {
     /** Fewer stars record than must, in the exposure in which most do. */
     record TooFewStars(int wanted, int recorded, Exposure nearest) implements Reason { }
 
-    /** A body that must record is too faint by some magnitudes, in the exposure that comes nearest. */
-    record TooFaint(Body body, double shortfallMag, Exposure nearest) implements Reason { }
+    /**
+     * A body or star that must record is too faint by some magnitudes, in the exposure that comes nearest.
+     */
+    record TooFaint(Target target, double shortfallMag, Exposure nearest) implements Reason { }
 
     /**
      * No duration is left.

@@ -1,6 +1,5 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.units.Angle;
@@ -34,6 +33,12 @@ public sealed interface Requirement {
     /** What the camera follows stands above the skyline. */
     record TargetUp(Target target) implements Requirement { }
 
+    /** What the camera follows stands between two altitudes. */
+    record TargetHigh(Target target, Between altitudeDeg) implements Requirement { }
+
+    /** What the camera follows stands above a part of the horizon. */
+    record TargetToward(Target target, Sector azimuth) implements Requirement { }
+
     /**
      * A fixed aim looks above the skyline.
      *
@@ -45,8 +50,8 @@ public sealed interface Requirement {
     /** The trail of what the camera follows is level, within an angle. */
     record Level(Target target, Angle within) implements Requirement { }
 
-    /** A body that must record stands in the frame, above the skyline. */
-    record InFrame(Body body) implements Requirement { }
+    /** A body or star stands in the frame, above the skyline. */
+    record InFrame(Target target) implements Requirement { }
 
     /** A number of the sky lies between bounds. */
     record Within(Measure measure, Between bounds) implements Requirement { }

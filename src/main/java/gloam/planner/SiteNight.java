@@ -105,6 +105,7 @@ final class SiteNight {
         return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
                 closeMin,
                 night.with().fNumbers().get(number), toneStops,
-                night.marginMag(number, toneStops, openMin, closeMin));
+                night.marginMag(number, toneStops, openMin, closeMin),
+                night.faintest(number, toneStops, openMin, closeMin));
     }
 }

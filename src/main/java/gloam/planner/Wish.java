@@ -1,15 +1,16 @@
 package gloam.planner;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.units.Range;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A picture wanted.
@@ -47,6 +48,9 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
     /** Allowed numbers of trails. */
     public static final Range RECORDS = new Range("records-at-least", 1, 6000, "trails");
 
+    /** Allowed numbers of bodies and stars that must record. */
+    public static final Range TARGETS = new Range("number of bodies and stars", 1, 20, "");
+
     /** Copies the list; refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
     public Wish {
         EXPOSURE.check(shortest.toMillis() / 60_000.0);
@@ -71,16 +75,31 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
                 film.map(change), limits);
     }
 
-    /** The bodies that it follows or that must record. */
+    /** The bodies that it follows, and the bodies and stars that must record, each once. */
+    List<Target> targets() {
+        Stream<Target> followed = aim instanceof Aim.Follow follow && follow.target() instanceof Body body
+                ? Stream.of(body) : Stream.of();
+        return Stream.concat(followed, mustRecord().stream()).distinct().toList();
+    }
+
+    /** The bodies among these. */
     List<Body> bodies() {
-        List<Body> bodies = new ArrayList<>();
-        if (aim instanceof Aim.Follow follow && follow.target() instanceof Body body) {
-            bodies.add(body);
-        }
-        if (records instanceof Records.One one) {
-            bodies.add(one.body());
-        }
-        return bodies;
+        return targets().stream().filter(Body.class::isInstance).map(Body.class::cast).toList();
+    }
+
+    /** The bodies and stars that must record, by their names. */
+    public List<Target> mustRecord() {
+        return records instanceof Records.These these ? these.targets() : List.of();
+    }
+
+    /** Whether the picture is of the Moon, which it follows or which must record. */
+    public boolean ofMoon() {
+        return bodies().contains(Body.MOON);
+    }
+
+    /** Whether the Moon may come into the frame: it was asked for there, or the picture is of the Moon. */
+    public boolean letsMoonIn() {
+        return limits.moonFrame().map(frame -> frame == Limits.MoonFrame.IN_FRAME).orElseGet(this::ofMoon);
     }
 
     /** What is wanted of it after some sheets; empty when they are all there are wanted. */
@@ -177,8 +196,14 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
             }
         }
 
-        /** One planet or the Moon. */
-        record One(Body body) implements Records { }
+        /** Each of some planets, the Moon or stars of known magnitude. */
+        record These(List<Target> targets) implements Records {
+            /** Copies the list; refuses one that is too short or long with {@link gloam.units.BadInput}. */
+            public These {
+                TARGETS.check(targets.size());
+                targets = List.copyOf(targets);
+            }
+        }
     }
 
     /**

@@ -15,10 +15,13 @@ final class OutingsSection {
     private OutingsSection() {
     }
 
-    /** The evenings that are free: {@code weekends}, or a list of days and dates, some of them in the nights. */
+    /**
+     * The evenings that are free: {@code weekends}, or a list of days and dates, some of them in the nights.
+     */
     static Evenings evenings(Item item, Value<TripFile.Nights> nights) {
         Evenings evenings = item.node() instanceof Node.Scalar ? evening(item, nights)
-                : item.list(EVENINGS, one -> evening(one, nights)).stream().reduce(Evenings::and).orElseThrow();
+                : item.list(EVENINGS, one -> evening(one, nights)).stream().reduce(Evenings::and)
+                .orElseThrow();
         item.readAs("weekends, or a list of days such as fri and of dates");
         List<LocalDate> all = nights.get().from().datesUntil(nights.get().to().plusDays(1)).toList();
         if (all.stream().noneMatch(evenings::hold)) {

@@ -177,6 +177,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final String WISHES = """
             wishes:
             %s    # follow: {body: mars, level-within-deg: 4, roll-deg: 0}
+                # follow: {body: mars, altitude-deg: {least: 15, most: 50}, azimuth-deg: {from: 60, to: 220}}
                 # follow: {star: Alnilam}\ta star by its name
                 # follow: {star: {ra-deg: 266.4, dec-deg: -29}}\ta star by its place
                 sky: dark
@@ -184,12 +185,14 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # tone-stops: -2
                 # records-at-least: 12
                 # records: mars
+                # records: [mars, Aldebaran]	each of a list
                 # trail-mm: {least: 15, most: 40}
                 exposure-min: {shortest: 60, longest: 240}
                 # f-numbers: [%s]
                 worth: 2
                 # repeat: 2
-                # moon: {altitude-deg: {least: 5, most: 40}, lit-percent: {least: 30, most: 80}, side: behind}
+                # moon: in-frame
+                # moon: {frame: out-of-frame, altitude-deg: {least: 5, most: 40}, lit-percent: {least: 30, most: 80}, side: left}
                 # sun-depth-deg: {least: 20, most: 40}
                 # time-of-night: {from: "22:30", to: "02:00"}
                 # twilight-min: {least: 5, most: 30}

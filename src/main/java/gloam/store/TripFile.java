@@ -66,14 +66,14 @@ public final class TripFile {
         fields.defaultRule("title", "the file's name");
         Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
         Value<Nights> nights = fields.required("nights", TripFile::nights);
-        Value<Evenings> evenings = fields.orDefault("evenings", Evenings.ALL, "every evening",
+        Value<Optional<Evenings>> evenings = fields.optional("evenings",
                 value -> OutingsSection.evenings(value, nights));
         Value<Optional<Limits.TimeOfNight>> awake = fields.optional("awake", OutingsSection::awake);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
-        Value<Integer> sheetsPerNight = fields.orDefault("sheets-per-night", Outings.ANY.sheetsPerNight(),
-                "as many as there are", value -> value.whole(Outings.SHEETS_PER_NIGHT));
+        Value<Optional<Integer>> sheetsPerNight = fields.optional("sheets-per-night",
+                value -> value.whole(Outings.SHEETS_PER_NIGHT));
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
@@ -82,7 +82,8 @@ public final class TripFile {
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
                 film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty(),
-                new Outings(evenings.get(), sheetsPerNight.get(), awake.get()));
+                new Outings(evenings.get().orElse(Evenings.ALL),
+                sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get()));
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 

@@ -57,10 +57,15 @@ final class WishSection {
         Value<Limits> limits = LimitsSection.limits(fields, sites);
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
-        return new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
+        Wish wish = new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
                 trail.get().orElse(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
                 open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
                 repeat.get(), film.get(), limits.get());
+        if (wish.ofMoon() && limits.get().moonFrame().equals(Optional.of(Limits.MoonFrame.OUT_OF_FRAME))) {
+            throw limits.place().fault("the Moon is followed or must record, so it cannot be out of the "
+                    + "frame." + " Take one of the two away.");
+        }
+        return wish;
     }
 
     private static Value<Wish.Tone> tone(Fields fields) {
@@ -75,7 +80,7 @@ final class WishSection {
         return fields.<Wish.Records>oneOf(List.of(
                 new Fields.Choice<>("records-at-least",
                 value -> new Wish.Records.AtLeast(value.whole(Wish.RECORDS))),
-                new Fields.Choice<>("records", value -> new Wish.Records.One(value.word(AimSection.BODIES)))))
+                new Fields.Choice<>("records", AimSection::recorded)))
                 .map(records -> records.orElse(new Wish.Records.Nothing()));
     }
 

@@ -123,7 +123,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 "records " + wish.records()));
         wish.trailLeastMm().ifPresent(mm -> parts.add("trail from " + Wording.plain(mm) + " mm"));
         wish.trailMostMm().ifPresent(mm -> parts.add("trail up to " + Wording.plain(mm) + " mm"));
-        wish.limits().ifPresent(parts::add);
+        parts.add(wish.limits());
         parts.add("exposure " + Wording.plain(wish.shortestMin()) + " … " + Wording.plain(wish.longestMin())
                 + " min");
         parts.add(wish.fNumbers().isEmpty() ? "any f-number"

@@ -72,9 +72,9 @@ final class ReasonWords {
             return nearest(missed.nearest(), missed.wanted()) + command("expose", missed.nearest(), wish);
         } else if (reason instanceof Reason.ToneAndTrailsMissed both) {
             return nearest(both.nearest(), both.wanted()) + ", and "
-                    + (both.records() instanceof Wish.Records.One one ? one.body().properName() + " would be "
-                    + Wording.number(both.shortfallMag(), 1) + " mag too faint"
-                    : "too few stars would record") + command("trail", both.nearest(), wish);
+                    + both.faintest().map(target -> RequirementWords.name(target) + " would be "
+                    + Wording.number(both.shortfallMag(), 1) + " mag too faint")
+                    .orElse("too few stars would record") + command("trail", both.nearest(), wish);
         } else if (reason instanceof Reason.TwilightMissed twilight) {
             return "twilight makes " + Wording.number(twilight.percent(), 0)
                     + " % of the tone at the nearest, in "
@@ -84,7 +84,8 @@ final class ReasonWords {
             return few.recorded() + " of the " + stars(few.wanted()) + " wanted would record at most, "
                     + how(few.nearest()) + command("trail", few.nearest(), wish);
         } else if (reason instanceof Reason.TooFaint faint) {
-            return faint.body().properName() + " would not record: " + Wording.number(faint.shortfallMag(), 1)
+            return RequirementWords.name(faint.target()) + " would not record: "
+                    + Wording.number(faint.shortfallMag(), 1)
                     + " mag too faint " + how(faint.nearest()) + command("trail", faint.nearest(), wish);
         }
         Reason.NoDuration none = (Reason.NoDuration) reason;

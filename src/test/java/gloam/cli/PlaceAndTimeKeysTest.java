@@ -93,10 +93,11 @@ class PlaceAndTimeKeysTest {
     @Test
     void aWishThatWaitsForAnotherSiteSaysSo() throws IOException {
         String south = "azimuth-deg: 180, altitude-deg: 40}";
-        String open = run("plan", "pole: {}", "pole: {}\n    site: Heath", south, south + "\n    site: Garden",
-                "to: 2027-03-07", "to: 2027-03-03").out();
+        String open = run("plan", "pole: {}", "pole: {}\n    site: Heath", south,
+                south + "\n    site: Garden", "to: 2027-03-07", "to: 2027-03-03").out();
         assertTrue(open.contains("\"reason\" : \"wanted at Heath alone; possible at Heath from"), open);
-        String closed = run("plan", "pole: {}", "pole: {}\n    site: Heath\n    moon: {altitude-deg: {least: 80}}")
+        String closed = run("plan", "pole: {}",
+                "pole: {}\n    site: Heath\n    moon: {altitude-deg: {least: 80}}")
                 .out();
         assertTrue(closed.contains("\"reason\" : \"at Heath: never the Moon at least 80° high"), closed);
     }
@@ -144,12 +145,15 @@ class PlaceAndTimeKeysTest {
     @Test
     void eveningsThatAreNoneOfTheNightsAreRefusedAtTheirPlace() throws IOException {
         String at = "to: 2027-03-07}";
-        assertTrue(run("check", at, at + "\nevenings: [mon, tue]").err().contains(":6:11 evenings: none of the "
+        assertTrue(run("check", at, at + "\nevenings: [mon, tue]").err()
+                .contains(":6:11 evenings: none of the "
                 + "nights from 2027-03-03 to 2027-03-07 is among them. Name others."));
         assertTrue(run("check", at, at + "\nevenings: [fri, 2027-03-09]").err().contains(":6:17 evenings[1]: "
                 + "2027-03-09 is none of the nights from 2027-03-03 to 2027-03-07"));
-        assertTrue(run("check", at, at + "\nevenings: weekend").err().contains(":6:11 evenings: expected weekends, "
-                + "a day such as fri, or a date such as 2027-02-12, found \"weekend\". Did you mean weekends?"));
+        assertTrue(run("check", at, at + "\nevenings: weekend").err()
+                .contains(":6:11 evenings: expected weekends, "
+                + "a day such as fri, or a date such as 2027-02-12, found \"weekend\". Did you mean "
+                + "weekends?"));
     }
 
     @Test
@@ -173,12 +177,13 @@ class PlaceAndTimeKeysTest {
         for (JsonNode window : windows) {
             String opens = window.get("openAt").stringValue().substring(11, 16);
             String closes = window.get("closeAt").stringValue().substring(11, 16);
-            assertTrue(opens.compareTo("22:20") >= 0 && closes.compareTo("23:45") <= 0 && opens.compareTo(closes) < 0,
-                    window::toString);
+            assertTrue(opens.compareTo("22:20") >= 0 && closes.compareTo("23:45") <= 0
+                    && opens.compareTo(closes) < 0, window::toString);
         }
         assertTrue(windows.stream().anyMatch(window -> window.get("wish").stringValue().equals("Wheel")));
         String day = run("plan", at, at + "\nawake: {from: \"09:00\", until: \"17:30\"}").out();
-        assertTrue(day.contains("\"reason\" : \"you are up from 09:00 to 17:30, not while the Sun is down"), day);
+        assertTrue(day.contains("\"reason\" : \"you are up from 09:00 to 17:30, not while the Sun is down"),
+                day);
         assertTrue(run("check", at, at + "\nawake: {from: \"22:00\"}").err()
                 .contains(":6:8 awake.until: is missing. Add the key until."));
         assertTrue(run("check", at, at + "\nawake: {from: \"22:00\", until: \"01:00\"}").out()

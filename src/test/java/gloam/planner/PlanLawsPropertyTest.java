@@ -84,7 +84,7 @@ class PlanLawsPropertyTest {
     private static Trip freer(Trip trip, RandomGenerator random) {
         int number = random.nextInt(trip.wishes().size());
         Wish wish = trip.wishes().get(number);
-        return switch (random.nextInt(11)) {
+        return switch (random.nextInt(12)) {
             case 0 -> with(trip, trip.sites(), trip.firstNight().minusDays(1), trip.lastNight(),
                     trip.sheets(), trip.wishes());
             case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(),
@@ -99,11 +99,16 @@ class PlanLawsPropertyTest {
             case 6 -> with(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
             case 7 -> with(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
                     ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0)) : wish);
-            case 8 -> with(trip, number, limited(wish, Limits.NONE));
+            case 8 -> with(trip, number, limited(wish, wish.limits().moonFrame().map(Limits.NONE::with)
+                    .orElse(Limits.NONE)));
+            case 10 -> with(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
+                    new Aim.Follow(follow.target(), follow.levelWithin(), follow.roll())) : wish);
             case 9 -> new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
                     trip.film(), trip.sheets(), trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
             default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least
                     && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
+                    : wish.mustRecord().size() > 1
+                    ? wish.recording(new Wish.Records.These(wish.mustRecord().subList(0, 1)))
                     : wish.drawing(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())));
         };
     }
@@ -150,7 +155,7 @@ class PlanLawsPropertyTest {
         Limits limits = new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(),
                 was.sunDepthDeg(),
                 Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
-                was.arcDeg(), was.sites());
+                was.arcDeg(), was.sites(), was.moonFrame());
         return lasting(limited(window.wish().through(List.of(window.fNumber())), limits),
                 window.open().lasts(), window.open().lasts());
     }

@@ -19,7 +19,8 @@ class TimetablePropertyTest {
     private static final double ROUNDING = 1e-9;
 
     /** A small random trip: at most 3 nights, 2 sites, 4 wishes, 4 offers a wish and night. */
-    private record Case(int[] repeats, int sheets, int perNight, int changeoverMin, List<List<List<Offer>>> offers) {
+    private record Case(int[] repeats, int sheets, int perNight, int changeoverMin,
+            List<List<List<Offer>>> offers) {
 
         static Case of(long seed) {
             Random random = new Random(seed);

@@ -77,7 +77,8 @@ class TimetableTest {
     /** The minutes at which what is chosen opens. */
     private static List<Integer> chosen(List<Offer> evening, int sheets, int changeoverMin,
                                        int... repeats) {
-        return new Timetable(repeats, sheets, sheets, changeoverMin).choose(List.of(List.of(evening))).nights().get(0)
+        return new Timetable(repeats, sheets, sheets, changeoverMin).choose(List.of(List.of(evening)))
+                .nights().get(0)
                 .exposed().stream().map(Timetable.Exposed::openMin).toList();
     }
 }

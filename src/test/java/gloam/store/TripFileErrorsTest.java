@@ -111,7 +111,7 @@ class TripFileErrorsTest {
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
-        repeat, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, film.
+        repeat, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, site, film.
         azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is out of range; give 0 … 360 deg
         altitude-deg: 42} | altitude-deg: 42}¶    follow: {body: mars} | 15:13 wishes[0].follow: stands beside \
         point; keep one of the two
@@ -123,7 +123,7 @@ class TripFileErrorsTest {
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: Vegga} | 14:20 wishes[0].follow.star: nothing in \
         the sky is named "Vegga"; did you mean Vega?
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: sun} | 14:20 wishes[0].follow.star: the Sun is \
-        never to be followed. Name something else
+        never to be pointed at. Name something else.
         name: w | name: w¶    sky: drak | 14:10 wishes[0].sky: expected dark, moonlit, dusk, dawn or any, found \
         "drak". Did you mean dark?
         name: w | name: w¶    tone-stops: -1¶    tone-at-most-stops: -2 | 15:25 wishes[0].tone-at-most-stops: stands \
