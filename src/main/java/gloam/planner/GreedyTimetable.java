@@ -54,11 +54,11 @@ final class GreedyTimetable {
         Place best = null;
         for (int night = 0; night < nights.size(); night++) {
             Timetable.Night there = nights.get(night);
-            if (there.exposed().size() >= sheetsPerNight) {
+            if (there.exposed().size() >= sheetsPerNight
+                    || there.exposed().stream().anyMatch(one -> one.wish() == wish)) {
                 continue;
             }
-            long lost = there.exposed().stream().anyMatch(one -> one.wish() == wish) ? Gain.AGAIN
-                    : there.exposed().isEmpty() ? Gain.NIGHT_OUT : 0;
+            long lost = there.exposed().isEmpty() ? Gain.NIGHT_OUT : 0;
             for (int site = 0; site < offers.get(night).size(); site++) {
                 if (!there.exposed().isEmpty() && there.site() != site) {
                     continue;

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
- * changeover between, no wish more often than it repeats, no more sheets than carried, or than are
- * exposed on one night.
+ * changeover between, no wish twice on a night or more often than it repeats, no more sheets
+ * than carried, or than are exposed on one night.
  *
  * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
  * more than, and {@link TimetableSearch} follows all that lose less than lies between the two. Where that is
@@ -72,8 +72,7 @@ final class Timetable {
         static final Night NOTHING = new Night(0, List.of());
 
         private long gain() {
-            long again = exposed.size() - exposed.stream().mapToInt(Exposed::wish).distinct().count();
-            return exposed.stream().mapToLong(Exposed::gain).sum() - again * Gain.AGAIN - Gain.NIGHT_OUT;
+            return exposed.stream().mapToLong(Exposed::gain).sum() - Gain.NIGHT_OUT;
         }
     }
 
@@ -85,7 +84,7 @@ final class Timetable {
      */
     record Choice(List<Night> nights, double bound) {
 
-        /** The summed gain of all that is exposed, less what nights out and pictures taken again cost. */
+        /** The summed gain of all that is exposed, less what nights out cost. */
         static long gain(List<Night> nights) {
             return nights.stream().filter(night -> !night.exposed.isEmpty()).mapToLong(Night::gain).sum();
         }

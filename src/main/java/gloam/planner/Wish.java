@@ -5,11 +5,13 @@ import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.units.Range;
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,7 +27,7 @@ import java.util.stream.Stream;
  * @param longest  most time the shutter is open
  * @param fNumbers the f-numbers to choose from; empty for all of the lens
  * @param worth    what the picture is worth against the others, more than 0
- * @param repeat   how many sheets of it are wanted at most
+ * @param repeat   how many sheets of it are wanted at most, one a night
  * @param film     its film where it is not the trip's
  * @param limits   what narrows it further
  */
@@ -43,6 +45,8 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
     public static final Range WORTH = new Range("worth", 0.01, 1000, "");
     /** Allowed repeats. */
     public static final Range REPEAT = new Range("repeat", 1, 100, "");
+    /** Allowed steps of a bracket: less is not told apart by what is known of a tone. */
+    public static final Range BRACKET = new Range("bracket", 1, 6, "stops");
     /** Allowed tolerances of a level trail. */
     public static final Range LEVEL_WITHIN = new Range("level-within", 0.1, 45, "deg");
     /** Allowed numbers of trails. */
@@ -50,6 +54,8 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
 
     /** Allowed numbers of bodies and stars that must record. */
     public static final Range TARGETS = new Range("number of bodies and stars", 1, 20, "");
+
+    private static final double LEAST_APART_STOPS = 0.5;
 
     /** Copies the list; refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
     public Wish {
@@ -67,6 +73,26 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
                 Optional<FilmStock> film) {
         this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film,
                 Limits.NONE);
+    }
+
+    /**
+     * The sheets of a bracket about the tone that it aims at, in place of its repeats: the tone itself, then
+     * by turns one step lighter, one darker, two lighter and so on. Each comes so near to its own tone that
+     * two differ by half a stop at least.
+     *
+     * @param stepStops from one tone to the next, 1 to 6
+     */
+    public List<Wish> bracketed(double stepStops) {
+        BRACKET.check(stepStops);
+        double aimStops = ((Tone.Near) tone).stops();
+        double withinStops = Math.min(Chance.MOST_MISS_STOPS, (stepStops - LEAST_APART_STOPS) / 2);
+        return IntStream.range(0, repeat).mapToObj(sheet -> {
+            double offStops = (sheet + 1) / 2 * (sheet % 2 == 0 ? -stepStops : stepStops);
+            String own = offStops == 0 ? name : name + " " + (offStops > 0 ? "+" : "-")
+                    + BigDecimal.valueOf(Math.abs(offStops)).stripTrailingZeros().toPlainString();
+            return new Wish(own, aim, sky, new Tone.Near(aimStops + offStops, withinStops), records, trail,
+                    shortest, longest, fNumbers, worth, 1, film, limits);
+        }).toList();
     }
 
     /** The same wish with its own film, if it has one, changed. */
@@ -165,11 +191,21 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
         /** No matter which. */
         record Free() implements Tone { }
 
-        /** As near as can be. */
-        record Near(double stops) implements Tone {
+        /**
+         * As near as can be.
+         *
+         * @param stops       the tone
+         * @param withinStops by how much it is missed at most
+         */
+        record Near(double stops, double withinStops) implements Tone {
             /** Refuses a tone outside its range with {@link gloam.units.BadInput}. */
             public Near {
                 TONE.check(stops);
+            }
+
+            /** The same as near as a single sheet has to come. */
+            public Near(double stops) {
+                this(stops, Chance.MOST_MISS_STOPS);
             }
         }
 

@@ -124,8 +124,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               from: %s
               to: %s
               # stay: 3
-            # evenings: weekends	nights on which you are free: weekends is Friday and Saturday
-            # evenings: [fri, %s]	or days and dates
+            # evenings: weekends\tnights on which you are free: weekends is Friday and Saturday
+            # evenings: [fri, %s]\tor days and dates
             # awake: {from: "17:30", until: "01:30"}
 
             """;
@@ -138,6 +138,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               # frame-mm: 4x5in\tor so
               f-numbers: [%s]
               # f-numbers: [f/%s]\tor so
+              # pinhole-mm: 0.3\tin place of f-numbers, transmittance, spot-um and focus-m
               focus-m: %s
               transmittance: %s
               # t-stop: {f-number: %s, t-number: 12.3}
@@ -185,7 +186,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # tone-stops: -2
                 # records-at-least: 12
                 # records: mars
-                # records: [mars, Aldebaran]	each of a list
+                # records: [mars, Aldebaran]\teach of a list
                 # trail-mm: {least: 15, most: 40}
                 exposure-min: {shortest: 60, longest: 240}
                 # f-numbers: [%s]
@@ -210,5 +211,6 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 sky: dusk\t
                 tone-stops: 0\t
                 exposure-min: {shortest: 20, longest: 90}\t
+                # bracket-stops: 1
             """;
 }

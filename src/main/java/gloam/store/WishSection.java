@@ -22,6 +22,7 @@ final class WishSection {
 
     private static final double SHORTEST_MIN = 1;
     private static final double LONGEST_MIN = 240;
+    private static final int BRACKET_SHEETS = 3;
 
     private final Value<Camera> camera;
     private final Value<List<Site>> sites;
@@ -35,10 +36,11 @@ final class WishSection {
     /** The wishes in a list, for a camera at some sites. */
     static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<Site>> sites) {
         WishSection section = new WishSection(camera, sites);
-        return item.list(WISHES, section::wish);
+        return item.list(WISHES, section::wish).stream().flatMap(List::stream).toList();
     }
 
-    private Wish wish(Item item) {
+    /** The wish at an item, or those of its bracket. */
+    private List<Wish> wish(Item item) {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", names);
         Value<Aim> aim = AimSection.aim(fields);
@@ -53,7 +55,12 @@ final class WishSection {
         Value<Optional<List<FNumber>>> fNumbers = fields.optional("f-numbers",
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
-        Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
+        int once = fields.has("bracket-stops") ? BRACKET_SHEETS : 1;
+        Value<Integer> repeat = fields.orDefault("repeat", once, String.valueOf(once),
+                value -> value.whole(Wish.REPEAT));
+        fields.defaultRule("repeat", "1, or " + BRACKET_SHEETS + " with bracket-stops");
+        Value<Optional<Double>> bracketStops = fields.optional("bracket-stops",
+                value -> value.number(Wish.BRACKET));
         Value<Limits> limits = LimitsSection.limits(fields, sites);
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
@@ -65,7 +72,21 @@ final class WishSection {
             throw limits.place().fault("the Moon is followed or must record, so it cannot be out of the "
                     + "frame." + " Take one of the two away.");
         }
-        return wish;
+        return bracketStops.get().map(stops -> bracket(wish, stops, bracketStops.place()))
+                .orElse(List.of(wish));
+    }
+
+    private List<Wish> bracket(Wish wish, double stops, Item item) {
+        if (wish.repeat() == 1) {
+            throw item.fault("a bracket of one sheet is none. Make repeat 2 or more, or leave it out for "
+                    + BRACKET_SHEETS + ".");
+        }
+        if (!(wish.tone() instanceof Wish.Tone.Near)) {
+            throw item.fault("needs a tone to aim for. Add the key tone-stops.");
+        }
+        List<Wish> bracket = wish.bracketed(stops);
+        bracket.stream().skip(1).forEach(one -> names.unique(one.name(), item));
+        return bracket;
     }
 
     private static Value<Wish.Tone> tone(Fields fields) {

@@ -76,7 +76,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
 
     private static String words(Wish.Tone tone) {
         if (tone instanceof Wish.Tone.Near near) {
-            return Wording.signed(near.stops(), 1) + " stops";
+            return Wording.signed(near.stops(), 1) + " stops within " + Wording.plain(near.withinStops());
         }
         return tone instanceof Wish.Tone.AtMost most
                 ? "at most " + Wording.signed(most.stops(), 1) + " stops" : "any";

@@ -98,7 +98,9 @@ class PlanLawsPropertyTest {
                     lasting(wish, wish.shortest(), wish.longest().plusMinutes(5 + random.nextInt(90))));
             case 6 -> with(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
             case 7 -> with(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
-                    ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0)) : wish);
+                    ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0))
+                    : wish.tone() instanceof Wish.Tone.Near near
+                    ? wish.toned(new Wish.Tone.Near(near.stops())) : wish);
             case 8 -> with(trip, number, limited(wish, wish.limits().moonFrame().map(Limits.NONE::with)
                     .orElse(Limits.NONE)));
             case 10 -> with(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
@@ -180,7 +182,7 @@ class PlanLawsPropertyTest {
     /** By how many stops a tone is over its limit, or further from its aim than the guide lets it be. */
     private static double overStops(Wish.Tone wanted, double stops) {
         if (wanted instanceof Wish.Tone.Near near) {
-            return Math.abs(stops - near.stops()) - MOST_MISS_STOPS;
+            return Math.abs(stops - near.stops()) - Math.min(MOST_MISS_STOPS, near.withinStops());
         }
         return wanted instanceof Wish.Tone.AtMost most ? stops - most.stops() : 0;
     }

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,25 +44,29 @@ final class RandomTrips {
         return narrowed(trip, random);
     }
 
-    /** A trip with hours and places of its own, and wishes with more of them. */
+    /** A trip with hours and places of its own, and wishes with more of them, or one more. */
     private static Trip narrowed(Trip trip, RandomGenerator random) {
         LocalDate first = trip.firstNight();
         LocalTime from = LocalTime.of(random.nextInt(24), random.nextInt(60));
-        Outings outings = switch (random.nextInt(8)) {
+        Outings outings = switch (random.nextInt(12)) {
             case 0 -> new Outings(Evenings.of(first.toString()), 500, Optional.empty());
             case 1 -> new Outings(Evenings.ALL, 1 + random.nextInt(2), Optional.empty());
             case 2 -> new Outings(Evenings.ALL, 500,
                     Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))));
             default -> Outings.ANY;
         };
+        List<Wish> wishes = new ArrayList<>(trip.wishes());
+        if (wishes.size() < 3 && random.nextBoolean()) {
+            wishes.add(wish("wish " + wishes.size(), random).recording(new Wish.Records.Nothing()));
+        }
         return new Trip(trip.title(), trip.sites(), first, trip.lastNight(), trip.camera(), trip.film(),
                 trip.sheets(), trip.preview(),
-                trip.wishes().stream().map(wish -> narrowed(wish, random)).toList(), trip.forecast(),
+                wishes.stream().map(wish -> narrowed(wish, random)).toList(), trip.forecast(),
                 trip.begun(), outings);
     }
 
     private static Wish narrowed(Wish wish, RandomGenerator random) {
-        return switch (random.nextInt(8)) {
+        return switch (random.nextInt(16)) {
             case 0 -> limited(wish, wish.limits().at(List.of(SITES.get(random.nextInt(2)).name())));
             case 1 -> limited(wish, wish.limits().with(Limits.MoonFrame.values()[random.nextInt(2)]));
             case 2 -> wish.aim() instanceof Aim.Follow follow ? aimed(wish, new Aim.Follow(follow.target(),
@@ -72,6 +77,8 @@ final class RandomTrips {
                     random.nextDouble() * 360)), follow.roll())) : wish;
             case 4 -> wish.recording(new Wish.Records.These(List.of(Body.MARS,
                     Trips.stars().get(random.nextInt(60)))));
+            case 5 -> wish.tone() instanceof Wish.Tone.Near near
+                    ? wish.toned(new Wish.Tone.Near(near.stops(), 0.25)) : wish;
             default -> wish;
         };
     }

@@ -76,7 +76,8 @@ class TimetablePropertyTest {
                     boolean overlaps = chosen.stream().anyMatch(other ->
                             other.firstOpenMin() < close(offer) + changeoverMin
                                     && offer.firstOpenMin() < close(other) + changeoverMin);
-                    if (overlaps || --stillLeft[offer.wish()] < 0) {
+                    boolean again = chosen.stream().anyMatch(other -> other.wish() == offer.wish());
+                    if (overlaps || again || --stillLeft[offer.wish()] < 0) {
                         return 0;
                     }
                     chosen.add(offer);

@@ -37,9 +37,11 @@ class TimetableTest {
     }
 
     @Test
-    void repeatsAWishOnlyAsOftenAsAsked() {
-        List<Offer> three = List.of(at(0, 0, 1, 1), at(0, 2, 3, 1), at(0, 4, 5, 1));
-        assertEquals(List.of(0, 2), chosen(three, 5, 0, 2));
+    void repeatsAWishOnlyAsOftenAsAskedAndOnOtherNights() {
+        List<List<Offer>> night = List.of(List.of(at(0, 0, 1, 1), at(0, 2, 3, 1), at(0, 4, 5, 1)));
+        assertEquals(List.of(1, 1, 0), new Timetable(new int[] {2}, 5, 5, 0)
+                .choose(List.of(night, night, night))
+                .nights().stream().map(one -> one.exposed().size()).toList());
     }
 
     @Test
