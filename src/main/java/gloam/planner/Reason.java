@@ -19,6 +19,8 @@ public sealed interface Reason {
         SHEETS_SPENT,
         /** As many sheets as wanted on one night go to wishes that are worth more. */
         NIGHT_FULL,
+        /** The night is needed for the way between sites. */
+        TRAVEL,
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */

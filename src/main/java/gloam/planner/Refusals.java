@@ -54,6 +54,9 @@ final class Refusals {
             return new Plan.Refusal(wish, outbid(night, found), Optional.empty());
         }
         EveningOffers there = closedWhereWanted(night, here, number);
+        if (there == here && !wish.limits().allow(here.night().site()) && onTheWay(night)) {
+            return new Plan.Refusal(wish, Reason.Plain.TRAVEL, Optional.empty());
+        }
         Reason reason = counted(there.toWishes().get(number).closedBy().orElseThrow(), wish, there);
         return new Plan.Refusal(wish, there == here ? reason : new Reason.There(there.night(), reason),
                 remedy(night, there, number, reason));
@@ -113,15 +116,21 @@ final class Refusals {
         boolean timeLeft = found.offers().stream().anyMatch(offer ->
                 !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
         if (timeLeft) {
-            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT
+            return sheetsLeft() == 0 ? Reason.Plain.SHEETS_SPENT
                     : exposed.size() == trip.outings().sheetsPerNight() ? Reason.Plain.NIGHT_FULL
-                    : Reason.Plain.BETTER_CHOSEN;
+                    : onTheWay(night) ? Reason.Plain.TRAVEL : Reason.Plain.BETTER_CHOSEN;
         }
         return new Reason.TimeTaken(exposed.stream().map(one -> trip.wishes().get(one.wish()).name())
                 .distinct().toList());
     }
 
-    private int sheetsUsed() {
-        return chosen.stream().mapToInt(night -> night.exposed().size()).sum();
+    /** Whether nothing but the way to other nights keeps a night empty on which something could be exposed. */
+    private boolean onTheWay(int night) {
+        return chosen.get(night).exposed().isEmpty() && !trip.outings().travel().none() && sheetsLeft() > 0;
+    }
+
+    private int sheetsLeft() {
+        return trip.sheets() - trip.spent()
+                - chosen.stream().mapToInt(night -> night.exposed().size()).sum();
     }
 }

@@ -3,6 +3,7 @@ package gloam.planner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
@@ -21,6 +22,7 @@ final class Timetable {
     private final int sheets;
     private final int sheetsPerNight;
     private final int changeoverMin;
+    private final Optional<Moves> moves;
 
     /**
      * A timetable's limits.
@@ -32,10 +34,21 @@ final class Timetable {
      *                      negative
      */
     Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin) {
+        this(repeats, sheets, sheetsPerNight, changeoverMin, Optional.empty());
+    }
+
+    private Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin,
+            Optional<Moves> moves) {
         this.repeats = Arrays.stream(repeats).map(repeat -> Math.min(repeat, sheets)).toArray();
         this.sheets = sheets;
         this.sheetsPerNight = sheetsPerNight;
         this.changeoverMin = changeoverMin;
+        this.moves = moves;
+    }
+
+    /** The same where travel limits which nights may follow each other. */
+    Timetable moving(Moves between) {
+        return new Timetable(repeats, sheets, sheetsPerNight, changeoverMin, Optional.of(between));
     }
 
     /** The limits of a trip. */
@@ -113,6 +126,11 @@ final class Timetable {
 
     int sheetsPerNight() {
         return sheetsPerNight;
+    }
+
+    /** Which nights may follow each other, if not all. */
+    Optional<Moves> moves() {
+        return moves;
     }
 
     int changeoverMin() {

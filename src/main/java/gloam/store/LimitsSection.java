@@ -4,7 +4,6 @@ import gloam.gear.Site;
 import gloam.planner.Between;
 import gloam.planner.Limits;
 import gloam.units.Label;
-import gloam.units.Nearest;
 import gloam.units.Range;
 import java.time.LocalTime;
 import java.util.List;
@@ -38,19 +37,10 @@ final class LimitsSection {
 
     /** The names of some of the trip's sites: one, or a list. */
     private static List<String> names(Item item, Value<List<Site>> sites) {
-        List<String> names = item.node() instanceof Node.Scalar ? List.of(name(item, sites))
-                : item.list(SITES, one -> name(one, sites));
+        List<String> names = item.node() instanceof Node.Scalar ? List.of(SiteSection.named(item, sites))
+                : item.list(SITES, one -> SiteSection.named(one, sites));
         item.readAs("name of a site, or a list of them");
         return names;
-    }
-
-    private static String name(Item item, Value<List<Site>> sites) {
-        String name = item.text();
-        List<String> known = sites.get().stream().map(Site::name).toList();
-        if (!known.contains(name)) {
-            throw item.fault("no site is named " + Shown.quoted(name) + ". " + Nearest.hint(name, known));
-        }
-        return name;
     }
 
     private record Moon(Optional<Limits.MoonFrame> frame, Between altitudeDeg, Between litPercent,

@@ -1,16 +1,21 @@
 package gloam.store;
 
 import gloam.planner.Evenings;
+import gloam.gear.Site;
 import gloam.planner.Limits;
+import gloam.planner.Travel;
 import gloam.units.Range;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads when people go out on a trip. */
 final class OutingsSection {
 
     private static final Range EVENINGS = new Range("number of evenings", 1, 400, "");
+
+    private static final Range LEGS = new Range("number of ways", 1, 1000, "");
 
     private OutingsSection() {
     }
@@ -40,6 +45,25 @@ final class OutingsSection {
                     + ". Leave it out, or change the nights.");
         }
         return evening;
+    }
+
+    /** How long it takes from site to site, among the keys of a trip. */
+    static Value<Travel> travel(Fields fields, Value<List<Site>> sites) {
+        Value<Optional<Double>> usualMin = fields.optional("travel-min",
+                value -> value.number(Travel.MINUTES));
+        Value<Optional<List<Travel.Leg>>> legs = fields.optional("travel",
+                value -> value.list(LEGS, leg -> leg(leg, sites)));
+        return usualMin.map(min -> new Travel(CameraSection.minutes(min.orElse(0.0)),
+                legs.get().orElse(List.of())));
+    }
+
+    private static Travel.Leg leg(Item item, Value<List<Site>> sites) {
+        Fields fields = item.fields();
+        Value<String> from = fields.required("from", value -> SiteSection.named(value, sites));
+        Value<String> to = fields.required("to", value -> SiteSection.named(value, sites));
+        Value<Double> minutes = fields.number("minutes", Travel.MINUTES);
+        fields.noOthers();
+        return new Travel.Leg(from.get(), to.get(), CameraSection.minutes(minutes.get()));
     }
 
     /** The hours by the clock in which people are up. */

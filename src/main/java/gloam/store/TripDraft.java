@@ -43,7 +43,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 number(where.latitude().degrees()), number(where.longitude().degrees()),
                 number(where.heightM().orElse(0)),
                 where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight,
-                lastNight, firstNight)
+                lastNight, firstNight, quoted(site), quoted(site))
                 + String.format(Locale.ROOT, CAMERA, cameraGiven ? ""
                 : "\tan example: put your own in its place",
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
@@ -127,6 +127,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             # evenings: weekends\tnights on which you are free: weekends is Friday and Saturday
             # evenings: [fri, %s]\tor days and dates
             # awake: {from: "17:30", until: "01:30"}
+            # travel-min: 90
+            # travel: [{from: %s, to: %s, minutes: 40}]\tput the names of two sites
 
             """;
 

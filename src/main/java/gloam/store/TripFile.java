@@ -9,6 +9,7 @@ import gloam.planner.Evenings;
 import gloam.planner.Limits;
 import gloam.planner.Outings;
 import gloam.planner.Preview;
+import gloam.planner.Travel;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
 import gloam.units.Range;
@@ -69,6 +70,7 @@ public final class TripFile {
         Value<Optional<Evenings>> evenings = fields.optional("evenings",
                 value -> OutingsSection.evenings(value, nights));
         Value<Optional<Limits.TimeOfNight>> awake = fields.optional("awake", OutingsSection::awake);
+        Value<Travel> travel = OutingsSection.travel(fields, sites);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
@@ -83,7 +85,7 @@ public final class TripFile {
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
                 film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty(),
                 new Outings(evenings.get().orElse(Evenings.ALL),
-                sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get()));
+                sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 

@@ -8,9 +8,11 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.planner.Evenings;
+import gloam.planner.Travel;
 import gloam.planner.Trip;
 import gloam.units.Finite;
 import gloam.units.Label;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -19,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What Gloam understood of a trip file.
@@ -30,6 +33,8 @@ import java.util.stream.Collectors;
  * @param lastNight    date of the last evening
  * @param evenings     the evenings that are free, in words
  * @param awake        the hours in which people are up, if not all
+ * @param travelMin    minutes from one site to another, where nothing else is said
+ * @param travel       the ways of which something else is said
  * @param camera       the camera
  * @param film         the film
  * @param sheets       sheets carried
@@ -41,8 +46,8 @@ import java.util.stream.Collectors;
 public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
         LocalDate firstNight,
                           LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
-                          CameraRow camera, FilmRow film, int sheets, int sheetsPerNight,
-                          List<PreviewRow> preview,
+                          double travelMin, List<TravelRow> travel, CameraRow camera, FilmRow film,
+                          int sheets, int sheetsPerNight, List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     private static final int TERMS = 10;
@@ -55,7 +60,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                         .toList(),
                 trip.firstNight(), trip.lastNight(), trip.outings().evenings().toString(),
                 trip.outings().awake().map(hours -> new AwakeRow(hours.from().toString(),
-                        hours.to().toString())), CameraRow.of(trip.camera()), FilmRow.of(check),
+                        hours.to().toString())), minutes(trip.outings().travel().usual()),
+                trip.outings().travel().legs().stream().map(TravelRow::of).toList(),
+                CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(), trip.outings().sheetsPerNight(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
@@ -69,6 +76,11 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + (Evenings.ALL.toString().equals(evenings()) ? "" : ", evenings " + evenings()));
         awake().ifPresent(hours -> add(document, "awake", hours.from() + " … " + hours.until()));
         sites().forEach(site -> add(document, "site", words(site)));
+        if (travelMin() > 0 || !travel().isEmpty()) {
+            add(document, "travel", Stream.concat(travel().stream().map(TravelRow::words),
+                    Stream.of(Wording.plain(travelMin()) + " min between others"))
+                    .collect(Collectors.joining("; ")));
+        }
         add(document, "camera", words(camera()));
         add(document, "film", words(film()));
         add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
@@ -176,6 +188,22 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
     /** The hours in which people are up, by the site's clocks. */
     public record AwakeRow(String from, String until) {
+    }
+
+    private static double minutes(Duration lasts) {
+        return lasts.toSeconds() / 60.0;
+    }
+
+    /** The way between two sites, in minutes. */
+    public record TravelRow(String from, String to, double travelMin) {
+
+        static TravelRow of(Travel.Leg leg) {
+            return new TravelRow(leg.from(), leg.to(), minutes(leg.lasts()));
+        }
+
+        String words() {
+            return from + " – " + to + " " + Wording.plain(travelMin) + " min";
+        }
     }
 
     /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */

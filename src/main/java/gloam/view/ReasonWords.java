@@ -37,6 +37,7 @@ final class ReasonWords {
             return switch (plain) {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
                 case NIGHT_FULL -> "the sheets of this night go to wishes worth more";
+                case TRAVEL -> "no time to travel here and on to where the other sheets are";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
                 case OVERCAST -> "the sky will hardly be clear";

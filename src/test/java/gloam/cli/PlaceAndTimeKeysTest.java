@@ -189,4 +189,55 @@ class PlaceAndTimeKeysTest {
         assertTrue(run("check", at, at + "\nawake: {from: \"22:00\", until: \"01:00\"}").out()
                 .contains("awake     22:00 … 01:00"));
     }
+
+    /** Sunrise in Zurich on 4 March is near 07:00, sunset near 18:10: eleven hours by day. */
+    @Test
+    void aNightGoesByForAWayThatADayIsTooShortFor() throws IOException {
+        String at = "to: 2027-03-07}";
+        String[] apart = {"pole: {}", "pole: {}\n    site: Heath", "altitude-deg: 40}",
+                "altitude-deg: 40}\n    site: Garden",
+            "repeat: 4", "repeat: 1", at, "to: 2027-03-04}"};
+        String[] near = with(apart, "to: 2027-03-04}\ntravel-min: 600");
+        String[] far = with(apart, "to: 2027-03-04}\ntravel-min: 720");
+        assertEquals(2, windows(nights(apart)).size());
+        assertEquals(2, windows(nights(near)).size());
+        assertEquals(1, windows(nights(far)).size());
+        assertEquals(2, windows(nights(with(apart, "to: 2027-03-05}\ntravel-min: 720"))).size());
+        assertEquals(2, windows(nights(with(apart, "to: 2027-03-04}\ntravel-min: 720\n"
+                + "travel: [{from: Heath, to: Garden, minutes: 45}]"))).size());
+        assertEquals(1, windows(nights(with(apart, "to: 2027-03-04}\n"
+                + "travel: [{from: Heath, to: Garden, minutes: 12h}]"))).size());
+        String refused = run("plan", far).out();
+        assertTrue(refused.contains("no time to travel here and on to where the other sheets are"), refused);
+    }
+
+    private static String[] with(String[] replaced, String last) {
+        String[] with = replaced.clone();
+        with[with.length - 1] = last;
+        return with;
+    }
+
+    @Test
+    void timetablesWithTravelPreferFewerMoves() throws IOException {
+        for (String travel : List.of("\ntravel-min: 30", "\ntravel-min: 90")) {
+            List<JsonNode> nights = nights("to: 2027-03-07}", "to: 2027-03-07}" + travel);
+            List<String> sites = nights.stream().filter(night -> night.get("windows").size() > 0)
+                    .map(night -> night.get("site").stringValue()).distinct().toList();
+            assertEquals(1, sites.size(), sites::toString);
+        }
+    }
+
+    @Test
+    void waysAreReadAndRefusedAtTheirPlace() throws IOException {
+        String at = "to: 2027-03-07}";
+        assertTrue(run("check", at, at + "\ntravel-min: 90\ntravel: [{from: Heath, to: Garden, minutes: 45}]")
+                .out()
+                .contains("travel    Heath – Garden 45 min; 90 min between others"));
+        assertTrue(run("check", at, at + "\ntravel: [{from: Heath, to: Moor, minutes: 45}]").err()
+                .contains(":6:28 travel[0].to: no site is named \"Moor\". Known here: Garden, Heath."));
+        assertTrue(run("check", at, at + "\ntravel-min: -1").err()
+                .contains(":6:13 travel-min: travel -1 min is out of range; give 0 … 10080 min"));
+        assertTrue(run("check", at, at + "\ntravel: [{from: Heath, to: Garden}]").err()
+                .contains("travel[0].minutes: is missing. Add the key minutes."));
+    }
 }

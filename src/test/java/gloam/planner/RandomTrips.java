@@ -49,10 +49,14 @@ final class RandomTrips {
         LocalDate first = trip.firstNight();
         LocalTime from = LocalTime.of(random.nextInt(24), random.nextInt(60));
         Outings outings = switch (random.nextInt(12)) {
-            case 0 -> new Outings(Evenings.of(first.toString()), 500, Optional.empty());
-            case 1 -> new Outings(Evenings.ALL, 1 + random.nextInt(2), Optional.empty());
+            case 0 -> new Outings(Evenings.of(first.toString()), 500, Optional.empty(), Travel.NONE);
+            case 1 -> new Outings(Evenings.ALL, 1 + random.nextInt(2), Optional.empty(),
+                    Travel.NONE);
             case 2 -> new Outings(Evenings.ALL, 500,
-                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))));
+                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))),
+                    Travel.NONE);
+            case 3 -> new Outings(Evenings.ALL, 500, Optional.empty(),
+                    new Travel(Duration.ofMinutes(random.nextInt(1500)), List.of()));
             default -> Outings.ANY;
         };
         List<Wish> wishes = new ArrayList<>(trip.wishes());
