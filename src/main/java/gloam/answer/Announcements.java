@@ -74,7 +74,7 @@ final class Announcements {
      * is free.
      */
     private Instant preparation(Interval open) {
-        Instant lead = open.start().minus(trip.setUp());
+        Instant lead = open.start().minus(trip.preparation());
         return free.isAfter(lead) ? free : lead;
     }
 

@@ -82,8 +82,8 @@ final class Conditions {
     /** As the shutter opens, and before that while people set up, and as it closes. */
     private void addAwake(NightSky.Awake awake) {
         Requirement up = new Requirement.Awake(awake.hours());
-        int setUpMin = (int) awake.setUp().toMinutes();
-        holding(up, When.AT_OPENING, among -> byTheClock(awake.hours(), setUpMin, byTheClock(awake.hours(), 0,
+        int beforeMin = (int) awake.preparation().toMinutes();
+        holding(up, When.AT_OPENING, among -> byTheClock(awake.hours(), beforeMin, byTheClock(awake.hours(), 0,
                 among)));
         holding(up, When.AT_CLOSING, among -> byTheClock(awake.hours(), 0, among));
     }

@@ -64,10 +64,10 @@ final class NightSky {
     /**
      * When people are up.
      *
-     * @param hours   by the site's clocks
-     * @param setUp   how long before opening they must be up
+     * @param hours       by the site's clocks
+     * @param preparation how long before opening they must be up
      */
-    record Awake(Limits.TimeOfNight hours, Duration setUp) {
+    record Awake(Limits.TimeOfNight hours, Duration preparation) {
     }
 
     private static Optional<Interval> from(Interval span, Optional<Instant> notBefore) {

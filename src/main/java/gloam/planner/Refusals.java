@@ -124,7 +124,7 @@ final class Refusals {
                 .distinct().toList());
     }
 
-    /** Whether nothing but the way to other nights keeps a night empty on which something could be exposed. */
+    /** Whether nothing but the way to other nights keeps a night empty that could serve something. */
     private boolean onTheWay(int night) {
         return chosen.get(night).exposed().isEmpty() && !trip.outings().travel().none() && sheetsLeft() > 0;
     }

@@ -30,7 +30,7 @@ final class SiteNight {
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
-                trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.setUp())),
+                trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())),
                 NightClock.NODE_MIN);
         this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
     }

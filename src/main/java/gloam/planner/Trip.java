@@ -143,7 +143,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     }
 
     /** How long before the first opening of a night setting up begins: as long as a changeover at least. */
-    public Duration setUp() {
+    public Duration preparation() {
         return camera.changeover().compareTo(SET_UP) > 0 ? camera.changeover() : SET_UP;
     }
 
