@@ -124,7 +124,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               from: %s
               to: %s
               # stay: 3
-            # evenings: weekends\tnights on which you are free: weekends is Friday and Saturday
+            # evenings: weekends\tif you are not free every evening
             # evenings: [fri, %s]\tor days and dates
             # awake: {from: "17:30", until: "01:30"}
             # travel-min: 90

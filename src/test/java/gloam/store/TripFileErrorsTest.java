@@ -103,6 +103,8 @@ class TripFileErrorsTest {
         sheets: 8 | forecast: c.csv¶sheets: 8 | 11:11 forecast: no file c.csv. Check the name and the folder you are in.
         exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
         right, behind or left, found "above"
+        exposure-min: {shortest: 20, longest: 180} | time-of-night: late | 15:20 wishes[0].time-of-night: expected a \
+        section of keys, found "late". No file has that name either.
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
         is below least, 20. Put them in order.
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
