@@ -26,9 +26,6 @@ import java.util.stream.Stream;
  */
 final class Announcements {
 
-    /** Time to level a tripod, aim and focus in the dark: common practice, no source. */
-    private static final Duration SET_UP = Duration.ofMinutes(20);
-
     private final Trip trip;
     private final Optional<FormerPlan> former;
     private final UUID identity;
@@ -77,8 +74,7 @@ final class Announcements {
      * is free.
      */
     private Instant preparation(Interval open) {
-        Duration changeover = trip.camera().changeover();
-        Instant lead = open.start().minus(changeover.compareTo(SET_UP) > 0 ? changeover : SET_UP);
+        Instant lead = open.start().minus(trip.preparation());
         return free.isAfter(lead) ? free : lead;
     }
 

@@ -26,13 +26,17 @@ final class DateOptions extends OptionGroup {
         return from.given() || to.given();
     }
 
-    /** The evenings that there are at one of some sites or more, at least one, in order. */
+    /**
+     * The evenings that there are at one of some sites or more, of a trip those that are free; one at least,
+     * in order.
+     */
     List<LocalDate> dates(Optional<Trip> trip, List<Site> sites) {
         LocalDate first = from.given() ? from.get() : trip.map(Trip::firstNight).orElseThrow(() ->
                 new BadInput("no nights given; use --from DATE and --to DATE, or --trip FILE"));
         LocalDate last = to.given() ? to.get() : trip.map(Trip::lastNight).orElse(first);
         refuse(first, last);
-        return Night.evenings(sites, first, last);
+        List<LocalDate> evenings = Night.evenings(sites, first, last);
+        return trip.isPresent() ? trip.get().outings().evenings().among(evenings) : evenings;
     }
 
     /** The dates from one to another, at least one. */

@@ -37,6 +37,8 @@ public record Lens(double focalLengthMm, List<FNumber> fNumbers, double transmit
     public static final double MOST_EXTENSION = 11;
     /** Allowed widths of a spot. */
     public static final Range SPOT = new Range("spot", 1, 1000, "um");
+    /** Allowed diameters of a pinhole. */
+    public static final Range PINHOLE = new Range("pinhole", 0.05, 1, "mm");
     /** Allowed filter stops. */
     public static final Range FILTER = new Range("filter", 0, 20, "stops");
 

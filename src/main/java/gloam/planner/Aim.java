@@ -32,7 +32,16 @@ public sealed interface Aim {
      * @param target      what is put at the frame's centre
      * @param levelWithin how far its trail may lean from the level at mid exposure; empty where it does not
      *                    matter
+     * @param altitudeDeg apparent altitude at which it stands at mid exposure
+     * @param azimuth     part of the horizon above which it stands at mid exposure; empty for any
      * @param roll        see {@link Aim#roll()}
      */
-    record Follow(Target target, Optional<Angle> levelWithin, Angle roll) implements Aim { }
+    record Follow(Target target, Optional<Angle> levelWithin, Between altitudeDeg, Optional<Sector> azimuth,
+            Angle roll) implements Aim {
+
+        /** The same wherever it stands. */
+        public Follow(Target target, Optional<Angle> levelWithin, Angle roll) {
+            this(target, levelWithin, Between.ANY, Optional.empty(), roll);
+        }
+    }
 }

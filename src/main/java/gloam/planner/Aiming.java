@@ -1,6 +1,5 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.gear.Camera;
@@ -94,8 +93,8 @@ final class Aiming {
         return aim instanceof Aim.Follow follow ? follow.target() : sky.trails().starAt(framing, 0, 0, open);
     }
 
-    /** Whether a body is what the camera follows. */
-    boolean follows(Body body) {
-        return aim instanceof Aim.Follow follow && follow.target() == body;
+    /** Whether that is what the camera follows. */
+    boolean follows(Target target) {
+        return aim instanceof Aim.Follow follow && follow.target().equals(target);
     }
 }

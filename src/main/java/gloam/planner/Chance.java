@@ -8,14 +8,14 @@ import gloam.units.StandardNormal;
  *
  * <p>Where a tone or a trail limit will lie is a normal distribution about what is computed, so that an
  * exposure deep inside a limit has a better chance than one that lies on it. A limit that the computed
- * exposure itself breaks, and an aim that it misses by more than {@link #MOST_MISS_STOPS}, leave no chance at
+ * exposure itself breaks, and an aim that it misses by more than it may, leave no chance at
  * all.
  */
 final class Chance {
 
     /** A chance that is certain, in hundredths. */
     static final int CERTAIN = 100;
-    /** A tone aimed at is missed by no more than that; common practice, no source. */
+    /** A tone aimed at on a single sheet is missed by no more than that; common practice, no source. */
     static final double MOST_MISS_STOPS = 1.5;
 
     /** A tone so near the one aimed at is the one wished, as brackets and the journal have it. */
@@ -35,7 +35,7 @@ final class Chance {
      */
     static double missStops(Wish.Tone wanted, double madeStops) {
         double miss = wanted instanceof Wish.Tone.Near near ? Math.abs(madeStops - near.stops())
-                - MOST_MISS_STOPS : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
+                - near.withinStops() : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
         return Math.max(0, miss);
     }
 

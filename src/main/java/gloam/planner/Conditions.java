@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
 import gloam.light.SkyLight;
 import gloam.planner.Condition.When;
 import gloam.planner.Requirement.Measure;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.UnaryOperator;
 
@@ -32,10 +34,14 @@ final class Conditions {
         this.aiming = aiming;
     }
 
-    /** All conditions of a wish on a night, the Sun's first. */
+    /** All conditions of a wish on a night: the site's and the Sun's first. */
     static List<Condition> of(Wish wish, NightSky sky, Aiming aiming) {
         Conditions conditions = new Conditions(wish, sky, aiming);
+        if (!wish.limits().allow(sky.site())) {
+            conditions.during(new Requirement.AtSite(wish.limits().sites()), List.of());
+        }
         conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
+        sky.awake().ifPresent(conditions::addAwake);
         conditions.addSky();
         conditions.addAim();
         conditions.addFrame();
@@ -73,6 +79,15 @@ final class Conditions {
                 minute -> bounds.underMost(number.applyAsDouble(minute))));
     }
 
+    /** As the shutter opens, and before that while people set up, and as it closes. */
+    private void addAwake(NightSky.Awake awake) {
+        Requirement up = new Requirement.Awake(awake.hours());
+        int beforeMin = (int) awake.preparation().toMinutes();
+        holding(up, When.AT_OPENING, among -> byTheClock(awake.hours(), beforeMin, byTheClock(awake.hours(), 0,
+                among)));
+        holding(up, When.AT_CLOSING, among -> byTheClock(awake.hours(), 0, among));
+    }
+
     private void addSky() {
         switch (wish.sky()) {
             case DARK -> {
@@ -96,6 +111,7 @@ final class Conditions {
                     minute -> sky.clearanceDeg(aiming.direction(minute)));
             follow.levelWithin().ifPresent(within -> between(new Requirement.Level(follow.target(), within),
                     When.AT_MIDDLE, Between.of(-within.degrees(), within.degrees()), aiming::leanDeg));
+            addPlace(follow);
         } else {
             Direction aim = aiming.direction(0);
             at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
@@ -103,15 +119,29 @@ final class Conditions {
         }
     }
 
+    private void addPlace(Aim.Follow follow) {
+        if (!follow.altitudeDeg().any()) {
+            between(new Requirement.TargetHigh(follow.target(), follow.altitudeDeg()), When.AT_MIDDLE,
+                    follow.altitudeDeg(), minute -> aiming.direction(minute).altitude().degrees());
+        }
+        follow.azimuth().ifPresent(sector -> holding(new Requirement.TargetToward(follow.target(), sector),
+                When.AT_MIDDLE, among -> minutes(among, minute -> sector.holds(
+                aiming.direction(minute).azimuth().positive().degrees()))));
+    }
+
     private void addFrame() {
-        if (!FrameEdge.wantsMoon(wish, aiming)) {
+        if (!wish.letsMoonIn()) {
             where(Plain.MOON_OUTSIDE, aiming.fixed() ? When.THROUGHOUT : When.AT_MIDDLE,
                     minute -> FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute));
+        } else if (!wish.ofMoon()) {
+            inFrame(Body.MOON);
         }
-        if (wish.records() instanceof Wish.Records.One one && !aiming.follows(one.body())) {
-            where(new Requirement.InFrame(one.body()), When.AT_MIDDLE,
-                    minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), one.body(), minute));
-        }
+        wish.mustRecord().stream().filter(target -> !aiming.follows(target)).forEach(this::inFrame);
+    }
+
+    private void inFrame(Target target) {
+        where(new Requirement.InFrame(target), When.AT_MIDDLE,
+                minute -> FrameEdge.insideDeg(sky, aiming.framing(minute), target, minute));
     }
 
     private void addLimits(Limits limits) {
@@ -127,7 +157,7 @@ final class Conditions {
         within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
         limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,
-                among -> byTheClock(time, among)));
+                among -> byTheClock(time, 0, among)));
     }
 
     private void within(Measure measure, When when, Between bounds, IntToDoubleFunction number) {
@@ -144,10 +174,16 @@ final class Conditions {
         };
     }
 
-    private BitSet byTheClock(Limits.TimeOfNight time, BitSet among) {
+    /** Those of some minutes at which, some minutes before, the clocks show a time of night. */
+    private BitSet byTheClock(Limits.TimeOfNight time, int beforeMin, BitSet among) {
+        return minutes(among, minute -> time.holds(sky.clock().at(minute - beforeMin)
+                .atZone(sky.site().zone()).toLocalTime()));
+    }
+
+    private static BitSet minutes(BitSet among, IntPredicate holding) {
         BitSet minutes = new BitSet();
         for (int minute = among.nextSetBit(0); minute >= 0; minute = among.nextSetBit(minute + 1)) {
-            minutes.set(minute, time.holds(sky.clock().at(minute).atZone(sky.site().zone()).toLocalTime()));
+            minutes.set(minute, holding.test(minute));
         }
         return minutes;
     }

@@ -1,7 +1,9 @@
 package gloam.planner;
 
+import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
 import gloam.trail.Framing;
+import java.util.Optional;
 
 /**
  * An exposure for a wish.
@@ -13,7 +15,8 @@ import gloam.trail.Framing;
  * @param toneStops  the sky's tone at the frame's centre
  * @param marginMag  magnitudes by which what must record is brighter than the trail limit, infinite where
  *                   nothing must
+ * @param faintest   what of it that is faintest against its limit, where it goes by names
  */
 record ExposureChoice(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops,
-        double marginMag) {
+        double marginMag, Optional<Target> faintest) {
 }

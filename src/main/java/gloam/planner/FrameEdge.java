@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Target;
 import gloam.trail.Framing;
 
 /** How far bodies stand outside a frame. */
@@ -13,12 +14,6 @@ final class FrameEdge {
     private static final double MOON_FAR_DOWN_DEG = -3;
 
     private FrameEdge() {
-    }
-
-    /** Whether the Moon itself is in the picture wanted. */
-    static boolean wantsMoon(Wish wish, Aiming aiming) {
-        return aiming.follows(Body.MOON)
-                || wish.records() instanceof Wish.Records.One one && one.body() == Body.MOON;
     }
 
     /**
@@ -33,11 +28,11 @@ final class FrameEdge {
     }
 
     /**
-     * Degrees, roughly, by which a body stands inside a frame and above the skyline; negative when it does
-     * not.
+     * Degrees, roughly, by which a body or star stands inside a frame and above the skyline; negative when it
+     * does not.
      */
-    static double insideDeg(NightSky sky, Framing framing, Body body, int minute) {
-        Direction seen = sky.position(body, minute).apparentDirection();
+    static double insideDeg(NightSky sky, Framing framing, Target target, int minute) {
+        Direction seen = sky.position(target, minute).apparentDirection();
         return Math.min(sky.clearanceDeg(seen), -outsideDeg(framing, seen));
     }
 

@@ -11,13 +11,10 @@ final class Gain {
     private static final int STEPS_A_HUNDREDTH = 100;
     private static final long PREFERENCE = 100;
 
-    /**
-     * Lost with a picture that is taken again on the same night: more than all preferences count, less than
-     * worth does.
-     */
-    static final long AGAIN = STEP / 10;
     /** Lost with each night on which anything is exposed: less than any preference among exposures counts. */
     static final long NIGHT_OUT = PREFERENCE / 10;
+    /** Lost with each move to another site, where travel takes time: less than a night out. */
+    static final long MOVE = NIGHT_OUT / 100;
 
     private Gain() {
     }

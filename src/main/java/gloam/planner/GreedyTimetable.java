@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -15,14 +16,18 @@ final class GreedyTimetable {
 
     private final int[] repeats;
     private final int sheets;
+    private final int sheetsPerNight;
     private final int changeoverMin;
+    private final Optional<Moves> moves;
     private final long[] most;
 
-    /** For a timetable's limits. */
-    GreedyTimetable(int[] repeats, int sheets, int changeoverMin) {
-        this.repeats = repeats;
-        this.sheets = sheets;
-        this.changeoverMin = changeoverMin;
+    /** Within the limits of a timetable. */
+    GreedyTimetable(Timetable limits) {
+        this.repeats = limits.repeats();
+        this.sheets = limits.sheets();
+        this.sheetsPerNight = limits.sheetsPerNight();
+        this.moves = limits.moves();
+        this.changeoverMin = limits.changeoverMin();
         this.most = new long[repeats.length];
     }
 
@@ -52,10 +57,13 @@ final class GreedyTimetable {
         Place best = null;
         for (int night = 0; night < nights.size(); night++) {
             Timetable.Night there = nights.get(night);
-            long lost = there.exposed().stream().anyMatch(one -> one.wish() == wish) ? Gain.AGAIN
-                    : there.exposed().isEmpty() ? Gain.NIGHT_OUT : 0;
+            if (there.exposed().size() >= sheetsPerNight
+                    || there.exposed().stream().anyMatch(one -> one.wish() == wish)) {
+                continue;
+            }
+            long lost = there.exposed().isEmpty() ? Gain.NIGHT_OUT : 0;
             for (int site = 0; site < offers.get(night).size(); site++) {
-                if (!there.exposed().isEmpty() && there.site() != site) {
+                if (!there.exposed().isEmpty() && there.site() != site || !reached(nights, night, site)) {
                     continue;
                 }
                 for (Offer offer : offers.get(night).get(site)) {
@@ -71,6 +79,23 @@ final class GreedyTimetable {
             nights.set(best.night, best.with(nights.get(best.night)));
         }
         return best != null;
+    }
+
+    /** Whether a night fits between the nights out before and after it. */
+    private boolean reached(List<Timetable.Night> nights, int night, int site) {
+        if (moves.isEmpty()) {
+            return true;
+        }
+        int before = night - 1;
+        while (before >= 0 && nights.get(before).exposed().isEmpty()) {
+            before--;
+        }
+        int after = night + 1;
+        while (after < nights.size() && nights.get(after).exposed().isEmpty()) {
+            after++;
+        }
+        return (before < 0 || moves.get().fit(before, nights.get(before).site(), night, site))
+                && (after == nights.size() || moves.get().fit(night, site, after, nights.get(after).site()));
     }
 
     private record Place(int night, int site, Offer offer, long gain) {

@@ -1,9 +1,11 @@
 package gloam.planner;
 
+import gloam.gear.Site;
 import gloam.units.Range;
 import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,11 +20,44 @@ import java.util.Optional;
  * @param twilightMin     minutes of the exposure in twilight, Sun above -18°
  * @param twilightPercent share of the sky's tone that is made in twilight
  * @param arcDeg          how far the sky turns during the exposure
+ * @param sites           names of the sites where it may be taken; empty for all of the trip
+ * @param moonFrame       whether the Moon is in the frame; empty for out of it, unless the picture is of the
+ *                        Moon
  */
 public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
         Between sunDepthDeg,
                      Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
-                     Between arcDeg) {
+                     Between arcDeg, List<String> sites, Optional<MoonFrame> moonFrame) {
+
+    /** Copies the list. */
+    public Limits {
+        sites = List.copyOf(sites);
+    }
+
+    /** The same at any site, without a word about the Moon in the frame. */
+    public Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
+            Between sunDepthDeg, Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
+            Between arcDeg) {
+        this(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin, twilightPercent,
+                arcDeg, List.of(), Optional.empty());
+    }
+
+    /** The same at some sites alone. */
+    Limits at(List<String> names) {
+        return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
+                twilightPercent, arcDeg, names, moonFrame);
+    }
+
+    /** The same with the Moon in the frame or out of it. */
+    Limits with(MoonFrame frame) {
+        return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
+                twilightPercent, arcDeg, sites, Optional.of(frame));
+    }
+
+    /** Whether it may be taken at a site. */
+    boolean allow(Site site) {
+        return sites.isEmpty() || sites.contains(site.name());
+    }
 
     /** Nothing narrowed. */
     public static final Limits NONE = new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY,
@@ -42,6 +77,14 @@ public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<S
     /** Whether the share of twilight is bounded. */
     boolean blends() {
         return !twilightMin.any() || !twilightPercent.any();
+    }
+
+    /** Where the Moon is to the frame. */
+    public enum MoonFrame {
+        /** In it at mid exposure. */
+        IN_FRAME,
+        /** Out of it as long as the shutter is open. */
+        OUT_OF_FRAME
     }
 
     /** The quarters of the horizon around the camera, each 90° wide. */

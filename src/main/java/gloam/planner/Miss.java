@@ -1,8 +1,9 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
+import gloam.ephemeris.Target;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A part of a wish that a window misses by some amount. */
 public sealed interface Miss {
@@ -11,7 +12,7 @@ public sealed interface Miss {
     double LEAST_STOPS = 0.15;
     /** A shorter or longer trail than that, in mm. */
     double LEAST_MM = 0.5;
-    /** A body fainter by that, in mag. */
+    /** Something fainter by that, in mag. */
     double LEAST_MAG = 0.05;
 
     /** The sky is lighter than wanted, darker where negative. */
@@ -23,8 +24,8 @@ public sealed interface Miss {
     /** Fewer stars record than wanted. */
     record Stars(int recorded, int wanted) implements Miss { }
 
-    /** A body is too faint to record. */
-    record TooFaint(Body body, double mag) implements Miss { }
+    /** A body or star is too faint to record. */
+    record TooFaint(Target target, double mag) implements Miss { }
 
     /**
      * The parts missed.
@@ -32,9 +33,11 @@ public sealed interface Miss {
      * @param toneStops    the tone made
      * @param trailMm      the trail length made
      * @param recorded     how many stars record
-     * @param shortfallMag by how much a body that must record is too faint
+     * @param shortfallMag by how much what must record is too faint
+     * @param faintest     what that is, where it goes by names
      */
-    static List<Miss> of(Wish wish, double toneStops, double trailMm, int recorded, double shortfallMag) {
+    static List<Miss> of(Wish wish, double toneStops, double trailMm, int recorded, double shortfallMag,
+            Optional<Target> faintest) {
         List<Miss> misses = new ArrayList<>();
         double offStops = wish.tone() instanceof Wish.Tone.Near near ? toneStops - near.stops()
                 : wish.tone() instanceof Wish.Tone.AtMost most ? Math.max(0, toneStops - most.stops()) : 0;
@@ -49,9 +52,8 @@ public sealed interface Miss {
         if (wish.records() instanceof Wish.Records.AtLeast least && recorded < least.trails()) {
             misses.add(new Stars(recorded, least.trails()));
         }
-        if (wish.records() instanceof Wish.Records.One one && shortfallMag >= LEAST_MAG) {
-            misses.add(new TooFaint(one.body(), shortfallMag));
-        }
+        faintest.filter(target -> shortfallMag >= LEAST_MAG)
+                .ifPresent(target -> misses.add(new TooFaint(target, shortfallMag)));
         return misses;
     }
 }

@@ -8,18 +8,20 @@ final class MoonlessFrame {
     private final Wish wish;
     private final NightSky sky;
     private final Aiming aiming;
+    private final boolean matters;
     private final int[] known;
 
     MoonlessFrame(Wish wish, NightSky sky, Aiming aiming) {
         this.wish = wish;
         this.sky = sky;
         this.aiming = aiming;
+        this.matters = !aiming.fixed() && !wish.letsMoonIn();
         this.known = new int[sky.clock().nodes()];
     }
 
     /** How far before and after a minute, in minutes; without end where it does not matter. */
     int halfMin(int middleMin) {
-        if (aiming.fixed() || FrameEdge.wantsMoon(wish, aiming)) {
+        if (!matters) {
             return Integer.MAX_VALUE;
         }
         int node = middleMin / NightClock.NODE_MIN;

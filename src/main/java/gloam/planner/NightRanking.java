@@ -103,12 +103,22 @@ public final class NightRanking {
         for (List<NightRank> inTime : bySite.values()) {
             for (int first = 0; first + length <= inTime.size(); first++) {
                 List<NightRank> run = inTime.subList(first, first + length);
+                if (gap(run)) {
+                    continue;
+                }
                 stays.add(new Stay(run, run.stream().mapToDouble(NightRank::score).average().orElseThrow()));
             }
         }
         stays.sort(Comparator.comparingDouble(Stay::score).reversed()
                 .thenComparing(stay -> stay.nights().get(0).night().date()));
         return List.copyOf(stays);
+    }
+
+    /** Whether evenings of their site lie between nights in order of date that are not among them. */
+    private static boolean gap(List<NightRank> run) {
+        Night last = run.get(run.size() - 1).night();
+        return Night.evenings(List.of(last.site()), run.get(0).night().date(), last.date()).size()
+                > run.size();
     }
 
     private Ranked ranked(Site site, LocalDate date) {

@@ -141,13 +141,13 @@ final class NightSchedules {
 
     private void lengthen(Served served, Schedule from, Map<Served, Schedule> longer) {
         for (int wish = 0; wish < counts.wishes(); wish++) {
-            if (!counts.open(served, wish) || from.freeMin >= next[wish].length) {
+            if (counts.often(served, wish) > 0 || !counts.open(served, wish)
+                    || from.freeMin >= next[wish].length) {
                 continue;
             }
-            long lost = counts.often(served, wish) > 0 ? Gain.AGAIN : 0;
             Served then = null;
             for (Next exposure : next(wish, from.freeMin)) {
-                long gain = exposure.offer.gain() - lost;
+                long gain = exposure.offer.gain();
                 long over = from.over + prices.over(wish, gain);
                 if (over >= -mostLoss) {
                     then = then == null ? counts.more(served, wish) : then;

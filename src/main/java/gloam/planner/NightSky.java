@@ -11,6 +11,7 @@ import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.BitSet;
 import java.util.List;
@@ -37,16 +38,18 @@ final class NightSky {
     private final List<Interval> sunDownSpans;
     private final BitSet sunDown;
     private final SkyLight.Moment[] byNode;
+    private final Optional<Awake> awake;
 
     /**
      * The sky of a night.
      *
      * @param together  bodies whose places are asked for all night
      * @param notBefore when there is nothing to be exposed before an instant
+     * @param awake     when people are up, if not all night
      * @param stepMin   minutes from one look at the sky to the next, see {@link NightClock}
      */
     NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore,
-            int stepMin) {
+            Optional<Awake> awake, int stepMin) {
         this.night = night;
         this.clock = NightClock.of(night.span(), stepMin);
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
@@ -54,7 +57,17 @@ final class NightSky {
         this.trails = new TrailEstimator(this.ephemeris, night.site());
         this.sunDownSpans = night.sunDown().stream().flatMap(span -> from(span, notBefore).stream()).toList();
         this.sunDown = clock.during(sunDownSpans);
+        this.awake = awake;
         this.byNode = new SkyLight.Moment[clock.nodes()];
+    }
+
+    /**
+     * When people are up.
+     *
+     * @param hours       by the site's clocks
+     * @param preparation how long before opening they must be up
+     */
+    record Awake(Limits.TimeOfNight hours, Duration preparation) {
     }
 
     private static Optional<Interval> from(Interval span, Optional<Instant> notBefore) {
@@ -81,6 +94,11 @@ final class NightSky {
 
     TrailEstimator trails() {
         return trails;
+    }
+
+    /** When people are up, if not all night. */
+    Optional<Awake> awake() {
+        return awake;
     }
 
     /** The minutes with the Sun below the horizon: nothing is ever exposed outside them. */

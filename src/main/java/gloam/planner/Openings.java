@@ -54,7 +54,7 @@ final class Openings {
     }
 
     private boolean moonStaysOutside(Framing framing, int middleMin, int halfMin) {
-        return FrameEdge.wantsMoon(wish, aiming)
+        return wish.letsMoonIn()
                 || FrameEdge.moonOutsideDeg(sky, framing, middleMin - halfMin) >= 0
                 && FrameEdge.moonOutsideDeg(sky, framing, middleMin + halfMin) >= 0;
     }

@@ -79,7 +79,11 @@ public final class Planner {
     }
 
     private static Timetable.Choice choice(Trip trip, List<List<EveningOffers>> evenings) {
-        return Timetable.of(trip)
+        Timetable timetable = Timetable.of(trip);
+        Travel travel = trip.outings().travel();
+        Moves moves = Moves.of(travel,
+                evenings.stream().map(sites -> sites.stream().map(EveningOffers::night).toList()).toList());
+        return (travel.none() ? timetable : timetable.moving(moves))
                 .choose(evenings.stream().map(sites -> sites.stream().map(EveningOffers::all).toList())
                 .toList());
     }

@@ -1,7 +1,8 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.ephemeris.Night;
+import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -16,6 +17,10 @@ public sealed interface Reason {
     enum Plain implements Reason {
         /** All sheets are spent on wishes that are worth more. */
         SHEETS_SPENT,
+        /** As many sheets as wanted on one night go to wishes that are worth more. */
+        NIGHT_FULL,
+        /** The night is needed for the way between sites. */
+        TRAVEL,
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */
@@ -32,6 +37,14 @@ public sealed interface Reason {
 
     /** Something required holds at no minute of the night. */
     record Never(Requirement what) implements Reason { }
+
+    /**
+     * It may be taken only where the night is not spent, and could not be taken there either.
+     *
+     * @param night  the night there
+     * @param reason why not
+     */
+    record There(Night night, Reason reason) implements Reason { }
 
     /**
      * What is required holds at different times.
@@ -69,11 +82,13 @@ public sealed interface Reason {
     record ToneMissed(Exposure nearest, Wish.Tone wanted) implements Reason { }
 
     /**
-     * The same, and what must record does not either in the exposure that comes nearest to both, by some
-     * magnitudes.
+     * The same, and what must record does not either in the exposure that comes nearest to both.
+     *
+     * @param faintest     what of that is faintest, where it goes by names
+     * @param shortfallMag by how many magnitudes it is too faint
      */
-    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Wish.Records records, double shortfallMag)
-            implements Reason { }
+    record ToneAndTrailsMissed(Exposure nearest, Wish.Tone wanted, Optional<Target> faintest,
+            double shortfallMag) implements Reason { }
 
     /**
      * No exposure has the share of twilight wanted.
@@ -87,8 +102,10 @@ public sealed interface Reason {
     /** Fewer stars record than must, in the exposure in which most do. */
     record TooFewStars(int wanted, int recorded, Exposure nearest) implements Reason { }
 
-    /** A body that must record is too faint by some magnitudes, in the exposure that comes nearest. */
-    record TooFaint(Body body, double shortfallMag, Exposure nearest) implements Reason { }
+    /**
+     * A body or star that must record is too faint by some magnitudes, in the exposure that comes nearest.
+     */
+    record TooFaint(Target target, double shortfallMag, Exposure nearest) implements Reason { }
 
     /**
      * No duration is left.

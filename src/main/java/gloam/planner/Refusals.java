@@ -48,32 +48,49 @@ final class Refusals {
             return new Plan.Refusal(wish, new Reason.Served(served.stream().distinct().sorted().toList()),
                     Optional.empty());
         }
-        EveningOffers.ToWish found = evenings.get(night).get(site).toWishes().get(number);
-        return found.closedBy().map(reason -> counted(reason, wish, night, site))
-                .map(reason -> new Plan.Refusal(wish, reason, remedy(night, site, number, reason)))
-                .orElseGet(() -> new Plan.Refusal(wish, outbid(night, found), Optional.empty()));
+        EveningOffers here = evenings.get(night).get(site);
+        EveningOffers.ToWish found = here.toWishes().get(number);
+        if (found.closedBy().isEmpty()) {
+            return new Plan.Refusal(wish, outbid(night, found), Optional.empty());
+        }
+        EveningOffers there = closedWhereWanted(night, here, number);
+        if (there == here && !wish.limits().allow(here.night().site()) && onTheWay(night)) {
+            return new Plan.Refusal(wish, Reason.Plain.TRAVEL, Optional.empty());
+        }
+        Reason reason = counted(there.toWishes().get(number).closedBy().orElseThrow(), wish, there);
+        return new Plan.Refusal(wish, there == here ? reason : new Reason.There(there.night(), reason),
+                remedy(night, there, number, reason));
+    }
+
+    /** The evening here, or where alone a wish may be taken if it cannot be taken there either. */
+    private EveningOffers closedWhereWanted(int night, EveningOffers here, int number) {
+        Limits limits = trip.wishes().get(number).limits();
+        List<EveningOffers> wanted = limits.allow(here.night().site()) ? List.of() : evenings.get(night)
+                .stream().filter(evening -> limits.allow(evening.night().site())).toList();
+        boolean open = wanted.stream().anyMatch(evening ->
+                evening.toWishes().get(number).closedBy().isEmpty());
+        return open || wanted.isEmpty() ? here : wanted.get(0);
     }
 
     /** A reason whose stars are those that the sheet would show. */
-    private Reason counted(Reason reason, Wish wish, int night, int site) {
+    private Reason counted(Reason reason, Wish wish, EveningOffers evening) {
         return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
-                nights.apply(evenings.get(night).get(site).night()).recorded(wish, few.nearest()),
+                nights.apply(evening.night()).recorded(wish, few.nearest()),
                 few.nearest()) : reason;
     }
 
     /**
-     * The nearest change that opens a closed wish: another site or night, or else something it gives up,
-     * which is looked for once in a trip.
+     * The nearest change that opens a wish closed on an evening: another site or night, or else something it
+     * gives up, which is looked for once in a trip.
      */
-    private Optional<Remedy> remedy(int night, int site, int wish, Reason reason) {
+    private Optional<Remedy> remedy(int night, EveningOffers closed, int wish, Reason reason) {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
                 .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
                 : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
-                nights.apply(evenings.get(night).get(site).night()), trip.wishes().get(wish), reason)
-                .remedy();
+                nights.apply(closed.night()), trip.wishes().get(wish), reason).remedy();
     }
 
     /**
@@ -99,14 +116,21 @@ final class Refusals {
         boolean timeLeft = found.offers().stream().anyMatch(offer ->
                 !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
         if (timeLeft) {
-            return sheetsUsed() == trip.sheets() - trip.spent() ? Reason.Plain.SHEETS_SPENT
-                    : Reason.Plain.BETTER_CHOSEN;
+            return sheetsLeft() == 0 ? Reason.Plain.SHEETS_SPENT
+                    : exposed.size() == trip.outings().sheetsPerNight() ? Reason.Plain.NIGHT_FULL
+                    : onTheWay(night) ? Reason.Plain.TRAVEL : Reason.Plain.BETTER_CHOSEN;
         }
         return new Reason.TimeTaken(exposed.stream().map(one -> trip.wishes().get(one.wish()).name())
                 .distinct().toList());
     }
 
-    private int sheetsUsed() {
-        return chosen.stream().mapToInt(night -> night.exposed().size()).sum();
+    /** Whether nothing but the way to other nights keeps a night empty that could serve something. */
+    private boolean onTheWay(int night) {
+        return chosen.get(night).exposed().isEmpty() && !trip.outings().travel().none() && sheetsLeft() > 0;
+    }
+
+    private int sheetsLeft() {
+        return trip.sheets() - trip.spent()
+                - chosen.stream().mapToInt(night -> night.exposed().size()).sum();
     }
 }

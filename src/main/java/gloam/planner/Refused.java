@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -64,7 +65,7 @@ final class Refused {
             return new Reason.ToneMissed(exposure(tone), night.wish().tone());
         }
         return both == null ? twilight(unblended) : new Reason.ToneAndTrailsMissed(exposure(both),
-                night.wish().tone(), night.wish().records(), both.shortMag);
+                night.wish().tone(), faintest(both), both.shortMag);
     }
 
     /**
@@ -133,12 +134,17 @@ final class Refused {
     }
 
     private Reason notRecorded(Looked looked) {
-        if (night.wish().records() instanceof Wish.Records.One one) {
-            return new Reason.TooFaint(one.body(), looked.shortMag, exposure(looked));
+        Optional<Target> faintest = faintest(looked);
+        if (faintest.isPresent()) {
+            return new Reason.TooFaint(faintest.get(), looked.shortMag, exposure(looked));
         }
         return new Reason.TooFewStars(((Wish.Records.AtLeast) night.wish().records()).trails(),
                 night.recorded(looked.number, looked.toneStops, looked.openMin, looked.closeMin),
                 exposure(looked));
+    }
+
+    private Optional<Target> faintest(Looked looked) {
+        return night.faintest(looked.number, looked.toneStops, looked.openMin, looked.closeMin);
     }
 
     private Reason nothingShows(Looked looked) {

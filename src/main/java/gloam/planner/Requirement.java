@@ -1,9 +1,9 @@
 package gloam.planner;
 
-import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
 import gloam.units.Angle;
+import java.util.List;
 import java.util.Optional;
 
 /** What must hold for a wish to be exposed, apart from its exposure and trails. */
@@ -27,8 +27,17 @@ public sealed interface Requirement {
         MOON_OUTSIDE
     }
 
+    /** The night is spent at one of some sites, by their names. */
+    record AtSite(List<String> sites) implements Requirement { }
+
     /** What the camera follows stands above the skyline. */
     record TargetUp(Target target) implements Requirement { }
+
+    /** What the camera follows stands between two altitudes. */
+    record TargetHigh(Target target, Between altitudeDeg) implements Requirement { }
+
+    /** What the camera follows stands above a part of the horizon. */
+    record TargetToward(Target target, Sector azimuth) implements Requirement { }
 
     /**
      * A fixed aim looks above the skyline.
@@ -41,8 +50,8 @@ public sealed interface Requirement {
     /** The trail of what the camera follows is level, within an angle. */
     record Level(Target target, Angle within) implements Requirement { }
 
-    /** A body that must record stands in the frame, above the skyline. */
-    record InFrame(Body body) implements Requirement { }
+    /** A body or star stands in the frame, above the skyline. */
+    record InFrame(Target target) implements Requirement { }
 
     /** A number of the sky lies between bounds. */
     record Within(Measure measure, Between bounds) implements Requirement { }
@@ -59,6 +68,9 @@ public sealed interface Requirement {
 
     /** The Moon stands on a side of the camera. */
     record MoonOn(Limits.Side side) implements Requirement { }
+
+    /** People are up, in their hours by the site's clocks. */
+    record Awake(Limits.TimeOfNight hours) implements Requirement { }
 
     /**
      * The site's clocks show a time of night.

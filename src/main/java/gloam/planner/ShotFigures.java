@@ -74,7 +74,8 @@ final class ShotFigures {
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open),
                 clearChance(open), worth,
-                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag()),
+                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
+                        shot.faintest()),
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
     }
 
@@ -91,7 +92,7 @@ final class ShotFigures {
      * moonlight.
      */
     private LightCurve light(Framing framing, FNumber fNumber) {
-        boolean moonless = FrameEdge.wantsMoon(wish, new Aiming(wish.aim(), sky, kit.camera()));
+        boolean moonless = wish.ofMoon();
         return at -> {
             SkyLight.Sample sample = sky.light(framing.aim(), at);
             return FilmPlane.illuminanceLx(framing.camera().lens(), fNumber,

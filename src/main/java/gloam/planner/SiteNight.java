@@ -33,6 +33,7 @@ final class SiteNight {
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
+                trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())),
                 NightClock.NODE_MIN);
         this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
     }
@@ -118,6 +119,7 @@ final class SiteNight {
         return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
                 closeMin,
                 night.with().fNumbers().get(number), toneStops,
-                night.marginMag(number, toneStops, openMin, closeMin));
+                night.marginMag(number, toneStops, openMin, closeMin),
+                night.faintest(number, toneStops, openMin, closeMin));
     }
 }

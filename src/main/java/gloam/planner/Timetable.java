@@ -3,10 +3,12 @@ package gloam.planner;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
- * changeover between, no wish more often than it repeats, no more sheets than carried.
+ * changeover between, no wish twice on a night or more often than it repeats, no more sheets
+ * than carried, or than are exposed on one night.
  *
  * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
  * more than, and {@link TimetableSearch} follows all that lose less than lies between the two. Where that is
@@ -18,26 +20,41 @@ final class Timetable {
 
     private final int[] repeats;
     private final int sheets;
+    private final int sheetsPerNight;
     private final int changeoverMin;
+    private final Optional<Moves> moves;
 
     /**
      * A timetable's limits.
      *
      * @param repeats       how often each wish may be served, at least once each
      * @param sheets        how many exposures there may be, at least one
+     * @param sheetsPerNight how many on one night, at least one
      * @param changeoverMin least time from closing one exposure to opening the next of the night, not
      *                      negative
      */
-    Timetable(int[] repeats, int sheets, int changeoverMin) {
+    Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin) {
+        this(repeats, sheets, sheetsPerNight, changeoverMin, Optional.empty());
+    }
+
+    private Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin,
+            Optional<Moves> moves) {
         this.repeats = Arrays.stream(repeats).map(repeat -> Math.min(repeat, sheets)).toArray();
         this.sheets = sheets;
+        this.sheetsPerNight = sheetsPerNight;
         this.changeoverMin = changeoverMin;
+        this.moves = moves;
+    }
+
+    /** The same where travel limits which nights may follow each other. */
+    Timetable moving(Moves between) {
+        return new Timetable(repeats, sheets, sheetsPerNight, changeoverMin, Optional.of(between));
     }
 
     /** The limits of a trip. */
     static Timetable of(Trip trip) {
         return new Timetable(trip.wishes().stream().mapToInt(Wish::repeat).toArray(),
-                trip.sheets() - trip.spent(), trip.changeoverMin());
+                trip.sheets() - trip.spent(), trip.outings().sheetsPerNight(), trip.changeoverMin());
     }
 
     /**
@@ -68,8 +85,7 @@ final class Timetable {
         static final Night NOTHING = new Night(0, List.of());
 
         private long gain() {
-            long again = exposed.size() - exposed.stream().mapToInt(Exposed::wish).distinct().count();
-            return exposed.stream().mapToLong(Exposed::gain).sum() - again * Gain.AGAIN - Gain.NIGHT_OUT;
+            return exposed.stream().mapToLong(Exposed::gain).sum() - Gain.NIGHT_OUT;
         }
     }
 
@@ -81,7 +97,7 @@ final class Timetable {
      */
     record Choice(List<Night> nights, double bound) {
 
-        /** The summed gain of all that is exposed, less what nights out and pictures taken again cost. */
+        /** The summed gain of all that is exposed, less what nights out cost. */
         static long gain(List<Night> nights) {
             return nights.stream().filter(night -> !night.exposed.isEmpty()).mapToLong(Night::gain).sum();
         }
@@ -94,7 +110,7 @@ final class Timetable {
 
     /** The best timetable of the offers given for each night and, within it, each site. */
     Choice choose(List<List<List<Offer>>> offers) {
-        GreedyTimetable greedy = new GreedyTimetable(repeats, sheets, changeoverMin);
+        GreedyTimetable greedy = new GreedyTimetable(this);
         List<Night> first = greedy.nights(offers);
         Prices prices = Prices.of(greedy.most(), repeats, sheets);
         return new TimetableSearch(this, prices, first).choose(offers);
@@ -106,6 +122,15 @@ final class Timetable {
 
     int sheets() {
         return sheets;
+    }
+
+    int sheetsPerNight() {
+        return sheetsPerNight;
+    }
+
+    /** Which nights may follow each other, if not all. */
+    Optional<Moves> moves() {
+        return moves;
     }
 
     int changeoverMin() {

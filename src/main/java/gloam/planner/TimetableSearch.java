@@ -20,6 +20,10 @@ final class TimetableSearch {
     /** Nor are more joined with what a night can serve. */
     private static final int MOST_JOINED = 500_000;
 
+    /** More than any timetable gains. */
+    private static final long NO_TIME = Long.MAX_VALUE / 4;
+    private static final int MOST_SITES = 64;
+
     private final Timetable timetable;
     private final Prices prices;
     private final List<Timetable.Night> first;
@@ -31,7 +35,7 @@ final class TimetableSearch {
         this.timetable = timetable;
         this.prices = prices;
         this.first = first;
-        this.mostLoss = prices.bound() - Timetable.Choice.gain(first);
+        this.mostLoss = prices.bound() - gain(first);
         this.counts = new WishCounts(timetable.repeats(), timetable.sheets());
     }
 
@@ -54,7 +58,7 @@ final class TimetableSearch {
     /** The best timetable. */
     Timetable.Choice choose(List<List<List<Offer>>> offers) {
         List<Ways> nights = IntStream.range(0, offers.size()).parallel()
-                .mapToObj(night -> ways(offers.get(night))).toList();
+                .mapToObj(night -> ways(offers.get(night), night)).toList();
         boolean complete = nights.stream().allMatch(Ways::complete);
         Map<Served, UpTo> all = new HashMap<>();
         all.put(counts.nothing(), new UpTo(0, 0, null, -1, null));
@@ -62,18 +66,20 @@ final class TimetableSearch {
             complete &= add(all, nights.get(night).ways, night) & cut(all);
         }
         UpTo best = all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElseThrow();
-        List<Timetable.Night> found = best.gain < Timetable.Choice.gain(first) ? first : traced(best, offers);
+        List<Timetable.Night> found = best.gain < gain(first) ? first : traced(best, offers);
         double worth = new Timetable.Choice(found, 0).worth();
         return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
     }
 
-    private Ways ways(List<List<Offer>> sites) {
+    private Ways ways(List<List<Offer>> sites, int ofNight) {
         Map<Served, Way> best = new HashMap<>();
         boolean complete = true;
         for (int number = 0; number < sites.size(); number++) {
             int site = number;
-            NightSchedules night = schedules(sites.get(number), counts);
-            night.gains().forEach((served, gain) -> best.merge(served, new Way(served, gain - Gain.NIGHT_OUT,
+            NightSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()));
+            int last = timetable.moves().isEmpty() ? 0 : ofNight * MOST_SITES + site + 1;
+            night.gains().forEach((served, gain) -> best.merge(served.lastAt(last),
+                    new Way(served.lastAt(last), gain - Gain.NIGHT_OUT,
                     over(served, gain - Gain.NIGHT_OUT), site),
                     (one, other) -> other.gain > one.gain ? other : one));
             complete &= night.complete();
@@ -103,10 +109,11 @@ final class TimetableSearch {
         for (Way way : ways) {
             for (Map.Entry<Served, UpTo> some : before) {
                 UpTo then = some.getValue();
-                if (then.over + way.over >= -mostLoss && counts.fit(some.getKey(), way.served)) {
+                long lost = then.way == null ? 0 : lost(then.night, then.way.site, night, way.site);
+                if (then.over + way.over - lost >= -mostLoss && counts.fit(some.getKey(), way.served)) {
                     all.merge(counts.sum(some.getKey(), way.served),
-                            new UpTo(then.gain + way.gain, then.over + way.over, then, night, way),
-                            (one, other) -> other.gain > one.gain ? other : one);
+                            new UpTo(then.gain + way.gain - lost, then.over + way.over - lost, then, night,
+                            way), (one, other) -> other.gain > one.gain ? other : one);
                     joined++;
                 }
             }
@@ -115,6 +122,26 @@ final class TimetableSearch {
             }
         }
         return true;
+    }
+
+    /** What is lost by the way from one night to a later one: everything where there is no time for it. */
+    private long lost(int night, int site, int later, int laterSite) {
+        return timetable.moves().map(moves -> !moves.fit(night, site, later, laterSite) ? NO_TIME
+                : moves.stays(night, site, later, laterSite) ? 0 : Gain.MOVE).orElse(0L);
+    }
+
+    /** What nights gain together. */
+    private long gain(List<Timetable.Night> nights) {
+        long gain = Timetable.Choice.gain(nights);
+        int before = -1;
+        for (int night = 0; night < nights.size() && timetable.moves().isPresent(); night++) {
+            if (!nights.get(night).exposed().isEmpty()) {
+                gain -= before < 0 ? 0 : lost(before, nights.get(before).site(), night,
+                        nights.get(night).site());
+                before = night;
+            }
+        }
+        return gain;
     }
 
     /** Keeps no more than can be followed. */

@@ -10,6 +10,7 @@ import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -33,10 +34,11 @@ import java.util.stream.Stream;
  * @param wishes     the pictures wanted
  * @param forecast   the weather, where it is known
  * @param begun      how far it has gone, where it has begun
+ * @param outings    when people go out
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
                    FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
-                   Optional<Forecast> forecast, Optional<Begun> begun) {
+                   Optional<Forecast> forecast, Optional<Begun> begun, Outings outings) {
 
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("sheets", 1, 500, "");
@@ -49,6 +51,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
      */
     private static final double UNFORECAST = 0.5;
 
+    /** Time to level a tripod, aim and focus in the dark: common practice, no source. */
+    private static final Duration SET_UP = Duration.ofMinutes(20);
+
     /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
     public Trip {
         SHEETS.check(sheets);
@@ -56,7 +61,15 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         wishes = List.copyOf(wishes);
     }
 
-    /** A trip into unknown weather. */
+    /** A trip on which every evening is free. */
+    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
+            FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
+            Optional<Forecast> forecast, Optional<Begun> begun) {
+        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast, begun,
+                Outings.ANY);
+    }
+
+    /** The same into unknown weather. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
             FilmStock film,
                 int sheets, Optional<Preview> preview, List<Wish> wishes) {
@@ -67,7 +80,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** The same trip to other sites. */
     public Trip to(List<Site> others) {
         return new Trip(title, others, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
-                begun);
+                begun, outings);
     }
 
     /**
@@ -82,7 +95,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                     + ", is over by then; give an earlier instant");
         }
         return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film,
-                sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())));
+                sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())),
+                outings);
     }
 
     /**
@@ -96,7 +110,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                     + " carried; give a smaller number");
         }
         return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
-                begun.map(since -> new Begun(since.at, spent, since.done, since.firstNight)));
+                begun.map(since -> new Begun(since.at, spent, since.done, since.firstNight)), outings);
     }
 
     /**
@@ -113,19 +127,24 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         List<Wish> left = wishes.stream().flatMap(wish ->
                 wish.after(Collections.frequency(done, wish.name())).stream()).toList();
         return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, left, forecast,
-                begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)));
+                begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)), outings);
     }
 
     /** The same trip with a sheet for every picture wanted. */
     Trip withSheetsEnough() {
         int wanted = spent() + wishes.stream().mapToInt(Wish::repeat).sum();
         return new Trip(title, sites, firstNight, lastNight, camera, film, Math.max(sheets, wanted), preview,
-                wishes, forecast, begun);
+                wishes, forecast, begun, outings);
     }
 
     /** Minutes from closing one sheet to opening the next. */
     int changeoverMin() {
         return (int) Math.ceil(camera.changeover().toMillis() / 60_000.0);
+    }
+
+    /** How long before the first opening of a night setting up begins: as long as a changeover at least. */
+    public Duration preparation() {
+        return camera.changeover().compareTo(SET_UP) > 0 ? camera.changeover() : SET_UP;
     }
 
     /** What stays the same in every timetable of the trip: made of its title and its first night. */
@@ -143,12 +162,12 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     }
 
     /**
-     * The evenings' dates, in order.
+     * The dates of the evenings that are free, in order.
      *
-     * @throws BadInput when the clocks of every site skip them all
+     * @throws BadInput when none is, or the clocks of every site skip them all
      */
     public List<LocalDate> dates() {
-        return Night.evenings(sites, firstNight, lastNight);
+        return outings.evenings().among(Night.evenings(sites, firstNight, lastNight));
     }
 
     /**
@@ -168,7 +187,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** The same trip with every film, its own and those of wishes, changed. */
     public Trip withFilms(UnaryOperator<FilmStock> change) {
         return new Trip(title, sites, firstNight, lastNight, camera, change.apply(film), sheets, preview,
-                wishes.stream().map(wish -> wish.withFilm(change)).toList(), forecast, begun);
+                wishes.stream().map(wish -> wish.withFilm(change)).toList(), forecast, begun, outings);
     }
 
     /**

@@ -1,15 +1,18 @@
 package gloam.planner;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.units.Range;
+import java.math.BigDecimal;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A picture wanted.
@@ -24,7 +27,7 @@ import java.util.function.UnaryOperator;
  * @param longest  most time the shutter is open
  * @param fNumbers the f-numbers to choose from; empty for all of the lens
  * @param worth    what the picture is worth against the others, more than 0
- * @param repeat   how many sheets of it are wanted at most
+ * @param repeat   how many sheets of it are wanted at most, one a night
  * @param film     its film where it is not the trip's
  * @param limits   what narrows it further
  */
@@ -42,10 +45,17 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
     public static final Range WORTH = new Range("worth", 0.01, 1000, "");
     /** Allowed repeats. */
     public static final Range REPEAT = new Range("repeat", 1, 100, "");
+    /** Allowed steps of a bracket: less is not told apart by what is known of a tone. */
+    public static final Range BRACKET = new Range("bracket", 1, 6, "stops");
     /** Allowed tolerances of a level trail. */
     public static final Range LEVEL_WITHIN = new Range("level-within", 0.1, 45, "deg");
     /** Allowed numbers of trails. */
     public static final Range RECORDS = new Range("records-at-least", 1, 6000, "trails");
+
+    /** Allowed numbers of bodies and stars that must record. */
+    public static final Range TARGETS = new Range("number of bodies and stars", 1, 20, "");
+
+    private static final double LEAST_APART_STOPS = 0.5;
 
     /** Copies the list; refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
     public Wish {
@@ -65,22 +75,57 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
                 Limits.NONE);
     }
 
+    /**
+     * The sheets of a bracket about the tone that it aims at, in place of its repeats: the tone itself, then
+     * by turns one step lighter, one darker, two lighter and so on. Each comes so near to its own tone that
+     * two differ by half a stop at least.
+     *
+     * @param stepStops from one tone to the next, 1 to 6
+     */
+    public List<Wish> bracketed(double stepStops) {
+        BRACKET.check(stepStops);
+        double aimStops = ((Tone.Near) tone).stops();
+        double withinStops = Math.min(Chance.MOST_MISS_STOPS, (stepStops - LEAST_APART_STOPS) / 2);
+        return IntStream.range(0, repeat).mapToObj(sheet -> {
+            double offStops = (sheet + 1) / 2 * (sheet % 2 == 0 ? -stepStops : stepStops);
+            String own = offStops == 0 ? name : name + " " + (offStops > 0 ? "+" : "-")
+                    + BigDecimal.valueOf(Math.abs(offStops)).stripTrailingZeros().toPlainString();
+            return new Wish(own, aim, sky, new Tone.Near(aimStops + offStops, withinStops), records, trail,
+                    shortest, longest, fNumbers, worth, 1, film, limits);
+        }).toList();
+    }
+
     /** The same wish with its own film, if it has one, changed. */
     Wish withFilm(UnaryOperator<FilmStock> change) {
         return new Wish(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat,
                 film.map(change), limits);
     }
 
-    /** The bodies that it follows or that must record. */
+    /** The bodies that it follows, and the bodies and stars that must record, each once. */
+    List<Target> targets() {
+        Stream<Target> followed = aim instanceof Aim.Follow follow && follow.target() instanceof Body body
+                ? Stream.of(body) : Stream.of();
+        return Stream.concat(followed, mustRecord().stream()).distinct().toList();
+    }
+
+    /** The bodies among these. */
     List<Body> bodies() {
-        List<Body> bodies = new ArrayList<>();
-        if (aim instanceof Aim.Follow follow && follow.target() instanceof Body body) {
-            bodies.add(body);
-        }
-        if (records instanceof Records.One one) {
-            bodies.add(one.body());
-        }
-        return bodies;
+        return targets().stream().filter(Body.class::isInstance).map(Body.class::cast).toList();
+    }
+
+    /** The bodies and stars that must record, by their names. */
+    public List<Target> mustRecord() {
+        return records instanceof Records.These these ? these.targets() : List.of();
+    }
+
+    /** Whether the picture is of the Moon, which it follows or which must record. */
+    public boolean ofMoon() {
+        return bodies().contains(Body.MOON);
+    }
+
+    /** Whether the Moon may come into the frame: it was asked for there, or the picture is of the Moon. */
+    public boolean letsMoonIn() {
+        return limits.moonFrame().map(frame -> frame == Limits.MoonFrame.IN_FRAME).orElseGet(this::ofMoon);
     }
 
     /** What is wanted of it after some sheets; empty when they are all there are wanted. */
@@ -146,11 +191,21 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
         /** No matter which. */
         record Free() implements Tone { }
 
-        /** As near as can be. */
-        record Near(double stops) implements Tone {
+        /**
+         * As near as can be.
+         *
+         * @param stops       the tone
+         * @param withinStops by how much it is missed at most
+         */
+        record Near(double stops, double withinStops) implements Tone {
             /** Refuses a tone outside its range with {@link gloam.units.BadInput}. */
             public Near {
                 TONE.check(stops);
+            }
+
+            /** The same as near as a single sheet has to come. */
+            public Near(double stops) {
+                this(stops, Chance.MOST_MISS_STOPS);
             }
         }
 
@@ -177,8 +232,14 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
             }
         }
 
-        /** One planet or the Moon. */
-        record One(Body body) implements Records { }
+        /** Each of some planets, the Moon or stars of known magnitude. */
+        record These(List<Target> targets) implements Records {
+            /** Copies the list; refuses one that is too short or long with {@link gloam.units.BadInput}. */
+            public These {
+                TARGETS.check(targets.size());
+                targets = List.copyOf(targets);
+            }
+        }
     }
 
     /**

@@ -21,17 +21,24 @@ final class WishCounts {
      *
      * @param words  the counts, packed
      * @param sheets how many sheets that took
+     * @param last   a number for where and when the last of them was exposed; 0 where it does not matter
      */
-    record Served(long[] words, int sheets) {
+    record Served(long[] words, int sheets, int last) {
+
+        /** The same with the last at a place and time. */
+        Served lastAt(int number) {
+            return new Served(words, sheets, number);
+        }
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Served served && Arrays.equals(words, served.words);
+            return other instanceof Served served && last == served.last
+                    && Arrays.equals(words, served.words);
         }
 
         @Override
         public int hashCode() {
-            return Long.hashCode(words[0] * 0x9E3779B97F4A7C15L) + 31 * Arrays.hashCode(words);
+            return Long.hashCode(words[0] * 0x9E3779B97F4A7C15L) + 31 * Arrays.hashCode(words) + last;
         }
     }
 
@@ -74,13 +81,18 @@ final class WishCounts {
         return new WishCounts(most, served.sheets);
     }
 
+    /** The same for one night, on which there are no more sheets than some. */
+    WishCounts ofNight(int most) {
+        return new WishCounts(repeats, Math.min(sheets, most));
+    }
+
     int wishes() {
         return repeats.length;
     }
 
     /** Nothing served. */
     Served nothing() {
-        return new Served(new long[room.length], 0);
+        return new Served(new long[room.length], 0, 0);
     }
 
     /** Everything that may be served. */
@@ -108,7 +120,7 @@ final class WishCounts {
     Served more(Served served, int wish) {
         long[] words = served.words.clone();
         words[word[wish]] += 1L << shift[wish];
-        return new Served(words, served.sheets + 1);
+        return new Served(words, served.sheets + 1, served.last);
     }
 
     /** Whether both together are within what may be served. */
@@ -124,12 +136,12 @@ final class WishCounts {
         return true;
     }
 
-    /** Both together. */
+    /** Both together, the last that of the others. */
     Served sum(Served some, Served others) {
         long[] words = some.words.clone();
         for (int i = 0; i < words.length; i++) {
             words[i] += others.words[i];
         }
-        return new Served(words, some.sheets + others.sheets);
+        return new Served(words, some.sheets + others.sheets, others.last);
     }
 }

@@ -32,7 +32,7 @@ final class WishLight {
         this.sky = sky;
         this.aiming = aiming;
         this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
-        this.moonless = FrameEdge.wantsMoon(wish, aiming);
+        this.moonless = wish.ofMoon();
         this.whole = whole;
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
     }

@@ -1,11 +1,12 @@
 package gloam.planner;
 
-import gloam.ephemeris.Appearance;
-import gloam.ephemeris.Body;
+import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
-import gloam.light.Atmosphere;
+import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Judges any exposure for a wish on a night: whether the wish allows it, and the chance that it comes out as
@@ -36,13 +37,10 @@ final class WishNight {
     private final MinuteRun whole;
     private final WishLight light;
     private final CrossingStars crossing;
-    private final BodyTrail[] bodies;
+    private final TargetTrail[] trails;
+    private final TargetTrail[] required;
     private final TimeInFrame inFrame;
     private final MoonlessFrame moonless;
-
-    /** The trail of a body: its limits by f-number. */
-    private record BodyTrail(Body body, List<TrailLimits> limits) {
-    }
 
     /** A wish at the good moments of a night, of which there are some. */
     WishNight(Wish wish, Equipment with, NightSky sky, Aiming aiming, Moments moments, StarField stars,
@@ -60,19 +58,12 @@ final class WishNight {
         this.light = new WishLight(wish, with, sky, aiming, whole);
         this.crossing = new CrossingStars(sky, aiming, stars,
                 wish.records() instanceof Wish.Records.AtLeast least ? Math.max(1, least.trails()) : 1);
-        this.bodies = wish.bodies().stream().distinct().map(this::trail).toArray(BodyTrail[]::new);
+        this.trails = wish.targets().stream().map(target -> TargetTrail.of(target, sky, with))
+                .toArray(TargetTrail[]::new);
+        this.required = Arrays.stream(trails).filter(trail -> wish.mustRecord().contains(trail.target()))
+                .toArray(TargetTrail[]::new);
         this.inFrame = new TimeInFrame(wish, sky, aiming, moments);
         this.moonless = new MoonlessFrame(wish, sky, aiming);
-    }
-
-    private BodyTrail trail(Body body) {
-        Appearance seen = sky.ephemeris().appearance(body, sky.site(), sky.clock().at(middleOfNight()));
-        return new BodyTrail(body, with.limits(Equipment.equatorMmS(aiming.camera())
-                * seen.position().declination().cos(), seen.semidiameter()));
-    }
-
-    private int middleOfNight() {
-        return sky.clock().minutes() / 2;
     }
 
     /** The same through another f-number alone. */
@@ -131,18 +122,17 @@ final class WishNight {
         if (wish.records() instanceof Wish.Records.AtLeast least) {
             return marginMag(least.trails(), number, toneStops, openMin, closeMin);
         }
-        return wish.records() instanceof Wish.Records.One one
-                ? marginMag(trailOf(one.body()), number, toneStops, openMin, closeMin)
-                : Double.POSITIVE_INFINITY;
+        double leastMag = Double.POSITIVE_INFINITY;
+        for (TargetTrail trail : required) {
+            leastMag = Math.min(leastMag, marginMag(trail, number, toneStops, openMin, closeMin));
+        }
+        return leastMag;
     }
 
-    private BodyTrail trailOf(Body body) {
-        for (BodyTrail trail : bodies) {
-            if (trail.body == body) {
-                return trail;
-            }
-        }
-        throw new IllegalStateException(body + " is no body of the wish");
+    /** Of what must record by its name, what is least bright over the trail limit; empty for none. */
+    Optional<Target> faintest(int number, double toneStops, int openMin, int closeMin) {
+        return Arrays.stream(required).min(Comparator.comparingDouble(trail ->
+                marginMag(trail, number, toneStops, openMin, closeMin))).map(TargetTrail::target);
     }
 
     private double marginMag(int stars, int number, double toneStops, int openMin, int closeMin) {
@@ -168,13 +158,9 @@ final class WishNight {
         return limit.none() ? 0 : crossing.recorded(openMin, closeMin, limit);
     }
 
-    private double marginMag(BodyTrail trail, int number, double toneStops, int openMin, int closeMin) {
+    private double marginMag(TargetTrail trail, int number, double toneStops, int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
-        int nodeMin = Math.round(middleMin / (float) NightClock.NODE_MIN) * NightClock.NODE_MIN;
-        Appearance seen = sky.ephemeris().appearance(trail.body, sky.site(), sky.clock().at(nodeMin));
-        return trail.limits.get(number).magnitude(toneStops, light.log2Lx(number, middleMin))
-                - seen.magnitude()
-                - Atmosphere.lossMag(sky.site().extinctionMag(), seen.position().apparentAltitude());
+        return trail.marginMag(number, toneStops, light.log2Lx(number, middleMin), middleMin);
     }
 
     /** Whether nothing at all would show, neither a trail nor a tone between the film's black and white. */
@@ -182,7 +168,7 @@ final class WishNight {
         if (toneStops >= with.blackStops() && toneStops <= with.whiteStops()) {
             return false;
         }
-        for (BodyTrail trail : bodies) {
+        for (TargetTrail trail : trails) {
             if (marginMag(trail, number, toneStops, openMin, closeMin) >= 0) {
                 return false;
             }

@@ -7,6 +7,8 @@ import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Target;
 import gloam.planner.Aim;
+import gloam.planner.Between;
+import gloam.planner.Sector;
 import gloam.planner.Wish;
 import gloam.units.Angle;
 import gloam.units.Range;
@@ -57,9 +59,37 @@ final class AimSection {
                 new Fields.Choice<>("star", AimSection::star)));
         Value<Optional<Angle>> level = fields.optional("level-within-deg",
                 value -> Angle.ofDegrees(value.number(Wish.LEVEL_WITHIN)));
+        Value<Between> altitudeDeg = LimitsSection.between(fields, "altitude-deg", Direction.ALTITUDE);
+        Value<Optional<Sector>> azimuth = fields.optional("azimuth-deg", AimSection::sector);
         Value<Double> rollDeg = fields.numberOr("roll-deg", 0, ROLL);
         fields.noOthers();
-        return new Aim.Follow(target.get(), level.get(), Angle.ofDegrees(rollDeg.get()));
+        return new Aim.Follow(target.get(), level.get(), altitudeDeg.get(), azimuth.get(),
+                Angle.ofDegrees(rollDeg.get()));
+    }
+
+    private static Sector sector(Item item) {
+        Fields fields = item.fields();
+        Value<Double> fromDeg = fields.number("from", Direction.AZIMUTH);
+        Value<Double> toDeg = fields.number("to", Direction.AZIMUTH);
+        fields.noOthers();
+        return new Sector(fromDeg.get(), toDeg.get());
+    }
+
+    /** The bodies and stars that must record: the name of one, or a list. */
+    static Wish.Records recorded(Item item) {
+        List<Target> targets = item.node() instanceof Node.Scalar ? List.of(recordedOne(item))
+                : item.list(Wish.TARGETS, AimSection::recordedOne);
+        item.readAs("name of a body or star, or a list of them");
+        return new Wish.Records.These(targets);
+    }
+
+    private static Target recordedOne(Item item) {
+        Target target = named(item);
+        if (target instanceof Star star && Double.isNaN(star.magnitude())) {
+            throw item.fault("how bright " + Shown.quoted(item.text())
+                    + " is, is not known. Name a body or a star " + "of the catalogue.");
+        }
+        return target;
     }
 
     private static Target star(Item item) {
@@ -70,7 +100,7 @@ final class AimSection {
         item.readAs("name of a star, or section");
         Target target = NamedTarget.of(item.text(), StarCatalogue::builtIn).target();
         if (target == Body.SUN) {
-            throw item.fault("the Sun is never to be followed. Name something else");
+            throw item.fault("the Sun is never to be pointed at. Name something else.");
         }
         return target;
     }

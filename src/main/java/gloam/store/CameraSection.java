@@ -40,15 +40,23 @@ final class CameraSection {
 
     private static Value<Lens> lens(Item item, Fields fields, Value<Frame> frame) {
         Value<Double> focalLengthMm = fields.number("focal-length-mm", Lens.FOCAL_LENGTH);
-        Value<List<FNumber>> fNumbers = fields.required("f-numbers",
-                value -> value.list(F_NUMBERS, CameraSection::fNumber));
+        Value<List<FNumber>> fNumbers = fields.exactlyOneOf(List.of(
+                new Fields.Choice<>("f-numbers", value -> value.list(F_NUMBERS, CameraSection::fNumber)),
+                new Fields.Choice<>("pinhole-mm", value -> List.of(pinhole(value, focalLengthMm)))));
+        boolean pinhole = fields.has("pinhole-mm");
+        double clearShare = pinhole ? 1 : TRANSMITTANCE;
+        double sharpUm = pinhole ? pinholeUm(fNumbers, focalLengthMm) : SPOT_UM;
         Value<Double> transmittance = fields.oneOf(List.of(
                 new Fields.Choice<>("transmittance", value -> value.number(Lens.TRANSMITTANCE)),
-                new Fields.Choice<>("t-stop", CameraSection::tStop)), TRANSMITTANCE,
-                Shown.number(TRANSMITTANCE));
+                new Fields.Choice<>("t-stop", CameraSection::tStop)), clearShare, Shown.number(clearShare));
+        fields.defaultRule("transmittance", Shown.number(TRANSMITTANCE) + ", or 1 of a pinhole");
         Value<Double> focusM = fields.orDefault("focus-m", Double.POSITIVE_INFINITY, "infinity",
-                value -> focus(value, focalLengthMm));
-        Value<Double> spotUm = fields.numberOr("spot-um", SPOT_UM, Lens.SPOT);
+                value -> focus(value, focalLengthMm, pinhole));
+        Value<Double> spotUm = fields.numberOr("spot-um", sharpUm, Lens.SPOT);
+        fields.defaultRule("spot-um", Shown.number(SPOT_UM) + ", or the width of a pinhole");
+        if (pinhole) {
+            fields.refuse("t-stop", "a pinhole has no glass. Take t-stop away.");
+        }
         Value<Double> filterStops = fields.numberOr("filter-stops", 0, Lens.FILTER);
         Value<Projection> projection = fields.orDefault("projection", Projection.RECTILINEAR, "rectilinear",
                 value -> value.word(List.of(Projection.values())));
@@ -79,9 +87,28 @@ final class CameraSection {
         return Duration.ofMillis(Math.round(minutes * 60_000));
     }
 
-    private static double focus(Item item, Value<Double> focalLengthMm) {
+    /** The f-number of a pinhole, focal length over diameter, to a hundredth. */
+    private static FNumber pinhole(Item item, Value<Double> focalLengthMm) {
+        double number = Math.round(focalLengthMm.get() / item.number(Lens.PINHOLE) * 100) / 100.0;
+        if (number < FNumber.RANGE.least() || number > FNumber.RANGE.most()) {
+            throw item.fault("is f/" + Shown.number(number) + " with a focal length of "
+                    + Shown.number(focalLengthMm.get()) + " mm; give one from f/0.7 to f/512.");
+        }
+        return FNumber.marked(number);
+    }
+
+    /** The width of the image that a pinhole makes of a star, that of the pinhole, in µm. */
+    private static double pinholeUm(Value<List<FNumber>> fNumbers, Value<Double> focalLengthMm) {
+        return fNumbers.content().flatMap(all -> focalLengthMm.content()
+                .map(mm -> (double) Math.round(1000 * mm / all.get(0).exact()))).orElse(SPOT_UM);
+    }
+
+    private static double focus(Item item, Value<Double> focalLengthMm, boolean pinhole) {
         double focusM = item.number(focalLengthMm.content().map(Lens::focus).orElse(Lens.FOCUS));
         item.readAs(Lens.FOCUS);
+        if (pinhole && !Double.isInfinite(focusM)) {
+            throw item.fault("a pinhole is not focused. Take focus-m away.");
+        }
         return focusM;
     }
 

@@ -5,6 +5,7 @@ import gloam.units.Label;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
 import gloam.units.Range;
+import java.nio.file.Files;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -185,7 +186,7 @@ record Item(Node node, String path, Source source) {
     /** The keys of a section, which may stand in a file of its own. */
     Fields fields() {
         readAs("section");
-        Item item = opened();
+        Item item = opened("a section of keys");
         if (item.node instanceof Node.Section section) {
             return new Fields(section, item);
         }
@@ -198,7 +199,7 @@ record Item(Node node, String path, Source source) {
      */
     <T> List<T> list(Range count, Function<Item, T> reader) {
         readAs("list of " + count.allowed());
-        Item item = opened();
+        Item item = opened("a list");
         if (item.node instanceof Node.Row row) {
             count.check(row.items().size());
             return item.list(row, reader);
@@ -217,12 +218,20 @@ record Item(Node node, String path, Source source) {
         return List.copyOf(list);
     }
 
-    private Item opened() {
+    /** What stands here, or in the file named here; a word that no file has as its name names none. */
+    private Item opened(String expected) {
         if (node instanceof Node.Gap) {
             throw Fault.alreadyNoted();
         }
-        return node instanceof Node.Scalar scalar && scalar.kind() == Node.Kind.TEXT
-                ? source.beside(scalar.text()).rootAt(path) : this;
+        if (!(node instanceof Node.Scalar scalar) || scalar.kind() != Node.Kind.TEXT) {
+            return this;
+        }
+        if (scalar.text().matches("[\\w-]+")
+                && Files.notExists(source.path().resolveSibling(FileName.path(scalar.text())))) {
+            throw fault("expected " + expected + ", found " + Shown.quoted(scalar.text())
+                    + ". No file has that name either.");
+        }
+        return source.beside(scalar.text()).rootAt(path);
     }
 
     private Node.Scalar scalar(String expected) {

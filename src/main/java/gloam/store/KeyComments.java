@@ -26,7 +26,8 @@ final class KeyComments {
     private static final Set<String> PLAIN = Set.of("text", "date", "section", "time zone", "time of day",
             "name of a file",
             "name of a star, or section", "name of a film, or section", "width x height, or section",
-            "true or false");
+            "true or false", "name of a site, or a list of them",
+            "name of a body or star, or a list of them");
     private static final String OWN_COMMENT = "\t";
     private static final int COLUMN = 40;
     private static final int WIDTH = 110;

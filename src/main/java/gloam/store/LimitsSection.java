@@ -1,7 +1,9 @@
 package gloam.store;
 
+import gloam.gear.Site;
 import gloam.planner.Between;
 import gloam.planner.Limits;
+import gloam.units.Label;
 import gloam.units.Range;
 import java.time.LocalTime;
 import java.util.List;
@@ -11,39 +13,71 @@ import java.util.OptionalDouble;
 /** Reads what narrows a wish from its keys. */
 final class LimitsSection {
 
+    private static final Range SITES = new Range("number of sites", 1, 50, "");
+
+    private static final String MOON_FRAME = "out-of-frame, unless the Moon is followed or must record";
+
     private LimitsSection() {
     }
 
-    /** The limits among a wish's keys. */
-    static Value<Limits> limits(Fields fields) {
-        Value<Optional<Moon>> moon = fields.optional("moon", LimitsSection::moon);
+    /** The limits among the keys of a wish of a trip to some sites. */
+    static Value<Limits> limits(Fields fields, Value<List<Site>> sites) {
+        Value<Moon> moon = fields.optional("moon", LimitsSection::moon).map(said -> said.orElse(Moon.ANY));
+        fields.defaultRule("moon", MOON_FRAME);
         Value<Between> sunDepthDeg = between(fields, "sun-depth-deg", Limits.SUN_DEPTH);
         Value<Optional<Limits.TimeOfNight>> time = fields.optional("time-of-night", LimitsSection::time);
         Value<Between> twilightMin = between(fields, "twilight-min", Limits.TWILIGHT);
         Value<Between> twilightPercent = between(fields, "twilight-percent", Limits.PERCENT);
         Value<Between> arcDeg = between(fields, "arc-deg", Limits.ARC);
-        return moon.map(wanted -> {
-            Moon limits = wanted.orElse(new Moon(Between.ANY, Between.ANY, Optional.empty()));
-            return new Limits(limits.altitudeDeg, limits.litPercent, limits.side, sunDepthDeg.get(),
-                    time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get());
-        });
+        Value<Optional<List<String>>> at = fields.optional("site", value -> names(value, sites));
+        return moon.map(wanted -> new Limits(wanted.altitudeDeg, wanted.litPercent, wanted.side,
+                sunDepthDeg.get(), time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get(),
+                at.get().orElse(List.of()), wanted.frame));
     }
 
-    private record Moon(Between altitudeDeg, Between litPercent, Optional<Limits.Side> side) {
+    /** The names of some of the trip's sites: one, or a list. */
+    private static List<String> names(Item item, Value<List<Site>> sites) {
+        List<String> names = item.node() instanceof Node.Scalar ? List.of(SiteSection.named(item, sites))
+                : item.list(SITES, one -> SiteSection.named(one, sites));
+        item.readAs("name of a site, or a list of them");
+        return names;
     }
 
+    private record Moon(Optional<Limits.MoonFrame> frame, Between altitudeDeg, Between litPercent,
+            Optional<Limits.Side> side) {
+
+        static final Moon ANY = framed(Optional.empty());
+
+        static Moon framed(Optional<Limits.MoonFrame> frame) {
+            return new Moon(frame, Between.ANY, Between.ANY, Optional.empty());
+        }
+    }
+
+    /** A word about the frame alone, or a section. */
     private static Moon moon(Item item) {
+        if (item.node() instanceof Node.Scalar) {
+            Limits.MoonFrame frame = moonFrame(item);
+            item.readAs(Shown.oneOf(Label.all(List.of(Limits.MoonFrame.values()))) + ", or section");
+            return Moon.framed(Optional.of(frame));
+        }
         Fields fields = item.fields();
+        Value<Optional<Limits.MoonFrame>> frame = fields.optional("frame", LimitsSection::moonFrame);
+        fields.defaultRule("frame", MOON_FRAME);
         Value<Between> altitudeDeg = between(fields, "altitude-deg", Limits.MOON_ALTITUDE);
         Value<Between> litPercent = between(fields, "lit-percent", Limits.PERCENT);
         Value<Optional<Limits.Side>> side = fields.optional("side",
                 value -> value.word(List.of(Limits.Side.values())));
         fields.noOthers();
-        return new Moon(altitudeDeg.get(), litPercent.get(), side.get());
+        return new Moon(frame.get(), altitudeDeg.get(), litPercent.get(), side.get());
     }
 
-    private static Value<Between> between(Fields fields, String key, Range range) {
+    /** The bounds of a number, any number where the key is not there. */
+    static Value<Between> between(Fields fields, String key, Range range) {
         return fields.optional(key, item -> between(item, range)).map(bounds -> bounds.orElse(Between.ANY));
+    }
+
+    private static Limits.MoonFrame moonFrame(Item item) {
+        return item.word(List.of(Limits.MoonFrame.values()));
     }
 
     private static Between between(Item item, Range range) {

@@ -5,6 +5,7 @@ import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
 import gloam.units.Angle;
+import gloam.units.Nearest;
 import gloam.units.Range;
 import java.time.ZoneId;
 import java.util.List;
@@ -27,6 +28,16 @@ final class SiteSection {
     static List<Site> sites(Item item) {
         UniqueName names = new UniqueName();
         return item.list(SITES, site -> site(site, names));
+    }
+
+    /** The name of one of the sites. */
+    static String named(Item item, Value<List<Site>> sites) {
+        String name = item.text();
+        List<String> known = sites.get().stream().map(Site::name).toList();
+        if (!known.contains(name)) {
+            throw item.fault("no site is named " + Shown.quoted(name) + ". " + Nearest.hint(name, known));
+        }
+        return name;
     }
 
     private static Site site(Item item, UniqueName names) {

@@ -43,7 +43,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 number(where.latitude().degrees()), number(where.longitude().degrees()),
                 number(where.heightM().orElse(0)),
                 where.heightM().isPresent() ? "" : "\tnot given: sea level", zone.getId(), firstNight,
-                lastNight)
+                lastNight, firstNight, quoted(site), quoted(site))
                 + String.format(Locale.ROOT, CAMERA, cameraGiven ? ""
                 : "\tan example: put your own in its place",
                 quoted(camera.name()), number(lens.focalLengthMm()), number(camera.frame().widthMm()),
@@ -53,7 +53,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
-                + String.format(Locale.ROOT, WISHES, round(), widest(), across()));
+                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site), across()));
     }
 
     private String fNumbers() {
@@ -124,6 +124,11 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               from: %s
               to: %s
               # stay: 3
+            # evenings: weekends\tif you are not free every evening
+            # evenings: [fri, %s]\tor days and dates
+            # awake: {from: "17:30", until: "01:30"}
+            # travel-min: 90
+            # travel: [{from: %s, to: %s, minutes: 40}]\tput the names of two sites
 
             """;
 
@@ -135,6 +140,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               # frame-mm: 4x5in\tor so
               f-numbers: [%s]
               # f-numbers: [f/%s]\tor so
+              # pinhole-mm: 0.3\tin place of f-numbers, transmittance, spot-um and focus-m
               focus-m: %s
               transmittance: %s
               # t-stop: {f-number: %s, t-number: 12.3}
@@ -164,6 +170,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             #   speed-offset-stops: 0
             #   source: Invented.
             sheets: %d
+            # sheets-per-night: 3
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv
@@ -173,6 +180,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
     private static final String WISHES = """
             wishes:
             %s    # follow: {body: mars, level-within-deg: 4, roll-deg: 0}
+                # follow: {body: mars, altitude-deg: {least: 15, most: 50}, azimuth-deg: {from: 60, to: 220}}
                 # follow: {star: Alnilam}\ta star by its name
                 # follow: {star: {ra-deg: 266.4, dec-deg: -29}}\ta star by its place
                 sky: dark
@@ -180,18 +188,21 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # tone-stops: -2
                 # records-at-least: 12
                 # records: mars
+                # records: [mars, Aldebaran]\teach of a list
                 # trail-mm: {least: 15, most: 40}
                 exposure-min: {shortest: 60, longest: 240}
                 # f-numbers: [%s]
                 worth: 2
                 # repeat: 2
-                # moon: {altitude-deg: {least: 5, most: 40}, lit-percent: {least: 30, most: 80}, side: behind}
+                # moon: in-frame
+                # moon: {frame: out-of-frame, altitude-deg: {least: 5, most: 40}, lit-percent: {least: 30, most: 80}, side: left}
                 # sun-depth-deg: {least: 20, most: 40}
                 # time-of-night: {from: "22:30", to: "02:00"}
                 # twilight-min: {least: 5, most: 30}
                 # twilight-percent: {least: 30, most: 70}
                 # arc-deg: {least: 30, most: 60}
                 # film: negative-slow-25
+                # site: %s
               - name: Trails across the sky\t
                 point: %s\t
                 sky: dark\t
@@ -202,5 +213,6 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 sky: dusk\t
                 tone-stops: 0\t
                 exposure-min: {shortest: 20, longest: 90}\t
+                # bracket-stops: 1
             """;
 }

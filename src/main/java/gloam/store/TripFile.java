@@ -5,7 +5,11 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
+import gloam.planner.Evenings;
+import gloam.planner.Limits;
+import gloam.planner.Outings;
 import gloam.planner.Preview;
+import gloam.planner.Travel;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
 import gloam.units.Range;
@@ -63,17 +67,25 @@ public final class TripFile {
         fields.defaultRule("title", "the file's name");
         Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
         Value<Nights> nights = fields.required("nights", TripFile::nights);
+        Value<Optional<Evenings>> evenings = fields.optional("evenings",
+                value -> OutingsSection.evenings(value, nights));
+        Value<Optional<Limits.TimeOfNight>> awake = fields.optional("awake", OutingsSection::awake);
+        Value<Travel> travel = OutingsSection.travel(fields, sites);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
+        Value<Optional<Integer>> sheetsPerNight = fields.optional("sheets-per-night",
+                value -> value.whole(Outings.SHEETS_PER_NIGHT));
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
-                value -> WishSection.wishes(value, camera));
+                value -> WishSection.wishes(value, camera, sites));
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
-                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
+                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty(),
+                new Outings(evenings.get().orElse(Evenings.ALL),
+                sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 
@@ -120,6 +132,7 @@ public final class TripFile {
         return new Preview(fNumber.get(), iso.get(), Duration.ofNanos(Math.round(exposureS.get() * 1e9)));
     }
 
-    private record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
+    /** The dates of the first and the last evening, and how many nights to be away in a row. */
+    record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
     }
 }

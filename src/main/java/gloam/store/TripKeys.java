@@ -135,7 +135,8 @@ public final class TripKeys {
         }
 
         TripKey key() {
-            return new TripKey(path, kind + each, without, meaning, example);
+            String items = kind.startsWith("list") ? each : "";
+            return new TripKey(path, kind + items, without, meaning, example);
         }
     }
 }

@@ -11,7 +11,11 @@ final class UniqueName implements Function<Item, String> {
 
     @Override
     public String apply(Item item) {
-        String name = item.text();
+        return unique(item.text(), item);
+    }
+
+    /** A name that is given at an item. */
+    String unique(String name, Item item) {
         if (!taken.add(name)) {
             throw item.fault("the name " + Shown.quoted(name) + " is used twice. Give each its own.");
         }

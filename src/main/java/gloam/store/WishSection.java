@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
+import gloam.gear.Site;
 import gloam.planner.Aim;
 import gloam.planner.Limits;
 import gloam.planner.Wish;
@@ -21,21 +22,25 @@ final class WishSection {
 
     private static final double SHORTEST_MIN = 1;
     private static final double LONGEST_MIN = 240;
+    private static final int BRACKET_SHEETS = 3;
 
     private final Value<Camera> camera;
+    private final Value<List<Site>> sites;
     private final UniqueName names = new UniqueName();
 
-    private WishSection(Value<Camera> camera) {
+    private WishSection(Value<Camera> camera, Value<List<Site>> sites) {
         this.camera = camera;
+        this.sites = sites;
     }
 
-    /** The wishes in a list, for a camera. */
-    static List<Wish> wishes(Item item, Value<Camera> camera) {
-        WishSection section = new WishSection(camera);
-        return item.list(WISHES, section::wish);
+    /** The wishes in a list, for a camera at some sites. */
+    static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<Site>> sites) {
+        WishSection section = new WishSection(camera, sites);
+        return item.list(WISHES, section::wish).stream().flatMap(List::stream).toList();
     }
 
-    private Wish wish(Item item) {
+    /** The wish at an item, or those of its bracket. */
+    private List<Wish> wish(Item item) {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", names);
         Value<Aim> aim = AimSection.aim(fields);
@@ -50,14 +55,38 @@ final class WishSection {
         Value<Optional<List<FNumber>>> fNumbers = fields.optional("f-numbers",
                 value -> value.list(F_NUMBERS, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
-        Value<Integer> repeat = fields.orDefault("repeat", 1, "1", value -> value.whole(Wish.REPEAT));
-        Value<Limits> limits = LimitsSection.limits(fields);
+        int once = fields.has("bracket-stops") ? BRACKET_SHEETS : 1;
+        Value<Integer> repeat = fields.orDefault("repeat", once, String.valueOf(once),
+                value -> value.whole(Wish.REPEAT));
+        fields.defaultRule("repeat", "1, or " + BRACKET_SHEETS + " with bracket-stops");
+        Value<Optional<Double>> bracketStops = fields.optional("bracket-stops",
+                value -> value.number(Wish.BRACKET));
+        Value<Limits> limits = LimitsSection.limits(fields, sites);
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
-        return new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
+        Wish wish = new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
                 trail.get().orElse(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
                 open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
                 repeat.get(), film.get(), limits.get());
+        if (wish.ofMoon() && limits.get().moonFrame().equals(Optional.of(Limits.MoonFrame.OUT_OF_FRAME))) {
+            throw limits.place().fault("the Moon is followed or must record, so it cannot be out of the "
+                    + "frame." + " Take one of the two away.");
+        }
+        return bracketStops.get().map(stops -> bracket(wish, stops, bracketStops.place()))
+                .orElse(List.of(wish));
+    }
+
+    private List<Wish> bracket(Wish wish, double stops, Item item) {
+        if (wish.repeat() == 1) {
+            throw item.fault("a bracket of one sheet is none. Make repeat 2 or more, or leave it out for "
+                    + BRACKET_SHEETS + ".");
+        }
+        if (!(wish.tone() instanceof Wish.Tone.Near)) {
+            throw item.fault("needs a tone to aim for. Add the key tone-stops.");
+        }
+        List<Wish> bracket = wish.bracketed(stops);
+        bracket.stream().skip(1).forEach(one -> names.unique(one.name(), item));
+        return bracket;
     }
 
     private static Value<Wish.Tone> tone(Fields fields) {
@@ -72,7 +101,7 @@ final class WishSection {
         return fields.<Wish.Records>oneOf(List.of(
                 new Fields.Choice<>("records-at-least",
                 value -> new Wish.Records.AtLeast(value.whole(Wish.RECORDS))),
-                new Fields.Choice<>("records", value -> new Wish.Records.One(value.word(AimSection.BODIES)))))
+                new Fields.Choice<>("records", AimSection::recorded)))
                 .map(records -> records.orElse(new Wish.Records.Nothing()));
     }
 

@@ -7,16 +7,21 @@ import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
+import gloam.planner.Evenings;
+import gloam.planner.Travel;
 import gloam.planner.Trip;
 import gloam.units.Finite;
 import gloam.units.Label;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What Gloam understood of a trip file.
@@ -26,17 +31,23 @@ import java.util.stream.Collectors;
  * @param sites        its sites
  * @param firstNight   date of the first evening
  * @param lastNight    date of the last evening
+ * @param evenings     the evenings that are free, in words
+ * @param awake        the hours in which people are up, if not all
+ * @param travelMin    minutes from one site to another, where nothing else is said
+ * @param travel       the ways of which something else is said
  * @param camera       the camera
  * @param film         the film
  * @param sheets       sheets carried
+ * @param sheetsPerNight most sheets on one night
  * @param preview      the digital test frame that looked right: one element, or none if there was no frame
  * @param wishes       the pictures wanted
  * @param defaultsUsed each default used, one for every value that the file omits
  */
 public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
         LocalDate firstNight,
-                          LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
-                          List<PreviewRow> preview,
+                          LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
+                          double travelMin, List<TravelRow> travel, CameraRow camera, FilmRow film,
+                          int sheets, int sheetsPerNight, List<PreviewRow> preview,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     private static final int TERMS = 10;
@@ -47,8 +58,12 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
                 trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
                         .toList(),
-                trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
-                trip.sheets(),
+                trip.firstNight(), trip.lastNight(), trip.outings().evenings().toString(),
+                trip.outings().awake().map(hours -> new AwakeRow(hours.from().toString(),
+                        hours.to().toString())), minutes(trip.outings().travel().usual()),
+                trip.outings().travel().legs().stream().map(TravelRow::of).toList(),
+                CameraRow.of(trip.camera()), FilmRow.of(check),
+                trip.sheets(), trip.outings().sheetsPerNight(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
                 trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
@@ -57,11 +72,19 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     @Override
     public Document document() {
         Document document = Document.headed(title());
-        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight()));
+        add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight())
+                + (Evenings.ALL.toString().equals(evenings()) ? "" : ", evenings " + evenings()));
+        awake().ifPresent(hours -> add(document, "awake", hours.from() + " … " + hours.until()));
         sites().forEach(site -> add(document, "site", words(site)));
+        if (travelMin() > 0 || !travel().isEmpty()) {
+            add(document, "travel", Stream.concat(travel().stream().map(TravelRow::words),
+                    Stream.of(Wording.plain(travelMin()) + " min between others"))
+                    .collect(Collectors.joining("; ")));
+        }
         add(document, "camera", words(camera()));
         add(document, "film", words(film()));
-        add(document, "sheets", String.valueOf(sheets()));
+        add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
+                + " a night" : ""));
         preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
                 + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
         document.gap();
@@ -112,7 +135,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 "records " + wish.records()));
         wish.trailLeastMm().ifPresent(mm -> parts.add("trail from " + Wording.plain(mm) + " mm"));
         wish.trailMostMm().ifPresent(mm -> parts.add("trail up to " + Wording.plain(mm) + " mm"));
-        wish.limits().ifPresent(parts::add);
+        parts.add(wish.limits());
         parts.add("exposure " + Wording.plain(wish.shortestMin()) + " … " + Wording.plain(wish.longestMin())
                 + " min");
         parts.add(wish.fNumbers().isEmpty() ? "any f-number"
@@ -160,6 +183,26 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
             FilmStock film = check.trip().film();
             return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
+        }
+    }
+
+    /** The hours in which people are up, by the site's clocks. */
+    public record AwakeRow(String from, String until) {
+    }
+
+    private static double minutes(Duration lasts) {
+        return lasts.toSeconds() / 60.0;
+    }
+
+    /** The way between two sites, in minutes. */
+    public record TravelRow(String from, String to, double travelMin) {
+
+        static TravelRow of(Travel.Leg leg) {
+            return new TravelRow(leg.from(), leg.to(), minutes(leg.lasts()));
+        }
+
+        String words() {
+            return from + " – " + to + " " + Wording.plain(travelMin) + " min";
         }
     }
 

@@ -36,6 +36,8 @@ final class ReasonWords {
         if (reason instanceof Reason.Plain plain) {
             return switch (plain) {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
+                case NIGHT_FULL -> "the sheets of this night go to wishes worth more";
+                case TRAVEL -> "no time to travel here and on to where the other sheets are";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
                 case OVERCAST -> "the sky will hardly be clear";
@@ -48,6 +50,9 @@ final class ReasonWords {
                     + (taken.by().size() == 1 ? " uses that time" : " use that time");
         } else if (reason instanceof Reason.Never never) {
             return RequirementWords.never(never.what(), night);
+        } else if (reason instanceof Reason.There there) {
+            return "at " + there.night().site().name() + ": "
+                    + new ReasonWords(there.night()).words(there.reason(), wish);
         } else if (reason instanceof Reason.Exclusive exclusive) {
             return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
                     + spans(exclusive.holds())
@@ -68,9 +73,9 @@ final class ReasonWords {
             return nearest(missed.nearest(), missed.wanted()) + command("expose", missed.nearest(), wish);
         } else if (reason instanceof Reason.ToneAndTrailsMissed both) {
             return nearest(both.nearest(), both.wanted()) + ", and "
-                    + (both.records() instanceof Wish.Records.One one ? one.body().properName() + " would be "
-                    + Wording.number(both.shortfallMag(), 1) + " mag too faint"
-                    : "too few stars would record") + command("trail", both.nearest(), wish);
+                    + both.faintest().map(target -> RequirementWords.name(target) + " would be "
+                    + Wording.number(both.shortfallMag(), 1) + " mag too faint")
+                    .orElse("too few stars would record") + command("trail", both.nearest(), wish);
         } else if (reason instanceof Reason.TwilightMissed twilight) {
             return "twilight makes " + Wording.number(twilight.percent(), 0)
                     + " % of the tone at the nearest, in "
@@ -80,7 +85,8 @@ final class ReasonWords {
             return few.recorded() + " of the " + stars(few.wanted()) + " wanted would record at most, "
                     + how(few.nearest()) + command("trail", few.nearest(), wish);
         } else if (reason instanceof Reason.TooFaint faint) {
-            return faint.body().properName() + " would not record: " + Wording.number(faint.shortfallMag(), 1)
+            return RequirementWords.name(faint.target()) + " would not record: "
+                    + Wording.number(faint.shortfallMag(), 1)
                     + " mag too faint " + how(faint.nearest()) + command("trail", faint.nearest(), wish);
         }
         Reason.NoDuration none = (Reason.NoDuration) reason;
@@ -130,7 +136,7 @@ final class ReasonWords {
             case ARC -> "an arc of " + degrees(none.wish().limits().arcDeg().least().orElseThrow())
                     + " needs " + least;
             case EXPOSURE -> "needs at least " + least;
-            default -> named(none.leastBy()) + " needs " + least;
+            default -> named(none.leastBy(), none.wish().sky()) + " needs " + least;
         };
     }
 
@@ -144,14 +150,14 @@ final class ReasonWords {
             case ARC -> "the sky turns by " + degrees(none.wish().limits().arcDeg().most().orElseThrow())
                     + " in " + most;
             case EXPOSURE -> "the longest exposure wanted is " + most;
-            default -> named(none.mostBy()) + " leaves " + most;
+            default -> named(none.mostBy(), none.wish().sky()) + " leaves " + most;
         };
     }
 
-    private static String named(DurationLimit limit) {
+    private static String named(DurationLimit limit, Wish.SkyKind sky) {
         return switch (limit) {
-            case OPENING -> "opening in dusk";
-            case CLOSING -> "closing in dawn";
+            case OPENING -> sky == Wish.SkyKind.DUSK ? "opening in dusk" : "the time to open";
+            case CLOSING -> sky == Wish.SkyKind.DAWN ? "closing in dawn" : "the time to close";
             case MIDDLE -> "the middle of the exposure";
             case TWILIGHT_SHARE -> "the share of twilight";
             default -> "the span";

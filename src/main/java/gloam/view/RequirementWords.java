@@ -8,6 +8,7 @@ import gloam.planner.Between;
 import gloam.planner.ClockChange;
 import gloam.planner.Limits;
 import gloam.planner.Requirement;
+import gloam.planner.Sector;
 import gloam.units.Angle;
 import gloam.units.Label;
 
@@ -29,16 +30,24 @@ final class RequirementWords {
                 case DAWN -> "dawn";
                 case MOON_OUTSIDE -> "Moon outside the frame";
             };
+        } else if (what instanceof Requirement.AtSite at) {
+            return "at " + String.join(" or ", at.sites());
         } else if (what instanceof Requirement.TargetUp up) {
             return name(up.target()) + " above the skyline";
+        } else if (what instanceof Requirement.TargetHigh high) {
+            return name(high.target()) + " " + words(high.altitudeDeg(), "°") + " high";
+        } else if (what instanceof Requirement.TargetToward toward) {
+            return name(toward.target()) + " between azimuths " + words(toward.azimuth());
         } else if (what instanceof Requirement.AimUp) {
             return "aim above the skyline";
         } else if (what instanceof Requirement.Level level) {
             return "trail of " + name(level.target()) + " within " + degrees(level.within()) + " of level";
         } else if (what instanceof Requirement.InFrame in) {
-            return in.body().properName() + " in the frame";
+            return name(in.target()) + " in the frame";
         } else if (what instanceof Requirement.Within within) {
             return within(within);
+        } else if (what instanceof Requirement.Awake) {
+            return "you are up";
         } else if (what instanceof Requirement.MoonOn on) {
             return "Moon " + Label.of(on.side());
         }
@@ -58,8 +67,12 @@ final class RequirementWords {
                 case DAWN -> "no morning twilight";
                 case MOON_OUTSIDE -> "the Moon is in the frame all night";
             };
+        } else if (what instanceof Requirement.AtSite) {
+            return "wanted " + what(what) + " alone";
         } else if (what instanceof Requirement.TargetUp up) {
             return name(up.target()) + " is below the skyline while the Sun is down";
+        } else if (what instanceof Requirement.TargetHigh || what instanceof Requirement.TargetToward) {
+            return "never " + what(what) + " while the Sun is down";
         } else if (what instanceof Requirement.AimUp up) {
             return "the aim at altitude " + degrees(up.aim().altitude()) + " is below the skyline of "
                     + degrees(up.skyline()) + " at azimuth " + degrees(up.aim().azimuth()) + "; raise it";
@@ -67,7 +80,10 @@ final class RequirementWords {
             return "the trail of " + name(level.target()) + " leans more than " + degrees(level.within())
                     + " while the Sun is down";
         } else if (what instanceof Requirement.InFrame in) {
-            return in.body().properName() + " is not in the frame while the Sun is down";
+            return name(in.target()) + " is not in the frame while the Sun is down";
+        } else if (what instanceof Requirement.Awake awake) {
+            return "you are up from " + awake.hours().from() + " to " + awake.hours().to()
+                    + ", not while the Sun is down";
         } else if (what instanceof Requirement.ByTheClock clock) {
             return clock.shown().isPresent() ? "the Sun is up all through " + what(clock)
                     : "the clocks skip all of " + clock.wanted().from() + " to " + clock.wanted().to() + ": "
@@ -96,6 +112,11 @@ final class RequirementWords {
         return least.isEmpty() || most.isEmpty() ? least + most : least + " and " + most;
     }
 
+    /** Such as "300° and 30°". */
+    static String words(Sector sector) {
+        return number(sector.fromDeg()) + "° and " + number(sector.toDeg()) + "°";
+    }
+
     private static String number(double number) {
         return Wording.number(number, number == Math.rint(number) ? 0 : 1);
     }
@@ -104,7 +125,8 @@ final class RequirementWords {
         return Wording.number(angle.degrees(), 0) + "°";
     }
 
-    private static String name(Target target) {
+    /** The name of a body or star. */
+    static String name(Target target) {
         return target instanceof Body body ? body.properName() : ((Star) target).name();
     }
 }

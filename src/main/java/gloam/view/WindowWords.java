@@ -6,8 +6,8 @@ import gloam.planner.Limits;
 import gloam.planner.Miss;
 import gloam.planner.Plan;
 import gloam.planner.Setting;
-import gloam.planner.Wish;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowWords {
@@ -46,7 +46,8 @@ final class WindowWords {
             return stars.recorded() + " of the " + stars.wanted() + " stars wanted record";
         }
         Miss.TooFaint faint = (Miss.TooFaint) miss;
-        return faint.body().properName() + " " + Wording.number(faint.mag(), 1) + " mag too faint";
+        return RequirementWords.name(faint.target()) + " " + Wording.number(faint.mag(), 1)
+                + " mag too faint";
     }
 
     private static String setting(Plan.Window window, Night night) {
@@ -92,8 +93,8 @@ final class WindowWords {
     private static String records(Plan.Window window) {
         String stars = window.recordedStars() + " of " + window.framedStars() + " stars to mag "
                 + Wording.number(StarCatalogue.FAINTEST_MAG, 0) + " record";
-        return window.wish().records() instanceof Wish.Records.One one ? one.body().properName() + " and "
-                + stars : stars;
+        return window.wish().mustRecord().stream().map(RequirementWords::name)
+                .map(name -> name + " and ").collect(Collectors.joining()) + stars;
     }
 
     private static String clear(Plan.Window window) {

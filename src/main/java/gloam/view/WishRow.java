@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * A wish as understood.
@@ -31,20 +32,20 @@ import java.util.OptionalDouble;
  * @param worth          its worth
  * @param repeat         most sheets to spend on it
  * @param film           its film, if not the trip's
- * @param limits         further limits, in words; absent if there are none
+ * @param limits         further limits, in words
  */
 public record WishRow(String name, String aim, String sky, String tone, String records,
         OptionalDouble trailLeastMm,
                       OptionalDouble trailMostMm, double shortestMin, double longestMin,
                       List<Double> fNumbers,
-                      double worth, int repeat, Optional<String> film, Optional<String> limits) {
+                      double worth, int repeat, Optional<String> film, String limits) {
 
     static WishRow of(Wish wish) {
         return new WishRow(wish.name(), words(wish.aim()), Label.of(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name), words(wish.limits()));
+                wish.film().map(FilmStock::name), limits(wish));
     }
 
     private static String words(Aim aim) {
@@ -52,7 +53,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         if (aim instanceof Aim.Follow follow) {
             return "follow " + name(follow.target()) + follow.levelWithin()
                     .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°")
-                    .orElse("") + roll;
+                    .orElse("") + place(follow) + roll;
         }
         if (aim instanceof Aim.Pole) {
             return "the celestial pole" + roll;
@@ -62,13 +63,20 @@ public record WishRow(String name, String aim, String sky, String tone, String r
                 + Wording.plain(point.direction().altitude().degrees()) + "°" + roll;
     }
 
+    private static String place(Aim.Follow follow) {
+        List<String> words = new ArrayList<>();
+        add(words, "altitude", follow.altitudeDeg(), "°");
+        follow.azimuth().ifPresent(sector -> words.add("azimuth between " + RequirementWords.words(sector)));
+        return words.stream().map(", "::concat).collect(Collectors.joining());
+    }
+
     private static String name(Target target) {
         return target instanceof Body body ? body.label() : ((Star) target).name();
     }
 
     private static String words(Wish.Tone tone) {
         if (tone instanceof Wish.Tone.Near near) {
-            return Wording.signed(near.stops(), 1) + " stops";
+            return Wording.signed(near.stops(), 1) + " stops within " + Wording.plain(near.withinStops());
         }
         return tone instanceof Wish.Tone.AtMost most
                 ? "at most " + Wording.signed(most.stops(), 1) + " stops" : "any";
@@ -78,12 +86,20 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         if (records instanceof Wish.Records.AtLeast least) {
             return "at least " + least.trails() + " stars";
         }
-        return records instanceof Wish.Records.One one ? one.body().label() : "nothing in particular";
+        return records instanceof Wish.Records.These these
+                ? these.targets().stream().map(WishRow::name).collect(Collectors.joining(" and "))
+                : "nothing in particular";
     }
 
-    /** All limits, one after the other; empty where there are none. */
-    private static Optional<String> words(Limits limits) {
+    /** All limits, one after the other. */
+    private static String limits(Wish wish) {
+        Limits limits = wish.limits();
         List<String> words = new ArrayList<>();
+        if (!limits.sites().isEmpty()) {
+            words.add("at " + String.join(" or ", limits.sites()));
+        }
+        words.add(wish.letsMoonIn() ? wish.ofMoon() ? "Moon pictured" : "Moon in the frame"
+                : "Moon out of the frame");
         add(words, "Moon's altitude", limits.moonAltitudeDeg(), "°");
         add(words, "Moon lit", limits.moonLitPercent(), " %");
         limits.moonSide().ifPresent(side -> words.add("Moon " + Label.of(side)));
@@ -92,7 +108,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         add(words, "in twilight", limits.twilightMin(), " min");
         add(words, "of the tone in twilight", limits.twilightPercent(), " %");
         add(words, "arc", limits.arcDeg(), "°");
-        return words.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", words));
+        return String.join("; ", words);
     }
 
     private static void add(List<String> words, String what, Between bounds, String unit) {

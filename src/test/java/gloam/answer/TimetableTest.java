@@ -34,7 +34,7 @@ class TimetableTest {
     private static final Wish STARS = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44),
             Wish.SkyKind.DARK, new Wish.Tone.Free()), 2, 1);
     private static final Trip TRIP =
-            Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of(STARS));
+            Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 2, List.of(STARS));
     private static final Plan PLAN = new Planner(new AnalyticEphemeris(), StarCatalogue.builtIn()).plan(TRIP);
 
     private static List<Announced> windows(Timetable timetable) {
@@ -67,7 +67,11 @@ class TimetableTest {
     /** Twenty minutes to set up, common practice; but not while the sheet before is open. */
     @Test
     void settingUpBeginsTwentyMinutesBeforeOrWhenTheCameraIsFree() {
-        List<Announced> windows = windows(Timetable.of(PLAN, Optional.empty(), NOW));
+        Plan evening = new Planner(new AnalyticEphemeris(), StarCatalogue.builtIn()).plan(
+                Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2,
+                List.of(STARS, Trips.pointed("more",
+                Direction.ofDegrees(180, 44), Wish.SkyKind.DARK, new Wish.Tone.Free()))));
+        List<Announced> windows = windows(Timetable.of(evening, Optional.empty(), NOW));
         assertEquals(2, windows.size());
         Interval first = windows.get(0).window().open();
         assertEquals(first.start().minus(Duration.ofMinutes(20)), windows.get(0).prepareAt());
@@ -120,9 +124,7 @@ class TimetableTest {
         Interval second = windows(all).get(1).window().open();
         Instant begun = second.start().minus(Duration.ofMinutes(5));
         Trip rest = TRIP.rest(begun).without(List.of("stars"));
-        Plan.NightPlan night = PLAN.nights().get(0);
-        Plan left = new Plan(rest, List.of(new Plan.NightPlan(night.night(), night.windows().subList(1, 2),
-                night.refused(), night.notes(), night.course())), List.of());
+        Plan left = new Plan(rest, PLAN.nights().subList(1, 2), List.of());
         List<Announced> windows = windows(Timetable.of(left, Optional.empty(), NOW));
         assertEquals(1, windows.size());
         assertEquals(windows(all).get(1).event().identity(), windows.get(0).event().identity());

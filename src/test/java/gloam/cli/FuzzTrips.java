@@ -23,7 +23,8 @@ final class FuzzTrips {
             "point: {azimuth-deg: 255, altitude-deg: 14, roll-deg: -180}",
             "follow: {body: mars, level-within-deg: 45}",
             "follow: {body: moon}", "follow: {star: Arcturus}", "follow: {star: Polaris}",
-            "follow: {body: venus}");
+            "follow: {body: venus}",
+            "follow: {star: Vega, altitude-deg: {least: -90, most: 90}, azimuth-deg: {from: 359, to: 1}}");
     private static final List<String> WANTED = List.of("tone-stops: -12", "tone-stops: 0",
             "tone-at-most-stops: -1",
             "tone-at-most-stops: 6", "worth: 0.01");
@@ -32,7 +33,8 @@ final class FuzzTrips {
             "trail-mm: {least: 0, most: 2000}", "trail-mm: {least: 25}", "repeat: 3",
             "time-of-night: {from: \"02:10\", to: \"02:55\"}",
             "sun-depth-deg: {least: 3}", "moon: {altitude-deg: {least: -90, most: 90}}",
-            "film: instant-colour-125", "arc-deg: {least: 360, most: 360}", "moon: {lit-percent: {most: 0}}");
+            "film: instant-colour-125", "arc-deg: {least: 360, most: 360}", "moon: {lit-percent: {most: 0}}",
+            "moon: in-frame", "site: site 0", "records: [mars, Polaris]");
     private static final List<String> OPEN = List.of("{shortest: 0.05, longest: 1}",
             "{shortest: 60, longest: 240}",
             "{shortest: 20, longest: 90}", "{shortest: 720, longest: 1440}",
@@ -84,6 +86,8 @@ final class FuzzTrips {
         StringBuilder text = new StringBuilder("title: " + one("Edges", "\"\u05d0\u05d1\u05d2 trip\"",
                 "Ñandú", "\u4e2d\u6587")
                 + "\nfilm: " + one("instant-mono-640", "negative-classic-100", "negative-slow-25")
+                + one("", "\nsheets-per-night: 1", "\nawake: {from: \"12:00\", until: \"11:59\"}",
+                "\nawake: {from: \"00:00\", until: \"00:00\"}")
                 + "\nsheets: "
                 + (1 + random.nextInt(4)) + "\nnights: {from: " + from + ", to: " + (to.isAfter(last) ? last
                 : to) + "}\nsites:\n");

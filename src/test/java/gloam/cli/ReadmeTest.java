@@ -92,7 +92,8 @@ class ReadmeTest {
         for (String block : blocks(Files.readAllLines(document), "yaml")) {
             Path trip = folder.resolve("shown.yaml");
             Files.writeString(trip, block.startsWith("wishes:")
-                    ? demo.substring(0, demo.indexOf("\nwishes:") + 1) + block : block);
+                    ? demo.substring(0, demo.indexOf("\nwishes:") + 1) + block
+                    : block.contains("sites:") ? block : demo + block);
             assertTrue(!TripFile.read(trip).trip().wishes().isEmpty());
         }
     }

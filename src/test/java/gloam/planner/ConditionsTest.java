@@ -33,7 +33,7 @@ class ConditionsTest {
 
     private static NightSky sky(LocalDate date, int stepMin) {
         return new NightSky(EPHEMERIS, Night.of(EPHEMERIS, Places.MID_NORTH, date), List.of(),
-                Optional.empty(), stepMin);
+                Optional.empty(), Optional.empty(), stepMin);
     }
 
     private static BitSet holds(Requirement what, Wish wish, NightSky sky) {

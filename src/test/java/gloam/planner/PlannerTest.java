@@ -103,7 +103,7 @@ class PlannerTest {
     void putsALevelTrailAtTransit() {
         Wish level = Trips.wish("level",
                 new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
-                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.One(Body.MARS));
+                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.MARS)));
         Plan.Window window = only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, level));
         double leanDeg = Math.abs(Math.IEEEremainder(window.trailDirection().degrees(), 180));
         assertTrue(leanDeg <= 3.2, window::toString);

@@ -12,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,9 +38,66 @@ final class RandomTrips {
         List<Wish> wishes = IntStream.range(0, 1 + random.nextInt(3)).mapToObj(i -> wish("wish " + i, random))
                 .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
-        return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
+        Trip trip = new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
                 1 + random.nextInt(4), Optional.empty(), wishes,
                 random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty());
+        return narrowed(trip, random);
+    }
+
+    /** A trip with hours and places of its own, and wishes with more of them, or one more. */
+    private static Trip narrowed(Trip trip, RandomGenerator random) {
+        LocalDate first = trip.firstNight();
+        LocalTime from = LocalTime.of(random.nextInt(24), random.nextInt(60));
+        Outings outings = switch (random.nextInt(12)) {
+            case 0 -> new Outings(Evenings.of(first.toString()), 500, Optional.empty(), Travel.NONE);
+            case 1 -> new Outings(Evenings.ALL, 1 + random.nextInt(2), Optional.empty(),
+                    Travel.NONE);
+            case 2 -> new Outings(Evenings.ALL, 500,
+                    Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))),
+                    Travel.NONE);
+            case 3 -> new Outings(Evenings.ALL, 500, Optional.empty(),
+                    new Travel(Duration.ofMinutes(random.nextInt(1500)), List.of()));
+            default -> Outings.ANY;
+        };
+        List<Wish> wishes = new ArrayList<>(trip.wishes());
+        if (wishes.size() < 3 && random.nextBoolean()) {
+            wishes.add(wish("wish " + wishes.size(), random).recording(new Wish.Records.Nothing()));
+        }
+        return new Trip(trip.title(), trip.sites(), first, trip.lastNight(), trip.camera(), trip.film(),
+                trip.sheets(), trip.preview(),
+                wishes.stream().map(wish -> narrowed(wish, random)).toList(), trip.forecast(),
+                trip.begun(), outings);
+    }
+
+    private static Wish narrowed(Wish wish, RandomGenerator random) {
+        return switch (random.nextInt(16)) {
+            case 0 -> limited(wish, wish.limits().at(List.of(SITES.get(random.nextInt(2)).name())));
+            case 1 -> limited(wish, wish.limits().with(Limits.MoonFrame.values()[random.nextInt(2)]));
+            case 2 -> wish.aim() instanceof Aim.Follow follow ? aimed(wish, new Aim.Follow(follow.target(),
+                    follow.levelWithin(), upFrom(random.nextInt(50)), Optional.empty(), follow.roll()))
+                    : wish;
+            case 3 -> wish.aim() instanceof Aim.Follow follow ? aimed(wish, new Aim.Follow(follow.target(),
+                    follow.levelWithin(), Between.ANY, Optional.of(new Sector(random.nextInt(360),
+                    random.nextDouble() * 360)), follow.roll())) : wish;
+            case 4 -> wish.recording(new Wish.Records.These(List.of(Body.MARS,
+                    Trips.stars().get(random.nextInt(60)))));
+            case 5 -> wish.tone() instanceof Wish.Tone.Near near
+                    ? wish.toned(new Wish.Tone.Near(near.stops(), 0.25)) : wish;
+            default -> wish;
+        };
+    }
+
+    private static Wish limited(Wish wish, Limits limits) {
+        return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(), wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(),
+                limits);
+    }
+
+    /** A wish that is aimed otherwise. */
+    static Wish aimed(Wish wish, Aim aim) {
+        return new Wish(wish.name(), aim, wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(), wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(),
+                wish.limits());
     }
 
     private static Forecast forecast(RandomGenerator random) {
@@ -84,7 +142,8 @@ final class RandomTrips {
     private static Wish.Records records(RandomGenerator random) {
         return switch (random.nextInt(4)) {
             case 0 -> new Wish.Records.AtLeast(1 + random.nextInt(8));
-            case 1 -> new Wish.Records.One(random.nextBoolean() ? Body.MARS : Body.JUPITER);
+            case 1 -> new Wish.Records.These(List.of(random.nextBoolean() ? Body.MARS
+                    : Body.JUPITER));
             default -> new Wish.Records.Nothing();
         };
     }

@@ -19,7 +19,8 @@ class TimetablePropertyTest {
     private static final double ROUNDING = 1e-9;
 
     /** A small random trip: at most 3 nights, 2 sites, 4 wishes, 4 offers a wish and night. */
-    private record Case(int[] repeats, int sheets, int changeoverMin, List<List<List<Offer>>> offers) {
+    private record Case(int[] repeats, int sheets, int perNight, int changeoverMin, int wayNights,
+            List<List<List<Offer>>> offers) {
 
         static Case of(long seed) {
             Random random = new Random(seed);
@@ -34,7 +35,8 @@ class TimetablePropertyTest {
                 }
                 nights.add(sites);
             }
-            return new Case(repeats, 1 + random.nextInt(5), random.nextInt(3), nights);
+            return new Case(repeats, 1 + random.nextInt(5), 1 + random.nextInt(4), random.nextInt(3),
+                    random.nextInt(3), nights);
         }
 
         private static List<Offer> evening(Random random, int wishes) {
@@ -50,42 +52,50 @@ class TimetablePropertyTest {
         }
 
         double bruteForce() {
-            return bruteForce(0, repeats, sheets);
+            return bruteForce(0, repeats, sheets, -1, 0);
         }
 
-        private double bruteForce(int night, int[] left, int sheetsLeft) {
+        private double bruteForce(int night, int[] left, int sheetsLeft, int before, int at) {
             if (night == offers.size()) {
                 return 0;
             }
-            double best = bruteForce(night + 1, left, sheetsLeft);
-            for (List<Offer> site : offers.get(night)) {
-                for (int subset = 1; subset < 1 << site.size(); subset++) {
+            double best = bruteForce(night + 1, left, sheetsLeft, before, at);
+            for (int site = 0; site < offers.get(night).size(); site++) {
+                boolean reached = before < 0 || fit(before, at, night, site);
+                for (int subset = 1; reached && subset < 1 << offers.get(night).get(site).size(); subset++) {
                     best = Math.max(best, worth(site, subset, night, left, sheetsLeft));
                 }
             }
             return best;
         }
 
-        private double worth(List<Offer> site, int subset, int night, int[] left, int sheetsLeft) {
+        /** A move takes so many nights. */
+        boolean fit(int night, int site, int later, int laterSite) {
+            return site == laterSite || later - night > wayNights;
+        }
+
+        private double worth(int place, int subset, int night, int[] left, int sheetsLeft) {
             int[] stillLeft = left.clone();
             List<Offer> chosen = new ArrayList<>();
+            List<Offer> site = offers.get(night).get(place);
             for (int i = 0; i < site.size(); i++) {
                 if ((subset >> i & 1) == 1) {
                     Offer offer = site.get(i);
                     boolean overlaps = chosen.stream().anyMatch(other ->
                             other.firstOpenMin() < close(offer) + changeoverMin
                                     && offer.firstOpenMin() < close(other) + changeoverMin);
-                    if (overlaps || --stillLeft[offer.wish()] < 0) {
+                    boolean again = chosen.stream().anyMatch(other -> other.wish() == offer.wish());
+                    if (overlaps || again || --stillLeft[offer.wish()] < 0) {
                         return 0;
                     }
                     chosen.add(offer);
                 }
             }
-            if (chosen.size() > sheetsLeft) {
+            if (chosen.size() > Math.min(sheetsLeft, perNight)) {
                 return 0;
             }
             return chosen.stream().mapToDouble(offer -> Gain.worth(offer.gain())).sum()
-                    + bruteForce(night + 1, stillLeft, sheetsLeft - chosen.size());
+                    + bruteForce(night + 1, stillLeft, sheetsLeft - chosen.size(), night, place);
         }
 
         private static int close(Offer offer) {
@@ -93,7 +103,17 @@ class TimetablePropertyTest {
         }
 
         Timetable.Choice choice() {
-            return new Timetable(repeats, sheets, changeoverMin).choose(offers);
+            return new Timetable(repeats, sheets, perNight, changeoverMin).moving(new Moves() {
+                @Override
+                public boolean stays(int night, int site, int later, int laterSite) {
+                    return site == laterSite;
+                }
+
+                @Override
+                public boolean fit(int night, int site, int later, int laterSite) {
+                    return Case.this.fit(night, site, later, laterSite);
+                }
+            }).choose(offers);
         }
     }
 
@@ -116,11 +136,18 @@ class TimetablePropertyTest {
         Case trip = Case.of(seed);
         Timetable.Choice choice = trip.choice();
         int[] served = new int[trip.repeats.length];
+        int before = -1;
         for (int number = 0; number < choice.nights().size(); number++) {
             Timetable.Night night = choice.nights().get(number);
             List<Timetable.Exposed> exposed = night.exposed();
             assertTrue(trip.offers.get(number).get(night.site()).containsAll(exposed.stream().map(one ->
                     Offer.at(one.wish(), one.openMin(), one.closeMin(), one.gain())).toList()));
+            assertTrue(exposed.size() <= trip.perNight);
+            if (!exposed.isEmpty()) {
+                assertTrue(before < 0 || trip.fit(before, choice.nights().get(before).site(), number,
+                        night.site()));
+                before = number;
+            }
             for (int i = 0; i < exposed.size(); i++) {
                 served[exposed.get(i).wish()]++;
                 assertTrue(i == 0 || exposed.get(i - 1).closeMin() + trip.changeoverMin <= exposed.get(i)

@@ -18,7 +18,7 @@ class TimetableTest {
     @Test
     void servesTheEarlierOfEqualNights() {
         List<List<Offer>> night = List.of(List.of(at(0, 0, 10, 1)));
-        Timetable.Choice choice = new Timetable(new int[] {1}, 3, 0).choose(List.of(night, night));
+        Timetable.Choice choice = new Timetable(new int[] {1}, 3, 3, 0).choose(List.of(night, night));
         assertEquals(1, choice.nights().get(0).exposed().size());
         assertEquals(0, choice.nights().get(1).exposed().size());
     }
@@ -37,9 +37,11 @@ class TimetableTest {
     }
 
     @Test
-    void repeatsAWishOnlyAsOftenAsAsked() {
-        List<Offer> three = List.of(at(0, 0, 1, 1), at(0, 2, 3, 1), at(0, 4, 5, 1));
-        assertEquals(List.of(0, 2), chosen(three, 5, 0, 2));
+    void repeatsAWishOnlyAsOftenAsAskedAndOnOtherNights() {
+        List<List<Offer>> night = List.of(List.of(at(0, 0, 1, 1), at(0, 2, 3, 1), at(0, 4, 5, 1)));
+        assertEquals(List.of(1, 1, 0), new Timetable(new int[] {2}, 5, 5, 0)
+                .choose(List.of(night, night, night))
+                .nights().stream().map(one -> one.exposed().size()).toList());
     }
 
     @Test
@@ -56,7 +58,7 @@ class TimetableTest {
         for (int wish = 0; wish < wishes; wish++) {
             evening.add(at(wish, 10 * wish, 10 * wish + 15, 1 + wish % 2));
         }
-        Timetable.Choice choice = new Timetable(repeats, 30, 0).choose(List.of(List.of(evening)));
+        Timetable.Choice choice = new Timetable(repeats, 30, 30, 0).choose(List.of(List.of(evening)));
         assertEquals(20, choice.worth(), 1e-9); // the ten wishes of worth 2 exclude their neighbours
         assertTrue(choice.bound() >= choice.worth());
         assertTrue(choice.bound() <= 30, "no more than every wish served");
@@ -77,7 +79,8 @@ class TimetableTest {
     /** The minutes at which what is chosen opens. */
     private static List<Integer> chosen(List<Offer> evening, int sheets, int changeoverMin,
                                        int... repeats) {
-        return new Timetable(repeats, sheets, changeoverMin).choose(List.of(List.of(evening))).nights().get(0)
+        return new Timetable(repeats, sheets, sheets, changeoverMin).choose(List.of(List.of(evening)))
+                .nights().get(0)
                 .exposed().stream().map(Timetable.Exposed::openMin).toList();
     }
 }

@@ -87,7 +87,7 @@ class TripTest {
     @Test
     void bodiesAreTheSunAndThePlanetsWanted() {
         Wish records = Trips.wish("again", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
-                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.One(Body.SATURN));
+                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.SATURN)));
         assertEquals(List.of(Body.SUN, Body.MARS, Body.SATURN), Trips.trip(TRIP.sites(), FIRST, 1, 1,
                 List.of(MARS, MOON, records, MARS)).bodies());
     }

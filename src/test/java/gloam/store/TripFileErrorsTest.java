@@ -103,6 +103,8 @@ class TripFileErrorsTest {
         sheets: 8 | forecast: c.csv¶sheets: 8 | 11:11 forecast: no file c.csv. Check the name and the folder you are in.
         exposure-min: {shortest: 20, longest: 180} | moon: {side: above} | 15:18 wishes[0].moon.side: expected ahead, \
         right, behind or left, found "above"
+        exposure-min: {shortest: 20, longest: 180} | time-of-night: late | 15:20 wishes[0].time-of-night: expected a \
+        section of keys, found "late". No file has that name either.
         exposure-min: {shortest: 20, longest: 180} | arc-deg: {least: 20, most: 10} | 15:14 wishes[0].arc-deg: most, 10, \
         is below least, 20. Put them in order.
         exposure-min: {shortest: 20, longest: 180} | time-of-night: {from: late, to: 01:00} | 15:27 \
@@ -111,7 +113,7 @@ class TripFileErrorsTest {
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
         name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
-        repeat, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, film.
+        repeat, bracket-stops, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, site, film.
         azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is out of range; give 0 … 360 deg
         altitude-deg: 42} | altitude-deg: 42}¶    follow: {body: mars} | 15:13 wishes[0].follow: stands beside \
         point; keep one of the two
@@ -123,7 +125,7 @@ class TripFileErrorsTest {
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: Vegga} | 14:20 wishes[0].follow.star: nothing in \
         the sky is named "Vegga"; did you mean Vega?
         point: {azimuth-deg: 0, altitude-deg: 42} | follow: {star: sun} | 14:20 wishes[0].follow.star: the Sun is \
-        never to be followed. Name something else
+        never to be pointed at. Name something else.
         name: w | name: w¶    sky: drak | 14:10 wishes[0].sky: expected dark, moonlit, dusk, dawn or any, found \
         "drak". Did you mean dark?
         name: w | name: w¶    tone-stops: -1¶    tone-at-most-stops: -2 | 15:25 wishes[0].tone-at-most-stops: stands \

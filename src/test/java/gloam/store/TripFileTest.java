@@ -154,7 +154,7 @@ class TripFileTest {
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
         assertEquals(new Wish("followed",
                 new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
-                Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.One(Body.MARS), anyLength,
+                Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)), anyLength,
                 Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
                 trip.wishes().get(1));
         assertEquals(new Aim.Follow(Star.at("star at 10, -20", 10, -20), Optional.empty(), Angle.ZERO),

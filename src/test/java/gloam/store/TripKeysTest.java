@@ -78,13 +78,13 @@ class TripKeysTest {
     @CsvSource(delimiter = '|', value = {
         "sites[].latitude-deg|degrees, -90 … 90|required",
         "sites[].extinction-mag|magnitudes, 0 … 2|default that of clear air at this height",
-        "camera.f-numbers|list of 1 … 60, each 0.7 … 512|required",
+        "camera.f-numbers|list of 1 … 60, each 0.7 … 512|one of f-numbers or pinhole-mm is required",
         "camera.focus-m|metres, 0.1 and more|default infinity",
         "camera.projection|rectilinear, equidistant or equisolid|default rectilinear",
         "wishes[].point|section|one of point, follow or pole is required",
         "wishes[].exposure-min.shortest|minutes, 0.0166667 … 1440|default 1",
         "wishes[].twilight-percent.most|percent, 0 … 100|''",
-        "wishes[].repeat|whole number, 1 … 100|default 1",
+        "wishes[].repeat|whole number, 1 … 100|default 1, or 3 with bracket-stops",
         "wishes[].time-of-night.from|time of day|required",
         "film.reciprocity.points[].metered-s|seconds, 0.000001 … 10000000|required",
         "nights.from|date|required"})
@@ -99,7 +99,8 @@ class TripKeysTest {
         Map<String, Long> count = tops.stream()
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         count.forEach((top, all) -> assertEquals(all, tops.lastIndexOf(top) - tops.indexOf(top) + 1, top));
-        assertEquals(List.of("title", "sites", "nights", "camera", "film", "sheets", "preview", "forecast",
+        assertEquals(List.of("title", "sites", "nights", "evenings", "awake", "travel-min", "travel",
+                "camera", "film", "sheets", "sheets-per-night", "preview", "forecast",
                 "wishes"), tops.stream().distinct().toList());
     }
 

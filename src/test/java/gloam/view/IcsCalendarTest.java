@@ -38,9 +38,10 @@ class IcsCalendarTest {
             Interval.lasting(Instant.parse("2027-02-14T20:00:00Z"), Duration.ofHours(1)));
 
     private static Timetable timetable(Wish.SkyKind sky) {
-        Wish stars = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44), sky,
-                new Wish.Tone.Free()), 2, 1);
-        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of(stars));
+        Wish.Tone any = new Wish.Tone.Free();
+        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2,
+                List.of(Trips.pointed("stars", Direction.ofDegrees(0, 44), sky, any),
+                Trips.pointed("more stars", Direction.ofDegrees(0, 44), sky, any)));
         FormerPlan former = new FormerPlan(trip.identity(), List.of(), List.of(GONE));
         return Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), trip, Optional.of(former), NOW,
                 Progress.NONE);
