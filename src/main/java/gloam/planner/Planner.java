@@ -109,9 +109,10 @@ public final class Planner {
             Timetable.Exposed one = exposed.get(number);
             int latestMin = number + 1 == exposed.size() ? night.sky().clock().minutes()
                     : exposed.get(number + 1).openMin() - trip.changeoverMin();
-            return new ShotFigures(trip, trip.wishes().get(one.wish()), equipment.get(one.wish()),
-                    night.sky(), ephemeris,
-                    stars).window(firstSheet + number, night.exposure(one, latestMin), one.worth());
+            ExposureChoice exposure = night.exposure(one, latestMin);
+            return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
+                    ephemeris, stars)
+                    .window(firstSheet + number, exposure, night.cloud(exposure), one.worth());
         }).toList();
     }
 
@@ -120,8 +121,8 @@ public final class Planner {
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
             cautions.add(new Caution.NotProvenBest(choice.worth() / choice.bound()));
         }
-        if (trip.forecast().isEmpty()) {
-            cautions.add(new Caution.NoForecast());
+        if (!trip.forecast().forecast()) {
+            cautions.add(new Caution.NoForecast(trip.forecast().clearPriorPercent()));
         }
         trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
             double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(),

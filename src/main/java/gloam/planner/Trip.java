@@ -2,12 +2,10 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Night;
-import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Range;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -31,23 +29,18 @@ import java.util.stream.Stream;
  * @param sheets     how many sheets may be spent, 1 to 500
  * @param preview    a digital test frame that looked right, if one was made
  * @param wishes     the pictures wanted
- * @param forecast   the weather, where it is known
+ * @param forecast   the weather, as far as it is known
  * @param begun      how far it has gone, where it has begun
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
                    FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
-                   Optional<Forecast> forecast, Optional<Begun> begun) {
+                   Weather forecast, Optional<Begun> begun) {
 
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("sheets", 1, 500, "");
 
     /** Allowed numbers of sheets spent. */
     public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
-
-    /**
-     * Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned.
-     */
-    private static final double UNFORECAST = 0.5;
 
     /** Copies the lists; refuses a number of sheets outside its range with {@link gloam.units.BadInput}. */
     public Trip {
@@ -60,7 +53,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
             FilmStock film,
                 int sheets, Optional<Preview> preview, List<Wish> wishes) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(),
+        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Weather.UNKNOWN,
                 Optional.empty());
     }
 
@@ -149,14 +142,6 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
      */
     public List<LocalDate> dates() {
         return Night.evenings(sites, firstNight, lastNight);
-    }
-
-    /**
-     * The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link
-     * #UNFORECAST}.
-     */
-    double clearChance(Interval span) {
-        return forecast.map(weather -> weather.clearChance(span).orElse(UNFORECAST)).orElse(1.0);
     }
 
     /** The Sun, and the planets that wishes follow or must record. */

@@ -167,6 +167,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv
+            # least-clear-percent: 30
+            # clear-prior-percent: 50
 
             """;
 

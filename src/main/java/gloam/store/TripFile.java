@@ -7,6 +7,7 @@ import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
+import gloam.planner.Weather;
 import gloam.planner.Wish;
 import gloam.units.Range;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -69,11 +71,16 @@ public final class TripFile {
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
+        Value<Double> leastClear = fields.numberOr("least-clear-percent", Weather.USUAL_LEAST_CLEAR_PERCENT,
+                Weather.LEAST_CLEAR);
+        Value<Double> clearPrior = fields.numberOr("clear-prior-percent", Weather.USUAL_CLEAR_PRIOR_PERCENT,
+                Weather.CLEAR_PRIOR);
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera));
         fields.noOthers();
         Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
-                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty());
+                film.get(), sheets.get(), preview.get(), wishes.get(),
+                new Weather(forecast.get(), Map.of(), leastClear.get(), clearPrior.get()), Optional.empty());
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 

@@ -9,6 +9,7 @@ import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.units.Finite;
+import gloam.units.Interval;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -30,6 +31,7 @@ import java.util.stream.Collectors;
  * @param film         the film
  * @param sheets       sheets carried
  * @param preview      the digital test frame that looked right: one element, or none if there was no frame
+ * @param weather      what is known of the weather
  * @param wishes       the pictures wanted
  * @param defaultsUsed each default used, one for every value that the file omits
  */
@@ -37,7 +39,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         LocalDate firstNight,
                           LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
                           List<PreviewRow> preview,
-                          List<WishRow> wishes, List<String> defaultsUsed) implements Report {
+                          WeatherRow weather, List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     private static final int TERMS = 10;
 
@@ -51,7 +53,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 trip.sheets(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
                         frame.exposure().toNanos() * 1e-9)).toList(),
-                trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
+                WeatherRow.of(trip), trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
 
     @Override
@@ -64,6 +66,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "sheets", String.valueOf(sheets()));
         preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
                 + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
+        add(document, "weather", words(weather()));
         document.gap();
         document.heading(2, "Wishes");
         wishes().forEach(wish -> add(document, wish.name(), words(wish)));
@@ -97,6 +100,18 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
                 + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
                 + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+    }
+
+    private static String words(WeatherRow weather) {
+        return (weather.forecasts().isEmpty() ? "no forecast" : weather.forecasts().stream()
+                .map(forecast -> "forecast for " + forecast.site() + " " + moment(forecast.from()) + " … "
+                + moment(forecast.to())).collect(Collectors.joining("; ")))
+                + "; without one a sky is clear with a chance of " + Wording.plain(weather.clearPriorPercent())
+                + " %; sheets stay at home below " + Wording.plain(weather.leastClearPercent()) + " %";
+    }
+
+    private static String moment(OffsetDateTime at) {
+        return Wording.date(at.toLocalDate()) + " " + Wording.minute(at);
     }
 
     private static String words(FilmRow film) {
@@ -160,6 +175,31 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
             FilmStock film = check.trip().film();
             return new FilmRow(film.name(), film.iso(), Label.of(film.kind()), film.layers().size(),
                     check.failureStops(), film.source());
+        }
+    }
+
+    /**
+     * What is known of the weather.
+     *
+     * @param leastClearPercent where the forecast leaves less chance of a clear sky, sheets stay at home
+     * @param clearPriorPercent the chance of a clear sky without a forecast
+     * @param forecasts         the forecast that counts for each site that has one
+     */
+    public record WeatherRow(double leastClearPercent, double clearPriorPercent, List<ForecastRow> forecasts) {
+
+        static WeatherRow of(Trip trip) {
+            return new WeatherRow(trip.forecast().leastClearPercent(), trip.forecast().clearPriorPercent(),
+                    trip.sites().stream().flatMap(site -> trip.forecast().covers(site).stream()
+                    .map(span -> ForecastRow.of(site, span))).toList());
+        }
+    }
+
+    /** From when to when the forecast for a site reaches. */
+    public record ForecastRow(String site, OffsetDateTime from, OffsetDateTime to) {
+
+        static ForecastRow of(Site site, Interval span) {
+            SiteClock clock = new SiteClock(site.zone());
+            return new ForecastRow(site.name(), clock.at(span.start()), clock.at(span.endExclusive()));
         }
     }
 

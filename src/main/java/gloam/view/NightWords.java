@@ -73,6 +73,7 @@ final class NightWords {
                     + " mag/arcsec2; the plan uses the " + Wording.number(preview.siteMag(), 1)
                     + " stated for " + preview.site();
         }
-        return "cloud is unknown: no forecast was given, so every window counts as clear";
+        return "cloud is unknown: no forecast was given, so every window counts as clear with a chance of "
+                + Wording.plain(((Caution.NoForecast) caution).clearPercent()) + " %";
     }
 }

@@ -8,6 +8,7 @@ import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.film.FilmStock;
 import gloam.gear.Site;
+import gloam.planner.CloudCover;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.units.Finite;
@@ -149,7 +150,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
                             double trailDirectionDeg,
-                            MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
+                            MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
                             String reason) {
 
         static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
@@ -166,7 +167,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
-                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
+                    MoonRow.of(window.open().middle(), window.moon(), clock), window.cloud(),
                     window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }

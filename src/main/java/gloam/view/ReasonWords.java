@@ -38,7 +38,6 @@ final class ReasonWords {
                 case SHEETS_SPENT -> "all sheets go to wishes worth more";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
-                case OVERCAST -> "the sky will hardly be clear";
             };
         } else if (reason instanceof Reason.Served served) {
             return "served on " + served.on().stream().map(LocalDate::toString)
@@ -48,6 +47,8 @@ final class ReasonWords {
                     + (taken.by().size() == 1 ? " uses that time" : " use that time");
         } else if (reason instanceof Reason.Never never) {
             return RequirementWords.never(never.what(), night);
+        } else if (reason instanceof Reason.Overcast overcast) {
+            return overcast(overcast);
         } else if (reason instanceof Reason.Exclusive exclusive) {
             return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
                     + spans(exclusive.holds())
@@ -55,6 +56,12 @@ final class ReasonWords {
                     + spans(exclusive.otherHolds());
         }
         return exposure(reason, wish);
+    }
+
+    private String overcast(Reason.Overcast overcast) {
+        return Math.round(100 * overcast.cloud().clearChance()) == 0 ? "overcast by the forecast"
+                : times.span(overcast.open()) + " " + WindowWords.cloud(overcast.cloud())
+                + " at best, sheets stay at home below " + Wording.plain(overcast.leastPercent()) + " %";
     }
 
     private String spans(List<Interval> spans) {
@@ -176,6 +183,7 @@ final class ReasonWords {
             case TONE -> "with tone " + stops(changed.amount()) + " " + from;
             case RECORDS -> from + " if less needs to record";
             case SKY -> "under any sky " + from;
+            case CLEAR -> "with least-clear-percent " + Wording.plain(changed.amount()) + " " + from;
         };
     }
 

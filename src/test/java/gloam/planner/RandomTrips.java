@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
@@ -39,7 +40,15 @@ final class RandomTrips {
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
                 1 + random.nextInt(4), Optional.empty(), wishes,
-                random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty());
+                random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN, Optional.empty());
+    }
+
+    /** Forecasts for all sites or for one, and any chances. */
+    static Weather weather(RandomGenerator random, List<Site> sites) {
+        boolean everywhere = random.nextBoolean();
+        return new Weather(everywhere ? Optional.of(forecast(random)) : Optional.empty(),
+                everywhere && random.nextBoolean() ? Map.of() : Map.of(sites.get(0).name(), forecast(random)),
+                10 * random.nextInt(5), 10 * (1 + random.nextInt(9)));
     }
 
     private static Forecast forecast(RandomGenerator random) {

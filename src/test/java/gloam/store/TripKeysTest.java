@@ -100,7 +100,7 @@ class TripKeysTest {
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         count.forEach((top, all) -> assertEquals(all, tops.lastIndexOf(top) - tops.indexOf(top) + 1, top));
         assertEquals(List.of("title", "sites", "nights", "camera", "film", "sheets", "preview", "forecast",
-                "wishes"), tops.stream().distinct().toList());
+                "least-clear-percent", "clear-prior-percent", "wishes"), tops.stream().distinct().toList());
     }
 
     private static TripKey key(String path) {
