@@ -14,6 +14,13 @@ public sealed interface Caution {
     record NoForecast(double clearPercent) implements Caution { }
 
     /**
+     * The sky of a site is that of a preview frame, in mag/arcsec².
+     *
+     * @param site the site's name
+     */
+    record SkyByPreview(double frameMag, String site) implements Caution { }
+
+    /**
      * A preview frame shows another sky than a site states.
      *
      * @param frameMag the sky of the frame, in mag/arcsec²

@@ -4,7 +4,6 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
-import gloam.exposure.FilmPlane;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -124,11 +123,12 @@ public final class Planner {
         if (!trip.forecast().forecast()) {
             cautions.add(new Caution.NoForecast(trip.forecast().clearPriorPercent()));
         }
-        trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
-            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(),
-                    preview.iso(), preview.exposure().toNanos() * 1e-9).magArcsec2();
-            if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
-                cautions.add(new Caution.PreviewDisagrees(frameMag, site.darkSkyMagArcsec2(), site.name()));
+        trip.sites().forEach(site -> trip.preview().sky(site, trip.camera().lens()).ifPresent(sky -> {
+            if (trip.preview().sets(site)) {
+                cautions.add(new Caution.SkyByPreview(sky.magArcsec2(), site.name()));
+            } else if (Math.abs(sky.magArcsec2() - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
+                cautions.add(new Caution.PreviewDisagrees(sky.magArcsec2(), site.darkSkyMagArcsec2(),
+                        site.name()));
             }
         }));
         return cautions;

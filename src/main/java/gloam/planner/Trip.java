@@ -27,13 +27,13 @@ import java.util.stream.Stream;
  * @param camera     the camera carried
  * @param film       the film carried, for wishes that name no other
  * @param sheets     how many sheets may be spent, 1 to 500
- * @param preview    a digital test frame that looked right, if one was made
+ * @param preview    digital test frames that looked right
  * @param wishes     the pictures wanted
  * @param forecast   the weather, as far as it is known
  * @param begun      how far it has gone, where it has begun
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
+                   FilmStock film, int sheets, Previews preview, List<Wish> wishes,
                    Weather forecast, Optional<Begun> begun) {
 
     /** Allowed numbers of sheets. */
@@ -52,8 +52,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** A trip into unknown weather. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
             FilmStock film,
-                int sheets, Optional<Preview> preview, List<Wish> wishes) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Weather.UNKNOWN,
+                int sheets, List<Wish> wishes) {
+        this(title, sites, firstNight, lastNight, camera, film, sheets, Previews.NONE, wishes,
+                Weather.UNKNOWN,
                 Optional.empty());
     }
 

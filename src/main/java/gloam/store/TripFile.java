@@ -63,7 +63,8 @@ public final class TripFile {
         String fileName = source.path().getFileName().toString();
         Value<String> title = fields.orDefault("title", fileName, fileName, Item::text);
         fields.defaultRule("title", "the file's name");
-        Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
+        boolean metered = fields.has("preview");
+        Value<List<SiteSection>> sites = fields.required("sites", value -> SiteSection.sites(value, metered));
         Value<Nights> nights = fields.required("nights", TripFile::nights);
         Value<Camera> camera = fields.required("camera", CameraSection::camera);
         Value<FilmStock> film = fields.required("film", FilmFile::film);
@@ -78,9 +79,13 @@ public final class TripFile {
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera));
         fields.noOthers();
-        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
-                film.get(), sheets.get(), preview.get(), wishes.get(),
-                new Weather(forecast.get(), Map.of(), leastClear.get(), clearPrior.get()), Optional.empty());
+        List<Value<Site>> lit = sites.get().stream().map(site -> site.lit(preview, camera)).toList();
+        Map<String, Value<Forecast>> forecasts = SiteSection.forecasts(sites.get(), nights);
+        Weather weather = new Weather(forecast.get(), Value.all(forecasts), leastClear.get(),
+                clearPrior.get());
+        Trip trip = new Trip(title.get(), lit.stream().map(Value::get).toList(), nights.get().from,
+                nights.get().to, camera.get(), film.get(), sheets.get(),
+                SiteSection.previews(preview.get(), sites.get()), wishes.get(), weather, Optional.empty());
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
     }
 
@@ -118,7 +123,7 @@ public final class TripFile {
         return ChronoUnit.DAYS.between(first, last) + 1;
     }
 
-    private static Preview preview(Item item) {
+    static Preview preview(Item item) {
         Fields fields = item.fields();
         Value<FNumber> fNumber = fields.required("f-number", CameraSection::fNumber);
         Value<Double> iso = fields.number("iso", Preview.ISO);
@@ -127,6 +132,6 @@ public final class TripFile {
         return new Preview(fNumber.get(), iso.get(), Duration.ofNanos(Math.round(exposureS.get() * 1e9)));
     }
 
-    private record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
+    record Nights(LocalDate from, LocalDate to, OptionalInt stay) {
     }
 }

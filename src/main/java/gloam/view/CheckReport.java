@@ -7,6 +7,8 @@ import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
+import gloam.light.SkyBrightness;
+import gloam.planner.Preview;
 import gloam.planner.Trip;
 import gloam.units.Finite;
 import gloam.units.Interval;
@@ -16,6 +18,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -39,7 +42,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         LocalDate firstNight,
                           LocalDate lastNight, CameraRow camera, FilmRow film, int sheets,
                           List<PreviewRow> preview,
-                          WeatherRow weather, List<WishRow> wishes, List<String> defaultsUsed) implements Report {
+                          WeatherRow weather, List<WishRow> wishes, List<String> defaultsUsed)
+        implements Report {
 
     private static final int TERMS = 10;
 
@@ -47,12 +51,10 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
-                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
-                        .toList(),
+                trip.sites().stream().map(site -> TripSiteRow.of(site, trip)).toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
-                trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
-                        frame.exposure().toNanos() * 1e-9)).toList(),
+                trip.preview().everywhere().stream().map(PreviewRow::of).toList(),
                 WeatherRow.of(trip), trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
 
@@ -64,8 +66,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "camera", words(camera()));
         add(document, "film", words(film()));
         add(document, "sheets", String.valueOf(sheets()));
-        preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
-                + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
+        preview().forEach(frame -> add(document, "preview", words(frame)));
         add(document, "weather", words(weather()));
         document.gap();
         document.heading(2, "Wishes");
@@ -86,9 +87,22 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     private static String words(TripSiteRow site) {
         Site place = site.site();
         return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
-                + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
+                + " mag/arcsec²" + shownByFrame(site) + ", extinction "
+                + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
                 : "level horizon");
+    }
+
+    private static String shownByFrame(TripSiteRow site) {
+        return site.frameSkyMagArcsec2().isEmpty() ? "" : (site.skyByFrame() ? " by the preview frame"
+                : " as stated, " + Wording.number(site.frameSkyMagArcsec2().getAsDouble(), 1)
+                + " by the preview frame")
+                + site.preview().map(frame -> " (" + words(frame) + ")").orElse("");
+    }
+
+    private static String words(PreviewRow frame) {
+        return Wording.fNumber(frame.fNumber()) + ", ISO " + Wording.plain(frame.iso()) + ", "
+                + Wording.plain(frame.exposureS()) + " s";
     }
 
     private static String words(CameraRow camera) {
@@ -106,8 +120,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return (weather.forecasts().isEmpty() ? "no forecast" : weather.forecasts().stream()
                 .map(forecast -> "forecast for " + forecast.site() + " " + moment(forecast.from()) + " … "
                 + moment(forecast.to())).collect(Collectors.joining("; ")))
-                + "; without one a sky is clear with a chance of " + Wording.plain(weather.clearPriorPercent())
-                + " %; sheets stay at home below " + Wording.plain(weather.leastClearPercent()) + " %";
+                + "; without one a sky is clear with a chance of "
+                + Wording.plain(weather.clearPriorPercent()) + " %; sheets stay at home below "
+                + Wording.plain(weather.leastClearPercent()) + " %";
     }
 
     private static String moment(OffsetDateTime at) {
@@ -138,8 +153,24 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return String.join("; ", parts);
     }
 
-    /** A site and the number of points in its skyline; 1 for a level horizon. */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
+    /**
+     * A site.
+     *
+     * @param skylinePoints      number of points in its skyline; 1 for a level horizon
+     * @param preview            a digital frame made there that looked right
+     * @param frameSkyMagArcsec2 the sky that its frame shows, or that of the trip
+     * @param skyByFrame         whether its dark sky is the frame's, since none is stated
+     */
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, Optional<PreviewRow> preview,
+                              OptionalDouble frameSkyMagArcsec2, boolean skyByFrame) {
+
+        static TripSiteRow of(Site site, Trip trip) {
+            Optional<SkyBrightness> sky = trip.preview().sky(site, trip.camera().lens());
+            return new TripSiteRow(site, site.skyline().points().size(),
+                    Optional.ofNullable(trip.preview().bySite().get(site.name())).map(PreviewRow::of),
+                    sky.map(shown -> OptionalDouble.of(shown.magArcsec2())).orElse(OptionalDouble.empty()),
+                    trip.preview().sets(site));
+        }
     }
 
     /**
@@ -185,7 +216,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
      * @param clearPriorPercent the chance of a clear sky without a forecast
      * @param forecasts         the forecast that counts for each site that has one
      */
-    public record WeatherRow(double leastClearPercent, double clearPriorPercent, List<ForecastRow> forecasts) {
+    public record WeatherRow(double leastClearPercent, double clearPriorPercent,
+                             List<ForecastRow> forecasts) {
 
         static WeatherRow of(Trip trip) {
             return new WeatherRow(trip.forecast().leastClearPercent(), trip.forecast().clearPriorPercent(),
@@ -205,5 +237,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
     /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */
     public record PreviewRow(double fNumber, double iso, double exposureS) {
+
+        static PreviewRow of(Preview frame) {
+            return new PreviewRow(frame.fNumber().marked(), frame.iso(), frame.exposure().toNanos() * 1e-9);
+        }
     }
 }

@@ -107,7 +107,7 @@ final class WindowWords {
                 + Wording.percent(cloud.meanFraction())
                 + (Wording.percent(cloud.mostFraction()).equals(Wording.percent(cloud.meanFraction())) ? ""
                 : ", " + Wording.percent(cloud.mostFraction()) + " at most")
-                + (cloud.coveredMin() == 0 ? "" : ", covered for " + Wording.lasting(60.0 * cloud.coveredMin()))
-                + ")";
+                + (cloud.coveredMin() == 0 ? ""
+                : ", covered for " + Wording.lasting(60.0 * cloud.coveredMin())) + ")";
     }
 }

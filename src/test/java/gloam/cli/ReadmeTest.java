@@ -95,6 +95,7 @@ class ReadmeTest {
             Path trip = folder.resolve("shown.yaml");
             Files.writeString(trip, block.startsWith("wishes:")
                     ? demo.substring(0, demo.indexOf("\nwishes:") + 1) + block
+                    : block.startsWith("sites:") ? block + demo.substring(demo.indexOf("\nnights:"))
                     : block.contains("sites:") ? block : demo + "\n" + block);
             assertTrue(!TripFile.read(trip).trip().wishes().isEmpty());
         }

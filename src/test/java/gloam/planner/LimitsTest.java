@@ -150,8 +150,8 @@ class LimitsTest {
                 row(turn.minusSeconds(60), 0.9), row(turn, 0.05), row(turn.plusSeconds(86_400), 0.05)));
         Plan plan = plan(new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(),
                 plain.camera(),
-                plain.film(), plain.sheets(), plain.preview(), plain.wishes(), Weather.of(Optional.of(forecast)),
-                Optional.empty()));
+                plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
+                Weather.of(Optional.of(forecast)), Optional.empty()));
         assertTrue(plan.nights().get(0).windows().isEmpty());
         Plan.Window window = plan.nights().get(1).windows().get(0);
         assertEquals(0.95, window.cloud().orElseThrow().clearChance(), 1e-9);
@@ -193,7 +193,8 @@ class LimitsTest {
         Instant now = Trips.DARK_NIGHT.atTime(20, 0).atZone(Places.MID_NORTH.zone()).toInstant();
         Trip begun = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(),
                 plain.camera(), plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
-                Weather.of(Optional.of(new Forecast(List.of(row(now, 0.5), row(now.plusSeconds(3600), 0.5))))),
+                Weather.of(Optional.of(new Forecast(List.of(row(now, 0.5),
+                row(now.plusSeconds(3600), 0.5))))),
                 Optional.of(new Trip.Begun(now, 1, List.of("dark"), plain.firstNight())));
         assertEquals(begun, begun.withFilms(UnaryOperator.identity()));
     }

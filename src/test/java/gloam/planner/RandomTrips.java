@@ -39,7 +39,7 @@ final class RandomTrips {
                 .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         return new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
-                1 + random.nextInt(4), Optional.empty(), wishes,
+                1 + random.nextInt(4), Previews.NONE, wishes,
                 random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN, Optional.empty());
     }
 
