@@ -2,6 +2,8 @@ package gloam.cli;
 
 import gloam.answer.SheetPictures;
 import gloam.answer.Timetable;
+import gloam.ephemeris.Night;
+import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Trip;
@@ -11,6 +13,7 @@ import gloam.units.BadInput;
 import gloam.view.OutputFormat;
 import gloam.view.PlanReport;
 import gloam.view.Report;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +24,11 @@ final class PlanCommand extends ReportingCommand {
 
     private final Option<Moment> fromNow = option("--from-now", "INSTANT", Moment.class,
             "Plan the rest of the trip from this moment on, for example after a failure.");
+
+    private final Option<LocalDate> night = option("--night", "DATE", LocalDate.class,
+            "Plan this evening alone, and what is left of it if the sky clears only later.");
+
+    private final Option<Boolean> tonight = flag("--tonight", "The same for the rest of this evening.");
 
     private final Option<Integer> spent = option("--spent", "N", Integer.class,
             "Sheets already used (default: ${DEFAULT-VALUE}).").byDefault("0");
@@ -42,10 +50,14 @@ final class PlanCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         Trip trip = place.trip().orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
+        if (previous.given() && (night.given() || tonight.given())) {
+            throw new BadInput("--previous would cancel what other nights have; leave it out with "
+                    + (night.given() ? "--night" : "--tonight"));
+        }
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
         Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),
-                fitted.trip(rest(trip), this::note), former, session.now(), progress("nights looked at"));
+                fitted.trip(rest(trip, session), this::note), former, session.now(), progress("nights looked at"));
         PlanReport report = PlanReport.of(timetable, session.now());
         return wants(OutputFormat.HTML)
                 ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(),
@@ -62,15 +74,21 @@ final class PlanCommand extends ReportingCommand {
         return former;
     }
 
-    private Trip rest(Trip trip) {
-        if (!fromNow.given()) {
-            if (spent.get() > 0 || !done.get().isEmpty()) {
-                throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
-            }
+    private Trip rest(Trip trip, Session session) {
+        boolean begins = fromNow.given() || night.given() || tonight.given();
+        if (!begins && (spent.get() > 0 || !done.get().isEmpty())) {
+            throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
+        } else if (tonight.given() && (fromNow.given() || night.given())) {
+            throw new BadInput("--tonight begins now; leave out " + (night.given() ? "--night" : "--from-now"));
+        } else if (!begins) {
             return trip;
         }
-        Trip rest = FromOption.of("--from-now",
-                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone())));
+        Site first = trip.sites().get(0);
+        Trip begun = fromNow.given() ? FromOption.of("--from-now",
+                () -> trip.rest(fromNow.get().in(first.zone()))) : trip;
+        Trip rest = tonight.given() ? FromOption.of("--tonight", () -> trip.rest(session.now())
+                .evening(Night.eveningOf(first, session.now())))
+                : night.given() ? FromOption.of("--night", () -> begun.evening(night.get())) : begun;
         Trip carried = FromOption.of("--spent", () -> rest.withSpent(spent.get()));
         return FromOption.of("--done", () -> carried.without(done.get()));
     }

@@ -18,8 +18,10 @@ import java.util.Optional;
  * @param trip     the trip planned
  * @param nights   its nights in order, each at the site chosen for it
  * @param cautions what this timetable leaves open or takes for granted; often none
+ * @param otherwise what to do when the sky does not keep to it
  */
-public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
+public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
+                   Alternatives otherwise) {
 
     /** Copies the lists. */
     public Plan {

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -51,8 +52,8 @@ public final class Planner {
         List<Equipment> equipment = Equipment.all(trip);
         List<List<EveningOffers>> evenings = evenings(trip, equipment);
         Timetable.Choice choice = choice(trip, evenings);
-        Refusals refusals = new Refusals(trip,
-                night -> new SiteNight(trip, equipment, ephemeris, stars, night), evenings, choice.nights());
+        Function<Night, SiteNight> met = night -> new SiteNight(trip, equipment, ephemeris, stars, night);
+        Refusals refusals = new Refusals(trip, met, evenings, choice.nights());
         int[] firstSheet = new int[evenings.size()];
         int sheet = trip.spent() + 1;
         for (int night = 0; night < firstSheet.length; night++) {
@@ -63,13 +64,14 @@ public final class Planner {
             Timetable.Night chosen = choice.nights().get(night);
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Night there = evenings.get(night).get(site).night();
-            SiteNight met = new SiteNight(trip, equipment, ephemeris, stars, there);
+            SiteNight spent = met.apply(there);
             return new Plan.NightPlan(there,
-                    windows(trip, equipment, met, chosen.exposed(), firstSheet[night]),
+                    windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site), Note.of(trip, there),
-                    trip.wishes().isEmpty() ? List.of() : met.sky().course());
+                    trip.wishes().isEmpty() ? List.of() : spent.sky().course());
         }).toList();
-        return new Plan(trip, nights, cautions(trip, choice));
+        return new Plan(trip, nights, cautions(trip, choice),
+                new LeftOver(trip, evenings, choice.nights()).alternatives(met));
     }
 
     /** What the timetable of a trip is worth, without the figures of its exposures. */

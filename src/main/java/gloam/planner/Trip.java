@@ -80,6 +80,22 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     }
 
     /**
+     * One evening of the trip alone, which stays the same trip to calendars.
+     *
+     * @throws BadInput when it is none of the trip's
+     */
+    public Trip evening(LocalDate date) {
+        if (!dates().contains(date)) {
+            throw new BadInput(date + " is none of the nights " + firstNight + " … " + lastNight
+                    + "; give one of them");
+        }
+        Instant noon = sites.stream().map(site -> Night.spanOf(site, date).start()).min(Instant::compareTo)
+                .orElseThrow();
+        return new Trip(title, sites, date, date, camera, film, sheets, preview, wishes, forecast,
+                begun.or(() -> Optional.of(new Begun(noon, 0, List.of(), firstNight))));
+    }
+
+    /**
      * The same trip with some sheets gone, where it has begun.
      *
      * @throws BadInput when no sheet is left

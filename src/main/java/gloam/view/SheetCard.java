@@ -42,6 +42,7 @@ final class SheetCard {
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
+        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
         return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part.text(window.reason()), STEPS, BLANKS);
