@@ -63,10 +63,11 @@ final class PlanText {
         NightTimes times = report.nights().get(0).times();
         document.gap();
         document.heading(2, "If it clears only later");
-        report.ifClears().forEach(later -> document.item("by " + times.about(later.clearAt().toInstant()) + ": "
-                + (later.windows().isEmpty() ? "nothing is left" : later.windows().stream()
+        report.ifClears().forEach(later -> document.item("by " + times.about(later.clearAt().toInstant())
+                + ": " + (later.windows().isEmpty() ? "nothing is left" : later.windows().stream()
                 .map(window -> times.opens(window.openAt().toInstant()) + "–"
-                + times.closes(window.closeAt().toInstant()) + " " + window.wish() + " at " + Wording.fNumber(window.fNumber()))
+                + times.closes(window.closeAt().toInstant()) + " " + window.wish() + " at "
+                + Wording.fNumber(window.fNumber()))
                 .collect(Collectors.joining("; ")))));
     }
 
