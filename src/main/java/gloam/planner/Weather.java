@@ -4,8 +4,12 @@ import gloam.field.Forecast;
 import gloam.gear.Site;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What is known of the weather of a trip.
@@ -28,6 +32,8 @@ public record Weather(Optional<Forecast> everywhere, Map<String, Forecast> bySit
     public static final double USUAL_LEAST_CLEAR_PERCENT = 30;
     /** A coin tossed: common practice, no source. */
     public static final double USUAL_CLEAR_PRIOR_PERCENT = 50;
+    private static final Duration STEP = Duration.ofMinutes(5);
+
     /** No forecast at all. */
     public static final Weather UNKNOWN = of(Optional.empty());
 
@@ -51,6 +57,14 @@ public record Weather(Optional<Forecast> everywhere, Map<String, Forecast> bySit
     /** The span that the forecast for a site covers, if there is one. */
     public Optional<Interval> covers(Site site) {
         return at(site).map(Forecast::covers);
+    }
+
+    /** The mean share of the sky that is clear over some spans at a site; empty where no forecast reaches. */
+    public OptionalDouble clearShare(Site site, List<Interval> spans) {
+        return at(site).map(forecast -> spans.stream()
+                .flatMap(span -> Stream.iterate(span.start(), span::contains, at -> at.plus(STEP)))
+                .flatMapToDouble(at -> forecast.cloudAt(at).stream()).map(cloud -> 1 - cloud).average())
+                .orElse(OptionalDouble.empty());
     }
 
     /** Whether there is any forecast. */
