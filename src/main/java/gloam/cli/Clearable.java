@@ -9,6 +9,7 @@ enum Clearable {
     KEPT("--kept"),
     SPOILED_BY("--spoiled-by"),
     NOTE("--note"),
+    WISH("--wish"),
     BATCH("--batch"),
     TEMPERATURE("--temperature"),
     AIM("--azimuth", "--altitude", "--plan"),

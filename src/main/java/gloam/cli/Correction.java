@@ -5,6 +5,7 @@ import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Outcome;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -48,6 +49,11 @@ record Correction(Entry before, List<Clearable> cleared) {
                 clears(Clearable.FAINTEST) ? OptionalDouble.empty() : was.faintestMag(),
                 was.kept().filter(kept -> !clears(Clearable.KEPT)),
                 clears(Clearable.SPOILED_BY) ? List.of() : was.spoiledBy());
+    }
+
+    /** The wish that it serves. */
+    Optional<String> wish() {
+        return before.wish().filter(name -> !clears(Clearable.WISH));
     }
 
     /** Whatever else was said of it. */

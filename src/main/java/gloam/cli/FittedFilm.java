@@ -27,9 +27,13 @@ final class FittedFilm extends OptionGroup {
                 .orElse(trip);
     }
 
+    /** The journal, if one is given. */
+    Optional<Journal> journal() {
+        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file())));
+    }
+
     private Optional<Journal> journal(Consumer<String> notes) {
-        return file.value().map(path -> FromOption.of("--journal", () -> JournalFile.read(path.file())))
-                .map(journal -> {
+        return journal().map(journal -> {
             journal.damages().forEach(notes);
             return journal;
         });

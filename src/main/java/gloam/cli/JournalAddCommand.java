@@ -22,6 +22,8 @@ final class JournalAddCommand extends ReportingCommand {
             new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
     private static final Range NOTE = new Range("length of the note", 0, 400, "characters");
 
+    private static final Range WISH = new Range("length of the wish's name", 1, 500, "characters");
+
     private final JournalOptions journal = group(new JournalOptions());
 
     private final Option<String> corrects = option("--corrects", "ENTRY", String.class,
@@ -31,13 +33,16 @@ final class JournalAddCommand extends ReportingCommand {
             "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, batch, temperature, aim, "
-            + "site, sky or withdraw.")
+            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, wish, batch, temperature, "
+            + "aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final SheetOptions sheet = group(new SheetOptions());
 
     private final OutcomeOptions outcome = group(new OutcomeOptions());
+
+    private final Option<String> wish = option("--wish", "NAME", String.class,
+            "The trip's wish that it serves (default: the plan's).");
 
     private final Option<String> note = option("--note", "TEXT", String.class,
             "Anything else worth knowing.");
@@ -70,6 +75,7 @@ final class JournalAddCommand extends ReportingCommand {
     }
 
     private Report added(Session session) {
+        wish.value().ifPresent(name -> FromOption.checked("--wish", WISH, name.strip().length()));
         note.value().ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
         Optional<Entry> before = corrects.value().map(this::corrected);
         Entry entry = entry(session, before);
@@ -92,7 +98,9 @@ final class JournalAddCommand extends ReportingCommand {
         return new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(),
                 withdraw.given(), sheet.exposed(session, correction),
                 outcome.outcome(correction.map(Correction::outcome).orElse(UNKNOWN)),
-                note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""));
+                note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""),
+                wish.value().map(String::strip).or(sheet::wish)
+                        .or(() -> correction.flatMap(Correction::wish)));
     }
 
     private Report report(Session session, JournalFile.Added added) {

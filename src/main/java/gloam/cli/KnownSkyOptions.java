@@ -66,7 +66,8 @@ final class KnownSkyOptions extends OptionGroup {
             skies.add(computed(site.get()));
         }
         if (skies.isEmpty()) {
-            skies.add(trip.flatMap(Trip::preview).map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
+            skies.add(trip.flatMap(asked -> asked.preview().at(asked.sites().get(0)))
+                    .map(KnownSky.Metered::new).orElseThrow(() -> new BadInput(
                     "no sky given; use --preview-f-number, --preview-iso and --preview-exposure, or "
                             + "--sky-mag-arcsec2, or a site and --at or --from")));
         }

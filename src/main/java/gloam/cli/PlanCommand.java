@@ -1,7 +1,10 @@
 package gloam.cli;
 
+import gloam.answer.Gone;
 import gloam.answer.SheetPictures;
 import gloam.answer.Timetable;
+import gloam.ephemeris.Night;
+import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Trip;
@@ -11,6 +14,7 @@ import gloam.units.BadInput;
 import gloam.view.OutputFormat;
 import gloam.view.PlanReport;
 import gloam.view.Report;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,8 +26,13 @@ final class PlanCommand extends ReportingCommand {
     private final Option<Moment> fromNow = option("--from-now", "INSTANT", Moment.class,
             "Plan the rest of the trip from this moment on, for example after a failure.");
 
+    private final Option<LocalDate> night = option("--night", "DATE", LocalDate.class,
+            "Plan this evening alone, and what is left of it if the sky clears only later.");
+
+    private final Option<Boolean> tonight = flag("--tonight", "The same for the rest of this evening.");
+
     private final Option<Integer> spent = option("--spent", "N", Integer.class,
-            "Sheets already used (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Sheets already used (default: those in the journal, if any).");
 
     private final Option<List<String>> done = repeated("--done", "WISH", String.class,
             "A wish already fulfilled (repeat once per sheet).");
@@ -42,10 +51,15 @@ final class PlanCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         Trip trip = place.trip().orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
+        if (previous.given() && (night.given() || tonight.given())) {
+            throw new BadInput("--previous would cancel what other nights have; leave it out with "
+                    + (night.given() ? "--night" : "--tonight"));
+        }
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
         Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),
-                fitted.trip(rest(trip), this::note), former, session.now(), progress("nights looked at"));
+                fitted.trip(rest(trip, gone(trip), session), this::note), former, session.now(),
+                progress("nights looked at"));
         PlanReport report = PlanReport.of(timetable, session.now());
         return wants(OutputFormat.HTML)
                 ? report.with(SheetPictures.of(session.ephemeris(), session.stars().stars(),
@@ -62,16 +76,37 @@ final class PlanCommand extends ReportingCommand {
         return former;
     }
 
-    private Trip rest(Trip trip) {
-        if (!fromNow.given()) {
-            if (spent.get() > 0 || !done.get().isEmpty()) {
-                throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
-            }
+    /** What the journal has seen of the trip; nothing without a journal. */
+    private Gone gone(Trip trip) {
+        Gone gone = fitted.journal().map(journal -> Gone.of(trip, journal))
+                .orElse(new Gone(0, List.of(), Optional.empty()));
+        if (gone.sheets() > 0) {
+            note(gone.sheets() + (gone.sheets() == 1 ? " sheet" : " sheets")
+                    + " of the journal spent on this trip"
+                    + (gone.served().isEmpty() ? "" : "; served: " + String.join(", ", gone.served())));
+        }
+        return gone;
+    }
+
+    private Trip rest(Trip trip, Gone gone, Session session) {
+        boolean begins = fromNow.given() || night.given() || tonight.given() || gone.sheets() > 0;
+        if (!begins && (spent.given() || done.given())) {
+            throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
+        } else if (tonight.given() && (fromNow.given() || night.given())) {
+            throw new BadInput("--tonight begins now; leave out "
+                    + (night.given() ? "--night" : "--from-now"));
+        } else if (!begins) {
             return trip;
         }
-        Trip rest = FromOption.of("--from-now",
-                () -> trip.rest(fromNow.get().in(trip.sites().get(0).zone())));
-        Trip carried = FromOption.of("--spent", () -> rest.withSpent(spent.get()));
-        return FromOption.of("--done", () -> carried.without(done.get()));
+        Site first = trip.sites().get(0);
+        Trip begun = fromNow.given() ? FromOption.of("--from-now",
+                () -> trip.rest(fromNow.get().in(first.zone()))) : gone.until().filter(last -> !night.given())
+                .map(last -> FromOption.of("--journal", () -> trip.rest(last))).orElse(trip);
+        Trip rest = tonight.given() ? FromOption.of("--tonight", () -> trip.rest(session.now())
+                .evening(Night.eveningOf(first, session.now())))
+                : night.given() ? FromOption.of("--night", () -> begun.evening(night.get())) : begun;
+        Trip carried = FromOption.of(spent.given() ? "--spent" : "--journal",
+                () -> rest.withSpent(spent.given() ? spent.get() : gone.sheets()));
+        return FromOption.of("--done", () -> carried.without(done.given() ? done.get() : gone.served()));
     }
 }

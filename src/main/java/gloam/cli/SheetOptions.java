@@ -88,6 +88,11 @@ final class SheetOptions extends OptionGroup {
                 .or(() -> known.map(Exposed::temperatureC)).orElse(OptionalDouble.empty()));
     }
 
+    /** The wish that the planned sheet serves, if there is a plan. */
+    Optional<String> wish() {
+        return planned().map(PlannedSheet::wish);
+    }
+
     /** Whether a place is given without a trip. */
     boolean placedDirectly() {
         return place.directly();

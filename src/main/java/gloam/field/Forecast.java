@@ -6,6 +6,7 @@ import gloam.units.Range;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +15,7 @@ import java.util.OptionalDouble;
 /**
  * A forecast of the weather over some hours.
  *
- * <p><b>Model.</b> The chance that a span stays clear is exp(∫ ln(1 − c) dt / 2 h) for a cloud fraction c,
- * straight from row to row and cut to 0.02 … 0.98: fields of cloud that follow each other in about two hours.
- * <b>Valid.</b> Spans of minutes to hours inside the forecast. <b>Error.</b> Common sense, no source; good
- * for weighing one window against another. <b>Departures.</b> None.
+ * <p>Cloud runs straight from row to row.
  *
  * @param rows at least two, no two at one time; put in order
  */
@@ -30,15 +28,11 @@ public record Forecast(List<Row> rows) {
     /** Allowed winds. */
     public static final Range WIND = new Range("wind", 0, 300, "km/h");
 
-    private static final double LEAST_CLOUD = 0.02;
-    private static final double MOST_CLOUD = 0.98;
-    /** How long a field of cloud takes to be followed by another that knows nothing of it. */
-    private static final double MEMORY_S = 7200;
-    private static final double NEARLY_EVEN = 1e-9;
+    private static final Comparator<Row> BY_TIME = Comparator.comparing(Row::at);
 
     /** Copies the rows and puts them in order; refuses too few with {@link BadInput}. */
     public Forecast {
-        rows = rows.stream().sorted(Comparator.comparing(Row::at)).toList();
+        rows = rows.stream().sorted(BY_TIME).toList();
         if (rows.stream().map(Row::at).distinct().count() < Math.max(2, rows.size())) {
             throw new BadInput("a forecast needs at least two rows, and no two at one time; add or take out "
                     + "rows");
@@ -68,34 +62,22 @@ public record Forecast(List<Row> rows) {
         return new Interval(rows.get(0).at, rows.get(rows.size() - 1).at);
     }
 
-    /**
-     * The chance that the sky stays clear over a span, 0 to 1; empty unless the forecast covers all of it.
-     */
-    public OptionalDouble clearChance(Interval span) {
-        if (span.start().isBefore(covers().start()) || span.endExclusive().isAfter(covers().endExclusive())) {
-            return OptionalDouble.empty();
+    /** The cloud fraction at an instant; empty where the forecast does not reach. */
+    public OptionalDouble cloudAt(Instant at) {
+        OptionalDouble none = OptionalDouble.empty();
+        int found = Collections.binarySearch(rows, new Row(at, 0, none, none, none), BY_TIME);
+        if (found >= 0) {
+            return OptionalDouble.of(rows.get(found).cloudFraction);
         }
-        double sumS = 0;
-        for (int i = 1; i < rows.size(); i++) {
-            Row from = rows.get(i - 1);
-            Row to = rows.get(i);
-            sumS += span.intersect(new Interval(from.at, to.at)).map(part -> part.seconds() * meanLogarithm(
-                    clear(from, to, part.start()), clear(from, to, part.endExclusive()))).orElse(0.0);
+        int next = -found - 1;
+        if (next == 0 || next == rows.size()) {
+            return none;
         }
-        return OptionalDouble.of(Math.exp(sumS / MEMORY_S));
-    }
-
-    private static double clear(Row from, Row to, Instant at) {
+        Row from = rows.get(next - 1);
+        Row to = rows.get(next);
         double share = Duration.between(from.at, at).toMillis() / (double) Duration.between(from.at, to.at)
                 .toMillis();
-        double cloud = from.cloudFraction + share * (to.cloudFraction - from.cloudFraction);
-        return 1 - Math.max(LEAST_CLOUD, Math.min(MOST_CLOUD, cloud));
-    }
-
-    /** Mean of the natural logarithm of what runs straight from one number to another, both more than 0. */
-    static double meanLogarithm(double from, double to) {
-        return Math.abs(to - from) < NEARLY_EVEN ? Math.log(from)
-                : (to * Math.log(to) - from * Math.log(from)) / (to - from) - 1;
+        return OptionalDouble.of(from.cloudFraction + share * (to.cloudFraction - from.cloudFraction));
     }
 
     /** The rows inside a span. */

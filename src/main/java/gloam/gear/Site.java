@@ -39,4 +39,9 @@ public record Site(String name, Angle latitude, Angle longitude, double heightM,
         DARK_SKY.check(darkSkyMagArcsec2);
         EXTINCTION.check(extinctionMag);
     }
+
+    /** The same under another dark sky. */
+    public Site under(double otherMagArcsec2) {
+        return new Site(name, latitude, longitude, heightM, zone, otherMagArcsec2, extinctionMag, skyline);
+    }
 }

@@ -10,8 +10,15 @@ public sealed interface Caution {
      */
     record NotProvenBest(double share) implements Caution { }
 
-    /** No forecast was given, so every window counts as clear. */
-    record NoForecast() implements Caution { }
+    /** No forecast was given, so every window counts with the same chance of a clear sky, in percent. */
+    record NoForecast(double clearPercent) implements Caution { }
+
+    /**
+     * The sky of a site is that of a preview frame, in mag/arcsec².
+     *
+     * @param site the site's name
+     */
+    record SkyByPreview(double frameMag, String site) implements Caution { }
 
     /**
      * A preview frame shows another sky than a site states.

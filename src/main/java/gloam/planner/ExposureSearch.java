@@ -191,7 +191,7 @@ final class ExposureSearch {
         for (int openMin = run.first(); openMin <= run.last(); openMin++) {
             if (openMin == run.last() || values[openMin + 1] != values[first]) {
                 if (values[first] > 0) {
-                    offers.add(new Offer(number, first, openMin, durationMin, Gain.of(night.wish().worth(),
+                    offers.add(new Offer(number, first, openMin, durationMin, Gain.of(night.worth(),
                             values[first] / PREFERENCES, values[first] % PREFERENCES)));
                 }
                 first = openMin + 1;

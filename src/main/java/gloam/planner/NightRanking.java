@@ -25,14 +25,11 @@ import java.util.stream.Collectors;
  * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth;
  * without wishes, and of equals, by what their skies are good for.
  *
- * <p>The sky counts hours of true darkness, Sun below -18° and moonlight adding less than 0.2 mag at the
- * zenith, whole, moonlit hours a quarter, and a quarter of an hour for each bright planet that stands high
- * while it is dark; common practice, no source.
+ * <p>Of the sky count the hours that {@link SkyTaste} says; it is truly dark with the Sun below -18° and
+ * moonlight adding less than 0.2 mag at the zenith; common practice, no source.
  */
 public final class NightRanking {
 
-    private static final double MOONLIT_SHARE = 0.25;
-    private static final double PLANET_HOURS = 0.25;
     private static final double PLANET_HIGH_SINE = Math.sin(Math.toRadians(20));
     private static final List<Body> PLANETS = List.of(Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN);
     private static final double FULL_HOURS = 12;
@@ -44,6 +41,7 @@ public final class NightRanking {
     private final Optional<Trip> trip;
     private final List<Equipment> equipment;
     private final Progress progress;
+    private SkyTaste taste = SkyTaste.DARK;
 
     /** A night's rank and, for the order among those of the same score, the hours its sky counts for. */
     private record Ranked(NightRank rank, double skyHours) implements Comparable<Ranked> {
@@ -51,7 +49,9 @@ public final class NightRanking {
         @Override
         public int compareTo(Ranked other) {
             int byScore = Double.compare(other.rank.score(), rank.score());
-            return byScore == 0 ? Double.compare(other.skyHours, skyHours) : byScore;
+            int byDark = Double.compare(other.rank.night().site().darkSkyMagArcsec2(),
+                    rank.night().site().darkSkyMagArcsec2());
+            return byScore != 0 ? byScore : byDark != 0 ? byDark : Double.compare(other.skyHours, skyHours);
         }
     }
 
@@ -77,6 +77,12 @@ public final class NightRanking {
         this.trip = trip.filter(asked -> !asked.wishes().isEmpty()).map(Trip::withSheetsEnough);
         this.equipment = this.trip.map(Equipment::all).orElse(List.of());
         this.progress = progress;
+    }
+
+    /** The same for a sky wanted for something else than darkness where no wishes count. */
+    public NightRanking wanting(SkyTaste wanted) {
+        taste = wanted;
+        return this;
     }
 
     /** Every date at every site that has it, the best first; equals by date, then by the sites' order. */
@@ -127,7 +133,7 @@ public final class NightRanking {
         List<Body> high = night.darkness().isEmpty() ? List.of() : high(night);
         double darkHours = hours(night.darkness());
         double trueHours = hours(trulyDark);
-        double skyHours = trueHours + MOONLIT_SHARE * (darkHours - trueHours) + PLANET_HOURS * high.size();
+        double skyHours = taste.hours(darkHours, trueHours, high.size() / (double) PLANETS.size());
         Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
         NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
                 high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS));

@@ -42,7 +42,7 @@ public sealed interface Note {
         if (!night.sunDown().isEmpty()) {
             Interval down = new Interval(night.sunDown().get(0).start(),
                     night.sunDown().get(night.sunDown().size() - 1).endExclusive());
-            trip.forecast().ifPresent(weather -> addWeather(notes, weather, down));
+            trip.forecast().at(night.site()).ifPresent(weather -> addWeather(notes, weather, down));
         }
         return notes;
     }

@@ -11,7 +11,6 @@ import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a trip comes to: a timetable for each night and what could not be had.
@@ -19,8 +18,10 @@ import java.util.OptionalDouble;
  * @param trip     the trip planned
  * @param nights   its nights in order, each at the site chosen for it
  * @param cautions what this timetable leaves open or takes for granted; often none
+ * @param otherwise what to do when the sky does not keep to it
  */
-public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
+public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
+                   Alternatives otherwise) {
 
     /** Copies the lists. */
     public Plan {
@@ -84,16 +85,16 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
-     * @param clearChance        chance that the sky stays clear, 0 to 1; empty without a forecast
-     * @param score              expected worth: worth times satisfaction, each part of it times the chance
-     *                           that the sky stays clear until it is made
+     * @param cloud              the cloud forecast over it; empty without a forecast
+     * @param score              expected worth: worth times the chance that it comes out as wished, cloud
+     *                           included
      * @param misses             by how much it misses parts of its wish
      * @param setting            the sky in which it stands
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
-                         Angle trailDirection, MoonView moon, OptionalDouble clearChance, double score,
+                         Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
                          List<Miss> misses, Setting setting) {
 
         /** Copies the list; refuses numbers that are not finite where they must be. */

@@ -4,13 +4,13 @@ import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
-import gloam.exposure.FilmPlane;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -52,8 +52,8 @@ public final class Planner {
         List<Equipment> equipment = Equipment.all(trip);
         List<List<EveningOffers>> evenings = evenings(trip, equipment);
         Timetable.Choice choice = choice(trip, evenings);
-        Refusals refusals = new Refusals(trip,
-                night -> new SiteNight(trip, equipment, ephemeris, stars, night), evenings, choice.nights());
+        Function<Night, SiteNight> met = night -> new SiteNight(trip, equipment, ephemeris, stars, night);
+        Refusals refusals = new Refusals(trip, met, evenings, choice.nights());
         int[] firstSheet = new int[evenings.size()];
         int sheet = trip.spent() + 1;
         for (int night = 0; night < firstSheet.length; night++) {
@@ -64,13 +64,14 @@ public final class Planner {
             Timetable.Night chosen = choice.nights().get(night);
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Night there = evenings.get(night).get(site).night();
-            SiteNight met = new SiteNight(trip, equipment, ephemeris, stars, there);
+            SiteNight spent = met.apply(there);
             return new Plan.NightPlan(there,
-                    windows(trip, equipment, met, chosen.exposed(), firstSheet[night]),
+                    windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site), Note.of(trip, there),
-                    trip.wishes().isEmpty() ? List.of() : met.sky().course());
+                    trip.wishes().isEmpty() ? List.of() : spent.sky().course());
         }).toList();
-        return new Plan(trip, nights, cautions(trip, choice));
+        return new Plan(trip, nights, cautions(trip, choice),
+                new LeftOver(trip, evenings, choice.nights()).alternatives(met));
     }
 
     /** What the timetable of a trip is worth, without the figures of its exposures. */
@@ -113,9 +114,10 @@ public final class Planner {
             Timetable.Exposed one = exposed.get(number);
             int latestMin = number + 1 == exposed.size() ? night.sky().clock().minutes()
                     : exposed.get(number + 1).openMin() - trip.changeoverMin();
-            return new ShotFigures(trip, trip.wishes().get(one.wish()), equipment.get(one.wish()),
-                    night.sky(), ephemeris,
-                    stars).window(firstSheet + number, night.exposure(one, latestMin), one.worth());
+            ExposureChoice exposure = night.exposure(one, latestMin);
+            return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
+                    ephemeris, stars)
+                    .window(firstSheet + number, exposure, night.cloud(exposure), one.worth());
         }).toList();
     }
 
@@ -124,14 +126,15 @@ public final class Planner {
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
             cautions.add(new Caution.NotProvenBest(choice.worth() / choice.bound()));
         }
-        if (trip.forecast().isEmpty()) {
-            cautions.add(new Caution.NoForecast());
+        if (!trip.forecast().forecast()) {
+            cautions.add(new Caution.NoForecast(trip.forecast().clearPriorPercent()));
         }
-        trip.preview().ifPresent(preview -> trip.sites().forEach(site -> {
-            double frameMag = FilmPlane.luminanceOfFrame(trip.camera().lens(), preview.fNumber(),
-                    preview.iso(), preview.exposure().toNanos() * 1e-9).magArcsec2();
-            if (Math.abs(frameMag - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
-                cautions.add(new Caution.PreviewDisagrees(frameMag, site.darkSkyMagArcsec2(), site.name()));
+        trip.sites().forEach(site -> trip.preview().sky(site, trip.camera().lens()).ifPresent(sky -> {
+            if (trip.preview().sets(site)) {
+                cautions.add(new Caution.SkyByPreview(sky.magArcsec2(), site.name()));
+            } else if (Math.abs(sky.magArcsec2() - site.darkSkyMagArcsec2()) > PREVIEW_AGREES_MAG) {
+                cautions.add(new Caution.PreviewDisagrees(sky.magArcsec2(), site.darkSkyMagArcsec2(),
+                        site.name()));
             }
         }));
         return cautions;

@@ -1,6 +1,9 @@
 package gloam.planner;
 
+import gloam.exposure.FilmPlane;
 import gloam.gear.FNumber;
+import gloam.gear.Lens;
+import gloam.light.SkyBrightness;
 import gloam.units.Range;
 import java.time.Duration;
 
@@ -17,6 +20,11 @@ public record Preview(FNumber fNumber, double iso, Duration exposure) {
     public static final Range ISO = new Range("ISO", 0.1, 1_000_000, "");
     /** Allowed exposure times. */
     public static final Range EXPOSURE = new Range("preview exposure", 1e-4, 86_400, "s");
+
+    /** The sky that it shows, its light taken through a lens as {@link FilmPlane#luminanceOfFrame} has it. */
+    public SkyBrightness sky(Lens lens) {
+        return FilmPlane.luminanceOfFrame(lens, fNumber, iso, exposure.toNanos() * 1e-9);
+    }
 
     /** Refuses numbers outside their ranges with {@link gloam.units.BadInput}. */
     public Preview {

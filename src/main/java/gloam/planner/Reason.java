@@ -24,9 +24,7 @@ public sealed interface Reason {
         /** There is the time for it, but wishes worth more were chosen. */
         BETTER_CHOSEN,
         /** No minute at which it could be opened leaves time for it. */
-        NO_START,
-        /** The sky will hardly be clear for any exposure. */
-        OVERCAST
+        NO_START
     }
 
     /** It is served as often as wanted on other nights. */
@@ -34,6 +32,15 @@ public sealed interface Reason {
 
     /** Other wishes, by their names, use the time. */
     record TimeTaken(List<String> by) implements Reason { }
+
+    /**
+     * The forecast leaves too little chance of a clear sky.
+     *
+     * @param cloud        the cloud over the exposure with the best chance
+     * @param open         that exposure
+     * @param leastPercent the chance in percent for which the trip exposes a sheet
+     */
+    record Overcast(CloudCover cloud, Interval open, double leastPercent) implements Reason { }
 
     /** Something required holds at no minute of the night. */
     record Never(Requirement what) implements Reason { }

@@ -89,8 +89,13 @@ final class Refusals {
                 .flatMap(number -> evenings.get(number).stream())
                 .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
-                : night != nearestNight(wish) ? Optional.empty() : new NearestChange(
-                nights.apply(closed.night()), trip.wishes().get(wish), reason).remedy();
+                : night != nearestNight(wish) ? Optional.empty() : changed(
+                nights.apply(closed.night()), trip.wishes().get(wish), reason);
+    }
+
+    private static Optional<Remedy> changed(SiteNight night, Wish wish, Reason reason) {
+        return reason instanceof Reason.Overcast ? night.underCloud(wish)
+                : new NearestChange(night, wish, reason).remedy();
     }
 
     /**

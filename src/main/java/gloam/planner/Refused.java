@@ -20,7 +20,7 @@ final class Refused {
     private Looked unblended;
     private boolean blendAlone;
     private boolean allowed;
-    private boolean good;
+    private Looked overcast;
 
     /** An exposure looked at. */
     private record Looked(int number, int openMin, int closeMin, double toneStops, double missStops,
@@ -53,8 +53,8 @@ final class Refused {
         }
         if (!allowed) {
             return noDuration();
-        } else if (good) {
-            return Reason.Plain.OVERCAST;
+        } else if (overcast != null) {
+            return overcast();
         } else if (blendAlone) {
             return twilight(unblended);
         } else if (blank != null && (tone == null || blank.miss() <= tone.missStops)) {
@@ -103,10 +103,23 @@ final class Refused {
                 blank = Looked.nearer(blank, looked);
             } else if (looked.missStops > 0) {
                 tone = Looked.nearer(tone, looked);
+            } else if (night.clear(openMin, closeMin) == 0
+                    && Chance.hundredths(night.underClearSky(number, toneStops, openMin, closeMin)) > 0) {
+                overcast = overcast == null || clear(looked) > clear(overcast) ? looked : overcast;
             } else {
-                good = true;
+                tone = Looked.nearer(tone, looked);
             }
         }
+    }
+
+    private int clear(Looked looked) {
+        return Chance.hundredths(night.cloud(looked.openMin, looked.closeMin).map(CloudCover::clearChance)
+                .orElseThrow());
+    }
+
+    private Reason overcast() {
+        return new Reason.Overcast(night.cloud(overcast.openMin, overcast.closeMin).orElseThrow(),
+                sky.clock().span(overcast.openMin, overcast.closeMin), night.leastClearPercent());
     }
 
     private Reason.Exposure exposure(Looked looked) {

@@ -27,7 +27,7 @@ public sealed interface Remedy {
      */
     record Changed(Change change, double amount, Instant from) implements Remedy { }
 
-    /** What a wish can give up, the least painful first. */
+    /** What a wish, or its trip, can give up, the least painful first. */
     enum Change {
         /** The f-numbers wanted; the amount is the f-number. */
         F_NUMBERS,
@@ -40,6 +40,8 @@ public sealed interface Remedy {
         /** What must record; there is no amount. */
         RECORDS,
         /** The kind of sky; there is no amount. */
-        SKY
+        SKY,
+        /** The chance of a clear sky for which the trip exposes a sheet; the amount is in percent. */
+        CLEAR
     }
 }

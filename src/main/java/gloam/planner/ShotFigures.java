@@ -25,14 +25,12 @@ import gloam.units.Interval;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Works out to the full what a chosen shot will be: light without sampling, its trail, its stars. */
 final class ShotFigures {
 
     private static final Duration TRAIL_STEP = Duration.ofMinutes(5);
 
-    private final Trip trip;
     private final Wish wish;
     private final Equipment kit;
     private final NightSky sky;
@@ -43,8 +41,7 @@ final class ShotFigures {
      * Figures of a wish's shots on a night, stars placed by an ephemeris that several threads may ask at
      * once.
      */
-    ShotFigures(Trip trip, Wish wish, Equipment with, NightSky sky, Ephemeris ephemeris, StarField stars) {
-        this.trip = trip;
+    ShotFigures(Wish wish, Equipment with, NightSky sky, Ephemeris ephemeris, StarField stars) {
         this.wish = wish;
         this.kit = with;
         this.sky = sky;
@@ -53,7 +50,7 @@ final class ShotFigures {
     }
 
     /** The window of a shot that was chosen, of some worth times its chance. */
-    Plan.Window window(int sheet, ExposureChoice shot, double worth) {
+    Plan.Window window(int sheet, ExposureChoice shot, Optional<CloudCover> cloud, double worth) {
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         LightCurve light = light(framing, shot.fNumber());
@@ -73,7 +70,7 @@ final class ShotFigures {
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
                 count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open),
-                clearChance(open), worth,
+                cloud, worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
                 Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
@@ -98,10 +95,6 @@ final class ShotFigures {
             return FilmPlane.illuminanceLx(framing.camera().lens(), fNumber,
                     moonless ? sample.without(LightSource.MOON) : sample.total());
         };
-    }
-
-    private OptionalDouble clearChance(Interval open) {
-        return trip.forecast().map(weather -> weather.clearChance(open)).orElse(OptionalDouble.empty());
     }
 
     private Trail trail(Framing framing, Interval open) {

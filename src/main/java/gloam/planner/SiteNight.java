@@ -35,7 +35,16 @@ final class SiteNight {
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
                 trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())),
                 NightClock.NODE_MIN);
-        this.clear = new ClearSky(trip, sky.clock(), sky.sunDown());
+        this.clear = new ClearSky(trip.forecast(), sky);
+    }
+
+    private SiteNight(SiteNight of, ClearSky clear) {
+        this.trip = of.trip;
+        this.equipment = of.equipment;
+        this.ephemeris = of.ephemeris;
+        this.stars = of.stars;
+        this.sky = of.sky;
+        this.clear = clear;
     }
 
     NightSky sky() {
@@ -86,11 +95,23 @@ final class SiteNight {
                 found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
     }
 
+    /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
+    Optional<Remedy> underCloud(Wish wish) {
+        return new SiteNight(this, clear.atAnyChance(sky)).best(wish).map(exposure -> new Remedy.Changed(
+                Remedy.Change.CLEAR, Chance.hundredths(cloud(exposure)
+                .orElseThrow().clearChance()), sky.clock().at(exposure.openMin())));
+    }
+
+    /** The cloud over an exposure; empty without a forecast. */
+    Optional<CloudCover> cloud(ExposureChoice exposure) {
+        return clear.over(exposure.openMin(), exposure.closeMin());
+    }
+
     /** How many stars an exposure for a wish records. */
     int recorded(Wish wish, Reason.Exposure exposure) {
         Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
-        return new ShotFigures(trip, wish, Equipment.of(trip, wish), sky, ephemeris, stars)
+        return new ShotFigures(wish, Equipment.of(trip, wish), sky, ephemeris, stars)
                 .count(framing, exposure.fNumber(), open).recorded();
     }
 

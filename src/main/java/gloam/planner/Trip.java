@@ -2,12 +2,10 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Night;
-import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Range;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -30,26 +28,21 @@ import java.util.stream.Stream;
  * @param camera     the camera carried
  * @param film       the film carried, for wishes that name no other
  * @param sheets     how many sheets may be spent, 1 to 500
- * @param preview    a digital test frame that looked right, if one was made
+ * @param preview    digital test frames that looked right
  * @param wishes     the pictures wanted
- * @param forecast   the weather, where it is known
+ * @param forecast   the weather, as far as it is known
  * @param begun      how far it has gone, where it has begun
  * @param outings    when people go out
  */
 public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-                   FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
-                   Optional<Forecast> forecast, Optional<Begun> begun, Outings outings) {
+                   FilmStock film, int sheets, Previews preview, List<Wish> wishes,
+                   Weather forecast, Optional<Begun> begun, Outings outings) {
 
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("sheets", 1, 500, "");
 
     /** Allowed numbers of sheets spent. */
     public static final Range SHEETS_SPENT = new Range("sheets spent", 0, 499, "");
-
-    /**
-     * Chance that counts where a forecast says nothing, so that such a night is neither sought nor shunned.
-     */
-    private static final double UNFORECAST = 0.5;
 
     /** Time to level a tripod, aim and focus in the dark: common practice, no source. */
     private static final Duration SET_UP = Duration.ofMinutes(20);
@@ -63,8 +56,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
 
     /** A trip on which every evening is free. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-            FilmStock film, int sheets, Optional<Preview> preview, List<Wish> wishes,
-            Optional<Forecast> forecast, Optional<Begun> begun) {
+            FilmStock film, int sheets, Previews preview, List<Wish> wishes, Weather forecast,
+            Optional<Begun> begun) {
         this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast, begun,
                 Outings.ANY);
     }
@@ -72,8 +65,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     /** The same into unknown weather. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
             FilmStock film,
-                int sheets, Optional<Preview> preview, List<Wish> wishes) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, Optional.empty(),
+                int sheets, List<Wish> wishes) {
+        this(title, sites, firstNight, lastNight, camera, film, sheets, Previews.NONE, wishes,
+                Weather.UNKNOWN,
                 Optional.empty());
     }
 
@@ -97,6 +91,22 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film,
                 sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())),
                 outings);
+    }
+
+    /**
+     * One evening of the trip alone, which stays the same trip to calendars.
+     *
+     * @throws BadInput when it is none of the trip's
+     */
+    public Trip evening(LocalDate date) {
+        if (!dates().contains(date)) {
+            throw new BadInput(date + " is none of the nights " + firstNight + " … " + lastNight
+                    + "; give one of them");
+        }
+        Instant noon = sites.stream().map(site -> Night.spanOf(site, date).start()).min(Instant::compareTo)
+                .orElseThrow();
+        return new Trip(title, sites, date, date, camera, film, sheets, preview, wishes, forecast,
+                begun.or(() -> Optional.of(new Begun(noon, 0, List.of(), firstNight))), outings);
     }
 
     /**
@@ -168,14 +178,6 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
      */
     public List<LocalDate> dates() {
         return outings.evenings().among(Night.evenings(sites, firstNight, lastNight));
-    }
-
-    /**
-     * The chance that a span stays clear: 1 for all without a forecast, beyond a forecast's end {@link
-     * #UNFORECAST}.
-     */
-    double clearChance(Interval span) {
-        return forecast.map(weather -> weather.clearChance(span).orElse(UNFORECAST)).orElse(1.0);
     }
 
     /** The Sun, and the planets that wishes follow or must record. */

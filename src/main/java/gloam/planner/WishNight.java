@@ -176,7 +176,29 @@ final class WishNight {
         return marginMag(1, number, toneStops, openMin, closeMin) < 0;
     }
 
-    /** The chance that the sky stays clear, 0 to 1. */
+    /** What an exposure that is certain to come out as wished is worth. */
+    double worth() {
+        return wish.worth() * clear.worthShare();
+    }
+
+    /** The least chance of a clear sky for which a sheet is exposed, in percent. */
+    double leastClearPercent() {
+        return clear.leastPercent();
+    }
+
+    /** The cloud over an exposure; empty without a forecast. */
+    Optional<CloudCover> cloud(int openMin, int closeMin) {
+        return clear.over(openMin, closeMin);
+    }
+
+    /** The chance that an allowed exposure comes out as wished if the sky stays clear, 0 to 1. */
+    double underClearSky(int number, double toneStops, int openMin, int closeMin) {
+        return ofTone(toneStops, openMin, closeMin)
+                * Chance.ofTrail(marginMag(number, toneStops, openMin, closeMin))
+                * inFrame.share(openMin, closeMin);
+    }
+
+    /** The chance that counts for an exposure that the sky stays clear, 0 to 1. */
     double clear(int openMin, int closeMin) {
         return clear.chance(openMin, closeMin);
     }

@@ -115,7 +115,7 @@ public final class JournalFile {
     /** What an entry says, whatever its name and whenever it was written. */
     private static String says(Entry entry) {
         return JournalLine.of(new Entry("", Instant.EPOCH, Optional.empty(), entry.withdrawn(),
-                entry.exposed(), entry.outcome(), entry.note()));
+                entry.exposed(), entry.outcome(), entry.note(), entry.wish()));
     }
 
     /** The entry as it will be read again; refused where it could not be. */

@@ -49,7 +49,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                    Optional<ToneWord> tone, Optional<BigDecimal> toneStops,
                    Optional<BigDecimal> toneSpreadStops,
                    Optional<BigDecimal> faintestMag, Optional<Boolean> kept,
-                   Optional<List<Spoiler>> spoiledBy, Optional<String> note) {
+                   Optional<List<Spoiler>> spoiledBy, Optional<String> note,
+                   Optional<String> wish) {
 
     private static final int VERSION = 1;
     private static final Range VERSIONS = new Range("gloam-journal", VERSION, VERSION, "");
@@ -88,7 +89,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 measured.map(verdict -> cut(verdict.stops(), 2)),
                 measured.map(verdict -> cut(verdict.spreadStops(), 2)),
                 cut(outcome.faintestMag(), 2), outcome.kept(),
-                Optional.of(outcome.spoiledBy()).filter(all -> !all.isEmpty()), text(entry.note())));
+                Optional.of(outcome.spoiledBy()).filter(all -> !all.isEmpty()), text(entry.note()),
+                entry.wish()));
     }
 
     /**
@@ -117,7 +119,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                         new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()),
                         number(temperatureC)),
                 new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of())),
-                note.orElse(""));
+                note.orElse(""), wish);
     }
 
     /** A place. */

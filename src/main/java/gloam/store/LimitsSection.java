@@ -21,7 +21,7 @@ final class LimitsSection {
     }
 
     /** The limits among the keys of a wish of a trip to some sites. */
-    static Value<Limits> limits(Fields fields, Value<List<Site>> sites) {
+    static Value<Limits> limits(Fields fields, Value<List<SiteSection>> sites) {
         Value<Moon> moon = fields.optional("moon", LimitsSection::moon).map(said -> said.orElse(Moon.ANY));
         fields.defaultRule("moon", MOON_FRAME);
         Value<Between> sunDepthDeg = between(fields, "sun-depth-deg", Limits.SUN_DEPTH);
@@ -36,7 +36,7 @@ final class LimitsSection {
     }
 
     /** The names of some of the trip's sites: one, or a list. */
-    private static List<String> names(Item item, Value<List<Site>> sites) {
+    private static List<String> names(Item item, Value<List<SiteSection>> sites) {
         List<String> names = item.node() instanceof Node.Scalar ? List.of(SiteSection.named(item, sites))
                 : item.list(SITES, one -> SiteSection.named(one, sites));
         item.readAs("name of a site, or a list of them");

@@ -48,7 +48,7 @@ final class OutingsSection {
     }
 
     /** How long it takes from site to site, among the keys of a trip. */
-    static Value<Travel> travel(Fields fields, Value<List<Site>> sites) {
+    static Value<Travel> travel(Fields fields, Value<List<SiteSection>> sites) {
         Value<Optional<Double>> usualMin = fields.optional("travel-min",
                 value -> value.number(Travel.MINUTES));
         Value<Optional<List<Travel.Leg>>> legs = fields.optional("travel",
@@ -57,7 +57,7 @@ final class OutingsSection {
                 legs.get().orElse(List.of())));
     }
 
-    private static Travel.Leg leg(Item item, Value<List<Site>> sites) {
+    private static Travel.Leg leg(Item item, Value<List<SiteSection>> sites) {
         Fields fields = item.fields();
         Value<String> from = fields.required("from", value -> SiteSection.named(value, sites));
         Value<String> to = fields.required("to", value -> SiteSection.named(value, sites));

@@ -119,6 +119,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # extinction-mag: 0.3
                 # skyline: skyline.csv
                 # sea-horizon: true
+                # preview: {f-number: 2, iso: 6400, exposure-s: 30}	a digital frame of this place's own
+                # forecast: clouds.csv	for this place alone
 
             nights:
               from: %s
@@ -174,6 +176,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv
+            # least-clear-percent: 30
+            # clear-prior-percent: 50
 
             """;
 

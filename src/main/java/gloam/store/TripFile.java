@@ -11,6 +11,7 @@ import gloam.planner.Outings;
 import gloam.planner.Preview;
 import gloam.planner.Travel;
 import gloam.planner.Trip;
+import gloam.planner.Weather;
 import gloam.planner.Wish;
 import gloam.units.Range;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -65,7 +67,8 @@ public final class TripFile {
         String fileName = source.path().getFileName().toString();
         Value<String> title = fields.orDefault("title", fileName, fileName, Item::text);
         fields.defaultRule("title", "the file's name");
-        Value<List<Site>> sites = fields.required("sites", SiteSection::sites);
+        boolean metered = fields.has("preview");
+        Value<List<SiteSection>> sites = fields.required("sites", value -> SiteSection.sites(value, metered));
         Value<Nights> nights = fields.required("nights", TripFile::nights);
         Value<Optional<Evenings>> evenings = fields.optional("evenings",
                 value -> OutingsSection.evenings(value, nights));
@@ -79,11 +82,20 @@ public final class TripFile {
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
+        Value<Double> leastClear = fields.numberOr("least-clear-percent", Weather.USUAL_LEAST_CLEAR_PERCENT,
+                Weather.LEAST_CLEAR);
+        Value<Double> clearPrior = fields.numberOr("clear-prior-percent", Weather.USUAL_CLEAR_PRIOR_PERCENT,
+                Weather.CLEAR_PRIOR);
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
                 value -> WishSection.wishes(value, camera, sites));
         fields.noOthers();
-        Trip trip = new Trip(title.get(), sites.get(), nights.get().from, nights.get().to, camera.get(),
-                film.get(), sheets.get(), preview.get(), wishes.get(), forecast.get(), Optional.empty(),
+        List<Value<Site>> lit = sites.get().stream().map(site -> site.lit(preview, camera)).toList();
+        Map<String, Value<Forecast>> forecasts = SiteSection.forecasts(sites.get(), nights);
+        Weather weather = new Weather(forecast.get(), Value.all(forecasts), leastClear.get(),
+                clearPrior.get());
+        Trip trip = new Trip(title.get(), lit.stream().map(Value::get).toList(), nights.get().from,
+                nights.get().to, camera.get(), film.get(), sheets.get(),
+                SiteSection.previews(preview.get(), sites.get()), wishes.get(), weather, Optional.empty(),
                 new Outings(evenings.get().orElse(Evenings.ALL),
                 sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));
         return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
@@ -123,7 +135,7 @@ public final class TripFile {
         return ChronoUnit.DAYS.between(first, last) + 1;
     }
 
-    private static Preview preview(Item item) {
+    static Preview preview(Item item) {
         Fields fields = item.fields();
         Value<FNumber> fNumber = fields.required("f-number", CameraSection::fNumber);
         Value<Double> iso = fields.number("iso", Preview.ISO);

@@ -1,5 +1,7 @@
 package gloam.store;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -15,6 +17,13 @@ record Value<T>(Item place, Optional<T> content) {
     /** The value; for a gap, gives up whatever was to be made of it. */
     T get() {
         return content.orElseThrow(Fault::alreadyNoted);
+    }
+
+    /** All values of a map, by its keys. */
+    static <K, T> Map<K, T> all(Map<K, Value<T>> values) {
+        Map<K, T> all = new LinkedHashMap<>();
+        values.forEach((key, value) -> all.put(key, value.get()));
+        return all;
     }
 
     /** A value made of this one. */

@@ -25,16 +25,16 @@ final class WishSection {
     private static final int BRACKET_SHEETS = 3;
 
     private final Value<Camera> camera;
-    private final Value<List<Site>> sites;
+    private final Value<List<SiteSection>> sites;
     private final UniqueName names = new UniqueName();
 
-    private WishSection(Value<Camera> camera, Value<List<Site>> sites) {
+    private WishSection(Value<Camera> camera, Value<List<SiteSection>> sites) {
         this.camera = camera;
         this.sites = sites;
     }
 
     /** The wishes in a list, for a camera at some sites. */
-    static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<Site>> sites) {
+    static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<SiteSection>> sites) {
         WishSection section = new WishSection(camera, sites);
         return item.list(WISHES, section::wish).stream().flatMap(List::stream).toList();
     }

@@ -45,6 +45,7 @@ final class Accuracy {
         decimals(3, "magnitudes", "ExtinctionMag");
         decimals(3, "seconds", "LastsS", "OpenS");
         decimals(3, "minutes", "Min");
+        decimals(3, "percent", "Percent");
         decimals(3, "hours", "Hours");
         decimals(3, NO_UNIT, "Reflectance", "Iso", "Density", "Score", "Worth", "Correlation", "Mean", "Sd");
         decimals(2, "magnitudes", "Mag", "Magnitude", "Bv");

@@ -9,8 +9,11 @@ import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.planner.Evenings;
 import gloam.planner.Travel;
+import gloam.light.SkyBrightness;
+import gloam.planner.Preview;
 import gloam.planner.Trip;
 import gloam.units.Finite;
+import gloam.units.Interval;
 import gloam.units.Label;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,6 +43,7 @@ import java.util.stream.Stream;
  * @param sheets       sheets carried
  * @param sheetsPerNight most sheets on one night
  * @param preview      the digital test frame that looked right: one element, or none if there was no frame
+ * @param weather      what is known of the weather
  * @param wishes       the pictures wanted
  * @param defaultsUsed each default used, one for every value that the file omits
  */
@@ -47,7 +51,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         LocalDate firstNight,
                           LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
                           double travelMin, List<TravelRow> travel, CameraRow camera, FilmRow film,
-                          int sheets, int sheetsPerNight, List<PreviewRow> preview,
+                          int sheets, int sheetsPerNight, List<PreviewRow> preview, WeatherRow weather,
                           List<WishRow> wishes, List<String> defaultsUsed) implements Report {
 
     private static final int TERMS = 10;
@@ -56,17 +60,15 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
-                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
-                        .toList(),
+                trip.sites().stream().map(site -> TripSiteRow.of(site, trip)).toList(),
                 trip.firstNight(), trip.lastNight(), trip.outings().evenings().toString(),
                 trip.outings().awake().map(hours -> new AwakeRow(hours.from().toString(),
                         hours.to().toString())), minutes(trip.outings().travel().usual()),
                 trip.outings().travel().legs().stream().map(TravelRow::of).toList(),
                 CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(), trip.outings().sheetsPerNight(),
-                trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
-                        frame.exposure().toNanos() * 1e-9)).toList(),
-                trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
+                trip.preview().everywhere().stream().map(PreviewRow::of).toList(),
+                WeatherRow.of(trip), trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
 
     @Override
@@ -85,8 +87,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "film", words(film()));
         add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
                 + " a night" : ""));
-        preview().forEach(frame -> add(document, "preview", Wording.fNumber(frame.fNumber()) + ", ISO "
-                + Wording.plain(frame.iso()) + ", " + Wording.plain(frame.exposureS()) + " s"));
+        preview().forEach(frame -> add(document, "preview", words(frame)));
+        add(document, "weather", words(weather()));
         document.gap();
         document.heading(2, "Wishes");
         wishes().forEach(wish -> add(document, wish.name(), words(wish)));
@@ -106,9 +108,22 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     private static String words(TripSiteRow site) {
         Site place = site.site();
         return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
-                + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
+                + " mag/arcsec²" + shownByFrame(site) + ", extinction "
+                + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
                 : "level horizon");
+    }
+
+    private static String shownByFrame(TripSiteRow site) {
+        return site.frameSkyMagArcsec2().isEmpty() ? "" : (site.skyByFrame() ? " by the preview frame"
+                : " as stated, " + Wording.number(site.frameSkyMagArcsec2().getAsDouble(), 1)
+                + " by the preview frame")
+                + site.preview().map(frame -> " (" + words(frame) + ")").orElse("");
+    }
+
+    private static String words(PreviewRow frame) {
+        return Wording.fNumber(frame.fNumber()) + ", ISO " + Wording.plain(frame.iso()) + ", "
+                + Wording.plain(frame.exposureS()) + " s";
     }
 
     private static String words(CameraRow camera) {
@@ -120,6 +135,19 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
                 + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
                 + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+    }
+
+    private static String words(WeatherRow weather) {
+        return (weather.forecasts().isEmpty() ? "no forecast" : weather.forecasts().stream()
+                .map(forecast -> "forecast for " + forecast.site() + " " + moment(forecast.from()) + " … "
+                + moment(forecast.to())).collect(Collectors.joining("; ")))
+                + "; without one a sky is clear with a chance of "
+                + Wording.plain(weather.clearPriorPercent()) + " %; sheets stay at home below "
+                + Wording.plain(weather.leastClearPercent()) + " %";
+    }
+
+    private static String moment(OffsetDateTime at) {
+        return Wording.date(at.toLocalDate()) + " " + Wording.minute(at);
     }
 
     private static String words(FilmRow film) {
@@ -146,8 +174,24 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return String.join("; ", parts);
     }
 
-    /** A site and the number of points in its skyline; 1 for a level horizon. */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
+    /**
+     * A site.
+     *
+     * @param skylinePoints      number of points in its skyline; 1 for a level horizon
+     * @param preview            a digital frame made there that looked right
+     * @param frameSkyMagArcsec2 the sky that its frame shows, or that of the trip
+     * @param skyByFrame         whether its dark sky is the frame's, since none is stated
+     */
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, Optional<PreviewRow> preview,
+                              OptionalDouble frameSkyMagArcsec2, boolean skyByFrame) {
+
+        static TripSiteRow of(Site site, Trip trip) {
+            Optional<SkyBrightness> sky = trip.preview().sky(site, trip.camera().lens());
+            return new TripSiteRow(site, site.skyline().points().size(),
+                    Optional.ofNullable(trip.preview().bySite().get(site.name())).map(PreviewRow::of),
+                    sky.map(shown -> OptionalDouble.of(shown.magArcsec2())).orElse(OptionalDouble.empty()),
+                    trip.preview().sets(site));
+        }
     }
 
     /**
@@ -206,7 +250,37 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         }
     }
 
+    /**
+     * What is known of the weather.
+     *
+     * @param leastClearPercent where the forecast leaves less chance of a clear sky, sheets stay at home
+     * @param clearPriorPercent the chance of a clear sky without a forecast
+     * @param forecasts         the forecast that counts for each site that has one
+     */
+    public record WeatherRow(double leastClearPercent, double clearPriorPercent,
+                             List<ForecastRow> forecasts) {
+
+        static WeatherRow of(Trip trip) {
+            return new WeatherRow(trip.forecast().leastClearPercent(), trip.forecast().clearPriorPercent(),
+                    trip.sites().stream().flatMap(site -> trip.forecast().covers(site).stream()
+                    .map(span -> ForecastRow.of(site, span))).toList());
+        }
+    }
+
+    /** From when to when the forecast for a site reaches. */
+    public record ForecastRow(String site, OffsetDateTime from, OffsetDateTime to) {
+
+        static ForecastRow of(Site site, Interval span) {
+            SiteClock clock = new SiteClock(site.zone());
+            return new ForecastRow(site.name(), clock.at(span.start()), clock.at(span.endExclusive()));
+        }
+    }
+
     /** A digital test frame that looked right: its f-number, ISO and exposure time in seconds. */
     public record PreviewRow(double fNumber, double iso, double exposureS) {
+
+        static PreviewRow of(Preview frame) {
+            return new PreviewRow(frame.fNumber().marked(), frame.iso(), frame.exposure().toNanos() * 1e-9);
+        }
     }
 }

@@ -38,7 +38,7 @@ final class NightCalendar {
 
     /** The calendar of a ranking. */
     static String of(NightsReport report) {
-        return new NightCalendar(report.nights()).drawn();
+        return new NightCalendar(report.all()).drawn();
     }
 
     private String drawn() {

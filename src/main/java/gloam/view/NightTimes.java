@@ -69,6 +69,11 @@ public record NightTimes(LocalDate evening, ZoneId zone) {
         return span(span.start(), span.endExclusive());
     }
 
+    /** The clock's hours of a span of the night, such as 20:06–06:37. */
+    public String hours(Interval span) {
+        return clock(nearest(span.start())) + "–" + clock(nearest(span.endExclusive()));
+    }
+
     /** The same from one moment to another. */
     public String span(Instant from, Instant to) {
         ZonedDateTime start = nearest(from);

@@ -68,11 +68,15 @@ final class NightWords {
         if (caution instanceof Caution.NotProvenBest best) {
             return "too many wishes to try every timetable: this one has at least "
                     + Wording.number(Math.floor(100 * best.share()), 0) + " % of the worth of the best";
+        } else if (caution instanceof Caution.SkyByPreview preview) {
+            return "the sky of " + preview.site() + " is that of the preview frame: "
+                    + Wording.number(preview.frameMag(), 1) + " mag/arcsec²";
         } else if (caution instanceof Caution.PreviewDisagrees preview) {
             return "the preview frame shows a mid-tone for a sky of " + Wording.number(preview.frameMag(), 1)
-                    + " mag/arcsec2; the plan uses the " + Wording.number(preview.siteMag(), 1)
+                    + " mag/arcsec²; the plan uses the " + Wording.number(preview.siteMag(), 1)
                     + " stated for " + preview.site();
         }
-        return "cloud is unknown: no forecast was given, so every window counts as clear";
+        return "cloud is unknown: no forecast was given, so every window counts as clear with a chance of "
+                + Wording.plain(((Caution.NoForecast) caution).clearPercent()) + " %";
     }
 }

@@ -8,6 +8,8 @@ import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.film.FilmStock;
 import gloam.gear.Site;
+import gloam.planner.Alternatives;
+import gloam.planner.CloudCover;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.units.Finite;
@@ -32,12 +34,15 @@ import java.util.stream.Stream;
  * @param sheets      sheets carried
  * @param sheetsUsed  sheets that the timetable exposes
  * @param cancelled   windows of an earlier timetable that this one cancels
+ * @param cloudedOut  for wishes served, the best window that is left on another night
+ * @param ifClears    of a single evening, what is left if the sky clears only later
  * @param cautions    what to mind in the field
  * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
                          List<PlannedNightRow> nights, int sheets, int sheetsUsed,
-                         List<CancelledRow> cancelled, List<String> cautions,
+                         List<CancelledRow> cancelled, List<SecondChoiceRow> cloudedOut,
+                         List<IfClearsRow> ifClears, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** Reports a timetable. */
@@ -49,6 +54,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
                 .toList(), plan.trip().sheets(), plan.sheetsUsed(),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
+                plan.otherwise().cloudedOut().stream().map(SecondChoiceRow::of).toList(),
+                plan.otherwise().ifClears().stream().map(IfClearsRow::of).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
                 Optional.empty());
     }
@@ -56,7 +63,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
         return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
-                cautions, Optional.of(drawn));
+                cloudedOut, ifClears, cautions, Optional.of(drawn));
     }
 
     @Override
@@ -67,6 +74,11 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     @Override
     public boolean empty() {
         return sheetsUsed == 0;
+    }
+
+    /** Where else a wish can be served, where it can. */
+    Optional<SecondChoiceRow> secondChoice(String wish) {
+        return cloudedOut.stream().filter(second -> second.wish().equals(wish)).findFirst();
     }
 
     /**
@@ -149,7 +161,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
                             double trailDirectionDeg,
-                            MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
+                            MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
                             String reason) {
 
         static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
@@ -166,7 +178,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
-                    MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
+                    MoonRow.of(window.open().middle(), window.moon(), clock), window.cloud(),
                     window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
         }
     }
@@ -180,6 +192,37 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.wish(),
                     window.site(), clock.at(window.open().start()), clock.at(window.open().endExclusive()));
         }
+    }
+
+    /** The best window that is left for a wish on a night on which it is not planned. */
+    public record SecondChoiceRow(String wish, LocalDate night, String site, OffsetDateTime openAt) {
+
+        static SecondChoiceRow of(Alternatives.SecondChoice second) {
+            Site site = second.night().site();
+            return new SecondChoiceRow(second.wish().name(), second.night().date(), site.name(),
+                    new SiteClock(site.zone()).at(second.openAt()));
+        }
+
+        /** Such as "if clouded out: Thu 2027-02-11 21:10 at Loma Callada". */
+        String words() {
+            return "if clouded out: " + NightTimes.date(openAt.toLocalDate()) + " " + Wording.minute(openAt)
+                    + " at " + site;
+        }
+    }
+
+    /** What is left of an evening if the sky is clear from some time on at the latest. */
+    public record IfClearsRow(OffsetDateTime clearAt, List<InsteadRow> windows) {
+
+        static IfClearsRow of(Alternatives.IfClears later) {
+            SiteClock clock = new SiteClock(later.night().site().zone());
+            return new IfClearsRow(clock.at(later.clearAt()), later.instead().stream()
+                    .map(instead -> new InsteadRow(instead.wish().name(), clock.at(instead.open().start()),
+                    clock.at(instead.open().endExclusive()), instead.fNumber().marked())).toList());
+        }
+    }
+
+    /** An exposure of what is left. */
+    public record InsteadRow(String wish, OffsetDateTime openAt, OffsetDateTime closeAt, double fNumber) {
     }
 
     /** A wish not served on a night. */

@@ -21,8 +21,9 @@ final class PlanText {
                 .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
         for (PlanReport.PlannedNightRow night : report.nights()) {
             document.gap();
-            addNight(document, night, served);
+            addNight(document, report, night, served);
         }
+        addIfClears(document, report);
         report.nights().forEach(night -> night.windows()
                 .forEach(window -> document.add(SheetCard.of(report, night, window))));
         document.gap();
@@ -32,7 +33,8 @@ final class PlanText {
     }
 
     /** A night; of the wishes not served on it only those that no other night serves. */
-    private static void addNight(Document document, PlanReport.PlannedNightRow night, Set<String> served) {
+    private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night,
+            Set<String> served) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
                 + ")");
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
@@ -42,7 +44,7 @@ final class PlanText {
             if (!night.course().isEmpty()) {
                 document.figure("the night", () -> NightStrip.of(night));
             }
-            document.add(windows(night));
+            document.add(windows(report, night));
         }
         night.notes().forEach(document::item);
         night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
@@ -54,7 +56,22 @@ final class PlanText {
         }
     }
 
-    private static Table windows(PlanReport.PlannedNightRow night) {
+    private static void addIfClears(Document document, PlanReport report) {
+        if (report.ifClears().isEmpty()) {
+            return;
+        }
+        NightTimes times = report.nights().get(0).times();
+        document.gap();
+        document.heading(2, "If it clears only later");
+        report.ifClears().forEach(later -> document.item("by " + times.about(later.clearAt().toInstant())
+                + ": " + (later.windows().isEmpty() ? "nothing is left" : later.windows().stream()
+                .map(window -> times.opens(window.openAt().toInstant()) + "–"
+                + times.closes(window.closeAt().toInstant()) + " " + window.wish() + " at "
+                + Wording.fNumber(window.fNumber()))
+                .collect(Collectors.joining("; ")))));
+    }
+
+    private static Table windows(PlanReport report, PlanReport.PlannedNightRow night) {
         Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min")
                 .leaving(3),
                 Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°")
@@ -69,7 +86,8 @@ final class PlanText {
                     Wording.number(window.altitudeDeg(), 0),
                     Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
                     Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
-            table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason());
+            table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
+                    + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
         }
         return table;
     }

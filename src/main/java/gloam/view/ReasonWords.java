@@ -40,7 +40,6 @@ final class ReasonWords {
                 case TRAVEL -> "no time to travel here and on to where the other sheets are";
                 case BETTER_CHOSEN -> "wishes worth more were chosen";
                 case NO_START -> "no start leaves time for it";
-                case OVERCAST -> "the sky will hardly be clear";
             };
         } else if (reason instanceof Reason.Served served) {
             return "served on " + served.on().stream().map(LocalDate::toString)
@@ -53,6 +52,8 @@ final class ReasonWords {
         } else if (reason instanceof Reason.There there) {
             return "at " + there.night().site().name() + ": "
                     + new ReasonWords(there.night()).words(there.reason(), wish);
+        } else if (reason instanceof Reason.Overcast overcast) {
+            return overcast(overcast);
         } else if (reason instanceof Reason.Exclusive exclusive) {
             return exclusive.what().map(RequirementWords::what).orElse("all else") + " only "
                     + spans(exclusive.holds())
@@ -60,6 +61,12 @@ final class ReasonWords {
                     + spans(exclusive.otherHolds());
         }
         return exposure(reason, wish);
+    }
+
+    private String overcast(Reason.Overcast overcast) {
+        return Math.round(100 * overcast.cloud().clearChance()) == 0 ? "overcast by the forecast"
+                : times.span(overcast.open()) + " " + WindowWords.cloud(overcast.cloud())
+                + " at best, sheets stay at home below " + Wording.plain(overcast.leastPercent()) + " %";
     }
 
     private String spans(List<Interval> spans) {
@@ -182,6 +189,7 @@ final class ReasonWords {
             case TONE -> "with tone " + stops(changed.amount()) + " " + from;
             case RECORDS -> from + " if less needs to record";
             case SKY -> "under any sky " + from;
+            case CLEAR -> "with least-clear-percent " + Wording.plain(changed.amount()) + " " + from;
         };
     }
 

@@ -41,7 +41,8 @@ final class SheetCard {
         figure(part, "stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
-        window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.percent(chance)));
+        window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
+        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
         return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part.text(window.reason()), STEPS, BLANKS);

@@ -24,13 +24,14 @@ import java.util.OptionalDouble;
  * @param light     {@code computed} or {@code measured}
  * @param tone      tone of the sky in a word, if judged so
  * @param toneStops tone of the sky in stops from the mid-tone, if measured
+ * @param wish      the wish of a trip that it serves, if noted
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
                        OffsetDateTime closeAt, int openings, double openS, double fNumber,
                        OptionalDouble azimuthDeg,
                        OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
                        Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag,
-                       Optional<Boolean> kept, List<String> spoiledBy, String note) {
+                       Optional<Boolean> kept, List<String> spoiledBy, String note, Optional<String> wish) {
 
     static SheetRow of(Entry entry) {
         Exposed exposed = entry.exposed();
@@ -46,7 +47,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
-                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note());
+                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note(), entry.wish());
     }
 
     /** The verdict in a word or stops; nothing where there is none. */
@@ -82,6 +83,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                     row.verdict(),
                     row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
                     row.kept().map(Wording::yes).orElse(""));
+            row.wish().ifPresent(wish -> table.note("for \"" + wish + "\""));
             if (!row.spoiledBy().isEmpty()) {
                 table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
             }

@@ -2,6 +2,7 @@ package gloam.view;
 
 import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
+import gloam.planner.CloudCover;
 import gloam.planner.Limits;
 import gloam.planner.Miss;
 import gloam.planner.Plan;
@@ -98,7 +99,16 @@ final class WindowWords {
     }
 
     private static String clear(Plan.Window window) {
-        return window.clearChance().isPresent()
-                ? ", clear " + Wording.percent(window.clearChance().getAsDouble()) : "";
+        return window.cloud().map(cloud -> ", " + cloud(cloud)).orElse("");
+    }
+
+    /** Such as "clear 58 % (cloud 35 %, covered for 20 min)". */
+    static String cloud(CloudCover cloud) {
+        return "clear " + Wording.percent(cloud.clearChance()) + " (cloud "
+                + Wording.percent(cloud.meanFraction())
+                + (Wording.percent(cloud.mostFraction()).equals(Wording.percent(cloud.meanFraction())) ? ""
+                : ", " + Wording.percent(cloud.mostFraction()) + " at most")
+                + (cloud.coveredMin() == 0 ? ""
+                : ", covered for " + Wording.lasting(60.0 * cloud.coveredMin())) + ")";
     }
 }

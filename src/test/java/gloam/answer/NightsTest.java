@@ -18,6 +18,7 @@ import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.planner.NightRank;
 import gloam.planner.Progress;
+import gloam.planner.SkyTaste;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import gloam.support.StandingSky;
@@ -132,13 +133,13 @@ class NightsTest {
         List<LocalDate> evenings = EVENING.datesUntil(EVENING.plusDays(4)).toList();
         Ranking ranking = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), evenings,
-                Optional.empty(), OptionalInt.of(3)), Progress.NONE);
+                Optional.empty(), SkyTaste.DARK, OptionalInt.of(3), 10), Progress.NONE);
         assertEquals(4, ranking.nights().size());
-        assertEquals(2, ranking.stays().size());
+        assertEquals(1, ranking.stays().size(), "the two that there are share dates");
         for (int i = 1; i < ranking.nights().size(); i++) {
             assertTrue(ranking.nights().get(i - 1).score() >= ranking.nights().get(i).score());
         }
-        ranking.stays().forEach(stay -> assertEquals(
+        ranking.stays().stream().map(Ranking.ShownStay::stay).forEach(stay -> assertEquals(
                 stay.nights().stream().mapToDouble(NightRank::score).sum() / 3, stay.score(), 1e-12));
     }
 
@@ -147,7 +148,7 @@ class NightsTest {
         List<LocalDate> evenings = List.of(EVENING, EVENING.plusDays(1));
         List<NightRank> nights = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH, Places.EQUATOR), evenings, Optional.empty(),
-                        OptionalInt.empty()), Progress.NONE).nights();
+                        SkyTaste.DARK, OptionalInt.empty(), 10), Progress.NONE).nights();
         assertEquals(4, nights.size());
         for (Site site : List.of(Places.MID_NORTH, Places.EQUATOR)) {
             assertEquals(evenings, nights.stream().map(NightRank::night)
@@ -159,13 +160,13 @@ class NightsTest {
     @Test
     void aStayIsNoLongerThanTheNightsThereAre() {
         assertThrows(BadInput.class, () -> new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
-                Optional.empty(), OptionalInt.of(2)));
+                Optional.empty(), SkyTaste.DARK, OptionalInt.of(2), 10));
     }
 
     @Test
     void noRunIsMadeWhereNoneIsAskedFor() {
         assertTrue(Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
-                Optional.empty(), OptionalInt.empty()), Progress.NONE).stays().isEmpty());
+                Optional.empty(), SkyTaste.DARK, OptionalInt.empty(), 10), Progress.NONE).stays().isEmpty());
     }
 }

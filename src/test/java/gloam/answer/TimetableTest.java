@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.answer.Timetable.Announced;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.StarCatalogue;
+import gloam.planner.Alternatives;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
@@ -107,7 +108,7 @@ class TimetableTest {
     @Test
     void whatIsNotPlannedAnyMoreIsTakenBack() {
         Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
-        Plan empty = new Plan(TRIP, List.of(), List.of());
+        Plan empty = new Plan(TRIP, List.of(), List.of(), Alternatives.NONE);
         Timetable after = Timetable.of(empty, Optional.of(saved(before, Duration.ZERO)), LATER);
         assertEquals(windows(before).stream().map(window -> window.event().identity()).toList(),
                 after.cancelled().stream().map(window -> window.event().identity()).toList());
@@ -124,7 +125,7 @@ class TimetableTest {
         Interval second = windows(all).get(1).window().open();
         Instant begun = second.start().minus(Duration.ofMinutes(5));
         Trip rest = TRIP.rest(begun).without(List.of("stars"));
-        Plan left = new Plan(rest, PLAN.nights().subList(1, 2), List.of());
+        Plan left = new Plan(rest, PLAN.nights().subList(1, 2), List.of(), Alternatives.NONE);
         List<Announced> windows = windows(Timetable.of(left, Optional.empty(), NOW));
         assertEquals(1, windows.size());
         assertEquals(windows(all).get(1).event().identity(), windows.get(0).event().identity());
@@ -136,7 +137,7 @@ class TimetableTest {
     void onlyWhatIsAheadIsTakenBack() {
         Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
         Instant begun = windows(before).get(1).window().open().start();
-        Plan nothing = new Plan(TRIP.rest(begun), List.of(), List.of());
+        Plan nothing = new Plan(TRIP.rest(begun), List.of(), List.of(), Alternatives.NONE);
         assertEquals(List.of(windows(before).get(1).event().identity()),
                 Timetable.of(nothing, Optional.of(saved(before, Duration.ZERO)), LATER).cancelled().stream()
                 .map(window -> window.event().identity()).toList());
@@ -155,7 +156,7 @@ class TimetableTest {
     @Test
     void whatWasTakenBackIsRemembered() {
         Timetable before = Timetable.of(PLAN, Optional.empty(), NOW);
-        Plan empty = new Plan(TRIP, List.of(), List.of());
+        Plan empty = new Plan(TRIP, List.of(), List.of(), Alternatives.NONE);
         Timetable none = Timetable.of(empty, Optional.of(saved(before, Duration.ZERO)), LATER);
         FormerPlan former = new FormerPlan(none.identity(), List.of(), none.cancelled());
         assertEquals(none.cancelled(), Timetable.of(empty, Optional.of(former), LATER).cancelled());

@@ -88,12 +88,15 @@ class ReadmeTest {
                 Files.copy(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
             }
         }
+        Files.writeString(folder.resolve("clouds.csv"), "time,cloud_fraction\n"
+                + "2027-02-08T18:00+01:00,0.2\n2027-02-09T06:00+01:00,0.4\n");
         String demo = Files.readString(DEMO.resolve("trip.yaml"));
         for (String block : blocks(Files.readAllLines(document), "yaml")) {
             Path trip = folder.resolve("shown.yaml");
             Files.writeString(trip, block.startsWith("wishes:")
                     ? demo.substring(0, demo.indexOf("\nwishes:") + 1) + block
-                    : block.contains("sites:") ? block : demo + block);
+                    : block.startsWith("sites:") ? block + demo.substring(demo.indexOf("\nnights:"))
+                    : block.contains("sites:") ? block : demo + "\n" + block);
             assertTrue(!TripFile.read(trip).trip().wishes().isEmpty());
         }
     }

@@ -50,7 +50,8 @@ class JournalTest {
     @Test
     void aWithdrawnSheetIsNoSheet() {
         Entry one = sheet("1", "dark");
-        Entry gone = new Entry("2", Instant.EPOCH, Optional.of("1"), true, one.exposed(), one.outcome(), "");
+        Entry gone = new Entry("2", Instant.EPOCH, Optional.of("1"), true, one.exposed(), one.outcome(), "",
+                Optional.empty());
         Journal journal = Journal.of(List.of(one, gone), List.of());
         assertEquals(List.of(), journal.sheets());
         assertEquals(Optional.of(gone.named("1")), journal.lastWord("1"));
@@ -121,12 +122,12 @@ class JournalTest {
     private static Entry sheet(String id, String note) {
         Entry plain = Sheets.steady(id, FILM, 256, 1400, Sheets.judged(ToneWord.DARK));
         return new Entry(id, plain.writtenAt(), Optional.empty(), false, plain.exposed(), plain.outcome(),
-                note);
+                note, Optional.empty());
     }
 
     private static Entry correction(String id, String corrects, String note) {
         Entry plain = sheet(id, note);
         return new Entry(id, plain.writtenAt(), Optional.of(corrects), false, plain.exposed(),
-                plain.outcome(), note);
+                plain.outcome(), note, Optional.empty());
     }
 }

@@ -60,7 +60,7 @@ class NightRankingTest {
                 .nights(trip.sites(), dates);
         assertEquals(Trips.MOON_NIGHT, ranks.get(0).night().date());
         assertEquals(List.of(moonlit), ranks.get(0).served());
-        assertEquals(1, ranks.get(0).score());
+        assertEquals(0.5, ranks.get(0).score(), "the chance of a clear sky without a forecast");
         assertEquals(0, ranks.get(1).score(), "the Moon sets before it is dark");
     }
 

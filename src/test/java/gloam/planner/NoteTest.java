@@ -28,7 +28,7 @@ class NoteTest {
         Trip trip = Trips.trip(List.of(site), NIGHT.date(), 1, 1, List.of());
         return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
                 trip.film(),
-                trip.sheets(), trip.preview(), trip.wishes(), forecast, Optional.empty());
+                trip.sheets(), trip.preview(), trip.wishes(), Weather.of(forecast), Optional.empty());
     }
 
     private static Forecast.Row row(Instant at, double temperatureC, double dewPointC) {

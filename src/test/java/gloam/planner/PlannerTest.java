@@ -157,7 +157,7 @@ class PlannerTest {
                 .plan(new Trip("crowded", List.of(Places.MID_NORTH),
                 Trips.DARK_NIGHT, Trips.DARK_NIGHT,
                 new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(),
-                Trips.CAMERA.frame(), java.time.Duration.ofMinutes(240)), Trips.FILM, 5, Optional.empty(),
+                Trips.CAMERA.frame(), java.time.Duration.ofMinutes(240)), Trips.FILM, 5,
                 List.of(dusk, dearer)));
         assertEquals(new Reason.TimeTaken(List.of("dearer dusk")), refusal(plan.nights().get(0)));
     }

@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
@@ -39,8 +40,8 @@ final class RandomTrips {
                 .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         Trip trip = new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
-                1 + random.nextInt(4), Optional.empty(), wishes,
-                random.nextInt(4) == 0 ? Optional.of(forecast(random)) : Optional.empty(), Optional.empty());
+                1 + random.nextInt(4), Previews.NONE, wishes,
+                random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN, Optional.empty());
         return narrowed(trip, random);
     }
 
@@ -98,6 +99,14 @@ final class RandomTrips {
         return new Wish(wish.name(), aim, wish.sky(), wish.tone(), wish.records(), wish.trail(),
                 wish.shortest(), wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(),
                 wish.limits());
+    }
+
+    /** Forecasts for all sites or for one, and any chances. */
+    static Weather weather(RandomGenerator random, List<Site> sites) {
+        boolean everywhere = random.nextBoolean();
+        return new Weather(everywhere ? Optional.of(forecast(random)) : Optional.empty(),
+                everywhere && random.nextBoolean() ? Map.of() : Map.of(sites.get(0).name(), forecast(random)),
+                10 * random.nextInt(5), 10 * (1 + random.nextInt(9)));
     }
 
     private static Forecast forecast(RandomGenerator random) {

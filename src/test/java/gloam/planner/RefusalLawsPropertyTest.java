@@ -10,8 +10,10 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 
 /** What a refusal says is so: its bound, moved by what it says, makes the wish possible that night. */
@@ -27,7 +29,7 @@ class RefusalLawsPropertyTest {
             Trip trip = RandomTrips.trip(random);
             return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
                     trip.camera(),
-                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Optional.empty(),
+                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Weather.UNKNOWN,
                     trip.begun());
         }).map(named -> named.getPayload());
     }
@@ -72,6 +74,32 @@ class RefusalLawsPropertyTest {
             }
         }
         return Optional.empty();
+    }
+
+    /** A trip that puts up with the chance of a clear sky that a remedy names has the window it promises. */
+    @Test
+    void theChanceOfARemedyAgainstCloudIsEnough() {
+        int seen = 0;
+        for (Named<Trip> named : Samples.of(TRIPS / 2, RandomTrips::trip).toList()) {
+            Trip trip = named.getPayload();
+            Trip cloudy = under(trip, RandomTrips.weather(new Random(trip.hashCode()), trip.sites()));
+            for (Plan.Refusal refusal : night(cloudy).refused()) {
+                if (refusal.remedy().orElse(null) instanceof Remedy.Changed changed
+                        && changed.change() == Remedy.Change.CLEAR) {
+                    assertTrue(night(under(with(cloudy, refusal.wish()),
+                            cloudy.forecast().leastClear(changed.amount()))).windows().size() == 1,
+                            () -> refusal + " of " + cloudy);
+                    seen++;
+                }
+            }
+        }
+        assertTrue(seen > TRIPS / 100, seen + " remedies");
+    }
+
+    private static Trip under(Trip trip, Weather weather) {
+        return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
+                trip.camera(), trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), weather,
+                trip.begun());
     }
 
     private static Wish lasting(Wish wish, Duration shortest, Duration longest) {

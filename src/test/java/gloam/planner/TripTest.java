@@ -7,11 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
-import gloam.field.Forecast;
 import gloam.support.Places;
 import gloam.units.Angle;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -90,27 +88,6 @@ class TripTest {
                 Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.SATURN)));
         assertEquals(List.of(Body.SUN, Body.MARS, Body.SATURN), Trips.trip(TRIP.sites(), FIRST, 1, 1,
                 List.of(MARS, MOON, records, MARS)).bodies());
-    }
-
-    @Test
-    void anUnknownSkyIsNeitherSoughtNorShunned() {
-        Interval evening = Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofHours(1));
-        assertEquals(1, TRIP.clearChance(evening));
-        Forecast.Row clear = row(evening.start(), 0.25);
-        Trip known = new Trip(TRIP.title(), TRIP.sites(), FIRST, FIRST, TRIP.camera(), TRIP.film(), 1,
-                Optional.empty(),
-                List.of(), Optional.of(new Forecast(List.of(clear, row(evening.endExclusive(), 0.25)))),
-                        Optional.empty());
-        Interval half = Interval.lasting(evening.start(), Duration.ofMinutes(30));
-        assertEquals(known.forecast().orElseThrow().clearChance(half).orElseThrow(), known.clearChance(half));
-        assertTrue(known.clearChance(half) > 0.5 && known.clearChance(half) < 1);
-        Interval beyond = Interval.lasting(evening.start().plus(Duration.ofDays(1)), Duration.ofHours(1));
-        assertEquals(0.5, known.clearChance(beyond));
-    }
-
-    private static Forecast.Row row(Instant at, double cloud) {
-        return new Forecast.Row(at, cloud, OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty());
     }
 
     @ParameterizedTest

@@ -55,8 +55,7 @@ public final class Trips {
     }
 
     public static Trip trip(List<Site> sites, LocalDate first, int nights, int sheets, List<Wish> wishes) {
-        return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets,
-                Optional.empty(), wishes);
+        return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets, wishes);
     }
 
     /**

@@ -44,7 +44,7 @@ class ForecastFileTest {
         Refusals.file(folder, name, text);
         Path trip = Refusals.file(folder, "trip.yaml", DEMO.replaceAll("(?m)^.*skyline.*$", "") + "forecast: "
                 + name + "\n");
-        return TripFile.read(trip).trip().forecast().orElseThrow();
+        return TripFile.read(trip).trip().forecast().everywhere().orElseThrow();
     }
 
     private List<String> problems(String text) {

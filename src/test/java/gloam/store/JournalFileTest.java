@@ -88,7 +88,7 @@ class JournalFileTest {
         add(600);
         Entry entry = entry(600, Sheets.judged(ToneWord.DARK), "");
         JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of("1"), true, entry.exposed(),
-                entry.outcome(), ""));
+                entry.outcome(), "", Optional.empty()));
         assertEquals(List.of(), JournalFile.read(file()).sheets());
     }
 
@@ -196,12 +196,12 @@ class JournalFileTest {
     private void correct(String id, ToneWord word) {
         Entry entry = entry(600, Sheets.judged(word), "");
         JournalFile.add(file(), new Entry("", entry.writtenAt(), Optional.of(id), false, entry.exposed(),
-                entry.outcome(), ""));
+                entry.outcome(), "", Optional.empty()));
     }
 
     private static Entry entry(double openS, Outcome outcome, String note) {
         Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, openS, outcome);
         return new Entry("", Instant.parse("2027-02-09T01:00:00Z"), Optional.empty(), false, entry.exposed(),
-                outcome, note);
+                outcome, note, Optional.empty());
     }
 }

@@ -60,7 +60,7 @@ class JournalLineTest {
         Entry sheet = Sheets.steady("4", Films.print(640, Reciprocity.none()), 300, 600, outcome);
         for (Entry entry : List.of(sheet,
                 new Entry("5", Instant.parse("2027-02-09T01:00:00.125Z"), Optional.of("4"), true,
-                sheet.exposed(), outcome, "dew, then \"frost\""))) {
+                sheet.exposed(), outcome, "dew, then \"frost\"", Optional.empty()))) {
             assertEquals(JournalLine.of(entry), JournalLine.of(read(JournalLine.of(entry))));
             assertEquals(outcome, read(JournalLine.of(entry)).outcome());
         }

@@ -26,7 +26,7 @@ final class JournalWriter {
             try {
                 JournalFile.add(Path.of(args[0]),
                         new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(),
-                        entry.outcome(), args[1] + " " + number));
+                        entry.outcome(), args[1] + " " + number, Optional.empty()));
             } catch (BadInput refused) {
                 System.out.println(refused.getMessage());
                 System.exit(2);

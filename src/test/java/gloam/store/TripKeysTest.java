@@ -101,7 +101,7 @@ class TripKeysTest {
         count.forEach((top, all) -> assertEquals(all, tops.lastIndexOf(top) - tops.indexOf(top) + 1, top));
         assertEquals(List.of("title", "sites", "nights", "evenings", "awake", "travel-min", "travel",
                 "camera", "film", "sheets", "sheets-per-night", "preview", "forecast",
-                "wishes"), tops.stream().distinct().toList());
+                "least-clear-percent", "clear-prior-percent", "wishes"), tops.stream().distinct().toList());
     }
 
     private static TripKey key(String path) {

@@ -25,7 +25,7 @@ class EntryChangeTest {
     private static List<EntryChange> changes(Exposed exposed, Outcome outcome, String note,
             boolean withdrawn) {
         return EntryChange.between(BEFORE, new Entry("2", Instant.EPOCH, Optional.of("1"), withdrawn, exposed,
-                outcome, note));
+                outcome, note, Optional.empty()));
     }
 
     private static EntryChange change(String what, String before, String now) {

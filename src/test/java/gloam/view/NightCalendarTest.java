@@ -81,7 +81,8 @@ class NightCalendarTest {
     private static String text(LocalDate first, LocalDate last) {
         List<LocalDate> dates = first.datesUntil(last.plusDays(1)).toList();
         return NightCalendar.of(NightsReport.of(new Ranking(
-                new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates), List.of()),
+                new NightRanking(new AnalyticEphemeris()).nights(List.of(Places.POLAR), dates), List.of(),
+                List.of()),
                 Instant.EPOCH));
     }
 }

@@ -1,0 +1,145 @@
+package gloam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/** What a forecast of cloud does to a timetable. */
+class WeatherCommandTest {
+
+    @TempDir
+    Path folder;
+
+    /** Two dark nights; a picture that takes an hour or two. */
+    private String trip(String more) throws IOException {
+        return Files.writeString(folder.resolve("trip.yaml"), """
+                title: Two nights on the moor
+                sites:
+                  - {name: Moor gate, latitude-deg: 54.5, longitude-deg: -2.3, height-m: 420, zone: Europe/London}
+                nights: {from: 2027-01-06, to: 2027-01-07}
+                camera: {name: box, focal-length-mm: 120, frame-mm: {width: 80, height: 80}, f-numbers: [8, 11, 16]}
+                film: instant-mono-640
+                sheets: 1
+                %s
+                wishes:
+                  - name: Wheel
+                    pole: {}
+                    sky: dark
+                    tone-at-most-stops: -1
+                    exposure-min: {shortest: 60, longest: 120}
+                """.formatted(more)).toString();
+    }
+
+    /** A forecast of cloud for the hours of both nights, each cloud fraction until the next hour named. */
+    private String forecast(String... rows) throws IOException {
+        StringBuilder text = new StringBuilder("time,cloud_fraction\n");
+        for (String row : rows) {
+            text.append(row.replace(" ", ",")).append('\n');
+        }
+        Files.writeString(folder.resolve("clouds.csv"), text);
+        return "forecast: clouds.csv";
+    }
+
+    private String even(double cloud) throws IOException {
+        return forecast("2027-01-06T12:00Z " + cloud, "2027-01-08T12:00Z " + cloud);
+    }
+
+    private static JsonNode plan(String trip) throws IOException {
+        return new ObjectMapper().readTree(Timetables.json(trip));
+    }
+
+    private static double score(String trip) throws IOException {
+        return Timetables.windows(Timetables.json(trip)).stream()
+                .mapToDouble(window -> window.get("score").asDouble()).sum();
+    }
+
+    @Test
+    void totalOvercastKeepsEverySheetAtHomeAndSaysSo() throws IOException {
+        Run run = Run.of("plan", "--trip", trip(even(1)));
+        assertTrue(run.out().contains("0 of 1 sheets planned"), run.out());
+        assertTrue(run.out().contains("not Wheel: overcast by the forecast\n"), run.out());
+    }
+
+    /** A sky of even cloud is clear by what the cloud leaves, however long the exposure is. */
+    @Test
+    void theForecastStandsBesideTheWindow() throws IOException {
+        String trip = trip(even(0.4));
+        JsonNode cloud = Timetables.windows(Timetables.json(trip)).get(0).get("cloud");
+        assertEquals(0.4, cloud.get("meanFraction").asDouble(), 1e-9);
+        assertEquals(0.4, cloud.get("mostFraction").asDouble(), 1e-9);
+        assertEquals(0, cloud.get("coveredMin").asInt());
+        assertEquals(0.6, cloud.get("clearChance").asDouble(), 1e-9);
+        assertTrue(Run.of("plan", "--trip", trip).out().contains("clear 60 % (cloud 40 %)"));
+        String page = Run.of("plan", "--trip", trip, "--format", "html").out();
+        assertTrue(page.contains("<dd>clear 60 % (cloud 40 %)</dd>"), page);
+    }
+
+    /** An hour of seven oktas and more leaves a gap in every trail: the exposure keeps clear of it. */
+    @Test
+    void anExposureKeepsClearOfACoveredStretch() throws IOException {
+        String trip = trip(forecast("2027-01-06T12:00Z 0.1", "2027-01-06T22:59Z 0.1", "2027-01-06T23:00Z 0.9",
+                "2027-01-07T12:00Z 0.9", "2027-01-08T12:00Z 0.9"));
+        JsonNode window = Timetables.windows(Timetables.json(trip)).get(0);
+        assertTrue(window.get("closeAt").asString().compareTo("2027-01-06T23:00") < 0, window.toString());
+        assertEquals(0, window.get("cloud").get("coveredMin").asInt());
+        String within = trip(forecast("2027-01-06T17:00Z 0", "2027-01-06T18:20Z 0", "2027-01-06T18:40Z 0.875",
+                "2027-01-06T18:41Z 0", "2027-01-06T19:30Z 0", "2027-01-06T19:31Z 1", "2027-01-08T12:00Z 1"));
+        Files.writeString(Path.of(within), Files.readString(Path.of(within))
+                .replace("sky: dark", "sky: dark\n    time-of-night: {from: \"18:20\", to: \"19:20\"}"));
+        JsonNode gap = Timetables.windows(Timetables.json(within)).get(0).get("cloud");
+        double meanFraction = (20 + 1) * 0.875 / 2 / 60;
+        assertEquals(meanFraction, gap.get("meanFraction").asDouble(), 1e-4);
+        assertEquals((1 - meanFraction) * (1 - gap.get("coveredMin").asInt() / 60.0),
+                gap.get("clearChance").asDouble(), 1e-4);
+    }
+
+    @Test
+    void aBadForecastIsWorseThanNoneAndAGoodOneBetter() throws IOException {
+        double none = score(trip(""));
+        double bad = score(trip(even(0.6)));
+        double good = score(trip(even(0.2)));
+        assertTrue(bad < none && none < good, List.of(bad, none, good)::toString);
+        assertEquals(0.4 / 0.5, bad / none, 0.02);
+        assertEquals(0.8 / 0.5, good / none, 0.02);
+        assertEquals(none / 2, score(trip("clear-prior-percent: 25")), 1e-3, "scores have three decimals");
+        assertTrue(Run.of("plan", "--trip", trip("clear-prior-percent: 25")).out().replaceAll("\\s+", " ")
+                .contains("every window counts as clear with a chance of 25 %"));
+    }
+
+    /** The night that a forecast leaves out is taken before a worse one, and after a better one. */
+    @Test
+    void anUnforecastNightStandsBetweenABadAndAGoodOne() throws IOException {
+        for (double cloud : new double[] {0.6, 0.4}) {
+            JsonNode plan = plan(trip(forecast("2027-01-06T12:00Z " + cloud, "2027-01-07T12:00Z " + cloud)));
+            int night = cloud > 0.5 ? 1 : 0;
+            assertEquals(1, plan.get("nights").get(night).get("windows").size(), plan.toString());
+        }
+    }
+
+    @Test
+    void sheetsStayAtHomeBelowTheLeastChanceAndTheRemedyIsTrue() throws IOException {
+        String text = Run.of("plan", "--trip", trip(even(0.8))).out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("clear 20 % (cloud 80 %) at best, sheets stay at home below 30 %; "
+                + "possible with least-clear-percent 20 from 18:"), text);
+        assertEquals(0, score(trip(even(0.8) + "\nleast-clear-percent: 21")));
+        assertTrue(score(trip(even(0.8) + "\nleast-clear-percent: 20")) > 0);
+    }
+
+    @Test
+    void percentsHaveTheirRange() throws IOException {
+        Run run = Run.of("plan", "--trip", trip("least-clear-percent: 101\nclear-prior-percent: 0"));
+        assertEquals(2, run.exit());
+        assertTrue(run.err().contains("8:22 least-clear-percent: least chance of a clear sky 101 % is out"),
+                run.err());
+        assertTrue(run.err().contains("9:22 clear-prior-percent: chance of a clear sky without a forecast 0 % "
+                + "is out"), run.err());
+    }
+}
