@@ -53,7 +53,8 @@ final class ShotFigures {
     }
 
     /** The window of a shot that was chosen, of some worth times its chance. */
-    Plan.Window window(int sheet, ExposureChoice shot, double worth) {
+    Plan.Window window(int sheet, SiteNight.Made made, double worth) {
+        ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         LightCurve light = light(framing, shot.fNumber());
@@ -75,7 +76,7 @@ final class ShotFigures {
                 count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open),
                 clearChance(open), worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag()),
-                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
+                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky), made.slack());
     }
 
     /** The stars on a sheet. */

@@ -139,6 +139,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
      * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param slack    how exactly its times are to be kept
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
                             int fittedToSheets, OffsetDateTime prepareAt,
@@ -150,7 +151,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
                             double trailDirectionDeg,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
-                            String reason) {
+                            String reason, SlackRow slack) {
 
         static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
             Plan.Window window = announced.window();
@@ -167,7 +168,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
                     MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
-                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
+                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night),
+                    SlackRow.of(window, clock));
         }
     }
 

@@ -70,6 +70,8 @@ final class PlanText {
                     Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
                     Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
             table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason());
+            table.note(window.slack().words(night.times()));
+            table.note(window.slack().lateWords(night.times()));
         }
         return table;
     }

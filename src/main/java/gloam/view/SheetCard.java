@@ -42,9 +42,11 @@ final class SheetCard {
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.percent(chance)));
+        part.text(window.reason()).text(window.slack().words(night.times()))
+                .add(window.slack().lateTable(night.times()));
         return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
-                part.text(window.reason()), STEPS, BLANKS);
+                part, STEPS, BLANKS);
     }
 
     private static String tone(PlanReport.WindowRow window) {

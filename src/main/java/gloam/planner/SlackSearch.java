@@ -1,0 +1,151 @@
+package gloam.planner;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
+
+/** Finds how exactly the times of an exposure are to be kept. For one thread at a time. */
+final class SlackSearch {
+
+    /** Times that need not be kept to the minute are rounded to it. */
+    private static final int ROUND_MIN = 5;
+
+    private final WishNight night;
+    private final NightClock clock;
+    private final MinuteRun planned;
+    private final MinuteRun free;
+    private final int number;
+    private final double toneStops;
+
+    /**
+     * The times of an exposure that was chosen.
+     *
+     * @param planned from opening to closing
+     * @param free    from when to when the camera is free for it
+     */
+    SlackSearch(WishNight night, NightClock clock, MinuteRun planned, MinuteRun free) {
+        this.night = night;
+        this.clock = clock;
+        this.planned = planned;
+        this.free = free;
+        this.number = ExposureSearch.bestFNumber(night, planned.first(), planned.last());
+        this.toneStops = night.light().toneStops(number, planned.first(), planned.last());
+    }
+
+    /**
+     * The same exposure at times of five minutes of the clock where there is slack enough, with the same chance
+     * to come out as wished; as planned where none has it.
+     */
+    MinuteRun rounded() {
+        Slack slack = slack(0);
+        if (!slack.easy()) {
+            return planned;
+        }
+        MinuteRun best = planned;
+        for (int openMin : slack.opensToTheMinute() ? List.of(planned.first()) : around(planned.first())) {
+            for (int closeMin : slack.closesToTheMinute() ? List.of(planned.last()) : around(planned.last())) {
+                MinuteRun other = new MinuteRun(openMin, Math.max(openMin, closeMin));
+                if (moved(other) < moved(best) && asGood(other)) {
+                    best = other;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** A minute and the times of five minutes next to it. */
+    private List<Integer> around(int minute) {
+        int overMin = overFive(minute);
+        return List.of(minute, minute - overMin, minute - overMin + ROUND_MIN);
+    }
+
+    private int overFive(int minute) {
+        return Math.floorMod(clock.at(minute).getEpochSecond() / 60, ROUND_MIN);
+    }
+
+    /** How far from what is wanted: ends that are no times of five minutes, then another length. */
+    private int moved(MinuteRun other) {
+        int openMin = other.first() - planned.first();
+        int closeMin = other.last() - planned.last();
+        int uneven = Math.min(1, overFive(other.first())) + Math.min(1, overFive(other.last()));
+        return 100 * uneven + ROUND_MIN * Math.abs(closeMin - openMin) + Math.abs(openMin) + Math.abs(closeMin);
+    }
+
+    private boolean asGood(MinuteRun other) {
+        boolean middle = night.aiming().fixed() || (other.last() - other.first()) % 2 == 0;
+        return middle && same(other.first(), other.last())
+                && ExposureSearch.bestFNumber(night, other.first(), other.last()) == number
+                && night.hundredths(number, other.first(), other.last(), 0)
+                == night.hundredths(number, planned.first(), planned.last(), 0);
+    }
+
+    /**
+     * The slack of the exposure.
+     *
+     * @param nextMin how many minutes late the next sheet may be opened, where this one is opened late
+     */
+    Slack slack(int nextMin) {
+        return new Slack(clock.at(last(planned.first(), -1, this::opens)),
+                clock.at(last(planned.first(), 1, this::opens)),
+                clock.at(last(planned.last(), -1, this::closes)),
+                clock.at(last(planned.last(), 1, this::closes)),
+                astray(planned.first() - Slack.ASTRAY_MIN, planned.last()),
+                astray(planned.first(), planned.last() + Slack.ASTRAY_MIN),
+                Slack.LATE_MIN.stream().map(min -> new Slack.LateOpening(min,
+                        late(planned.first() + min, 0).or(() -> late(planned.first() + min, nextMin))))
+                .toList());
+    }
+
+    private static int last(int minute, int stepMin, IntPredicate good) {
+        int last = minute;
+        while (good.test(last + stepMin)) {
+            last += stepMin;
+        }
+        return last;
+    }
+
+    private boolean opens(int openMin) {
+        return same(openMin, planned.last());
+    }
+
+    private boolean closes(int closeMin) {
+        return same(planned.first(), closeMin);
+    }
+
+    private boolean same(int openMin, int closeMin) {
+        return openMin >= free.first() && closeMin <= free.last() && allowed(openMin, closeMin)
+                && Math.abs(night.light().toneStops(number, openMin, closeMin)
+                - toneStops) <= Slack.SAME_TONE_STOPS;
+    }
+
+    /** Whether every limit holds. */
+    private boolean allowed(int openMin, int closeMin) {
+        int durationMin = closeMin - openMin;
+        return durationMin >= DurationLimits.shortestMin(night.wish())
+                && durationMin <= DurationLimits.longestMin(night.wish())
+                && night.allows(openMin, closeMin) && night.hundredths(number, openMin, closeMin, 0) > 0;
+    }
+
+    private OptionalDouble astray(int openMin, int closeMin) {
+        int firstBad = openMin < 0 ? openMin : night.moments().throughout().nextClearBit(openMin);
+        return firstBad <= closeMin ? OptionalDouble.empty()
+                : OptionalDouble.of(night.light().toneStops(number, openMin, closeMin) - toneStops);
+    }
+
+    private Optional<Slack.Close> late(int openMin, int nextMin) {
+        int nearest = -1;
+        double least = Double.POSITIVE_INFINITY;
+        int lastMin = Math.min(free.last() + nextMin, openMin + DurationLimits.longestMin(night.wish()));
+        for (int closeMin = openMin + 1; closeMin <= lastMin; closeMin++) {
+            if (allowed(openMin, closeMin)) {
+                double miss = Math.abs(night.light().toneStops(number, openMin, closeMin) - toneStops);
+                nearest = miss < least ? closeMin : nearest;
+                least = Math.min(miss, least);
+            }
+        }
+        return nearest < 0 ? Optional.empty() : Optional.of(new Slack.Close(clock.at(nearest),
+                night.light().toneStops(number, openMin, nearest),
+                night.aiming().direction(openMin + (nearest - openMin) / 2)));
+    }
+}
