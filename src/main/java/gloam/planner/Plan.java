@@ -33,6 +33,11 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions) {
         return nights.stream().mapToInt(night -> night.windows().size()).sum();
     }
 
+    /** How many sheets are left over. */
+    public int sheetsLeft() {
+        return trip.sheets() - trip.spent() - sheetsUsed();
+    }
+
     /**
      * One night's part.
      *

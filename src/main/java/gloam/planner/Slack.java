@@ -8,17 +8,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How exactly the times of an exposure are to be kept. Between the earliest and the latest opening, the closing
- * as planned, every limit of the wish holds and the sky's tone stays within half a stop of the planned one; so
- * between the earliest and the latest closing, the opening as planned. The times of the sheets before and after
- * are left as they are.
+ * How exactly the times of an exposure are to be kept. Between the earliest and the latest opening, the
+ * closing as planned, every limit of the wish holds and the sky's tone stays within half a stop of the planned
+ * one; so between the earliest and the latest closing, the opening as planned. The times of the sheets before
+ * and after are left as they are.
  *
  * @param openEarliest      the earliest opening
  * @param openLatest        the latest one
  * @param closeEarliest     the earliest closing
  * @param closeLatest       the latest one
- * @param openedEarlyStops  by how much the tone changes if it is opened {@link #ASTRAY_MIN} early; empty where
- *                          the shutter must not be open then
+ * @param openedEarlyStops  by how much the tone changes if it is opened {@link #ASTRAY_MIN} early; empty
+ *                          where the shutter must not be open then
  * @param closedLateStops   the same if it is closed so much late
  * @param late              what to do where it is opened late, for each of {@link #LATE_MIN}
  */
@@ -54,7 +54,7 @@ public record Slack(Instant openEarliest, Instant openLatest, Instant closeEarli
         return easy(openEarliest, openLatest) || easy(closeEarliest, closeLatest);
     }
 
-    /** The latest of the openings thought of that are late and still have a closing, in minutes; 0 for none. */
+    /** The latest of the late openings that still have a closing, in minutes late; 0 for none. */
     int mostLateMin() {
         return late.stream().filter(opening -> opening.close.isPresent()).mapToInt(LateOpening::lateMin).max()
                 .orElse(0);

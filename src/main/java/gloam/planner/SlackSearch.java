@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** Finds how exactly the times of an exposure are to be kept. For one thread at a time. */
 final class SlackSearch {
 
     /** Times that need not be kept to the minute are rounded to it. */
     private static final int ROUND_MIN = 5;
+    /** Tones are told to a tenth of a stop. */
+    private static final double TOLD_STOPS = 0.1;
 
     private final WishNight night;
     private final NightClock clock;
@@ -34,17 +37,18 @@ final class SlackSearch {
     }
 
     /**
-     * The same exposure at times of five minutes of the clock where there is slack enough, with the same chance
-     * to come out as wished; as planned where none has it.
+     * The same exposure at times of five minutes of the clock where there is slack enough, with the same
+     * chance to come out as wished; as planned where none has it.
      */
     MinuteRun rounded() {
         Slack slack = slack(0);
         if (!slack.easy()) {
             return planned;
         }
+        List<Integer> closings = slack.closesToTheMinute() ? List.of(planned.last()) : around(planned.last());
         MinuteRun best = planned;
         for (int openMin : slack.opensToTheMinute() ? List.of(planned.first()) : around(planned.first())) {
-            for (int closeMin : slack.closesToTheMinute() ? List.of(planned.last()) : around(planned.last())) {
+            for (int closeMin : closings) {
                 MinuteRun other = new MinuteRun(openMin, Math.max(openMin, closeMin));
                 if (moved(other) < moved(best) && asGood(other)) {
                     best = other;
@@ -69,7 +73,8 @@ final class SlackSearch {
         int openMin = other.first() - planned.first();
         int closeMin = other.last() - planned.last();
         int uneven = Math.min(1, overFive(other.first())) + Math.min(1, overFive(other.last()));
-        return 100 * uneven + ROUND_MIN * Math.abs(closeMin - openMin) + Math.abs(openMin) + Math.abs(closeMin);
+        return 100 * uneven + ROUND_MIN * Math.abs(closeMin - openMin) + Math.abs(openMin)
+                + Math.abs(closeMin);
     }
 
     private boolean asGood(MinuteRun other) {
@@ -115,8 +120,7 @@ final class SlackSearch {
 
     private boolean same(int openMin, int closeMin) {
         return openMin >= free.first() && closeMin <= free.last() && allowed(openMin, closeMin)
-                && Math.abs(night.light().toneStops(number, openMin, closeMin)
-                - toneStops) <= Slack.SAME_TONE_STOPS;
+                && missStops(openMin, closeMin) <= Slack.SAME_TONE_STOPS;
     }
 
     /** Whether every limit holds. */
@@ -133,19 +137,21 @@ final class SlackSearch {
                 : OptionalDouble.of(night.light().toneStops(number, openMin, closeMin) - toneStops);
     }
 
+    /** The first closing whose tone is as near to the planned one as it gets, as finely as tones are told. */
     private Optional<Slack.Close> late(int openMin, int nextMin) {
-        int nearest = -1;
-        double least = Double.POSITIVE_INFINITY;
         int lastMin = Math.min(free.last() + nextMin, openMin + DurationLimits.longestMin(night.wish()));
-        for (int closeMin = openMin + 1; closeMin <= lastMin; closeMin++) {
-            if (allowed(openMin, closeMin)) {
-                double miss = Math.abs(night.light().toneStops(number, openMin, closeMin) - toneStops);
-                nearest = miss < least ? closeMin : nearest;
-                least = Math.min(miss, least);
-            }
-        }
-        return nearest < 0 ? Optional.empty() : Optional.of(new Slack.Close(clock.at(nearest),
-                night.light().toneStops(number, openMin, nearest),
-                night.aiming().direction(openMin + (nearest - openMin) / 2)));
+        List<Integer> closings = IntStream.rangeClosed(openMin + 1, lastMin)
+                .filter(closeMin -> allowed(openMin, closeMin)).boxed().toList();
+        double least = closings.stream().mapToDouble(closeMin -> missStops(openMin, closeMin)).min()
+                .orElse(0);
+        return closings.stream().filter(closeMin -> missStops(openMin, closeMin) <= least + TOLD_STOPS)
+                .findFirst().map(closeMin -> new Slack.Close(clock.at(closeMin),
+                        night.light().toneStops(number, openMin, closeMin),
+                        night.aiming().direction(openMin + (closeMin - openMin) / 2)));
+    }
+
+    /** By how much the tone misses the planned one. */
+    private double missStops(int openMin, int closeMin) {
+        return Math.abs(night.light().toneStops(number, openMin, closeMin) - toneStops);
     }
 }

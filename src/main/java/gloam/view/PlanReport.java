@@ -10,6 +10,7 @@ import gloam.film.FilmStock;
 import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
+import gloam.planner.Wish;
 import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -31,13 +32,15 @@ import java.util.stream.Stream;
  * @param nights      the nights in order
  * @param sheets      sheets carried
  * @param sheetsUsed  sheets that the timetable exposes
+ * @param sheetsLeft  sheets that are left over
+ * @param unserved    wishes that are not served as often as wanted, each once
  * @param cancelled   windows of an earlier timetable that this one cancels
  * @param cautions    what to mind in the field
  * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
-                         List<PlannedNightRow> nights, int sheets, int sheetsUsed,
-                         List<CancelledRow> cancelled, List<String> cautions,
+                         List<PlannedNightRow> nights, int sheets, int sheetsUsed, int sheetsLeft,
+                         List<Unserved> unserved, List<CancelledRow> cancelled, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** Reports a timetable. */
@@ -48,6 +51,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 plan.trip().camera().name(),
                 timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
                 .toList(), plan.trip().sheets(), plan.sheetsUsed(),
+                plan.sheetsLeft(), Unserved.of(plan),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
                 Optional.empty());
@@ -55,7 +59,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
     /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
-        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
+        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, sheetsLeft,
+                unserved, cancelled,
                 cautions, Optional.of(drawn));
     }
 
@@ -81,13 +86,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
      * @param windows  exposures in order of time
      * @param refused  wishes not served
+     * @param nothing  why the night has no exposure, where it has none
      * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
      */
     public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
             String zone,
                            List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
-                           List<RefusalRow> refused, List<String> notes, List<SkyRow> course) {
+                           List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
+                           List<SkyRow> course) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -103,7 +110,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     .toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
                     reasons.of(refusal)))
-                            .toList(), plan.notes().stream()
+                            .toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
         }
@@ -139,6 +146,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
      * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param arcDeg   how far the sky turns while the shutter is open
+     * @param recordedBody the body that records beside stars, if one must
      * @param slack    how exactly its times are to be kept
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
@@ -149,7 +158,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             double correctedS, double skyToneStops, double skyToneSpreadStops,
                             OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
-                            double trailDirectionDeg,
+                            double trailDirectionDeg, double arcDeg, Optional<String> recordedBody,
                             MoonRow moon, OptionalDouble clearChance, double score, List<String> misses,
                             String reason, SlackRow slack) {
 
@@ -167,6 +176,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
+                    window.turnDeg(), window.wish().records() instanceof Wish.Records.One one
+                    ? Optional.of(one.body().properName()) : Optional.empty(),
                     MoonRow.of(window.open().middle(), window.moon(), clock), window.clearChance(),
                     window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night),
                     SlackRow.of(window, clock));

@@ -55,12 +55,17 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
         Slack slack = window.slack();
         return new SlackRow(clock.at(slack.openEarliest()), clock.at(slack.openLatest()),
                 clock.at(slack.closeEarliest()), clock.at(slack.closeLatest()), slack.opensToTheMinute(),
-                slack.closesToTheMinute(), slack.openedEarlyStops(), slack.closedLateStops(), slack.late().stream()
+                slack.closesToTheMinute(), slack.openedEarlyStops(), slack.closedLateStops(),
+                slack.late().stream()
                 .map(late -> LateRow.of(late, clock.at(window.open().start()), clock)).toList());
     }
 
-    /** Such as "may open 20:40–21:05, may close 21:40–22:10". */
+    /** Such as "may open 20:40–21:05; may close 21:40–22:10". */
     String words(NightTimes times) {
+        if (!openToTheMinute && !closeToTheMinute && openEarliestAt.isEqual(openLatestAt)
+                && closeEarliestAt.isEqual(closeLatestAt)) {
+            return "keep both times: no other keeps the limits";
+        }
         return Stream.of(openToTheMinute
                 ? "opens to the minute: two minutes early is " + stops(twoMinEarlyStops)
                 : span("open", openEarliestAt, openLatestAt, times), closeToTheMinute

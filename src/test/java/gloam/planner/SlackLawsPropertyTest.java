@@ -57,7 +57,8 @@ class SlackLawsPropertyTest {
     }
 
     private static boolean even(Plan.Window window, Instant openAt, Instant closeAt) {
-        return window.wish().aim() instanceof Aim.Point || Duration.between(openAt, closeAt).toMinutes() % 2 == 0;
+        return window.wish().aim() instanceof Aim.Point
+                || Duration.between(openAt, closeAt).toMinutes() % 2 == 0;
     }
 
     private static void holds(Trip trip, Plan.NightPlan night, Plan.Window window, Instant openAt,
@@ -113,7 +114,8 @@ class SlackLawsPropertyTest {
     @MethodSource("nights")
     void openedLateItIsClosedSoThatEveryLimitHolds(Trip trip, Plan.NightPlan night) {
         for (Plan.Window window : night.windows()) {
-            assertEquals(Slack.LATE_MIN, window.slack().late().stream().map(Slack.LateOpening::lateMin).toList());
+            assertEquals(Slack.LATE_MIN,
+                    window.slack().late().stream().map(Slack.LateOpening::lateMin).toList());
             for (Slack.LateOpening late : window.slack().late()) {
                 Instant openAt = window.open().start().plus(Duration.ofMinutes(late.lateMin()));
                 late.close().filter(close -> even(window, openAt, close.at())).ifPresent(close -> {
@@ -125,7 +127,7 @@ class SlackLawsPropertyTest {
         }
     }
 
-    /** An opening with ten minutes of slack is easily kept, unless that would cost a hundredth of the chance. */
+    /** An opening with ten minutes of slack is easily kept, unless that would cost some of the chance. */
     @Test
     void mostTimesWithSlackAreOfFiveMinutes() {
         List<Boolean> ofFive = new ArrayList<>();
