@@ -13,6 +13,8 @@ import gloam.planner.Plan;
 import gloam.planner.Wish;
 import gloam.units.Finite;
 import gloam.units.Interval;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -64,6 +66,19 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 cautions, Optional.of(drawn));
     }
 
+    /** What a page needs to follow the clock, as JSON: the nights with exposures alone, without their sky. */
+    String asData() {
+        StringBuilder json = new StringBuilder();
+        try {
+            new JsonRenderer().render(new PlanReport(generatedAt, identity, title, camera, nights.stream()
+                    .filter(night -> !night.windows.isEmpty()).map(PlannedNightRow::exposures).toList(),
+                    sheets, sheetsUsed, sheetsLeft, List.of(), List.of(), List.of(), Optional.empty()), json);
+        } catch (IOException cannotHappen) {
+            throw new UncheckedIOException(cannotHappen);
+        }
+        return json.toString();
+    }
+
     @Override
     public Document document() {
         return PlanText.document(this);
@@ -113,6 +128,11 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             .toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+        }
+
+        private PlannedNightRow exposures() {
+            return new PlannedNightRow(night, site, latitudeDeg, longitudeDeg, zone, List.of(), List.of(),
+                    windows, List.of(), nothing, List.of(), List.of());
         }
 
         /** The times of the night in words. */

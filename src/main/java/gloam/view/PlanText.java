@@ -20,6 +20,8 @@ final class PlanText {
         Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
         document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera "
                 + report.camera());
+        document.add(new Block.Live(report.nights().stream().filter(night -> !night.windows().isEmpty())
+                .map(PlanText::evening).toList(), report::asData));
         for (PlanReport.PlannedNightRow night : report.nights()) {
             if (night.nothing().isEmpty()) {
                 document.gap();
@@ -34,6 +36,15 @@ final class PlanText {
         document.heading(2, "Cautions");
         report.cautions().forEach(document::item);
         return document;
+    }
+
+    private static Block.Evening evening(PlanReport.PlannedNightRow night) {
+        Map<String, String> cards = new LinkedHashMap<>();
+        night.windows().forEach(window -> cards.put(SheetCard.id(window),
+                night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()) + " sheet "
+                + window.sheet() + ": " + window.wish()));
+        return new Block.Evening(night.times().dates() + ", " + night.site() + " (times in " + night.zone()
+                + ")", cards);
     }
 
     private static void addNight(Document document, PlanReport.PlannedNightRow night) {

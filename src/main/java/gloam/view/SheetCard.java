@@ -40,9 +40,14 @@ final class SheetCard {
         window.clearChance().ifPresent(chance -> figure(part, "clear", Wording.percent(chance)));
         part.text(window.reason()).text(window.slack().words(night.times()))
                 .add(window.slack().lateTable(night.times()));
-        return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
+        return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part, STEPS, BLANKS);
+    }
+
+    /** The name of a window's card within the document. */
+    static String id(PlanReport.WindowRow window) {
+        return "sheet-" + window.sheet();
     }
 
     private static String tone(PlanReport.WindowRow window) {
