@@ -63,7 +63,8 @@ public final class PageFile {
     public static HandedOver read(Input file) {
         Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
         return new HandedOver(saved.nights.stream().flatMap(night -> night.windows.stream()
-                .map(window -> new Exposed(window.at(night.site), window.note.orElse("")))).toList(), saved.skipped);
+                .map(window -> new Exposed(window.at(night.site), window.note.orElse("")))).toList(),
+                saved.skipped);
     }
 
     private static void checkNote(Optional<String> note) {

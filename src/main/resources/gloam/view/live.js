@@ -59,7 +59,8 @@
   function clock(at, like) {
     var time = local(at, like);
     var day = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'][new Date(time.slice(0, 10) + 'T00:00Z').getUTCDay()];
-    return day + ' ' + time.slice(11, 16);
+    var soon = Math.abs(at - Date.now()) < 6 * 86400000;
+    return day + ' ' + (soon ? '' : time.slice(0, 10) + ' ') + time.slice(11, 16);
   }
   function countdown(to) {
     var s = Math.round(Math.abs(to) / 1000);
@@ -199,7 +200,7 @@
       put(about, planned.wish + ', f/' + planned.fNumber + ', ' + first.sheet.night.site
         + (first.lost ? open ? '. No closing keeps the limits any more: this is the planned one'
           : '. Too late: no closing keeps the limits any more' : lateBy(first)));
-      put(then, next[1] ? 'then ' + clock(next[1].at, next[1].sheet.planned.openAt) + ' ' + next[1].what + ' '
+      put(then, next[1] ? 'then ' + clock(Math.max(next[1].at, open ? first.at : 0), next[1].sheet.planned.openAt) + ' ' + next[1].what + ' '
         + named(next[1].sheet) + ', ' + next[1].sheet.planned.wish : '');
       ring(first, at);
     }

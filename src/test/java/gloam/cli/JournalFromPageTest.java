@@ -22,8 +22,8 @@ class JournalFromPageTest {
              "openAt": "2027-02-08T21:03:10+01:00", "closeAt": "2027-02-08T22:05:00+01:00",
              "azimuthDeg": 177.2, "altitudeDeg": 47.6, "fNumber": 11, "note": "gusts"}""";
     private static final String PAGE = """
-            {"schema": "gloam-page/1", "identity": "5cbb57bc-45f9-334c-88a7-11bd94f2c374", "title": "Ten nights",
-             "nights": [{"night": "2027-02-08", "site": "Loma Callada", "windows": [
+            {"schema": "gloam-page/1", "identity": "5cbb57bc-45f9-334c-88a7-11bd94f2c374",
+             "title": "Ten nights", "nights": [{"night": "2027-02-08", "site": "Loma Callada", "windows": [
             %s]}],
              "skipped": [{"sheet": 2, "wish": "The Lion rises with Mars", "why": "clouded out"}]}
             """.formatted(SHEET);

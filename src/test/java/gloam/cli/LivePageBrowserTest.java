@@ -201,7 +201,8 @@ class LivePageBrowserTest {
             for (int x = 0; x < image.getWidth(); x++) {
                 int rgb = image.getRGB(x, y);
                 int at = y;
-                assertTrue((rgb & 0xffff) == 0, () -> level + ": " + Integer.toHexString(rgb) + " in row " + at);
+                assertTrue((rgb & 0xffff) == 0,
+                        () -> level + ": " + Integer.toHexString(rgb) + " in row " + at);
             }
         }
     }
