@@ -34,7 +34,8 @@ public record Unserved(String wish, int served, int wanted, LocalDate night, Str
 
         String words() {
             return new ReasonWords(night.night()).of(refusal)
-                    + (distance() < 2 ? "" : "; to give up one thing alone does not serve it");
+                    + (refusal.reason() == Reason.Plain.SHEETS_SPENT ? "; it takes another sheet"
+                    : distance() < 2 ? "" : "; to give up one thing alone does not serve it");
         }
     }
 
