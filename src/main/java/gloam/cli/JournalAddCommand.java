@@ -3,16 +3,19 @@ package gloam.cli;
 import gloam.ephemeris.OutsideCoverage;
 import gloam.journal.Entry;
 import gloam.journal.Outcome;
-import gloam.view.JournalAddedReport;
-import gloam.view.Report;
 import gloam.store.Input;
 import gloam.store.JournalFile;
+import gloam.store.PageFile;
 import gloam.units.BadInput;
 import gloam.units.Range;
+import gloam.view.JournalAddedReport;
+import gloam.view.JournalPageReport;
+import gloam.view.Report;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import picocli.CommandLine.ITypeConverter;
 
 /** Adds a sheet to the journal, or a later word on one. */
@@ -37,6 +40,9 @@ final class JournalAddCommand extends ReportingCommand {
             + "aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
+    private final Option<Input> fromPage = input("--from-page", "FILE",
+            "What the page of a timetable hands over: its sheets; needs --trip.");
+
     private final SheetOptions sheet = group(new SheetOptions());
 
     private final OutcomeOptions outcome = group(new OutcomeOptions());
@@ -58,6 +64,9 @@ final class JournalAddCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         refuseWithoutCorrects();
+        if (fromPage.given()) {
+            return handedOver(session, FromOption.of("--from-page", () -> PageFile.read(fromPage.get())));
+        }
         if (sheet.given() || corrects.given()) {
             return added(session);
         }
@@ -72,6 +81,36 @@ final class JournalAddCommand extends ReportingCommand {
                 throw new BadInput(beyond.getMessage() + " (--open)");
             }
         });
+    }
+
+    /** Adds the sheets that a page hands over; those that the journal has already stay as they are. */
+    private Report handedOver(Session session, PageFile.HandedOver page) {
+        sheet.refuseOneSheet("--from-page");
+        if (corrects.given() || note.given() || outcome.given()) {
+            throw new BadInput("--from-page adds several sheets; say afterwards with --corrects ENTRY what "
+                    + "holds of one");
+        }
+        List<Entry> entries = page.exposed().stream().map(done -> new Entry("",
+                session.now().truncatedTo(ChronoUnit.SECONDS), Optional.empty(), false,
+                sheet.exposed(session, done.sheet()), UNKNOWN, done.note(),
+                Optional.of(done.sheet().wish()))).toList();
+        List<Input> others = inputs();
+        others.remove(journal.input());
+        FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
+        refuseFormats(pageReport(session, page, entries.stream()
+                .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
+        return pageReport(session, page, entries.stream()
+                .map(entry -> FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)))
+                .toList());
+    }
+
+    private Report pageReport(Session session, PageFile.HandedOver page, List<JournalFile.Added> added) {
+        return JournalPageReport.of(journal.file().toString(), IntStream.range(0, added.size())
+                .mapToObj(i -> JournalPageReport.HandedRow.of(page.exposed().get(i).sheet().sheet(),
+                        page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already()))
+                        .toList(),
+                page.left().stream().map(left -> new JournalPageReport.LeftRow(left.sheet(), left.wish(),
+                        left.why(), left.note().orElse(""))).toList(), session.now());
     }
 
     private Report added(Session session) {

@@ -37,6 +37,12 @@ final class OutcomeOptions extends OptionGroup {
             + "double-exposure, development, old-film or other.")
             .readBy(new Cause()).completedBy(new Candidates.Spoilers()).withCommas();
 
+    /** Whether anything is said. */
+    boolean given() {
+        return tone.given() || toneStops.given() || toneSpreadStops.given() || faintestMag.given()
+                || kept.given() || spoiledBy.given();
+    }
+
     /** The outcome. */
     Outcome outcome(Outcome before) {
         return new Outcome(verdict(before.verdict()), faintestMag.value().map(mag -> OptionalDouble.of(

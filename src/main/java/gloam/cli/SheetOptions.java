@@ -68,9 +68,26 @@ final class SheetOptions extends OptionGroup {
 
     /** The exposure: what is given, and in a correction for the rest what the last word says. */
     Exposed exposed(Session session, Optional<Correction> correction) {
+        return exposed(session, correction, planned());
+    }
+
+    /** The exposure of a sheet as it was exposed, with whatever is given changed. */
+    Exposed exposed(Session session, PlannedSheet really) {
+        return exposed(session, Optional.empty(), Optional.of(really));
+    }
+
+    /** Refuses what says which sheet it was and when it was open. */
+    void refuseOneSheet(String instead) {
+        if (anyGiven("--plan", "--sheet", "--open", "--azimuth", "--altitude")) {
+            throw new BadInput(instead + " names the sheets, their aims and times; leave out --plan, "
+                    + "--sheet, --open, --azimuth and --altitude");
+        }
+    }
+
+    private Exposed exposed(Session session, Optional<Correction> correction,
+            Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
         Optional<Exposed> known = correction.map(Correction::exposed);
-        Optional<PlannedSheet> planned = planned();
         Optional<Trip> trip = place.trip();
         Optional<Site> site = site(trip, planned, known);
         Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));

@@ -106,7 +106,7 @@ final class LeftOver {
         List<Timetable.Exposed> exposed = Timetable.of(trip).choose(List.of(List.of(offers))).nights().get(0)
                 .exposed();
         return exposed.stream().map(one -> {
-            ExposureChoice exposure = there.exposure(one, one.closeMin());
+            ExposureChoice exposure = there.exposure(one);
             return new Instead(trip.wishes().get(one.wish()),
                     there.sky().clock().span(exposure.openMin(), exposure.closeMin()), exposure.fNumber());
         }).toList();

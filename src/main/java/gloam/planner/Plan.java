@@ -34,6 +34,11 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
         return nights.stream().mapToInt(night -> night.windows().size()).sum();
     }
 
+    /** How many sheets are left over. */
+    public int sheetsLeft() {
+        return trip.sheets() - trip.spent() - sheetsUsed();
+    }
+
     /**
      * One night's part.
      *
@@ -90,12 +95,13 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      *                           included
      * @param misses             by how much it misses parts of its wish
      * @param setting            the sky in which it stands
+     * @param slack              how exactly its times are to be kept
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
-                         List<Miss> misses, Setting setting) {
+                         List<Miss> misses, Setting setting, Slack slack) {
 
         /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {

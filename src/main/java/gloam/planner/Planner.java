@@ -110,14 +110,13 @@ public final class Planner {
 
     private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, SiteNight night,
                                       List<Timetable.Exposed> exposed, int firstSheet) {
+        List<SiteNight.Made> made = night.made(exposed);
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
             Timetable.Exposed one = exposed.get(number);
-            int latestMin = number + 1 == exposed.size() ? night.sky().clock().minutes()
-                    : exposed.get(number + 1).openMin() - trip.changeoverMin();
-            ExposureChoice exposure = night.exposure(one, latestMin);
             return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
                     ephemeris, stars)
-                    .window(firstSheet + number, exposure, night.cloud(exposure), one.worth());
+                    .window(firstSheet + number, made.get(number), night.cloud(made.get(number).exposure()),
+                            one.worth());
         }).toList();
     }
 

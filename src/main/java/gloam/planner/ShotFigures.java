@@ -50,7 +50,8 @@ final class ShotFigures {
     }
 
     /** The window of a shot that was chosen, of some worth times its chance. */
-    Plan.Window window(int sheet, ExposureChoice shot, Optional<CloudCover> cloud, double worth) {
+    Plan.Window window(int sheet, SiteNight.Made made, Optional<CloudCover> cloud, double worth) {
+        ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
         LightCurve light = light(framing, shot.fNumber());
@@ -73,7 +74,7 @@ final class ShotFigures {
                 cloud, worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
-                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky));
+                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky), made.slack());
     }
 
     /** The stars on a sheet. */

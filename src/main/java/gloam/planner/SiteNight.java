@@ -6,6 +6,7 @@ import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 
@@ -122,16 +123,49 @@ final class SiteNight {
                 Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown()).orElseThrow(), stars, clear);
     }
 
+    /** The exposures chosen for wishes of the trip, in order of time, as they are made. */
+    List<Made> made(List<Timetable.Exposed> chosen) {
+        List<WishNight> nights = chosen.stream()
+                .map(one -> at(trip.wishes().get(one.wish()), equipment.get(one.wish()))).toList();
+        List<MinuteRun> times = new ArrayList<>(chosen.stream()
+                .map(one -> new MinuteRun(one.openMin(), one.closeMin())).toList());
+        for (int number = 0; number < chosen.size(); number++) {
+            MinuteRun free = free(times, number);
+            int openMin = times.get(number).first();
+            MinuteRun open = new MinuteRun(openMin, ExposureSearch.closeNearestToTone(nights.get(number),
+                    openMin, times.get(number).last(), free.last()));
+            times.set(number, new SlackSearch(nights.get(number), sky.clock(), open, free).rounded());
+        }
+        LinkedList<Made> made = new LinkedList<>();
+        for (int number = chosen.size() - 1; number >= 0; number--) {
+            WishNight night = nights.get(number);
+            MinuteRun open = times.get(number);
+            int nextMin = made.isEmpty() ? 0 : made.getFirst().slack.mostLateMin();
+            made.addFirst(new Made(exposure(night, open.first(), open.last()),
+                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin)));
+        }
+        return made;
+    }
+
+    /** From when to when the camera is free for an exposure between the others. */
+    private MinuteRun free(List<MinuteRun> times, int number) {
+        return new MinuteRun(number == 0 ? 0 : times.get(number - 1).last() + trip.changeoverMin(),
+                number + 1 == times.size() ? sky.clock().minutes()
+                : times.get(number + 1).first() - trip.changeoverMin());
+    }
+
     /**
-     * How an exposure chosen for a wish of the trip is made.
+     * An exposure as it is made.
      *
-     * @param latestMin when the camera must be closed at the latest
+     * @param slack how exactly its times are to be kept
      */
-    ExposureChoice exposure(Timetable.Exposed chosen, int latestMin) {
-        WishNight night = at(trip.wishes().get(chosen.wish()), equipment.get(chosen.wish()));
-        int closeMin = ExposureSearch.closeNearestToTone(night, chosen.openMin(), chosen.closeMin(),
-                latestMin);
-        return exposure(night, chosen.openMin(), closeMin);
+    record Made(ExposureChoice exposure, Slack slack) {
+    }
+
+    /** An exposure chosen for a wish of the trip, at the times chosen. */
+    ExposureChoice exposure(Timetable.Exposed chosen) {
+        return exposure(at(trip.wishes().get(chosen.wish()), equipment.get(chosen.wish())), chosen.openMin(),
+                chosen.closeMin());
     }
 
     private static ExposureChoice exposure(WishNight night, int openMin, int closeMin) {

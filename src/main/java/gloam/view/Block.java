@@ -1,11 +1,12 @@
 package gloam.view;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 
 /** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
 sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap,
-        Block.Figure, Block.Picture, Block.Aside, Block.Card, Table {
+        Block.Figure, Block.Picture, Block.Aside, Block.Card, Block.Live, Table {
 
     /**
      * A heading.
@@ -74,5 +75,23 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      */
     record Card(String id, String title, String time, Document part, List<String> steps, List<String> blanks)
             implements Block {
+    }
+
+    /**
+     * What comes next and when, for a page that follows the clock; plain text leaves it out.
+     *
+     * @param evenings the evenings, for who cannot be shown the next act alone
+     * @param data     the timetable as JSON, made when it is printed
+     */
+    record Live(List<Evening> evenings, Supplier<String> data) implements Block {
+    }
+
+    /**
+     * The cards of an evening.
+     *
+     * @param title which evening
+     * @param cards what is said of each card, by the card's name within the document
+     */
+    record Evening(String title, Map<String, String> cards) {
     }
 }

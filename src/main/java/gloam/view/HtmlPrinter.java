@@ -5,12 +5,16 @@ import java.util.Base64;
 import java.util.List;
 
 /**
- * One self-contained page, which is sound XML too: it asks for nothing from elsewhere and runs no script.
+ * One self-contained page, which is sound XML too: it asks for nothing from elsewhere, and no script runs in
+ * it but the one that follows the clock through a timetable.
  */
 final class HtmlPrinter implements Renderer {
 
     /** Letters of a cell that is not broken, such as a date. */
     private static final int SHORT = 16;
+    /** The brightnesses of the red view. */
+    private static final String MIDDLE = "middle";
+    private static final List<String> LEVELS = List.of("low", MIDDLE, "bright");
 
     private final Markup page = new Markup();
 
@@ -24,16 +28,20 @@ final class HtmlPrinter implements Renderer {
 
     /** The page of a document above a line that says where it comes from. */
     String printed(Document document, String origin) {
+        PageScript script = PageScript.of(document.blocks());
         page.add("<!DOCTYPE html>").open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8")
                 .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .empty("meta", "http-equiv", "Content-Security-Policy", "content",
-                        "default-src 'none'; img-src data:; style-src 'unsafe-inline'")
+                        "default-src 'none'; img-src data:; style-src 'unsafe-inline'" + script.allowed())
                 .empty("link", "rel", "icon", "href", "data:,").words("title", document.title())
-                .open("style").add(StyleSheet.DRAWING.rules()).add(StyleSheet.PAGE.rules()).close("style")
+                .open("style").add(PagePart.DRAWING_STYLE.text()).add(PagePart.STYLE.text()).close("style")
                 .close("head")
-                .open("body").empty("input", "type", "checkbox", "id", "red")
-                .words("label", "dim red view", "for", "red", "class", "switch")
-                .open("main", "class", document.forPrograms() ? "data" : "page");
+                .open("body").empty("input", "type", "checkbox", "id", "red", "class", "view");
+        LEVELS.forEach(level -> page.add(Markup.start("input", "type", "radio", "name", "level", "id",
+                level, "class", "view") + (level.equals(MIDDLE) ? " checked=\"checked\"/>" : "/>")));
+        page.words("label", "red view", "for", "red", "class", "switch");
+        LEVELS.forEach(level -> page.words("label", level, "for", level, "class", "switch level"));
+        page.open("main", "class", document.forPrograms() ? "data" : "page");
         List<Block> blocks = document.blocks();
         if (blocks.isEmpty() || !(blocks.get(0) instanceof Block.Heading)
                 || ((Block.Heading) blocks.get(0)).level() > 1) {
@@ -41,7 +49,9 @@ final class HtmlPrinter implements Renderer {
         }
         blocks(blocks);
         words("footer", origin, "class", "small");
-        return page.close("main").close("body").close("html").toString();
+        page.close("main");
+        script.addTo(page);
+        return page.close("body").close("html").toString();
     }
 
     /** Blocks in order: a heading begins a section, cards stand outside of them, like stands with like. */
@@ -111,7 +121,24 @@ final class HtmlPrinter implements Renderer {
             page.close("details");
         } else if (block instanceof Block.Card card) {
             card(card);
+        } else if (block instanceof Block.Live live) {
+            live(live);
         }
+    }
+
+    /** All evenings, for who has no script; the script puts the next act before them. */
+    private void live(Block.Live live) {
+        page.open("section", "id", "live", "class", "live", "aria-label", "what comes next")
+                .open("details", "class", "evenings", "open", "open");
+        words("summary", "evenings and sheets");
+        for (Block.Evening evening : live.evenings()) {
+            words("p", evening.title());
+            page.open("ul");
+            evening.cards().forEach((card, words) -> page.add("<li>" + Markup.start("a", "href", "#" + card)
+                    + ">" + html(words) + "</a></li>"));
+            page.close("ul");
+        }
+        page.close("details").close("section");
     }
 
     private void table(Table table) {
@@ -148,11 +175,13 @@ final class HtmlPrinter implements Renderer {
         blocks(card.part().blocks());
         page.open("ul", "class", "ticks");
         for (String step : card.steps()) {
-            page.add("<li><label><input type=\"checkbox\"/> " + html(step) + "</label></li>");
+            page.add("<li><label>" + Markup.start("input", "type", "checkbox", "name", step) + "/> "
+                    + html(step) + "</label></li>");
         }
         page.close("ul");
         for (String blank : card.blanks()) {
-            page.add("<label class=\"blank\">" + html(blank) + " <input type=\"text\"/></label>");
+            page.add("<label class=\"blank\">" + html(blank) + " "
+                    + Markup.start("input", "type", "text", "name", blank) + "/></label>");
         }
         page.close("article");
     }

@@ -81,7 +81,9 @@ final class IcsCalendar {
                         + Wording.fNumber(window.fNumber()) + ", azimuth "
                         + Wording.number(window.azimuthDeg(), 1)
                         + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
-                        + Wording.number(window.rollDeg(), 1) + "°.\n" + window.reason());
+                        + Wording.number(window.rollDeg(), 1) + "°.\n" + window.reason()
+                        + ".\n" + Wording.title(window.slack().words(night.times())) + ".\n"
+                        + Wording.title(window.slack().lateWords(night.times())) + ".");
         long leadMin = Duration.between(window.prepareAt(), window.openAt()).toMinutes();
         alarm("TRIGGER", "-PT" + leadMin + "M", "Set up " + sheet);
         alarm("TRIGGER", "PT0S", "Open " + sheet);

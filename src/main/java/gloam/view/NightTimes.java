@@ -82,6 +82,14 @@ public record NightTimes(LocalDate evening, ZoneId zone) {
         return time(start) + (sameDate ? "–" + clock(end) : " – " + dated(end));
     }
 
+    /** A span between whole minutes, in a table: such as 21:30–21:55 or Tue 01:44–02:10; one minute alone. */
+    public String within(Instant from, Instant to) {
+        ZonedDateTime start = from.atZone(zone);
+        ZonedDateTime end = to.atZone(zone);
+        boolean sameDate = start.toLocalDate().equals(end.toLocalDate());
+        return from.equals(to) ? brief(start) : brief(start) + "–" + (sameDate ? clock(end) : brief(end));
+    }
+
     /** The nearest minute with its date, such as Tue 2027-02-09 01:44. */
     public String dated(Instant at) {
         return dated(nearest(at));

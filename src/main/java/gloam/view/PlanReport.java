@@ -12,8 +12,11 @@ import gloam.planner.Alternatives;
 import gloam.planner.CloudCover;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
+import gloam.planner.Wish;
 import gloam.units.Finite;
 import gloam.units.Interval;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -33,6 +36,8 @@ import java.util.stream.Stream;
  * @param nights      the nights in order
  * @param sheets      sheets carried
  * @param sheetsUsed  sheets that the timetable exposes
+ * @param sheetsLeft  sheets that are left over
+ * @param unserved    wishes that are not served as often as wanted, each once
  * @param cancelled   windows of an earlier timetable that this one cancels
  * @param cloudedOut  for wishes served, the best window that is left on another night
  * @param ifClears    of a single evening, what is left if the sky clears only later
@@ -40,9 +45,9 @@ import java.util.stream.Stream;
  * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
-                         List<PlannedNightRow> nights, int sheets, int sheetsUsed,
-                         List<CancelledRow> cancelled, List<SecondChoiceRow> cloudedOut,
-                         List<IfClearsRow> ifClears, List<String> cautions,
+                         List<PlannedNightRow> nights, int sheets, int sheetsUsed, int sheetsLeft,
+                         List<Unserved> unserved, List<CancelledRow> cancelled,
+                         List<SecondChoiceRow> cloudedOut, List<IfClearsRow> ifClears, List<String> cautions,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** Reports a timetable. */
@@ -53,6 +58,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 plan.trip().camera().name(),
                 timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
                 .toList(), plan.trip().sheets(), plan.sheetsUsed(),
+                plan.sheetsLeft(), Unserved.of(plan),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 plan.otherwise().cloudedOut().stream().map(SecondChoiceRow::of).toList(),
                 plan.otherwise().ifClears().stream().map(IfClearsRow::of).toList(),
@@ -62,8 +68,22 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
     /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
-        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, cancelled,
-                cloudedOut, ifClears, cautions, Optional.of(drawn));
+        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, sheetsLeft,
+                unserved, cancelled, cloudedOut, ifClears, cautions, Optional.of(drawn));
+    }
+
+    /** What a page needs to follow the clock, as JSON: the nights with exposures alone, without their sky. */
+    String asData() {
+        StringBuilder json = new StringBuilder();
+        try {
+            new JsonRenderer().render(new PlanReport(generatedAt, identity, title, camera, nights.stream()
+                    .filter(night -> !night.windows.isEmpty()).map(PlannedNightRow::exposures).toList(),
+                    sheets, sheetsUsed, sheetsLeft, List.of(), List.of(), List.of(), List.of(), List.of(),
+                    Optional.empty()), json);
+        } catch (IOException cannotHappen) {
+            throw new UncheckedIOException(cannotHappen);
+        }
+        return json.toString();
     }
 
     @Override
@@ -93,13 +113,15 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param moonUp   spans with the Moon above the horizon while the Sun is below
      * @param windows  exposures in order of time
      * @param refused  wishes not served
+     * @param nothing  why the night has no exposure, where it has none
      * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
      */
     public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
             String zone,
                            List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
-                           List<RefusalRow> refused, List<String> notes, List<SkyRow> course) {
+                           List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
+                           List<SkyRow> course) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -115,9 +137,14 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     .toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
                     reasons.of(refusal)))
-                            .toList(), plan.notes().stream()
+                            .toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+        }
+
+        private PlannedNightRow exposures() {
+            return new PlannedNightRow(night, site, latitudeDeg, longitudeDeg, zone, List.of(), List.of(),
+                    windows, List.of(), nothing, List.of(), List.of());
         }
 
         /** The times of the night in words. */
@@ -151,6 +178,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
      * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param arcDeg   how far the sky turns while the shutter is open
+     * @param mustRecord bodies and named stars that the wish wants recorded
+     * @param slack    how exactly its times are to be kept
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
                             int fittedToSheets, OffsetDateTime prepareAt,
@@ -160,9 +190,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             double correctedS, double skyToneStops, double skyToneSpreadStops,
                             OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
-                            double trailDirectionDeg,
+                            double trailDirectionDeg, double arcDeg, List<String> mustRecord,
                             MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
-                            String reason) {
+                            String reason, SlackRow slack) {
 
         static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
             Plan.Window window = announced.window();
@@ -178,8 +208,10 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
+                    window.turnDeg(), window.wish().mustRecord().stream().map(WishRow::name).toList(),
                     MoonRow.of(window.open().middle(), window.moon(), clock), window.cloud(),
-                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night));
+                    window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night),
+                    SlackRow.of(window, clock));
         }
     }
 

@@ -1,10 +1,13 @@
 package gloam.view;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Text of a timetable, to be followed in the field. */
@@ -17,13 +20,17 @@ final class PlanText {
         Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
         document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera "
                 + report.camera());
-        Set<String> served = report.nights().stream().flatMap(night -> night.windows().stream())
-                .map(PlanReport.WindowRow::wish).collect(Collectors.toSet());
+        document.add(new Block.Live(report.nights().stream().filter(night -> !night.windows().isEmpty())
+                .map(PlanText::evening).toList(), report::asData));
         for (PlanReport.PlannedNightRow night : report.nights()) {
-            document.gap();
-            addNight(document, report, night, served);
+            if (night.nothing().isEmpty()) {
+                document.gap();
+                addNight(document, report, night);
+            }
         }
         addIfClears(document, report);
+        addNothing(document, report);
+        addUnserved(document, report);
         report.nights().forEach(night -> night.windows()
                 .forEach(window -> document.add(SheetCard.of(report, night, window))));
         document.gap();
@@ -32,23 +39,24 @@ final class PlanText {
         return document;
     }
 
-    /** A night; of the wishes not served on it only those that no other night serves. */
-    private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night,
-            Set<String> served) {
+    private static Block.Evening evening(PlanReport.PlannedNightRow night) {
+        Map<String, String> cards = new LinkedHashMap<>();
+        night.windows().forEach(window -> cards.put(SheetCard.id(window),
+                night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()) + " sheet "
+                + window.sheet() + ": " + window.wish()));
+        return new Block.Evening(night.times().dates() + ", " + night.site() + " (times in " + night.zone()
+                + ")", cards);
+    }
+
+    private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
                 + ")");
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
-        if (night.windows().isEmpty()) {
-            document.under("no window");
-        } else {
-            if (!night.course().isEmpty()) {
-                document.figure("the night", () -> NightStrip.of(night));
-            }
-            document.add(windows(report, night));
+        if (!night.course().isEmpty()) {
+            document.figure("the night", () -> NightStrip.of(night));
         }
+        document.add(windows(report, night));
         night.notes().forEach(document::item);
-        night.refused().stream().filter(refusal -> !served.contains(refusal.wish()))
-                .forEach(refusal -> document.item("not " + refusal.wish() + ": " + refusal.reason()));
         if (!night.refused().isEmpty()) {
             Document refused = Document.part();
             night.refused().forEach(refusal -> refused.item(refusal.wish() + ": " + refusal.reason()));
@@ -71,12 +79,56 @@ final class PlanText {
                 .collect(Collectors.joining("; ")))));
     }
 
+    /** The nights with nothing, those with the same reason together. */
+    private static void addNothing(Document document, PlanReport report) {
+        Map<String, List<LocalDate>> nights = new LinkedHashMap<>();
+        Document refused = Document.part();
+        for (PlanReport.PlannedNightRow night : report.nights()) {
+            night.nothing().ifPresent(reason -> {
+                nights.computeIfAbsent(reason, first -> new ArrayList<>()).add(night.night());
+                night.refused().forEach(refusal -> refused.item(NightTimes.date(night.night()) + ": "
+                        + refusal.wish() + ": " + refusal.reason()));
+            });
+        }
+        if (!nights.isEmpty()) {
+            document.gap();
+            document.heading(2, "Nights with nothing");
+            nights.forEach((reason, dates) -> document.item(NothingWords.dates(dates) + ": " + reason));
+            document.add(new Block.Aside("wish by wish", refused));
+        }
+    }
+
+    /** Each wish that is not served as often as wanted, once, and what would use the sheets left over. */
+    private static void addUnserved(Document document, PlanReport report) {
+        boolean severalSites = report.nights().stream().map(PlanReport.PlannedNightRow::site).distinct()
+                .count() > 1;
+        if (!report.unserved().isEmpty()) {
+            document.gap();
+            document.heading(2, "Wishes not served");
+            report.unserved().forEach(wish -> document.item(wish.words(severalSites)));
+        }
+        if (report.sheetsLeft() > 0) {
+            document.gap();
+            document.text(Wording.count(report.sheetsLeft(), "sheet") + " left over: " + wouldUse(report));
+        }
+    }
+
+    private static String wouldUse(PlanReport report) {
+        int wanted = report.unserved().stream().mapToInt(wish -> wish.wanted() - wish.served()).sum();
+        int rest = report.sheetsLeft() - wanted;
+        String others = "a repeat or another wish would use " + (report.sheetsLeft() == 1 ? "it" : "them");
+        return wanted == 0 ? "every wish is served as often as wanted; " + others
+                : report.unserved().stream().map(Unserved::wish).collect(Collectors.joining(" and "))
+                + " would use " + (rest > 0 ? wanted + " of them" : report.sheetsLeft() == 1 ? "it" : "them")
+                + ", see above" + (rest > 0 ? "; a repeat or another wish would use the rest" : "");
+    }
+
     private static Table windows(PlanReport report, PlanReport.PlannedNightRow night) {
         Table table = new Table(Table.words("open"), Table.words("close"), Table.numbers("", "h:min")
                 .leaving(3),
                 Table.numbers("sheet"), Table.words("wish"), Table.numbers("f/"), Table.numbers("az", "°")
                 .leaving(5), Table.numbers("alt", "°").leaving(4), Table.numbers("tone", "stops").leaving(6),
-                Table.numbers("trail", "mm").leaving(2), Table.numbers("stars").leaving(1));
+                Table.numbers("trail").leaving(2), Table.numbers("stars").leaving(1));
         for (PlanReport.WindowRow window : night.windows()) {
             table.row(night.times().opens(window.openAt().toInstant()),
                     night.times().closes(window.closeAt().toInstant()),
@@ -85,9 +137,11 @@ final class PlanText {
                     Wording.bearing(window.azimuthDeg()) + " " + Wording.number(window.azimuthDeg(), 0),
                     Wording.number(window.altitudeDeg(), 0),
                     Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
-                    Wording.number(window.trailLengthMm(), 0), String.valueOf(window.recordedStars()));
+                    TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
             table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
                     + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
+            table.note(window.slack().words(night.times()));
+            table.note(window.slack().lateWords(night.times()));
         }
         return table;
     }

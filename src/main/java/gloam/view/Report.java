@@ -13,8 +13,8 @@ import java.time.ZoneOffset;
  */
 public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport,
         InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport, JournalGuideReport,
-        JournalListReport, JournalNextReport, JournalStatsReport, LevelReport, NightReport, NightsReport,
-        PlanReport, ProofReport, TrailReport {
+        JournalListReport, JournalNextReport, JournalPageReport, JournalStatsReport, LevelReport, NightReport,
+        NightsReport, PlanReport, ProofReport, TrailReport {
 
     /** The name of the schema that the JSON follows. */
     String SCHEMA = "gloam/2";

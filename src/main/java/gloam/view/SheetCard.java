@@ -10,8 +10,6 @@ import java.util.List;
 final class SheetCard {
 
     private static final int TERMS = 10;
-    /** A shorter trail has no direction worth giving. */
-    private static final double LEAST_TRAIL_MM = 1;
     private static final List<String> STEPS =
             List.of("set up and levelled", "f-number set", "dark slide out", "opened", "closed",
             "dark slide in");
@@ -35,17 +33,22 @@ final class SheetCard {
                 + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure(part, "tone", tone(window) + " stops");
-        figure(part, "trail", Wording.number(window.trailLengthMm(), 0) + " mm at the centre"
-                + (window.trailLengthMm() < LEAST_TRAIL_MM ? "" : ", towards "
-                + Math.round(window.trailDirectionDeg()) % 360 + "° from the right, up"));
+        figure(part, "trail", TrailWords.of(window).figure());
         figure(part, "stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
                 + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
+        part.text(window.reason()).text(window.slack().words(night.times()))
+                .add(window.slack().lateTable(night.times()));
         plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
-        return new Block.Card("sheet-" + window.sheet(), "Sheet " + window.sheet() + ": " + window.wish(),
+        return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
-                part.text(window.reason()), STEPS, BLANKS);
+                part, STEPS, BLANKS);
+    }
+
+    /** The name of a window's card within the document. */
+    static String id(PlanReport.WindowRow window) {
+        return "sheet-" + window.sheet();
     }
 
     private static String tone(PlanReport.WindowRow window) {

@@ -14,7 +14,7 @@ final class SvgRenderer implements Renderer {
     public void render(Report report, Appendable out) throws IOException {
         String drawing = report.document().drawing().orElseThrow().get();
         int start = drawing.indexOf('>') + 1;
-        out.append(drawing, 0, start).append("\n<style>\n").append(StyleSheet.DRAWING.rules())
+        out.append(drawing, 0, start).append("\n<style>\n").append(PagePart.DRAWING_STYLE.text())
                 .append("</style>")
                 .append(drawing, start, drawing.length()).append('\n');
     }

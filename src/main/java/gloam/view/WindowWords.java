@@ -13,10 +13,6 @@ import java.util.stream.Collectors;
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowWords {
 
-    /** A shorter trail at the centre while the sky turns by more means that the pole stands there. */
-    private static final double WHEEL_BELOW_MM = 2;
-    private static final double WHEEL_FROM_DEG = 10;
-
     private WindowWords() {
     }
 
@@ -26,7 +22,7 @@ final class WindowWords {
     static String reason(Plan.Window window, Night night) {
         return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1)
                 + ", tone " + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", "
-                + records(window) + ", " + trail(window) + clear(window)
+                + records(window) + ", " + TrailWords.of(window).sentence() + clear(window)
                 + (window.misses().isEmpty() ? "" : "; misses: "
                 + String.join(", ", misses(window.misses())));
     }
@@ -82,13 +78,6 @@ final class WindowWords {
             case LEFT -> "to your left";
             case RIGHT -> "to your right";
         };
-    }
-
-    private static String trail(Plan.Window window) {
-        double turnDeg = window.turnDeg();
-        return window.trailLengthMm() < WHEEL_BELOW_MM && turnDeg >= WHEEL_FROM_DEG
-                ? "wheel of " + Wording.number(turnDeg, 0) + "° arcs"
-                : "trail " + Wording.number(window.trailLengthMm(), 0) + " mm";
     }
 
     private static String records(Plan.Window window) {

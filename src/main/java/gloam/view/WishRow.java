@@ -70,7 +70,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         return words.stream().map(", "::concat).collect(Collectors.joining());
     }
 
-    private static String name(Target target) {
+    static String name(Target target) {
         return target instanceof Body body ? body.label() : ((Star) target).name();
     }
 

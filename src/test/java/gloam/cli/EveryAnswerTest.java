@@ -101,11 +101,11 @@ class EveryAnswerTest {
     }
 
     private static void look(Answer answer, Element element, Set<String> ids) {
-        assertTrue(!element.getTagName().equals("script"), answer::toString);
+        assertTrue(!element.getTagName().equals("script") || ids.contains("live"), answer::toString);
         assertTrue(element.getAttribute("id").isEmpty() || ids.add(element.getAttribute("id")),
                 answer::toString);
         for (String link : List.of("href", "src", "xlink:href")) {
-            assertTrue(element.getAttribute(link).isEmpty() || element.getAttribute(link).startsWith("data:"),
+            assertTrue(element.getAttribute(link).matches("|data:.*|#sheet-\\d+"),
                     answer::toString);
         }
         assertTrue(!element.getTagName().equals("th") || !element.getAttribute("scope").isEmpty(),

@@ -111,7 +111,7 @@ class LaidOutTextTest {
                 .toList();
         List<String> narrow = onTerminal(columns, "plan --trip demo-data/trip.yaml").lines().toList();
         narrow.forEach(line -> assertTrue(columns(line) <= columns, line));
-        String row = " +(\\w{3} )?\\d\\d:\\d\\d +(\\w{3} )?\\d\\d:\\d\\d .*\\d+";
+        String row = " +(\\w{3} )?\\d\\d:\\d\\d +(\\w{3} )?\\d\\d:\\d\\d .*(\\d|arcs|mm \\S)";
         assertEquals(8, usual.stream().filter(line -> line.matches(row)).count(), String.join("\n", usual));
         assertEquals(8, narrow.stream().filter(line -> line.matches(row)).count(), String.join("\n", narrow));
         List<String> missing = new ArrayList<>(words(usual));

@@ -129,7 +129,7 @@ final class StrictFormat {
         parser.parseInput(content, "");
         require(parser.getErrors().isEmpty(), parser.getErrors().toString());
         require(content.stripTrailing().endsWith("</html>"), "not closed");
-        words(content.replaceAll("(?s)base64,[A-Za-z0-9+/=\\s]+", ""));
+        words(content.replaceAll("(?s)base64,[A-Za-z0-9+/=\\s]+|<script.*?</script>", ""));
     }
 
     private static void ics(String content) throws Exception {

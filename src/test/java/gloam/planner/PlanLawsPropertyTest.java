@@ -59,6 +59,11 @@ class PlanLawsPropertyTest {
         return known;
     }
 
+    /** The plans of all samples. */
+    static Stream<Plan> plans() {
+        return samples().stream().map(Sample::plan);
+    }
+
     private static Plan plan(Trip trip) {
         return new Planner(EPHEMERIS, Trips.stars()).plan(trip);
     }

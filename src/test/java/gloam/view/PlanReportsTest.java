@@ -118,7 +118,7 @@ class PlanReportsTest {
         assertEquals(window.skyToneStops(), row.named("skyToneStops").node().asDouble(), 6e-4);
         assertEquals(window.skyToneSpreadStops(), row.number("spread"), 6e-4);
         assertEquals(window.framedStars(), row.number("framed"));
-        assertEquals(window.recordedStars(), row.number("recorded"));
+        assertEquals(window.recordedStars(), row.number("recordedstars"));
         assertEquals(window.trailLengthMm(), row.number("length"), 6e-5);
         assertEquals(window.trailDirection().positive().degrees(), row.number("direction"), 6e-4);
         assertEquals(window.score(), row.number("score"), 6e-4);
