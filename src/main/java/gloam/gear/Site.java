@@ -3,6 +3,7 @@ package gloam.gear;
 import gloam.units.Angle;
 import gloam.units.Range;
 import java.time.ZoneId;
+import java.util.List;
 
 /**
  * A place to photograph from.
@@ -16,9 +17,10 @@ import java.time.ZoneId;
  *                           known)
  * @param extinctionMag      light lost at the zenith, V magnitudes per airmass, 0 to 2
  * @param skyline            the terrain around it
+ * @param lightDomes         the glow of towns around it, as far as they are known
  */
 public record Site(String name, Angle latitude, Angle longitude, double heightM, ZoneId zone,
-                   double darkSkyMagArcsec2, double extinctionMag, Skyline skyline) {
+                   double darkSkyMagArcsec2, double extinctionMag, Skyline skyline, List<LightDome> lightDomes) {
 
     /** Allowed latitudes in degrees. */
     public static final Range LATITUDE = new Range("latitude", -90, 90, "deg");
@@ -38,5 +40,18 @@ public record Site(String name, Angle latitude, Angle longitude, double heightM,
         HEIGHT.check(heightM);
         DARK_SKY.check(darkSkyMagArcsec2);
         EXTINCTION.check(extinctionMag);
+        lightDomes = List.copyOf(lightDomes);
+    }
+
+    /** A site of which no town is known. */
+    public Site(String name, Angle latitude, Angle longitude, double heightM, ZoneId zone,
+                double darkSkyMagArcsec2, double extinctionMag, Skyline skyline) {
+        this(name, latitude, longitude, heightM, zone, darkSkyMagArcsec2, extinctionMag, skyline, List.of());
+    }
+
+    /** The same site with towns around it. */
+    public Site with(List<LightDome> domes) {
+        return new Site(name, latitude, longitude, heightM, zone, darkSkyMagArcsec2, extinctionMag, skyline,
+                domes);
     }
 }

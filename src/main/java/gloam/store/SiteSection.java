@@ -1,6 +1,9 @@
 package gloam.store;
 
 import gloam.gear.Coordinates;
+import gloam.gear.LightDome;
+import gloam.gear.LightDome.Measured;
+import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
@@ -11,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Reads the sites of a trip from their keys. */
 final class SiteSection {
@@ -19,6 +23,8 @@ final class SiteSection {
 
     /** A zenith far from towns; common practice, no source. */
     private static final double DARK_SKY_MAG_ARCSEC2 = 21.6;
+
+    private static final Range DOMES = new Range("number of towns", 0, 30, "");
 
     private SiteSection() {
     }
@@ -45,10 +51,36 @@ final class SiteSection {
                 SkylineFile::named);
         Value<Boolean> sea = fields.orDefault("sea-horizon", false, "false",
                 Item::flag);
+        Value<List<LightDome>> domes = fields.orDefault("light-domes", List.of(), "none",
+                value -> value.list(DOMES, SiteSection::dome));
         fields.noOthers();
         return new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(),
                 zone.get(), darkSky.get(), extinction.get(),
-                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get());
+                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get(), domes.get());
+    }
+
+    private static LightDome dome(Item item) {
+        Fields fields = item.fields();
+        Value<Double> azimuthDeg = fields.number("azimuth-deg", Skyline.AZIMUTH);
+        boolean measured = fields.has("altitude-deg") || fields.has("mag-arcsec2");
+        Supplier<LightDome.Known> known = measured ? measured(fields) : town(fields);
+        Value<Double> colourK = fields.numberOr("colour-k", LightDome.USUAL_COLOUR_K, LightDome.COLOUR);
+        fields.noOthers();
+        return new LightDome(Angle.ofDegrees(azimuthDeg.get()), known.get(), colourK.get());
+    }
+
+    private static Supplier<LightDome.Known> town(Fields fields) {
+        Value<Double> people = fields.number("people", Town.PEOPLE);
+        Value<Double> distanceKm = fields.number("distance-km", Town.DISTANCE);
+        return () -> new Town(people.get(), distanceKm.get());
+    }
+
+    private static Supplier<LightDome.Known> measured(Fields fields) {
+        Value<Double> altitudeDeg = fields.number("altitude-deg", Measured.ALTITUDE);
+        Value<Double> magArcsec2 = fields.number("mag-arcsec2", Measured.BRIGHTNESS);
+        List.of("people", "distance-km").forEach(key -> fields.refuse(key,
+                "stands beside a measured glow; keep one of the two"));
+        return () -> new Measured(Angle.ofDegrees(altitudeDeg.get()), magArcsec2.get());
     }
 
     /** Where it is: one key for all, or latitude and longitude. */

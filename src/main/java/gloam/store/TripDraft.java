@@ -119,6 +119,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # extinction-mag: 0.3
                 # skyline: skyline.csv
                 # sea-horizon: true
+                # light-domes: [{azimuth-deg: 140, people: 20000, distance-km: 25, colour-k: 2700}]
+                # light-domes: [{azimuth-deg: 255, altitude-deg: 15, mag-arcsec2: 20.4}]\ta measured glow
 
             nights:
               from: %s

@@ -6,8 +6,12 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.gear.LightDome;
+import gloam.gear.LightDome.Measured;
+import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
 import gloam.planner.Trip;
+import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Label;
 import java.time.Instant;
@@ -15,7 +19,9 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
@@ -45,8 +51,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     public static CheckReport of(TripCheck check, Instant now) {
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
-                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size()))
-                        .toList(),
+                trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size(),
+                        site.lightDomes().stream().map(DomeRow::of).toList())).toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
@@ -85,7 +91,16 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
                 + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
-                : "level horizon");
+                : "level horizon") + site.lightDomes().stream().map(dome -> "; " + words(dome))
+                .collect(Collectors.joining());
+    }
+
+    private static String words(DomeRow dome) {
+        return "town at " + Wording.plain(dome.azimuth().degrees()) + "°: " + (dome.people().isPresent()
+                ? dome.people().getAsInt() + " people, " + Wording.plain(dome.distanceKm().orElseThrow())
+                + " km"
+                : Wording.plain(dome.magArcsec2().orElseThrow()) + " mag/arcsec² at altitude "
+                + Wording.plain(dome.altitudeDeg().orElseThrow()) + "°");
     }
 
     private static String words(CameraRow camera) {
@@ -123,8 +138,25 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return String.join("; ", parts);
     }
 
-    /** A site and the number of points in its skyline; 1 for a level horizon. */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints) {
+    /** A site, the number of points in its skyline, 1 for a level horizon, and the towns around it. */
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<DomeRow> lightDomes) {
+    }
+
+    /** The glow of a town: by its people and distance, or as measured at an altitude. */
+    public record DomeRow(Angle azimuth, OptionalInt people, OptionalDouble distanceKm,
+                          OptionalDouble altitudeDeg, OptionalDouble magArcsec2, double colourK) {
+
+        static DomeRow of(LightDome dome) {
+            Optional<Town> town = Optional.of(dome.known()).filter(Town.class::isInstance)
+                    .map(Town.class::cast);
+            Optional<Measured> seen = Optional.of(dome.known()).filter(Measured.class::isInstance)
+                    .map(Measured.class::cast);
+            return new DomeRow(dome.azimuth(),
+                    town.stream().mapToInt(known -> (int) Math.round(known.people())).findFirst(),
+                    town.stream().mapToDouble(Town::distanceKm).findFirst(),
+                    seen.stream().mapToDouble(known -> known.altitude().degrees()).findFirst(),
+                    seen.stream().mapToDouble(Measured::magArcsec2).findFirst(), dome.colourK());
+        }
     }
 
     /**

@@ -8,6 +8,7 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.SkyPosition;
 import gloam.gear.FNumber;
+import gloam.gear.LightDome;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
 import gloam.journal.NextSheet;
@@ -63,11 +64,14 @@ final class CutValues extends ValueSerializerModifier {
                 .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
 
-    /** A site without its terrain. */
+    /** A site without its surroundings. */
     private interface SiteInBrief {
 
         @JsonIgnore
         Skyline skyline();
+
+        @JsonIgnore
+        List<LightDome> lightDomes();
     }
 
     /** A body with its name and its diameter. */

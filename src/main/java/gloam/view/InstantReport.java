@@ -71,6 +71,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         return switch (source) {
             case ZODIACAL -> "zodiacal light";
             case STARS -> "faint stars";
+            case TOWNS -> "towns";
             case AIRGLOW -> "airglow and the rest";
             case MOON -> "moonlight";
             case TWILIGHT -> "twilight";
