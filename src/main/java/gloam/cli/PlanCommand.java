@@ -41,7 +41,8 @@ final class PlanCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Trip trip = place.trip().orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
+        Trip trip = place.trip(session).orElseThrow(() ->
+                new BadInput("a plan needs wishes; give --trip FILE"));
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
         Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),

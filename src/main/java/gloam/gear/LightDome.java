@@ -9,8 +9,12 @@ import gloam.units.Range;
  * @param azimuth where the town lies, from north through east
  * @param known   how strong its glow is
  * @param colourK colour temperature of its lamps in K, 1800 to 6500
+ * @param spreadStops standard deviation of its strength in stops
  */
-public record LightDome(Angle azimuth, Known known, double colourK) {
+public record LightDome(Angle azimuth, Known known, double colourK, double spreadStops) {
+
+    private static final double BY_PEOPLE_STOPS = 0.7;
+    private static final double MEASURED_STOPS = 0.2;
 
     /** Allowed colour temperatures of lamps, from sodium to cold white. */
     public static final Range COLOUR = new Range("colour of lamps", 1800, 6500, "K");
@@ -21,6 +25,16 @@ public record LightDome(Angle azimuth, Known known, double colourK) {
     public LightDome {
         Skyline.AZIMUTH.check(azimuth.degrees());
         COLOUR.check(colourK);
+    }
+
+    /** A glow known as well as one of its kind is. */
+    public LightDome(Angle azimuth, Known known, double colourK) {
+        this(azimuth, known, colourK, known instanceof Town ? BY_PEOPLE_STOPS : MEASURED_STOPS);
+    }
+
+    /** The same known to that many stops. */
+    public LightDome knownTo(double stops) {
+        return new LightDome(azimuth, known, colourK, stops);
     }
 
     /** How the strength of a glow is known. */

@@ -17,11 +17,11 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  *
  * <p><b>Model.</b> 45° high over a town the glow is 0.01 P r^-2.5 of a natural sky, P people r km away:
  * Walker 1977, PASP 89, 405, the constant from memory; from there over the sky as {@link TownAir} says. A
- * measured glow sets the strength itself. <b>Valid.</b> Clear moonless air, towns of 1 to 100 km. <b>Error.</b>
- * 0.7 stop by people and distance, since towns differ in lamps; 0.2 stop measured. <b>Departures.</b> The
- * natural sky is 21.9 mag/arcsec²; a measured glow spreads like that of a town 30 km away; a measurement
- * darker than the sky without the town counts as no town; one colour for all directions, that of the lamps,
- * air making it no redder or bluer.
+ * measured glow sets the strength itself. <b>Valid.</b> Clear moonless air, towns of 1 to 100 km.
+ * <b>Error.</b> 0.7 stop by people and distance, since towns differ in lamps; 0.2 stop measured.
+ * <b>Departures.</b> The natural sky is 21.9 mag/arcsec²; a measured glow spreads like that of a town 30 km
+ * away; a measurement darker than the sky without the town counts as no town; one colour for all
+ * directions, that of the lamps, air making it no redder or bluer.
  */
 final class TownGlow implements LightModel {
 
@@ -137,15 +137,24 @@ final class TownGlow implements LightModel {
 
         private final List<Dome> domes;
         private final double colourBv;
+        private final double spreadStops;
         /** Not a number until it is asked for: it takes as long as some hundred directions. */
         private volatile double groundLx = Double.NaN;
 
         Towns(List<Dome> domes) {
             this.domes = domes;
             double[] weights = domes.stream().mapToDouble(Dome::strength).toArray();
+            this.spreadStops = Math.sqrt(domes.stream().mapToDouble(one ->
+                    Math.pow(one.strength * one.dome.spreadStops(), 2)).sum())
+                    / Math.max(Double.MIN_NORMAL, Arrays.stream(weights).sum());
             this.colourBv = Arrays.stream(weights).sum() == 0 ? USUAL_BV : SkyColour.bv(weights,
                     domes.stream().mapToDouble(one -> SkyColour.blueShare(
                     SkyColour.bvOfTemperature(one.dome.colourK()))).toArray());
+        }
+
+        @Override
+        public double spreadStops() {
+            return spreadStops;
         }
 
         @Override

@@ -5,10 +5,12 @@ import gloam.gear.LightDome;
 import gloam.gear.LightDome.Measured;
 import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
 import gloam.units.Angle;
 import gloam.units.Range;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +26,7 @@ final class SiteSection {
     /** A zenith far from towns; common practice, no source. */
     private static final double DARK_SKY_MAG_ARCSEC2 = 21.6;
 
+    private static final Range READINGS = new Range("number of measurements", 0, 100, "");
     private static final Range DOMES = new Range("number of towns", 0, 30, "");
 
     private SiteSection() {
@@ -53,10 +56,26 @@ final class SiteSection {
                 Item::flag);
         Value<List<LightDome>> domes = fields.orDefault("light-domes", List.of(), "none",
                 value -> value.list(DOMES, SiteSection::dome));
+        Value<List<SkyReading>> readings = fields.orDefault("sky", List.of(), "none",
+                value -> value.list(READINGS, reading -> reading(reading, zone)));
         fields.noOthers();
         return new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(),
                 zone.get(), darkSky.get(), extinction.get(),
-                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get(), domes.get());
+                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get(), domes.get(),
+                readings.get(), Site.USUAL_ZENITH_STOPS);
+    }
+
+    private static SkyReading reading(Item item, Value<ZoneId> zone) {
+        Fields fields = item.fields();
+        Value<Instant> at = fields.required("at", value -> value.instant(zone.get()));
+        Value<Double> azimuthDeg = fields.numberOr("azimuth-deg", 0, Skyline.AZIMUTH);
+        Value<Double> altitudeDeg = fields.numberOr("altitude-deg", 90, SkyReading.ALTITUDE);
+        Value<Double> magArcsec2 = fields.number("mag-arcsec2", SkyReading.BRIGHTNESS);
+        Value<Double> spreadMag = fields.numberOr("error-mag",
+                SkyReading.USUAL_SPREAD_MAG, SkyReading.SPREAD);
+        fields.noOthers();
+        return new SkyReading(at.get(), Angle.ofDegrees(azimuthDeg.get()), Angle.ofDegrees(altitudeDeg.get()),
+                magArcsec2.get(), spreadMag.get(), OptionalDouble.empty());
     }
 
     private static LightDome dome(Item item) {

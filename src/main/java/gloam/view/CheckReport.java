@@ -10,6 +10,7 @@ import gloam.gear.LightDome;
 import gloam.gear.LightDome.Measured;
 import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.planner.Trip;
 import gloam.units.Angle;
 import gloam.units.Finite;
@@ -52,7 +53,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         Trip trip = check.trip();
         return new CheckReport(new SiteClock(trip.sites().get(0).zone()).at(now), trip.title(),
                 trip.sites().stream().map(site -> new TripSiteRow(site, site.skyline().points().size(),
-                        site.lightDomes().stream().map(DomeRow::of).toList())).toList(),
+                        site.lightDomes().stream().map(DomeRow::of).toList(),
+                        site.zenithSpreadStops(), site.skyReadings().stream().map(reading ->
+                        ReadingRow.of(reading, new SiteClock(site.zone()))).toList())).toList(),
                 trip.firstNight(), trip.lastNight(), CameraRow.of(trip.camera()), FilmRow.of(check),
                 trip.sheets(),
                 trip.preview().stream().map(frame -> new PreviewRow(frame.fNumber().marked(), frame.iso(),
@@ -92,7 +95,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + " mag/arcsec², extinction " + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
                 : "level horizon") + site.lightDomes().stream().map(dome -> "; " + words(dome))
-                .collect(Collectors.joining());
+                .collect(Collectors.joining()) + (site.sky().isEmpty() ? "" : "; as measured, zenith ± "
+                + Wording.number(site.zenithSpreadStops(), 2) + " stops: " + site.sky().stream()
+                .map(CheckReport::words).collect(Collectors.joining(", ")));
     }
 
     private static String words(DomeRow dome) {
@@ -101,6 +106,11 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + " km"
                 : Wording.plain(dome.magArcsec2().orElseThrow()) + " mag/arcsec² at altitude "
                 + Wording.plain(dome.altitudeDeg().orElseThrow()) + "°");
+    }
+
+    private static String words(ReadingRow reading) {
+        return Wording.plain(reading.magArcsec2()) + " (fit "
+                + Wording.signed(reading.leftMag().orElseThrow(), 2) + ")";
     }
 
     private static String words(CameraRow camera) {
@@ -138,8 +148,22 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         return String.join("; ", parts);
     }
 
-    /** A site, the number of points in its skyline, 1 for a level horizon, and the towns around it. */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<DomeRow> lightDomes) {
+    /**
+     * A site, the number of points in its skyline, 1 for a level horizon, the towns around it, the standard
+     * deviation of its zenith's figure, and the measurements that it is fitted to.
+     */
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<DomeRow> lightDomes,
+                              double zenithSpreadStops, List<ReadingRow> sky) {
+    }
+
+    /** A measurement of the sky, and by how many magnitudes the sky as fitted to all of them is darker. */
+    public record ReadingRow(OffsetDateTime at, Angle azimuth, Angle altitude, double magArcsec2,
+                             double errorMag, OptionalDouble leftMag) {
+
+        static ReadingRow of(SkyReading reading, SiteClock clock) {
+            return new ReadingRow(clock.at(reading.at()), reading.azimuth(), reading.altitude(),
+                    reading.magArcsec2(), reading.spreadMag(), reading.leftMag());
+        }
     }
 
     /** The glow of a town: by its people and distance, or as measured at an altitude. */

@@ -10,6 +10,7 @@ import gloam.ephemeris.SkyPosition;
 import gloam.gear.FNumber;
 import gloam.gear.LightDome;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
 import gloam.journal.NextSheet;
 import gloam.journal.Tally;
@@ -72,6 +73,12 @@ final class CutValues extends ValueSerializerModifier {
 
         @JsonIgnore
         List<LightDome> lightDomes();
+
+        @JsonIgnore
+        List<SkyReading> skyReadings();
+
+        @JsonIgnore
+        double zenithSpreadStops();
     }
 
     /** A body with its name and its diameter. */
