@@ -15,7 +15,7 @@ import java.time.Instant;
  * up. <b>Error.</b> 0.03 in the logarithm against its own data; a factor of two between published models
  * late in twilight. <b>Departures.</b> The supplement's night value at −18° is taken off and the site's own
  * dark sky put in; below −0.8° the Moon fades as the Sun does; within 7° of full it has
- * the opposition surge of {@link MoonGlow}, which measured maxima of 0.32 lx do not all show.
+ * the opposition surge of the moonlit sky, which measured maxima of 0.32 lx do not all show.
  */
 public final class GroundLight {
 

@@ -47,7 +47,9 @@ final class SkyMapDrawing {
                 + Wording.minute(report.at()), "font-size", 5);
         svg.empty("circle", "cx", x(Direction.ZENITH), "cy", y(Direction.ZENITH), "r", RADIUS, "class",
                 "night");
-        report.cells().forEach(this::cell);
+        for (int i = 0; i < report.cells().size(); i++) {
+            cell(report.cells().get(i), skyAtOrAbove(i));
+        }
         skyline();
         if (report.moon().altitudeDeg() > 0) {
             Direction moon = Direction.ofDegrees(report.moon().azimuthDeg(), report.moon().altitudeDeg());
@@ -64,10 +66,16 @@ final class SkyMapDrawing {
         return svg.finished();
     }
 
-    private void cell(SkyMapReport.CellRow cell) {
-        if (cell.magArcsec2().isEmpty()) {
-            return;
+    /** The sky of a cell, behind land that of the lowest one over it. */
+    private double skyAtOrAbove(int index) {
+        int above = index;
+        while (above < report.cells().size() - 1 && report.cells().get(above).magArcsec2().isEmpty()) {
+            above++;
         }
+        return report.cells().get(above).magArcsec2().orElse(darkest);
+    }
+
+    private void cell(SkyMapReport.CellRow cell, double magArcsec2) {
         double left = cell.azimuthDeg() - SkyMap.ACROSS_DEG / 2.0;
         double low = cell.altitudeDeg() - SkyMap.UP_DEG / 2.0;
         List<Direction> edge = new ArrayList<>();
@@ -78,7 +86,7 @@ final class SkyMapDrawing {
             edge.add(Direction.ofDegrees(left + (double) step * SkyMap.ACROSS_DEG / STEPS_ACROSS,
                     low + SkyMap.UP_DEG));
         }
-        String grey = grey(cell.magArcsec2().getAsDouble());
+        String grey = grey(magArcsec2);
         svg.empty("polygon", "points", points(edge), "fill", grey, "stroke", grey, "stroke-width", 0.15);
     }
 

@@ -159,7 +159,8 @@ class TripFileErrorsTest {
                 "trip.yaml:4:19 sites[0].latitude-deg: latitude 95 deg is out of range; give -90 … 90 deg",
                 "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, place, latitude-deg, "
                 + "longitude-deg, height-m, "
-                        + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon.",
+                        + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon, "
+                        + "light-domes, sky.",
                 "trip.yaml:11:9 sheets: expected a number, found \"many\". Write a plain number, 1 … 500."),
                 refusal(bad));
     }
