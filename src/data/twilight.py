@@ -1,4 +1,5 @@
-"""Luminance of a twilight sky by direction, as a multiple of the zenith with the Sun 3 deg down: light scattered once, in a round Earth's air
+"""Luminance of a twilight sky by direction, as a multiple of the zenith with the Sun 3 deg down: light scattered once,
+in a round Earth's air
 of molecules, ozone and dust. Sizes: molecules 0.098 at 550 nm falling with 8 km, ozone 0.030 about 22 km, dust falling
 with 1.4 km and scattering forwards (Henyey and Greenstein 1941, ApJ 93, 70: 0.97 of g = 0.75 and 0.03 of g = -0.4,
 albedo 0.95). Needs numpy.
@@ -13,8 +14,8 @@ import numpy as np
 EARTH_KM = 6371.0
 TOP_KM = 100.0
 DEPRESSIONS = range(13)
-ALTITUDES = (2, 4, 6, 8, 10, 12, 14, 17, 20, 25, 30, 40, 50, 65, 90)
-AZIMUTHS = (0, 15, 30, 45, 60, 75, 90, 120, 150, 180)
+ALTITUDES = (2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 33, 36, 40, 45, 50, 60, 70, 80, 90)
+AZIMUTHS = tuple(range(0, 181, 10))
 DUSTS = (0.03, 0.15)
 LEAST = 1e-12
 

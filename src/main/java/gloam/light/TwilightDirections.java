@@ -9,8 +9,10 @@ import org.hipparchus.analysis.interpolation.BilinearInterpolatingFunction;
 final class TwilightDirections {
 
     private static final double[] DUST_DEPTHS = {0.03, 0.15};
-    private static final double[] ALTITUDES_DEG = {2, 4, 6, 8, 10, 12, 14, 17, 20, 25, 30, 40, 50, 65, 90};
-    private static final double[] AZIMUTHS_DEG = {0, 15, 30, 45, 60, 75, 90, 120, 150, 180};
+    private static final double[] ALTITUDES_DEG = {2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28,
+        30, 33, 36, 40, 45, 50, 60, 70, 80, 90};
+    private static final double[] AZIMUTHS_DEG = {0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100, 110, 120,
+        130, 140, 150, 160, 170, 180};
     /** The last depression of the Sun in degrees, from 0 in steps of one. */
     static final int DEEPEST_DEG = 12;
     private static final int KEYS = 3;

@@ -44,7 +44,9 @@ final class TwilightGlow implements LightModel {
     /** The law's exponents for each airmass, in all directions and towards the Sun; green band. */
     private static final double BY_AIRMASS = Math.log(10) * 0.2977;
     private static final double TOWARDS_SUN = Math.log(10) * 0.3164;
-    private static final double MOST_AIRMASS = 3;
+    private static final double MOST_AIRMASS = 3.1;
+    /** How suddenly it is held there. */
+    private static final double SHARPNESS = 24;
     private static final double MAG = 0.4 * Math.log(10);
 
     /** Patat et al. 2006, A&amp;A 455, 385, between 5° and 12° of depression. */
@@ -146,7 +148,9 @@ final class TwilightGlow implements LightModel {
 
     /** The law of Yoachim et al. 2016. */
     static double law(double altitudeDeg, double azimuthFromSunDeg) {
-        double airmass = Math.min(MOST_AIRMASS, 1 / Math.sin(Math.toRadians(Math.max(1, altitudeDeg))));
+        double up = Math.sin(Math.toRadians(Math.max(1, altitudeDeg)));
+        double airmass = Math.pow(Math.pow(up, SHARPNESS)
+                + Math.pow(MOST_AIRMASS, -SHARPNESS), -1 / SHARPNESS);
         double towards = Math.max(0, Math.cos(Math.toRadians(azimuthFromSunDeg)));
         return Math.exp((BY_AIRMASS + TOWARDS_SUN * towards) * (airmass - 1));
     }
