@@ -66,13 +66,18 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
         ExposureTable table = new ExposureTable(question.film(), question.lens(),
                 question.sky() instanceof KnownSky.Computed known
                         ? computed(ephemeris.get(), question, known, shutter, light.stars())
-                        : Scene.of(SkyOnFilm.steady(question.lens(), light.sky()), light.stars()));
+                        : Scene.of(known(question, light.sky()), light.stars()));
         List<Row> rows = question.lens().fNumbers().stream().map(fNumber -> row(table, question, fNumber))
                 .toList();
         return new Exposures(question, light, night, rows.stream().map(row -> new AtFNumber(row,
                 closeAt(shutter, row.exposure()), question.lens().tNumber(row.fNumber()),
                 SpotWidths.of(question.lens(), row.fNumber()), bracket(table, question, row))).toList(),
                 Trade.of(question.lens(), rows));
+    }
+
+    private static SkyOnFilm known(ExposureQuestion question, SkyBrightness sky) {
+        return question.sky() instanceof KnownSky.Measured ? SkyOnFilm.measured(question.lens(), sky)
+                : SkyOnFilm.steady(question.lens(), sky);
     }
 
     private static Row row(ExposureTable table, ExposureQuestion question, FNumber fNumber) {
@@ -94,11 +99,11 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
                                   Optional<Shutter> shutter, PassingStars stars) {
         SkyLight sky = new SkyLight(ephemeris, known.site());
         GroundLight ground = new GroundLight(ephemeris, known.site());
-        Function<Function<Instant, SkyBrightness>, SkyOnFilm> onFilm = light ->
-                shutter.map(open -> SkyOnFilm.changing(question.lens(), light, open))
+        Function<Function<Instant, SkyLight.Sample>, SkyOnFilm> onFilm = light ->
+                shutter.map(open -> SkyOnFilm.computed(question.lens(), light, open))
                         .orElseGet(() -> SkyOnFilm.steady(question.lens(), light.apply(known.openAt())));
-        return new Scene(onFilm.apply(at -> sky.at(known.aim(), at).total()),
+        return new Scene(onFilm.apply(at -> sky.at(known.aim(), at)),
                 question.groundReflectance().isEmpty() ? Optional.empty() : Optional.of(onFilm.apply(
-                        at -> ground.landscape(question.groundReflectance().getAsDouble(), at))), stars);
+                        at -> ground.reflecting(question.groundReflectance().getAsDouble(), at))), stars);
     }
 }

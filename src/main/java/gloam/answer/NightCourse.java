@@ -21,6 +21,7 @@ import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -56,16 +57,19 @@ public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Ho
      * @param zenith   brightness of the zenith
      * @param groundLx illuminance of level ground, in lx
      * @param planets  where the planets stand
+     * @param towards  light of the direction asked for
      */
     public record Hour(Instant at, SkyPosition sun, SkyPosition moon, SkyBrightness zenith, double groundLx,
-                       List<PlanetPlace> planets) {
+                       List<PlanetPlace> planets, Optional<InstantSky.Towards> towards) {
 
-        private static Hour of(Ephemeris ephemeris, Site site, Instant at) {
+        private static Hour of(Ephemeris ephemeris, Site site, Instant at, Optional<Direction> towards) {
+            SkyLight sky = new SkyLight(ephemeris, site);
             return new Hour(at, ephemeris.position(Body.SUN, site, at),
                     ephemeris.position(Body.MOON, site, at),
-                    new SkyLight(ephemeris, site).at(Direction.ZENITH, at).total(),
+                    sky.at(Direction.ZENITH, at).total(),
                     new GroundLight(ephemeris, site).lux(at), PLANETS.stream().map(planet ->
-                            new PlanetPlace(planet, ephemeris.position(planet, site, at))).toList());
+                            new PlanetPlace(planet, ephemeris.position(planet, site, at))).toList(),
+                    towards.map(direction -> InstantSky.Towards.of(sky, direction, at)));
         }
     }
 
@@ -79,10 +83,16 @@ public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Ho
      * @throws gloam.units.BadInput if the site's clocks skip that date
      */
     public static NightCourse of(Ephemeris ephemeris, Site site, LocalDate evening) {
+        return of(ephemeris, site, evening, Optional.empty());
+    }
+
+    /** The same with the light of a direction by the hour. */
+    public static NightCourse of(Ephemeris ephemeris, Site site, LocalDate evening,
+                                 Optional<Direction> towards) {
         NightRank rank = new NightRanking(ephemeris).nights(List.of(site), List.of(evening)).get(0);
         Night night = rank.night();
         return new NightCourse(rank, passages(ephemeris, night),
-                hours(night).map(at -> Hour.of(ephemeris, site, at)).toList(),
+                hours(night).map(at -> Hour.of(ephemeris, site, at, towards)).toList(),
                 MoonAt.of(ephemeris, site, night.middle()), PLANETS.stream()
                         .map(planet -> ephemeris.appearance(planet, site, night.span().middle())).toList());
     }

@@ -10,10 +10,10 @@ import gloam.trail.Framing;
 import gloam.trail.StarHere;
 import gloam.units.Stops;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +34,7 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     }
 
     /**
-     * The tone at one point of the sheet.
+     * The tone of sky or land at one point of the sheet, trails left out.
      *
      * @param where     the point's name
      * @param point     the point
@@ -43,16 +43,9 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     public record PointTone(StarHere.Where where, Framing.Point point, List<Double> toneStops) {
 
         private static PointTone of(Proof proof, StarHere.Where where) {
-            Raster raster = proof.raster();
-            Framing.Point point = where.on(raster.frame());
-            int column = inside(raster.column(point.xMm()), raster.widthPx());
-            int row = inside(raster.row(point.yMm()), raster.heightPx());
-            return new PointTone(where, point, IntStream.range(0, proof.layers()).mapToObj(layer ->
-                    Math.max(DARKEST_STOPS, Stops.between(1, proof.progress(layer, column, row)))).toList());
-        }
-
-        private static int inside(double pixel, int count) {
-            return (int) Math.max(0, Math.min(count - 1, Math.round(pixel)));
+            Framing.Point point = where.on(proof.raster().frame());
+            return new PointTone(where, point, Arrays.stream(proof.skyProgress(point)).mapToObj(progress ->
+                    Math.max(DARKEST_STOPS, Stops.between(1, progress))).toList());
         }
     }
 

@@ -19,7 +19,7 @@ final class CheckCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        TripFile.Reading reading = place.reading().orElseThrow(() ->
+        TripFile.Reading reading = place.reading(session).orElseThrow(() ->
                 new BadInput("there is nothing to check; give --trip FILE"));
         return CheckReport.of(TripCheck.of(reading.trip(), reading.defaultsUsed()), session.now());
     }

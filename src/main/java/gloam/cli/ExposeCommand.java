@@ -58,7 +58,7 @@ final class ExposeCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip();
+        Optional<Trip> trip = place.trip(session);
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
         ExposureQuestion question = new ExposureQuestion(
                 fitted.film(film.required(trip.map(Trip::film)), this::note),

@@ -48,7 +48,7 @@ final class NightsCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<TripFile.Reading> reading = place.reading();
+        Optional<TripFile.Reading> reading = place.reading(session);
         Optional<Trip> trip = reading.map(TripFile.Reading::trip);
         List<Site> sites = place.sites(trip);
         if (taste.given() && trip.filter(asked -> !asked.wishes().isEmpty()).isPresent()) {

@@ -45,7 +45,7 @@ final class ProofCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip();
+        Optional<Trip> trip = place.trip(session);
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);

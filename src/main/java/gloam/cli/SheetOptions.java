@@ -88,7 +88,7 @@ final class SheetOptions extends OptionGroup {
             Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
         Optional<Exposed> known = correction.map(Correction::exposed);
-        Optional<Trip> trip = place.trip();
+        Optional<Trip> trip = place.trip(session);
         Optional<Site> site = site(trip, planned, known);
         Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.MeasuredSites;
 import gloam.gear.Coordinates;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
@@ -50,7 +51,18 @@ final class SiteOptions extends OptionGroup {
         return Optional.of(new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
     }
 
-    /** The trip itself. */
+    /** The same, its sites as their measurements have them. */
+    Optional<TripFile.Reading> reading(Session session) {
+        return reading().map(read -> new TripFile.Reading(
+                MeasuredSites.of(session::ephemeris, read.trip()), read.defaultsUsed(), read.stay()));
+    }
+
+    /** The trip itself, its sites as their measurements have them. */
+    Optional<Trip> trip(Session session) {
+        return reading(session).map(TripFile.Reading::trip);
+    }
+
+    /** The trip as written. */
     Optional<Trip> trip() {
         return reading().map(TripFile.Reading::trip);
     }

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.answer.NightCourse;
+import gloam.answer.SkyMap;
 import gloam.answer.InstantSky;
 import gloam.answer.HighStands;
 import gloam.answer.Approaches;
@@ -15,9 +16,11 @@ import gloam.view.HighReport;
 import gloam.view.InstantReport;
 import gloam.view.NightReport;
 import gloam.view.Report;
+import gloam.view.SkyMapReport;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +51,13 @@ final class SkyCommand extends ReportingCommand {
             + " constellation (the middle of its named stars), a star, a planet or the Moon.");
 
     private final Option<Quantity> altitudeDeg = option("--altitude", "DEG", Quantity.class,
-            "Least apparent altitude for --above.");
+            "Least apparent altitude for --above, or that of the direction for --azimuth.");
+
+    private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,
+            "With --at or --night list each source's share of the light in this direction.");
+
+    private final Option<Boolean> map = flag("--map",
+            "With --at show how bright the whole sky is; svg and html draw it.");
 
     SkyCommand(Session session) {
         super(session, "sky",
@@ -60,7 +69,7 @@ final class SkyCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         refuseMixture();
-        Optional<Trip> trip = place.trip();
+        Optional<Trip> trip = place.trip(session);
         Site site = oneOf(place.sites(trip));
         if (approachesDeg.given()) {
             return approaches(session, site, evenings.dates(trip, List.of(site)));
@@ -71,10 +80,13 @@ final class SkyCommand extends ReportingCommand {
         if (night.given()) {
             List<LocalDate> evening = FromOption.of("--night",
                     () -> Night.evenings(List.of(site), night.get(), night.get()));
-            return NightReport.of(NightCourse.of(session.ephemeris(), site, evening.get(0)), session.now());
+            return NightReport.of(NightCourse.of(session.ephemeris(), site, evening.get(0), towards()),
+                    session.now());
         }
-        return InstantReport.of(InstantSky.of(session.ephemeris(), site,
-                FromOption.of("--at", () -> at.get().in(site.zone())), stars.get()), session.now());
+        Instant instant = FromOption.of("--at", () -> at.get().in(site.zone()));
+        return map.given() ? SkyMapReport.of(SkyMap.of(session.ephemeris(), site, instant), session.now())
+                : InstantReport.of(InstantSky.of(session.ephemeris(), site, instant, stars.get(), towards()),
+                session.now());
     }
 
     private void refuseMixture() {
@@ -85,12 +97,25 @@ final class SkyCommand extends ReportingCommand {
         if (evenings.given() && (night.given() || at.given())) {
             throw new BadInput("--from and --to go with --approaches or --above; leave them out");
         }
-        if (above.given() != altitudeDeg.given()) {
-            throw new BadInput("--above TARGET and --altitude DEG go together; give both");
+        if ((above.given() || azimuthDeg.given()) != altitudeDeg.given()) {
+            throw new BadInput("--above TARGET and --altitude DEG go together, and --azimuth DEG and"
+                    + " --altitude DEG; give both");
+        }
+        if (azimuthDeg.given() && !at.given() && !night.given()) {
+            throw new BadInput("--azimuth goes with --at or --night; add one of them");
+        }
+        if (map.given() && (!at.given() || azimuthDeg.given() || !stars.get().isEmpty())) {
+            throw new BadInput("--map goes with --at alone; add it, or leave out --azimuth and --star");
         }
         if (!at.given() && !stars.get().isEmpty()) {
             throw new BadInput("--star goes with --at INSTANT; add it");
         }
+    }
+
+    private Optional<Direction> towards() {
+        return azimuthDeg.value().map(azimuth -> Direction.ofDegrees(
+                FromOption.checked("--azimuth", Direction.AZIMUTH, azimuth),
+                FromOption.checked("--altitude", Direction.ALTITUDE, altitudeDeg.get())));
     }
 
     private Report approaches(Session session, Site site, List<LocalDate> dates) {

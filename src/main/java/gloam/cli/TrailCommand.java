@@ -73,7 +73,7 @@ final class TrailCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip();
+        Optional<Trip> trip = place.trip(session);
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         if (level.given()) {

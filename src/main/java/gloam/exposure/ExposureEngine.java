@@ -7,13 +7,13 @@ import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** Turns light on the film into time and tone. */
 public final class ExposureEngine {
 
-    /** Standard deviations in stops; common sense, no source but the scatter of skies and of film tables. */
-    private static final double SKY_STOPS = 0.3;
+    /** Standard deviations in stops; common sense, no source but the scatter of film tables. */
     private static final double SPEED_STOPS = 0.3;
     private static final double RECIPROCITY_STOPS = 0.5;
     private static final double RECIPROCITY_STOPS_PER_DECADE = 0.5;
@@ -59,6 +59,12 @@ public final class ExposureEngine {
      * The exposure that completes a tone under changing light on a sheet that may have been opened before.
      */
     public static Exposure exposure(FilmStock film, LightCurve light, Shutter shutter, double toneStops) {
+        return exposure(film, light, shutter, toneStops, SkyDoubt.USUAL);
+    }
+
+    /** The same under light known as well as it is. */
+    public static Exposure exposure(FilmStock film, LightCurve light, Shutter shutter, double toneStops,
+                                    SkyDoubt doubt) {
         ProgressCurve curve = curve(film, light, shutter.span());
         Instant open = shutter.opensAt();
         double before = curve.progress(shutter.earlier());
@@ -69,7 +75,7 @@ public final class ExposureEngine {
                 : before + curve.progress(open, shutter.available().endExclusive());
         double withoutFailure = curve.withoutFailure(shutter.openings(openS));
         double evenMeteredS = film.reciprocity().meteredS((seconds(shutter.openBefore()) + openS) / made);
-        double spreadStops = spreadStops(film, evenMeteredS);
+        double spreadStops = spreadStops(film, evenMeteredS, doubt.stops(shutter.openings(openS)));
         double meteredS = seconds(open,
                 curve.reachedWithoutFailure(open, wanted - curve.withoutFailure(shutter.earlier())));
         return new Exposure(meteredS, seconds(open, close),
@@ -82,10 +88,14 @@ public final class ExposureEngine {
 
     /** The exposure that makes a tone under constant light, given the mid-tone's metered time in s. */
     public static Exposure exposure(FilmStock film, double midToneMeteredS, double toneStops) {
+        return exposure(film, midToneMeteredS, toneStops, SkyDoubt.USUAL);
+    }
+
+    static Exposure exposure(FilmStock film, double midToneMeteredS, double toneStops, SkyDoubt doubt) {
         Reciprocity law = film.reciprocity();
         double share = Stops.factor(toneStops);
         double correctedS = share * law.correctedS(midToneMeteredS);
-        double spreadStops = spreadStops(film, midToneMeteredS);
+        double spreadStops = spreadStops(film, midToneMeteredS, doubt.stops(List.of()));
         return new Exposure(orNever(share * midToneMeteredS), orNever(correctedS),
                 orNever(correctedS * Stops.factor(-spreadStops)),
                 orNever(correctedS * Stops.factor(spreadStops)),
@@ -98,23 +108,34 @@ public final class ExposureEngine {
         return seconds > Exposure.LONGEST_S ? Double.POSITIVE_INFINITY : seconds;
     }
 
+    /** Standard deviation of a tone in stops under a sky of which nothing more is known. */
+    public static double spreadStops(FilmStock film, double meteredS) {
+        return spreadStops(film, meteredS, SkyDoubt.USUAL.stops(List.of()));
+    }
+
     /**
-     * Standard deviation of a tone in stops: sky model and speed, both steepened by the law, and the law
-     * itself, half a stop inside what its source covers and half a stop more a decade beyond. Of a film
-     * fitted to judged sheets speed and law are as well known as these show.
+     * Standard deviation of a tone in stops: sky and speed, both steepened by the law, and the law itself,
+     * half a stop inside what its source covers and half a stop more a decade beyond. Of a film fitted to
+     * judged sheets speed and law are as well known as these show.
      *
      * @param meteredS metered time of the mid-tone in s, which measures how dim the light is
+     * @param skyStops standard deviation of the sky's light
      */
-    public static double spreadStops(FilmStock film, double meteredS) {
+    public static double spreadStops(FilmStock film, double meteredS, double skyStops) {
+        return Math.hypot(filmSpreadStops(film, meteredS),
+                film.reciprocity().exponentAt(meteredS) * skyStops);
+    }
+
+    /** What the film has of it. */
+    public static double filmSpreadStops(FilmStock film, double meteredS) {
         Reciprocity law = film.reciprocity();
         double steepness = law.exponentAt(meteredS);
         double beyondStops =
                 RECIPROCITY_STOPS_PER_DECADE * Math.max(0, Math.log10(meteredS / law.coveredToS()));
-        double filmStops = law instanceof Reciprocity.None ? steepness * SPEED_STOPS
+        return law instanceof Reciprocity.None ? steepness * SPEED_STOPS
                 : law instanceof FittedReciprocity fitted
                 ? Math.hypot(fitted.doubtStops(meteredS), beyondStops)
                 : Math.hypot(RECIPROCITY_STOPS + beyondStops, steepness * SPEED_STOPS);
-        return Math.hypot(filmStops, steepness * SKY_STOPS);
     }
 
     private static ProgressCurve curve(FilmStock film, LightCurve light, Interval span) {

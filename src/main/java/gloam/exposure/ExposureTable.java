@@ -10,6 +10,7 @@ import gloam.units.Finite;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -88,10 +89,11 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
      * @param exposure       the time, and the tone of what is exposed for
      * @param skyToneStops   tone of the sky, which is not that of the exposure where it is for the ground
      * @param layerToneStops tones of the film's layers, in its order, of what is exposed for
+     * @param filter         the filter that takes the cast away, where there is one
      * @param trailLimitMag  faintest V magnitude that marks the sheet; negative infinity where none does
      */
     public record Row(FNumber fNumber, Exposure exposure, double skyToneStops, List<Double> layerToneStops,
-                      double trailLimitMag) {
+                      Optional<CorrectionFilter> filter, double trailLimitMag) {
 
         /** Copies the list. */
         public Row {
@@ -110,9 +112,14 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
         double openS = openS(exposure);
         double skyStops = scene.ground().isEmpty() ? exposure.toneStops()
                 : scene.sky().toneStops(film, film.reciprocity(), fNumber, openS);
-        List<Double> layerStops = film.layers().stream()
-                .map(layer -> scene.subject().toneStops(film, layer.reciprocity(), fNumber, openS)).toList();
-        return new Row(fNumber, exposure, skyStops, layerStops, trailLimitMag(fNumber, openS, skyStops));
+        List<Double> layerStops = layerToneStops(fNumber, openS,
+                Collections.nCopies(film.layers().size(), 1.0));
+        return new Row(fNumber, exposure, skyStops, layerStops, CorrectionFilter.of(layerStops,
+                shares -> layerToneStops(fNumber, openS, shares)), trailLimitMag(fNumber, openS, skyStops));
+    }
+
+    private List<Double> layerToneStops(FNumber fNumber, double openS, List<Double> filterShares) {
+        return scene.subject().layerToneStops(film, fNumber, openS, filterShares);
     }
 
     /** The tone an f-number gives in a time, all of it usable. */

@@ -3,6 +3,7 @@ package gloam.gear;
 import gloam.units.Angle;
 import gloam.units.Range;
 import java.time.ZoneId;
+import java.util.List;
 
 /**
  * A place to photograph from.
@@ -16,9 +17,17 @@ import java.time.ZoneId;
  *                           known)
  * @param extinctionMag      light lost at the zenith, V magnitudes per airmass, 0 to 2
  * @param skyline            the terrain around it
+ * @param lightDomes         the glow of towns around it, as far as they are known
+ * @param skyReadings        measurements of its sky
+ * @param zenithSpreadStops  standard deviation of the figure of the zenith, in stops
  */
 public record Site(String name, Angle latitude, Angle longitude, double heightM, ZoneId zone,
-                   double darkSkyMagArcsec2, double extinctionMag, Skyline skyline) {
+                   double darkSkyMagArcsec2, double extinctionMag, Skyline skyline,
+                   List<LightDome> lightDomes,
+                   List<SkyReading> skyReadings, double zenithSpreadStops) {
+
+    /** How well a zenith is known that was not measured on the nights in question. */
+    public static final double USUAL_ZENITH_STOPS = 0.3;
 
     /** Allowed latitudes in degrees. */
     public static final Range LATITUDE = new Range("latitude", -90, 90, "deg");
@@ -38,10 +47,32 @@ public record Site(String name, Angle latitude, Angle longitude, double heightM,
         HEIGHT.check(heightM);
         DARK_SKY.check(darkSkyMagArcsec2);
         EXTINCTION.check(extinctionMag);
+        lightDomes = List.copyOf(lightDomes);
+        skyReadings = List.copyOf(skyReadings);
+    }
+
+    /** A site of which no town is known. */
+    public Site(String name, Angle latitude, Angle longitude, double heightM, ZoneId zone,
+                double darkSkyMagArcsec2, double extinctionMag, Skyline skyline) {
+        this(name, latitude, longitude, heightM, zone, darkSkyMagArcsec2, extinctionMag, skyline, List.of(),
+                List.of(), USUAL_ZENITH_STOPS);
+    }
+
+    /** The same site with towns around it. */
+    public Site with(List<LightDome> domes) {
+        return new Site(name, latitude, longitude, heightM, zone, darkSkyMagArcsec2, extinctionMag, skyline,
+                domes, skyReadings, zenithSpreadStops);
+    }
+
+    /** The same site with measurements of its sky. */
+    public Site measured(List<SkyReading> readings) {
+        return new Site(name, latitude, longitude, heightM, zone, darkSkyMagArcsec2, extinctionMag, skyline,
+                lightDomes, readings, zenithSpreadStops);
     }
 
     /** The same under another dark sky. */
     public Site under(double otherMagArcsec2) {
-        return new Site(name, latitude, longitude, heightM, zone, otherMagArcsec2, extinctionMag, skyline);
+        return new Site(name, latitude, longitude, heightM, zone, otherMagArcsec2, extinctionMag, skyline,
+                lightDomes, skyReadings, zenithSpreadStops);
     }
 }

@@ -32,12 +32,20 @@ final class Airglow implements LightModel {
     public OverSite over(Site site) {
         double wholeCdM2 = SkyBrightness.ofMagArcsec2(site.darkSkyMagArcsec2()).cdM2();
         double othersCdM2 = others.stream().mapToDouble(other -> other.over(site).zenithCdM2()).sum();
-        Glow glow = new Layer(Math.max(LEAST_SHARE * wholeCdM2, wholeCdM2 - othersCdM2));
+        double ownCdM2 = Math.max(LEAST_SHARE * wholeCdM2, wholeCdM2 - othersCdM2);
+        Glow glow = new Layer(ownCdM2);
+        // an error of the whole zenith falls to what is left of it
+        double spreadStops = site.zenithSpreadStops() * wholeCdM2 / ownCdM2;
         return new OverSite() {
 
             @Override
             public double path(Direction direction) {
                 return relativeToZenith(90 - direction.altitude().degrees(), site.extinctionMag());
+            }
+
+            @Override
+            public double spreadStops() {
+                return spreadStops;
             }
 
             @Override

@@ -16,9 +16,11 @@ abstract class DiffuseLight implements LightModel {
     private static final double QUARTILE_PERCENT = 25;
 
     private final double colourBv;
+    private final double spreadStops;
 
-    DiffuseLight(double colourBv) {
+    DiffuseLight(double colourBv, double spreadStops) {
         this.colourBv = colourBv;
+        this.spreadStops = spreadStops;
     }
 
     /**
@@ -38,6 +40,11 @@ abstract class DiffuseLight implements LightModel {
             @Override
             public double path(Direction direction) {
                 return 1;
+            }
+
+            @Override
+            public double spreadStops() {
+                return spreadStops;
             }
 
             @Override

@@ -14,7 +14,8 @@ import java.time.Instant;
  * Urban and Seidelmann 2013, p. 518): clear sky, sea level. <b>Valid.</b> Sun from −18°, Moon from −0.8°
  * up. <b>Error.</b> 0.03 in the logarithm against its own data; a factor of two between published models
  * late in twilight. <b>Departures.</b> The supplement's night value at −18° is taken off and the site's own
- * dark sky put in; below −0.8° the Moon fades as the Sun does; no opposition surge.
+ * dark sky put in; below −0.8° the Moon fades as the Sun does; within 7° of full it has
+ * the opposition surge of the moonlit sky, which measured maxima of 0.32 lx do not all show.
  */
 public final class GroundLight {
 
@@ -49,12 +50,17 @@ public final class GroundLight {
 
     /** Illuminance of level ground in lux, by all that lights the sky. */
     public double lux(Instant at) {
-        return sky.moment(at).groundLx();
+        return Math.PI * reflecting(1, at).total().cdM2();
     }
 
     /** Luminance of level matt ground that throws back that share of the light. */
     public SkyBrightness landscape(double reflectance, Instant at) {
-        return new SkyBrightness(REFLECTANCE.check(reflectance) * lux(at) / Math.PI);
+        return reflecting(reflectance, at).total();
+    }
+
+    /** The same by its sources. */
+    public SkyLight.Sample reflecting(double reflectance, Instant at) {
+        return sky.moment(at).ground(REFLECTANCE.check(reflectance));
     }
 
     /** What twilight at an altitude of the Sun adds to the night, in lx. */
@@ -69,7 +75,8 @@ public final class GroundLight {
         double parallaxDeg = Math.toDegrees(Math.asin(EARTH_RADIUS_KM / geocentricKm(position)));
         double upDeg = Math.max(LOWEST_MOON_DEG, altitudeDeg);
         double sunken = altitudeDeg < upDeg ? sunLx(Math.max(LOWEST_SUN_DEG, altitudeDeg)) / sunLx(upDeg) : 1;
-        return sunken * moonLx(upDeg, moon.phaseAngle().degrees(), parallaxDeg);
+        double phaseDeg = moon.phaseAngle().degrees();
+        return sunken * MoonGlow.surge(phaseDeg) * moonLx(upDeg, phaseDeg, parallaxDeg);
     }
 
     private static double geocentricKm(SkyPosition fromSite) {

@@ -30,6 +30,9 @@ interface LightModel {
         default double zenithCdM2() {
             return 0;
         }
+
+        /** Standard deviation of its light in stops. */
+        double spreadStops();
     }
 
     /**

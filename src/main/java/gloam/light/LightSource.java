@@ -9,8 +9,10 @@ public enum LightSource {
     ZODIACAL(new ZodiacalLight()),
     /** Faint stars: the Milky Way. */
     STARS(new Starlight()),
+    /** The glow of the towns that are known. */
+    TOWNS(new TownGlow()),
     /** The rest of a moonless night: airglow, and the light of towns that no direction is known of. */
-    AIRGLOW(new Airglow(List.of(ZODIACAL.model, STARS.model))),
+    AIRGLOW(new Airglow(List.of(ZODIACAL.model, STARS.model, TOWNS.model))),
     /** Scattered moonlight. */
     MOON(new MoonGlow()),
     /** Scattered sunlight. */

@@ -22,6 +22,7 @@ final class MoonGlow implements LightModel {
     private static final double NANOLAMBERT_CD_M2 = 1e-5 / Math.PI;
     private static final double MOON_RADIUS_DEG = 0.25;
     private static final double LOW_MOON_DEG = 5;
+    private static final double SPREAD_STOPS = 0.4;
 
     /**
      * How far the paper's moonlit zenith for a Moon on the horizon lies above the twilight zenith for a Sun
@@ -40,6 +41,11 @@ final class MoonGlow implements LightModel {
             @Override
             public double path(Direction direction) {
                 return scattered(90 - direction.altitude().degrees(), site.extinctionMag());
+            }
+
+            @Override
+            public double spreadStops() {
+                return SPREAD_STOPS;
             }
 
             @Override
@@ -111,9 +117,13 @@ final class MoonGlow implements LightModel {
 
     /** The Moon's illuminance in foot-candles at a distance, with the surge within 7° of full. */
     static double intensity(double phaseDeg, double distanceKm) {
-        double surge = Math.max(1, 1.35 - 0.05 * Math.abs(phaseDeg));
         double nearness = MEAN_DISTANCE_KM / distanceKm;
-        return meanIntensity(phaseDeg) * surge * nearness * nearness;
+        return meanIntensity(phaseDeg) * surge(phaseDeg) * nearness * nearness;
+    }
+
+    /** How much brighter than by its phase a nearly full Moon is. */
+    static double surge(double phaseDeg) {
+        return Math.max(1, 1.35 - 0.05 * Math.abs(phaseDeg));
     }
 
     /** Equations 16 to 21: scattering by molecules and by dust at an angle from the Moon. */

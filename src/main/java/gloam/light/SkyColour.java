@@ -17,6 +17,13 @@ public final class SkyColour {
         return 4600 * (1 / (0.92 * bv + 1.7) + 1 / (0.92 * bv + 0.62));
     }
 
+    /** Colour index of the black body of a temperature in K: the inverse of {@link #temperatureK}. */
+    static double bvOfTemperature(double kelvin) {
+        double k = kelvin / 4600;
+        double half = 1 - (1.7 + 0.62) / 2 * k;
+        return (half + Math.sqrt(half * half - k * (1.7 * 0.62 * k - 1.7 - 0.62))) / (0.92 * k);
+    }
+
     /** Colour index of lights of those luminances and shares of blue. */
     static double bv(double[] cdM2, double[] blueShares) {
         double blue = 0;

@@ -61,12 +61,14 @@ public final class SkyLight {
         private final LightModel.OverSite[] sources;
         private final LightModel.Glow[] glows = new LightModel.Glow[SOURCES.length];
         private final double[] blueShares = new double[SOURCES.length];
+        private final double[] spreadsStops = new double[SOURCES.length];
 
         private Moment(LightModel.OverSite[] sources, Circumstances sky) {
             this.sources = sources;
             for (int source = 0; source < glows.length; source++) {
                 glows[source] = sources[source].at(sky);
                 blueShares[source] = SkyColour.blueShare(glows[source].colourBv());
+                spreadsStops[source] = sources[source].spreadStops();
             }
         }
 
@@ -81,16 +83,16 @@ public final class SkyLight {
             for (int source = 0; source < cdM2.length; source++) {
                 cdM2[source] = glows[source].cdM2(patch.sight) * patch.paths[source];
             }
-            return new Sample(cdM2, blueShares);
+            return new Sample(cdM2, blueShares, spreadsStops);
         }
 
-        /** Illuminance of level open ground in lx. */
-        double groundLx() {
-            double sumLx = 0;
-            for (LightModel.Glow glow : glows) {
-                sumLx += glow.groundLx();
+        /** What level matt ground throws back of all that falls on it, by its sources. */
+        Sample ground(double reflectance) {
+            double[] cdM2 = new double[glows.length];
+            for (int source = 0; source < cdM2.length; source++) {
+                cdM2[source] = reflectance * glows[source].groundLx() / Math.PI;
             }
-            return sumLx;
+            return new Sample(cdM2, blueShares, spreadsStops);
         }
     }
 
@@ -99,10 +101,12 @@ public final class SkyLight {
 
         private final double[] cdM2;
         private final double[] blueShares;
+        private final double[] spreadsStops;
 
-        private Sample(double[] cdM2, double[] blueShares) {
+        private Sample(double[] cdM2, double[] blueShares, double[] spreadsStops) {
             this.cdM2 = cdM2;
             this.blueShares = blueShares;
+            this.spreadsStops = spreadsStops;
         }
 
         /** That of one source. */
@@ -133,6 +137,23 @@ public final class SkyLight {
         /** Colour index B−V of all sources together: below about 0.4 it comes out blue on daylight film. */
         public double colourBv() {
             return SkyColour.bv(cdM2, blueShares);
+        }
+
+        /** Standard deviation of all in stops: each source's own, in quadrature of their shares. */
+        public double spreadStops() {
+            return spreadStopsWithout();
+        }
+
+        /** What all sources but some have of it. */
+        double spreadStopsWithout(LightSource... known) {
+            double square = 0;
+            double sum = 0;
+            for (int source = 0; source < cdM2.length; source++) {
+                double deviation = contains(known, source) ? 0 : cdM2[source] * spreadsStops[source];
+                square += deviation * deviation;
+                sum += cdM2[source];
+            }
+            return Math.sqrt(square) / sum;
         }
 
         private static boolean contains(LightSource[] sources, int index) {

@@ -17,6 +17,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 final class Starlight extends DiffuseLight {
 
+    private static final double SPREAD_STOPS = 0.3;
     private static final double COLOUR_BV = 0.75;
     private static final double SUN_BV = 0.65;
     private static final double BLUE_TO_VISUAL = Math.pow(10, 0.4 * (COLOUR_BV - SUN_BV));
@@ -31,7 +32,7 @@ final class Starlight extends DiffuseLight {
             (printed, latitude, longitude) -> printed.applyAsDouble(-latitude, longitude));
 
     Starlight() {
-        super(COLOUR_BV);
+        super(COLOUR_BV, SPREAD_STOPS);
     }
 
     @Override

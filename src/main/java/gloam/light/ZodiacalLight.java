@@ -15,6 +15,7 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  */
 final class ZodiacalLight extends DiffuseLight {
 
+    private static final double SPREAD_STOPS = 0.2;
     /** That of the Sun: the paper's unit is light of the Sun's colour. */
     private static final double COLOUR_BV = 0.65;
     /** Mean obliquity of the ecliptic at J2000.0 (IAU 2006). */
@@ -34,7 +35,7 @@ final class ZodiacalLight extends DiffuseLight {
     });
 
     ZodiacalLight() {
-        super(COLOUR_BV);
+        super(COLOUR_BV, SPREAD_STOPS);
     }
 
     @Override

@@ -14,14 +14,17 @@ final class FilmResponse {
     private static final int STEPS_A_STOP = 32;
 
     private final double[] ratesPerS = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
-    private final double[] spreadStops = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
+    private final double[] filmStops = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
+    private final double[] steepness = new double[(LIGHTEST - DARKEST) * STEPS_A_STOP + 1];
 
     /** The response of a film. */
     FilmResponse(FilmStock film) {
         for (int step = 0; step < ratesPerS.length; step++) {
             double factor = Math.pow(2, DARKEST + (double) step / STEPS_A_STOP);
             ratesPerS[step] = ExposureEngine.ratePerS(film, factor);
-            spreadStops[step] = ExposureEngine.spreadStops(film, film.reciprocity().meteredS(1 / factor));
+            double meteredS = film.reciprocity().meteredS(1 / factor);
+            filmStops[step] = ExposureEngine.filmSpreadStops(film, meteredS);
+            steepness[step] = film.reciprocity().exponentAt(meteredS);
         }
     }
 
@@ -30,9 +33,14 @@ final class FilmResponse {
         return at(ratesPerS, log2Lx);
     }
 
-    /** Standard deviation in stops of a tone made at a mean rate, given as the logarithm to base 2 of 1/s. */
-    double spreadStops(double log2RatePerS) {
-        return at(spreadStops, log2RatePerS);
+    /**
+     * Standard deviation in stops of a tone made at a mean rate, given as the logarithm to base 2 of 1/s,
+     * under a sky known to that many stops.
+     */
+    double spreadStops(double log2RatePerS, double skyStops) {
+        double ofFilm = at(filmStops, log2RatePerS);
+        double ofSky = at(steepness, log2RatePerS) * skyStops;
+        return Math.sqrt(ofFilm * ofFilm + ofSky * ofSky);
     }
 
     private static double at(double[] table, double stops) {

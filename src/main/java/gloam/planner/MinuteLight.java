@@ -1,12 +1,10 @@
 package gloam.planner;
 
-import gloam.ephemeris.Direction;
 import gloam.exposure.FilmPlane;
 import gloam.gear.FNumber;
-import gloam.light.LightSource;
-import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.Stops;
+import java.util.function.IntFunction;
 
 /**
  * The sky's light at the centre of a framing by the minute, and what a film makes of it.
@@ -19,49 +17,51 @@ final class MinuteLight {
     private static final int SECONDS = 60;
 
     private final int firstMin;
+    private final int stepMin;
     private final double[] log2Lx;
+    /** Sums of the light before each step, and of the light times its standard deviation in stops. */
+    private final double[] light;
+    private final double[] doubt;
     private final MinuteProgress[] progress;
 
-    private MinuteLight(int firstMin, double[] log2Lx, MinuteProgress[] progress) {
+    private MinuteLight(int firstMin, int stepMin, double[] log2Lx, double[] light, double[] doubt,
+            MinuteProgress[] progress) {
         this.firstMin = firstMin;
+        this.stepMin = stepMin;
         this.log2Lx = log2Lx;
+        this.light = light;
+        this.doubt = doubt;
         this.progress = progress;
     }
 
-    /**
-     * The light of a direction over some minutes.
-     *
-     * @param moonless without the Moon's own, as a picture of the Moon wants it
-     */
-    static MinuteLight of(NightSky sky, Equipment with, Direction direction, MinuteRun minutes,
-            boolean moonless) {
+    /** The light that is seen over some minutes, at the steps of the night's clock. */
+    static MinuteLight of(NightSky sky, Equipment with, IntFunction<SkyLight.Sample> seen,
+            MinuteRun minutes) {
         int stepMin = sky.clock().stepMin();
         int firstStep = minutes.first() / stepMin;
         int steps = minutes.last() / stepMin + 1 - firstStep;
-        SkyLight.Patch patch = sky.patch(direction);
         double[] log2Lx = new double[steps * stepMin + 1];
-        double from = log2Lx(sky, with, patch, firstStep * stepMin, moonless);
-        for (int step = 0; step < steps; step++) {
-            double to = log2Lx(sky, with, patch, (firstStep + step + 1) * stepMin, moonless);
-            for (int minute = 0; minute < stepMin; minute++) {
-                log2Lx[step * stepMin + minute] = from + (to - from) * minute / stepMin;
+        double[] light = new double[steps + 2];
+        double[] doubt = new double[steps + 2];
+        double fromStops = 0;
+        for (int step = 0; step <= steps; step++) {
+            SkyLight.Sample sample = seen.apply((firstStep + step) * stepMin);
+            double lx = FilmPlane.illuminanceLx(with.camera().lens(), FNumber.ONE, sample.total());
+            double toStops = Stops.between(1, lx);
+            light[step + 1] = light[step] + lx;
+            doubt[step + 1] = doubt[step] + lx * sample.spreadStops();
+            for (int minute = 1; step > 0 && minute < stepMin; minute++) {
+                log2Lx[(step - 1) * stepMin + minute] = fromStops + (toStops - fromStops) * minute / stepMin;
             }
-            from = to;
+            log2Lx[step * stepMin] = toStops;
+            fromStops = toStops;
         }
-        log2Lx[steps * stepMin] = from;
         MinuteProgress[] progress = new MinuteProgress[with.fNumbers().size()];
         for (int number = 0; number < progress.length; number++) {
             progress[number] = new MinuteProgress(firstStep * stepMin,
                     progress(with.response(), log2Lx, with.log2Squared(number)));
         }
-        return new MinuteLight(firstStep * stepMin, log2Lx, progress);
-    }
-
-    private static double log2Lx(NightSky sky, Equipment with, SkyLight.Patch patch, int minute,
-            boolean moonless) {
-        SkyLight.Sample sample = sky.light(patch, minute);
-        SkyBrightness seen = moonless ? sample.without(LightSource.MOON) : sample.total();
-        return Stops.between(1, FilmPlane.illuminanceLx(with.camera().lens(), FNumber.ONE, seen));
+        return new MinuteLight(firstStep * stepMin, stepMin, log2Lx, light, doubt, progress);
     }
 
     private static double[] progress(FilmResponse response, double[] log2Lx, double log2Squared) {
@@ -83,5 +83,12 @@ final class MinuteLight {
     /** Illuminance at f/1 at a minute, as the logarithm to base 2 of lx. */
     double log2Lx(int minute) {
         return log2Lx[minute - firstMin];
+    }
+
+    /** Standard deviation in stops of the light from one minute to another: the mean by light. */
+    double skySpreadStops(int openMin, int closeMin) {
+        int from = (openMin - firstMin) / stepMin;
+        int to = (closeMin - firstMin + stepMin - 1) / stepMin + 1;
+        return (doubt[to] - doubt[from]) / (light[to] - light[from]);
     }
 }

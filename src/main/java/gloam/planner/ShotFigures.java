@@ -8,11 +8,12 @@ import gloam.exposure.ExposureEngine;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
+import gloam.exposure.Shutter;
+import gloam.exposure.SkyDoubt;
 import gloam.exposure.TrailLimit;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
-import gloam.light.LightSource;
 import gloam.light.SkyLight;
 import gloam.proof.ExposedFrame;
 import gloam.sheet.Sheet;
@@ -23,13 +24,16 @@ import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Works out to the full what a chosen shot will be: light without sampling, its trail, its stars. */
 final class ShotFigures {
 
     private static final Duration TRAIL_STEP = Duration.ofMinutes(5);
+    private static final Duration DOUBT_STEP = Duration.ofMinutes(10);
 
     private final Wish wish;
     private final Equipment kit;
@@ -54,10 +58,12 @@ final class ShotFigures {
         ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
-        LightCurve light = light(framing, shot.fNumber());
+        Function<Instant, SkyLight.Sample> seen = seen(framing);
+        LightCurve light = at -> FilmPlane.illuminanceLx(kit.camera().lens(), shot.fNumber(),
+                seen.apply(at).total());
         double progress = ExposureEngine.progress(kit.film(), light, open);
-        Exposure exposure = ExposureEngine.exposure(kit.film(), light, open,
-                ExposureEngine.toneStops(progress));
+        Exposure exposure = ExposureEngine.exposure(kit.film(), light, Shutter.on(open),
+                ExposureEngine.toneStops(progress), SkyDoubt.of(seen, DOUBT_STEP));
         Trail trail = trail(framing, open);
         Lens lens = kit.camera().lens();
         PassingStars passing = PassingStars.of(lens,
@@ -74,7 +80,7 @@ final class ShotFigures {
                 cloud, worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
-                Setting.of(wish, open, sky.light(framing.aim(), open.middle()).total(), sky), made.slack());
+                Setting.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
     }
 
     /** The stars on a sheet. */
@@ -86,16 +92,16 @@ final class ShotFigures {
     }
 
     /**
-     * The light at the frame's centre, exact at every instant; that of a picture of the Moon without
-     * moonlight.
+     * The light at the frame's centre, exact at every instant; that of a picture with the Moon away from it.
      */
-    private LightCurve light(Framing framing, FNumber fNumber) {
-        boolean moonless = wish.ofMoon();
-        return at -> {
-            SkyLight.Sample sample = sky.light(framing.aim(), at);
-            return FilmPlane.illuminanceLx(framing.camera().lens(), fNumber,
-                    moonless ? sample.without(LightSource.MOON) : sample.total());
-        };
+    private Function<Instant, SkyLight.Sample> seen(Framing framing) {
+        if (!wish.ofMoon()) {
+            return at -> sky.light(framing.aim(), at);
+        }
+        SkyLight light = new SkyLight(sky.ephemeris(), sky.site());
+        AwayFromMoon frame = new AwayFromMoon(framing, light::patch);
+        return at -> frame.light(sky.ephemeris().position(Body.MOON, sky.site(), at).apparentDirection(),
+                light.moment(at)::at);
     }
 
     private Trail trail(Framing framing, Interval open) {

@@ -1,6 +1,9 @@
 package gloam.planner;
 
+import gloam.ephemeris.Body;
+import gloam.light.SkyLight;
 import gloam.units.Stops;
+import java.util.function.IntFunction;
 
 /**
  * The sky's light on the film of a wish's exposures on a night, at the frame's centre. For one thread at a
@@ -17,7 +20,7 @@ final class WishLight {
     private final NightSky sky;
     private final Aiming aiming;
     private final TwilightShare twilight;
-    private final boolean moonless;
+    private final boolean withMoon;
     private final MinuteRun whole;
     private final MinuteLight[] light;
 
@@ -32,7 +35,7 @@ final class WishLight {
         this.sky = sky;
         this.aiming = aiming;
         this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
-        this.moonless = wish.ofMoon();
+        this.withMoon = wish.ofMoon();
         this.whole = whole;
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
     }
@@ -61,10 +64,20 @@ final class WishLight {
             MinuteRun minutes = aiming.fixed() ? whole
                     : new MinuteRun(Math.max(whole.first(), step * LIGHT_MIN - reachMin),
                     Math.min(whole.last(), step * LIGHT_MIN + reachMin));
-            light[step] = MinuteLight.of(sky, with, aiming.direction(aiming.fixed() ? 0 : step * LIGHT_MIN),
-                    minutes, moonless);
+            light[step] = MinuteLight.of(sky, with, seen(aiming.fixed() ? 0 : step * LIGHT_MIN), minutes);
         }
         return light[step];
+    }
+
+    /** The sky by the minute, as it is judged when the camera points as at a minute. */
+    private IntFunction<SkyLight.Sample> seen(int aimedMin) {
+        if (!withMoon) {
+            SkyLight.Patch patch = sky.patch(aiming.direction(aimedMin));
+            return minute -> sky.light(patch, minute);
+        }
+        AwayFromMoon frame = new AwayFromMoon(aiming.framing(aimedMin), sky::patch);
+        return minute -> frame.light(sky.position(Body.MOON, minute).apparentDirection(),
+                patch -> sky.light(patch, minute));
     }
 
     /** Light on the film half-way through, as the logarithm to base 2 of lx. */
@@ -75,7 +88,9 @@ final class WishLight {
 
     /** Standard deviation of a tone. */
     double spreadStops(double toneStops, int openMin, int closeMin) {
-        return with.response().spreadStops(toneStops - log2((closeMin - openMin) * SECONDS));
+        int step = aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN;
+        return with.response().spreadStops(toneStops - log2((closeMin - openMin) * SECONDS),
+                light(step).skySpreadStops(openMin, closeMin));
     }
 
     /** Whether the share of twilight is as wished. */

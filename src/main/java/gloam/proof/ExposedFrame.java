@@ -3,6 +3,7 @@ package gloam.proof;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
+import gloam.exposure.Band;
 import gloam.exposure.ExposedSheet;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;

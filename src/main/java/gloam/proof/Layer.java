@@ -1,5 +1,6 @@
 package gloam.proof;
 
+import gloam.exposure.Band;
 import gloam.film.FilmStock;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -16,7 +17,7 @@ record Layer(FilmStock film, Band band) {
     static List<Layer> of(FilmStock film) {
         return IntStream.range(0, film.layers().size())
                 .mapToObj(i -> new Layer(alone(film, film.layers().get(i)),
-                        film.colour() ? Band.values()[i] : Band.ALL))
+                        Band.of(film).get(i)))
                 .toList();
     }
 

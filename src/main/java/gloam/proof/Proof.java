@@ -6,9 +6,12 @@ import gloam.light.GroundLight;
 import gloam.light.SkyLight;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
+import gloam.trail.Framing;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * The computed picture of a sheet.
@@ -25,11 +28,14 @@ public final class Proof {
     private final ToneScale tones;
     private final Raster raster;
     private final double[][] progress;
+    private final Function<Framing.Point, double[]> skyProgress;
 
-    private Proof(ToneScale tones, Raster raster, double[][] progress) {
+    private Proof(ToneScale tones, Raster raster, double[][] progress,
+            Function<Framing.Point, double[]> skyProgress) {
         this.tones = tones;
         this.raster = raster;
         this.progress = progress;
+        this.skyProgress = skyProgress;
     }
 
     /**
@@ -44,11 +50,17 @@ public final class Proof {
         Optional<WideLight> ground = groundReflectance.isEmpty() ? Optional.empty() : Optional.of(new LitLand(
                 new GroundLight(ephemeris, sheet.site()), groundReflectance.getAsDouble()));
         double[][] progress = new double[layers.size()][raster.widthPx() * raster.heightPx()];
-        for (Setting setting : sheet.settings()) {
-            add(progress, new SettingProof(ephemeris, sheet.site(), setting, layers, raster)
-                    .progress(sky, ground, stars));
-        }
-        return new Proof(new ToneScale(sheet.film().tone()), raster, progress);
+        List<SettingProof> proofs = sheet.settings().stream().map(setting ->
+                new SettingProof(ephemeris, sheet.site(), setting, layers, raster)).toList();
+        proofs.forEach(proof -> add(progress, proof.progress(sky, ground, stars)));
+        return new Proof(new ToneScale(sheet.film().tone()), raster, progress, point -> {
+            double[] sum = new double[layers.size()];
+            for (SettingProof proof : proofs) {
+                double[] part = proof.progress(sky, ground, point);
+                Arrays.setAll(sum, layer -> sum[layer] + part[layer]);
+            }
+            return sum;
+        });
     }
 
     private static void add(double[][] sum, double[][] part) {
@@ -72,6 +84,11 @@ public final class Proof {
     /** Progress of a layer in the middle of a pixel, 1 at the mid-tone, 0 for land without light. */
     public double progress(int layer, int column, int row) {
         return progress[layer][row * raster.widthPx() + column];
+    }
+
+    /** Progress of each layer at a point by sky or land alone, whatever trails run there. */
+    public double[] skyProgress(Framing.Point point) {
+        return skyProgress.apply(point);
     }
 
     /** The sheet as it looks when developed. */

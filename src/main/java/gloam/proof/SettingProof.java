@@ -1,11 +1,13 @@
 package gloam.proof;
 
 import gloam.ephemeris.Body;
+import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.ephemeris.Target;
 import gloam.gear.Site;
 import gloam.sheet.Setting;
+import gloam.trail.Framing;
 import gloam.trail.Track;
 import gloam.trail.TrailEstimator;
 import gloam.units.Interval;
@@ -49,6 +51,15 @@ final class SettingProof {
         drawn.forEach(trail -> painter.paint(trail.light, trail.track));
         cover(ground, progress);
         return progress;
+    }
+
+    /** Progress of each layer at a point of the sheet, trails left out. */
+    double[] progress(SkyMoments sky, Optional<WideLight> ground, Framing.Point point) {
+        Direction seen = setting.framing().toSky(point.xMm(), point.yMm());
+        boolean land = seen.altitude().compareTo(site.skyline().altitudeAt(seen.azimuth())) < 0;
+        return land && ground.isEmpty() ? new double[layers.size()]
+                : new PointProgress(setting, layers, land ? ground.orElseThrow() : sky,
+                Fineness.of(setting, estimator).panel()).at(point);
     }
 
     private record Drawn(TrailLight light, Track track) {

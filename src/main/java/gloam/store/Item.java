@@ -7,9 +7,13 @@ import gloam.units.Quantity;
 import gloam.units.Range;
 import java.nio.file.Files;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
@@ -166,6 +170,21 @@ record Item(Node node, String path, Source source) {
         } catch (DateTimeParseException bad) {
             throw fault("expected a time such as 22:30, found " + Shown.quoted(text)
                     + ". Write 24-hour time, hours and minutes with two digits each.");
+        }
+    }
+
+    /** A moment, by a zone's clocks where it has no offset of its own. */
+    Instant instant(ZoneId zone) {
+        String text = text();
+        readAs("date and time");
+        try {
+            return DateTimeFormatter.ISO_DATE_TIME.parseBest(text, OffsetDateTime::from, LocalDateTime::from)
+                    instanceof OffsetDateTime whole ? whole.toInstant()
+                    : LocalDateTime.parse(text).atZone(zone).toInstant();
+        } catch (DateTimeException bad) {
+            throw fault("expected a date and time such as 2027-02-06T22:30, found " + Shown.quoted(text)
+                    + ". Write both, 24-hour time, with an offset such as +01:00 "
+                    + "if not by the site's clocks.");
         }
     }
 

@@ -3,7 +3,9 @@ package gloam.store;
 import gloam.field.Forecast;
 import gloam.gear.Camera;
 import gloam.gear.Coordinates;
+import gloam.gear.LightDome;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
 import gloam.planner.Preview;
@@ -99,10 +101,14 @@ record SiteSection(Site site, boolean stated, Value<Optional<Preview>> preview, 
                 Item::flag);
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Item>> forecast = fields.optional("forecast", Function.identity());
+        Value<List<LightDome>> domes = fields.orDefault("light-domes", List.of(), "none", SkySection::domes);
+        Value<List<SkyReading>> readings = fields.orDefault("sky", List.of(), "none",
+                value -> SkySection.readings(value, zone));
         fields.noOthers();
         Site site = new Site(name.get(), place.get().latitude(), place.get().longitude(), heightM.get(),
                 zone.get(), darkSky.get(), extinction.get(),
-                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get());
+                sea.get() ? skyline.get().overSea(heightM.get()) : skyline.get(), domes.get(),
+                readings.get(), Site.USUAL_ZENITH_STOPS);
         return new SiteSection(site, fields.has(DARK_SKY), preview, forecast.get());
     }
 

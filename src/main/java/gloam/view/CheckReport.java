@@ -6,12 +6,17 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.gear.LightDome;
+import gloam.gear.LightDome.Measured;
+import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
 import gloam.planner.Evenings;
 import gloam.planner.Travel;
 import gloam.light.SkyBrightness;
 import gloam.planner.Preview;
+import gloam.gear.SkyReading;
 import gloam.planner.Trip;
+import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Interval;
 import gloam.units.Label;
@@ -23,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -111,7 +117,23 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + " mag/arcsec²" + shownByFrame(site) + ", extinction "
                 + Wording.plain(place.extinctionMag()) + " mag, "
                 + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
-                : "level horizon");
+                : "level horizon") + site.lightDomes().stream().map(dome -> "; " + words(dome))
+                .collect(Collectors.joining()) + (site.sky().isEmpty() ? "" : "; as measured, zenith ± "
+                + Wording.number(site.zenithSpreadStops(), 2) + " stops: " + site.sky().stream()
+                .map(CheckReport::words).collect(Collectors.joining(", ")));
+    }
+
+    private static String words(DomeRow dome) {
+        return "town at " + Wording.plain(dome.azimuth().degrees()) + "°: " + (dome.people().isPresent()
+                ? dome.people().getAsInt() + " people, " + Wording.plain(dome.distanceKm().orElseThrow())
+                + " km"
+                : Wording.plain(dome.magArcsec2().orElseThrow()) + " mag/arcsec² at altitude "
+                + Wording.plain(dome.altitudeDeg().orElseThrow()) + "°");
+    }
+
+    private static String words(ReadingRow reading) {
+        return Wording.plain(reading.magArcsec2()) + " (fit "
+                + Wording.signed(reading.leftMag().orElseThrow(), 2) + ")";
     }
 
     private static String shownByFrame(TripSiteRow site) {
@@ -178,19 +200,53 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
      * A site.
      *
      * @param skylinePoints      number of points in its skyline; 1 for a level horizon
+     * @param lightDomes         the towns around it
+     * @param zenithSpreadStops  standard deviation of its zenith's figure
+     * @param sky                the measurements that it is fitted to
      * @param preview            a digital frame made there that looked right
      * @param frameSkyMagArcsec2 the sky that its frame shows, or that of the trip
      * @param skyByFrame         whether its dark sky is the frame's, since none is stated
      */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, Optional<PreviewRow> preview,
+    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<DomeRow> lightDomes,
+                              double zenithSpreadStops, List<ReadingRow> sky, Optional<PreviewRow> preview,
                               OptionalDouble frameSkyMagArcsec2, boolean skyByFrame) {
 
         static TripSiteRow of(Site site, Trip trip) {
-            Optional<SkyBrightness> sky = trip.preview().sky(site, trip.camera().lens());
+            Optional<SkyBrightness> shown = trip.preview().sky(site, trip.camera().lens());
+            SiteClock clock = new SiteClock(site.zone());
             return new TripSiteRow(site, site.skyline().points().size(),
+                    site.lightDomes().stream().map(DomeRow::of).toList(), site.zenithSpreadStops(),
+                    site.skyReadings().stream().map(reading -> ReadingRow.of(reading, clock)).toList(),
                     Optional.ofNullable(trip.preview().bySite().get(site.name())).map(PreviewRow::of),
-                    sky.map(shown -> OptionalDouble.of(shown.magArcsec2())).orElse(OptionalDouble.empty()),
+                    shown.map(sky -> OptionalDouble.of(sky.magArcsec2())).orElse(OptionalDouble.empty()),
                     trip.preview().sets(site));
+        }
+    }
+
+    /** A measurement of the sky, and by how many magnitudes the sky as fitted to all of them is darker. */
+    public record ReadingRow(OffsetDateTime at, Angle azimuth, Angle altitude, double magArcsec2,
+                             double errorMag, OptionalDouble leftMag) {
+
+        static ReadingRow of(SkyReading reading, SiteClock clock) {
+            return new ReadingRow(clock.at(reading.at()), reading.azimuth(), reading.altitude(),
+                    reading.magArcsec2(), reading.spreadMag(), reading.leftMag());
+        }
+    }
+
+    /** The glow of a town: by its people and distance, or as measured at an altitude. */
+    public record DomeRow(Angle azimuth, OptionalInt people, OptionalDouble distanceKm,
+                          OptionalDouble altitudeDeg, OptionalDouble magArcsec2, double colourK) {
+
+        static DomeRow of(LightDome dome) {
+            Optional<Town> town = Optional.of(dome.known()).filter(Town.class::isInstance)
+                    .map(Town.class::cast);
+            Optional<Measured> seen = Optional.of(dome.known()).filter(Measured.class::isInstance)
+                    .map(Measured.class::cast);
+            return new DomeRow(dome.azimuth(),
+                    town.stream().mapToInt(known -> (int) Math.round(known.people())).findFirst(),
+                    town.stream().mapToDouble(Town::distanceKm).findFirst(),
+                    seen.stream().mapToDouble(known -> known.altitude().degrees()).findFirst(),
+                    seen.stream().mapToDouble(Measured::magArcsec2).findFirst(), dome.colourK());
         }
     }
 

@@ -8,7 +8,9 @@ import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.SkyPosition;
 import gloam.gear.FNumber;
+import gloam.gear.LightDome;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
 import gloam.journal.NextSheet;
 import gloam.journal.Tally;
@@ -63,11 +65,20 @@ final class CutValues extends ValueSerializerModifier {
                 .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
     }
 
-    /** A site without its terrain. */
+    /** A site without its surroundings. */
     private interface SiteInBrief {
 
         @JsonIgnore
         Skyline skyline();
+
+        @JsonIgnore
+        List<LightDome> lightDomes();
+
+        @JsonIgnore
+        List<SkyReading> skyReadings();
+
+        @JsonIgnore
+        double zenithSpreadStops();
     }
 
     /** A body with its name and its diameter. */

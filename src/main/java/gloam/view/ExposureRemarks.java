@@ -109,9 +109,10 @@ final class ExposureRemarks {
 
     private Optional<String> cast() {
         return rows.stream().anyMatch(row -> row.cast().isPresent())
-                ? Optional.of("Cast: the colour that unequal loss of speed in the layers leaves, with its "
-                        + "colour-correction value; a filter of the opposite colour and that value takes it "
-                        + "away.")
+                ? Optional.of("Cast: the colour that the light and unequal loss of speed in the layers "
+                        + "leave, with its colour-correction value. Filter: the "
+                        + "colour-correction filter that takes it away in "
+                        + "the same time, computed with the filter on.")
                 : Optional.empty();
     }
 

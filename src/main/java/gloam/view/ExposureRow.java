@@ -34,6 +34,7 @@ import java.util.stream.IntStream;
  * @param groundToneStops    tone of the ground, if the exposure is for the ground
  * @param layers             tone in each layer of colour film; empty for other film
  * @param cast               the resulting colour cast with its colour-correction value
+ * @param filter             the filter that takes it away in the same time, with its colour-correction value
  * @param trailLimitMag      faintest V magnitude that leaves a visible trail; absent if no star does
  * @param tNumber            f-number of a lossless lens that passes as much light
  * @param spot               size of a star's image
@@ -47,6 +48,7 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                           boolean extrapolated, boolean neverFinishes, double skyToneStops,
                           double skyToneSpreadStops,
                           OptionalDouble groundToneStops, List<Layer> layers, Optional<String> cast,
+                          Optional<String> filter,
                           OptionalDouble trailLimitMag, double tNumber, SpotWidths spot,
                           Optional<Sheets> bracket, List<String> notes) {
 
@@ -89,7 +91,8 @@ public record ExposureRow(double fNumber, OptionalDouble meteredS,
                 row.skyToneStops(), exposure.spreadStops(), question.groundReflectance().isPresent()
                         ? Finite.of(exposure.toneStops()) : OptionalDouble.empty(),
                         layers(question.film(), row),
-                row.colourShift().cast(), Finite.of(row.trailLimitMag()), at.tNumber(), at.spot(),
+                row.colourShift().cast(), row.filter().map(filter -> filter.hue() + ", CC "
+                + Math.round(filter.cc())), Finite.of(row.trailLimitMag()), at.tNumber(), at.spot(),
                 at.bracket().map(Sheets::of), notes(row, answer.night().isPresent()));
     }
 

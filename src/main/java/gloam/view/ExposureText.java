@@ -72,6 +72,8 @@ final class ExposureText {
         if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
             columns.add(new Cells(Table.numbers("cast").leaving(1),
                     row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+            columns.add(new Cells(Table.numbers("filter").leaving(1),
+                    row -> row.filter().map(filter -> filter.replace(", CC", "")).orElse("-")));
         }
         columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted()
                 .collect(Collectors.joining())));

@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import tools.jackson.databind.util.RawValue;
 
@@ -31,9 +32,11 @@ import tools.jackson.databind.util.RawValue;
  * @param stars       the stars asked for
  * @param moon        the Moon in detail
  * @param light       the brightness of sky and ground
+ * @param towards     the light of the direction asked for
  */
 public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTime at, List<Appearance> bodies,
-                            List<StarRow> stars, MoonRow moon, Light light) implements Report {
+                            List<StarRow> stars, MoonRow moon, Light light,
+                            Optional<TowardsRow> towards) implements Report {
 
     /** Reports the sky of a site at an instant. */
     public static InstantReport of(InstantSky sky, Instant now) {
@@ -41,7 +44,7 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
         return new InstantReport(clock.at(now), sky.site(), clock.at(sky.at()),
                 sky.bodies(),
                 sky.stars().stream().map(star -> StarRow.of(star.star().name(), star.position())).toList(),
-                MoonRow.of(sky.moon(), clock), Light.of(sky));
+                MoonRow.of(sky.moon(), clock), Light.of(sky), sky.towards().map(TowardsRow::of));
     }
 
     @Override
@@ -63,14 +66,16 @@ public record InstantReport(OffsetDateTime generatedAt, Site site, OffsetDateTim
                 + Arrays.stream(LightSource.values())
                         .map(source -> words(source) + " " + Wording.light(light.zenith().of(source).cdM2()))
                         .collect(Collectors.joining(", ")) + " cd/m²");
+        towards().ifPresent(row -> document.under(row.words()));
         document.under("level ground " + Wording.light(light.groundLux()) + " lx");
         return document;
     }
 
-    private static String words(LightSource source) {
+    static String words(LightSource source) {
         return switch (source) {
             case ZODIACAL -> "zodiacal light";
             case STARS -> "faint stars";
+            case TOWNS -> "towns";
             case AIRGLOW -> "airglow and the rest";
             case MOON -> "moonlight";
             case TWILIGHT -> "twilight";

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -48,6 +49,10 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         if (!hours().isEmpty()) {
             document.gap();
             document.add(hoursTable());
+        }
+        if (hours().stream().anyMatch(hour -> hour.towards().isPresent())) {
+            document.gap();
+            document.add(towardsTable());
         }
         document.gap();
         document.text("Magnitudes: " + planets().stream()
@@ -93,6 +98,16 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         return table;
     }
 
+    private Table towardsTable() {
+        Table table = new Table(Table.words("time"), Table.numbers("direction", "mag/arcsec²"),
+                Table.numbers("±", "stops"), Table.words("light there"));
+        for (HourRow hour : hours()) {
+            hour.towards().ifPresent(row -> table.row(Wording.minute(hour.at()),
+                    Wording.number(row.magArcsec2(), 1), Wording.number(row.spreadStops(), 2), row.shares()));
+        }
+        return table;
+    }
+
     /**
      * The sky at a full hour.
      *
@@ -102,15 +117,17 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
      * @param zenithMagArcsec2  brightness of the zenith
      * @param groundLux         illuminance of level ground in lux
      * @param planets           where the planets stand
+     * @param towards           the light of the direction asked for
      */
     public record HourRow(OffsetDateTime at, double sunAltitudeDeg, double moonAltitudeDeg,
             double zenithMagArcsec2,
-                          double groundLux, List<PlaceRow> planets) {
+                          double groundLux, List<PlaceRow> planets, Optional<TowardsRow> towards) {
 
         static HourRow of(NightCourse.Hour hour, SiteClock clock) {
             return new HourRow(clock.at(hour.at()), hour.sun().apparentAltitude().degrees(),
                     hour.moon().apparentAltitude().degrees(), hour.zenith().magArcsec2(), hour.groundLx(),
-                    hour.planets().stream().map(PlaceRow::of).toList());
+                    hour.planets().stream().map(PlaceRow::of).toList(),
+                    hour.towards().map(TowardsRow::of));
         }
     }
 

@@ -93,9 +93,9 @@ class ReadmeTest {
         String demo = Files.readString(DEMO.resolve("trip.yaml"));
         for (String block : blocks(Files.readAllLines(document), "yaml")) {
             Path trip = folder.resolve("shown.yaml");
-            Files.writeString(trip, block.startsWith("wishes:")
+            Files.writeString(trip, block.startsWith("sites:")
+                    ? block + "\n" + demo.substring(demo.indexOf("\nnights:")) : block.startsWith("wishes:")
                     ? demo.substring(0, demo.indexOf("\nwishes:") + 1) + block
-                    : block.startsWith("sites:") ? block + demo.substring(demo.indexOf("\nnights:"))
                     : block.contains("sites:") ? block : demo + "\n" + block);
             assertTrue(!TripFile.read(trip).trip().wishes().isEmpty());
         }

@@ -17,6 +17,8 @@ class SkyPartsTest {
 
     private static final Instant AT = Instant.parse("2027-02-06T22:00:00Z");
     private static final Site SITE = Places.MID_NORTH; // extinction 0.2 mag, zenith 21.6 mag/arcsec²
+    /** Of the full Moon: Krisciunas and Schaefer 1991, p. 1035. */
+    private static final double SURGE = 1.35;
     private static final double EARTH_RADIUS_KM = 6378.137; // WGS 84
     private static final double NANOLAMBERT_CD_M2 = 1e-5 / Math.PI; // 1 lambert = 1e4/π cd/m²
 
@@ -34,22 +36,19 @@ class SkyPartsTest {
                 .at(new SkyLight(sky, SITE).patch(aim)).of(LightSource.MOON).cdM2());
     }
 
-    /**
-     * Twilight away from the zenith is the zenith's times the two factors of Schaefer 1993, worked out by
-     * hand below.
-     */
+    /** Twilight is the zenith's times its spread by azimuth from the Sun, the shorter way round. */
     @Test
-    void twilightIsTheZenithsTimesPathAndAngle() {
-        StandingSky sky = sky(-8, -40, 384_400, 60);
-        Direction aim = Direction.ofDegrees(270, 30); // the Sun stands at azimuth 270°, 38° below the aim
-        double zenith = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(8)).cdM2();
-        double airmass = 1.9939; // Kasten and Young 1989, their table: 1.9939 at 30° of altitude, from memory
-        double path = (1 - Math.pow(10, -0.4 * 0.2 * airmass)) / (1 - Math.pow(10, -0.4 * 0.2));
-        double angle = 98.0 / 38;
-        assertEquals(zenith * path * angle, new SkyLight(sky, SITE).at(aim, AT).of(LightSource.TWILIGHT)
-                .cdM2(), 0.001 * zenith);
-        assertEquals(path * angle, TwilightGlow.relativeToZenith(60, 38, 8, 0.2), 0.001);
-        assertEquals(1, TwilightGlow.relativeToZenith(0, 98, 8, 0.2), 1e-9, "the zenith itself");
+    void twilightIsTheZenithsTimesItsSpread() {
+        SkyLight sky = new SkyLight(sky(-8, -40, 384_400, 60), SITE); // the Sun stands at azimuth 270°
+        double zenith = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(8, SITE.heightM())).cdM2();
+        TwilightGlow.Spread spread = new TwilightGlow().spread(8, SITE);
+        for (double azimuthDeg : new double[] {240, 300, 90, 359.9}) {
+            double apartDeg = Math.abs(Math.IEEEremainder(azimuthDeg - 270, 360));
+            double expected = zenith * spread.relativeToZenith(30, apartDeg);
+            assertEquals(expected, sky.at(Direction.ofDegrees(azimuthDeg, 30), AT).of(LightSource.TWILIGHT)
+                    .cdM2(), 1e-6 * expected);
+        }
+        assertEquals(zenith, sky.at(Direction.ZENITH, AT).of(LightSource.TWILIGHT).cdM2(), 1e-9 * zenith);
     }
 
     /**
@@ -72,10 +71,10 @@ class SkyPartsTest {
     void groundUnderTheMoonReckonsFromTheCentreOfTheEarth() {
         double overheadKm = 384_400 - EARTH_RADIUS_KM;
         double parallaxDeg = Math.toDegrees(Math.asin(EARTH_RADIUS_KM / 384_400));
-        double expected = GroundLight.moonLx(90, 0, parallaxDeg);
+        double expected = SURGE * GroundLight.moonLx(90, 0, parallaxDeg);
         assertEquals(expected, moonLx(90, overheadKm), 1e-9 * expected);
         double fromHorizonKm = Math.sqrt(384_400.0 * 384_400 - EARTH_RADIUS_KM * EARTH_RADIUS_KM);
-        double low = GroundLight.moonLx(0, 0, parallaxDeg);
+        double low = SURGE * GroundLight.moonLx(0, 0, parallaxDeg);
         assertEquals(low, moonLx(0, fromHorizonKm), 1e-9 * low);
     }
 
@@ -84,7 +83,7 @@ class SkyPartsTest {
     void setMoonFadesAsTheSunDoes() {
         double geocentricKm = Math.sqrt(384_400.0 * 384_400 + EARTH_RADIUS_KM * EARTH_RADIUS_KM
                 + 2 * 384_400 * EARTH_RADIUS_KM * Math.sin(Math.toRadians(-4)));
-        double atLimit = GroundLight.moonLx(-0.8, 0,
+        double atLimit = SURGE * GroundLight.moonLx(-0.8, 0,
                 Math.toDegrees(Math.asin(EARTH_RADIUS_KM / geocentricKm)));
         double expected = atLimit * GroundLight.sunLx(-4) / GroundLight.sunLx(-0.8);
         assertEquals(expected, moonLx(-4, 384_400), 1e-6 * atLimit);

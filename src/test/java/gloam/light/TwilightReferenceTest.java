@@ -3,7 +3,8 @@ package gloam.light;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gloam.ephemeris.Direction;
+import gloam.gear.Site;
+import gloam.support.Places;
 import gloam.support.ReferenceTable;
 import gloam.support.ReferenceTable.Row;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class TwilightReferenceTest {
 
+    private static final TwilightGlow GLOW = new TwilightGlow();
     private static final double PARANAL_NIGHT_MAG = 21.61;
 
     static Stream<Row> patat() {
@@ -62,28 +64,85 @@ class TwilightReferenceTest {
     @ParameterizedTest
     @CsvSource({"3", "6", "9", "12"})
     void wholeSkyLightsTheGroundAsTheExplanatorySupplementSays(double depressionDeg) {
-        // Two independent sources meet here: the zenith by Koomen and Patat spread over the sky after
-        // Schaefer, and the supplement's polynomial less its night. A factor 1.45 because sites and dust
+        // Two independent sources meet here: the zenith by Koomen and Patat spread over the sky by single
+        // scattering and Yoachim's law, and
+        // the supplement's polynomial less its night. A factor 1.45 because sites and dust
         // differ by 0.4 mag at the zenith.
         double zenithCdM2 = SkyBrightness.ofMagArcsec2(TwilightGlow.zenithMagArcsec2(depressionDeg)).cdM2();
-        double fromSkyLx = zenithCdM2 * hemisphere(depressionDeg, 0.25);
+        double fromSkyLx = zenithCdM2 * hemisphere(depressionDeg);
         double tabulatedLx = GroundLight.sunLx(-depressionDeg) - GroundLight.sunLx(-18);
         assertEquals(0, Math.log(fromSkyLx / tabulatedLx), Math.log(1.45));
     }
 
     /** Illuminance of level ground by a sky whose zenith has unit luminance. */
-    private static double hemisphere(double depressionDeg, double extinctionMag) {
-        Direction sun = Direction.ofDegrees(0, -depressionDeg);
+    private static double hemisphere(double depressionDeg) {
+        TwilightGlow.Spread sky = GLOW.spread(depressionDeg, site(0, 0.25));
         double sum = 0;
-        for (double zenithDeg = 0.5; zenithDeg < 90; zenithDeg++) {
-            for (double azimuthDeg = 1; azimuthDeg < 360; azimuthDeg += 2) {
-                double fromSunDeg = sun.to(Direction.ofDegrees(azimuthDeg, 90 - zenithDeg)).degrees();
-                double zenithRad = Math.toRadians(zenithDeg);
-                sum += TwilightGlow.relativeToZenith(zenithDeg, fromSunDeg, depressionDeg, extinctionMag)
-                        * Math.sin(zenithRad) * Math.cos(zenithRad);
+        for (double altitudeDeg = 0.5; altitudeDeg < 90; altitudeDeg++) {
+            for (double azimuthDeg = 1; azimuthDeg < 180; azimuthDeg += 2) {
+                sum += 2 * sky.relativeToZenith(altitudeDeg, azimuthDeg)
+                        * Math.sin(2 * Math.toRadians(altitudeDeg)) / 2;
             }
         }
         return sum * Math.toRadians(1) * Math.toRadians(2);
+    }
+
+    private static Site site(double heightM, double extinctionMag) {
+        Site usual = Places.at(44, 9, heightM);
+        return new Site(usual.name(), usual.latitude(), usual.longitude(), heightM, usual.zone(), 21.6,
+                extinctionMag, usual.skyline());
+    }
+
+    /** Sites of 30 m and 2800 m; from 6° down Patat's site of 2635 m speaks for the high one. */
+    @ParameterizedTest
+    @CsvSource({"0, 2800, 8.0", "0, 30, 15.0", "3, 2800, 1.0", "3, 30, 2.0"})
+    void zenithIsKoomensByHeight(double depressionDeg, double heightM, double candlesAFt2) {
+        assertEquals(new SkyBrightness(candlesAFt2 * 10.7639).magArcsec2(),
+                TwilightGlow.zenithMagArcsec2(depressionDeg, heightM), 0.02);
+    }
+
+    static Stream<Row> directions() {
+        return ReferenceTable.read("yoachim-2016/twilight-directions.csv").stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("directions")
+    void lateTwilightSpreadsAsMeasured(Row row) {
+        double ratio = row.number("ratio");
+        assertEquals(ratio, GLOW.spread(12, site(2650, 0.15)).relativeToZenith(row.number("altitudeDeg"),
+                row.number("azimuthDeg")), 0.05 * ratio);
+    }
+
+    /**
+     * Light scattered once alone, which knows no measurement, makes the zenith as measured between 3° and
+     * 6°, where it is set to agree at 3°: an independent computation has 10.68, 11.92 and 13.39 mag/arcsec².
+     */
+    @ParameterizedTest
+    @CsvSource({"3, 9.62", "4, 10.68", "5, 11.92", "6, 13.39"})
+    void zenithOfLightScatteredOnceIsTheMeasuredOne(double depressionDeg, double magArcsec2) {
+        double once = 9.62 - 2.5 * Math.log10(GLOW.spread(depressionDeg, site(0, 0.25)).once()
+                .relative(90, 0));
+        assertEquals(magArcsec2, once, 0.02);
+        assertEquals(once, TwilightGlow.zenithMagArcsec2(depressionDeg), 0.12);
+    }
+
+    /** The Earth's shadow stands opposite the Sun, the glow over it; both end before the night. */
+    @Test
+    void glowStandsOverTheSunAndTheShadowOpposite() {
+        TwilightGlow.Spread sky = GLOW.spread(6, site(600, 0.2));
+        assertTrue(sky.relativeToZenith(14, 0) > 10);
+        assertTrue(sky.relativeToZenith(14, 0) > 1.5 * sky.relativeToZenith(14, 45));
+        assertTrue(sky.relativeToZenith(14, 180) < 1);
+        assertEquals(1, sky.relativeToZenith(90, 77), 1e-9);
+        for (double deg = -20; deg < 24; deg += 0.05) {
+            TwilightGlow.Spread now = GLOW.spread(deg, site(600, 0.2));
+            TwilightGlow.Spread next = GLOW.spread(deg + 0.05, site(600, 0.2));
+            assertTrue(now.often() >= 0 && now.often() <= 1, now + " at " + deg);
+            for (double altitudeDeg : new double[] {0, 5, 14, 30, 60}) {
+                assertEquals(1, next.relativeToZenith(altitudeDeg, 0) / now.relativeToZenith(altitudeDeg, 0),
+                        0.06, altitudeDeg + "° high at " + deg);
+            }
+        }
     }
 
     @ParameterizedTest

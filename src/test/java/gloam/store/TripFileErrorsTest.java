@@ -162,7 +162,7 @@ class TripFileErrorsTest {
                 "trip.yaml:7:5 sites[0].colour: unknown key. Known here: name, place, latitude-deg, "
                 + "longitude-deg, height-m, "
                         + "zone, dark-sky-mag-arcsec2, extinction-mag, skyline, sea-horizon, preview, "
-                        + "forecast.",
+                        + "forecast, light-domes, sky.",
                 "trip.yaml:11:9 sheets: expected a number, found \"many\". Write a plain number, 1 … 500."),
                 refusal(bad));
     }

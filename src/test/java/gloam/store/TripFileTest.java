@@ -39,7 +39,8 @@ class TripFileTest {
             title: Full
             sites:
               - {name: A, latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320, zone: Europe/Madrid,
-                 dark-sky-mag-arcsec2: 21.4, extinction-mag: 0.21, sea-horizon: true, skyline: skyline.csv}
+                 dark-sky-mag-arcsec2: 21.4, extinction-mag: 0.21, light-domes: [], sky: [],
+                 sea-horizon: true, skyline: skyline.csv}
             nights: {from: 2027-02-01, to: 2027-02-14, stay: 2}
             camera: {name: Box, focal-length-mm: 120, frame-mm: {width: 80, height: 70}, f-numbers: [45, 11, 12],
                      focus-m: 3, transmittance: 0.88, spot-um: 50, changeover-min: 6.5, filter-stops: 1,
@@ -82,7 +83,7 @@ class TripFileTest {
 
     @Test
     void numbersMayBeWrittenWithTheirUnits() {
-        String plain = YAML.replace(", sea-horizon: true, skyline: skyline.csv", "");
+        String plain = YAML.replace(",\n     sea-horizon: true, skyline: skyline.csv", "");
         String written = plain.replace("latitude-deg: 40.41, longitude-deg: -1.23, height-m: 1320",
                 "place: 40°24′36″N 1:13:48W 1.32km")
                 .replace("21.4,", "21.4 mag/arcsec2,")
@@ -178,6 +179,7 @@ class TripFileTest {
                 "sites[0].extinction-mag: " + reading.trip().sites().get(0).extinctionMag()
                         + " (clear air at this height)",
                 "sites[0].skyline: level all around", "sites[0].sea-horizon: false",
+                "sites[0].light-domes: none", "sites[0].sky: none",
                 "camera.name: camera", "camera.changeover-min: 5", "camera.transmittance: 0.9",
                 "camera.focus-m: infinity", "camera.spot-um: 40", "camera.filter-stops: 0",
                 "camera.projection: rectilinear", "camera.corner-stops: 0",

@@ -1,6 +1,8 @@
-package gloam.proof;
+package gloam.exposure;
 
+import gloam.film.FilmStock;
 import gloam.light.SkyColour;
+import java.util.List;
 
 /**
  * What part of the light's colours a layer of film takes.
@@ -11,8 +13,15 @@ import gloam.light.SkyColour;
  * films' sensitivities alone. <b>Departures.</b> No lines of airglow or lamps; light of unknown colour is
  * taken as white.
  */
-enum Band {
-    RED(650e-9), GREEN(550e-9), BLUE(450e-9), ALL(Double.NaN);
+public enum Band {
+    /** Of a layer sensitive to red. */
+    RED(650e-9),
+    /** Of one sensitive to green. */
+    GREEN(550e-9),
+    /** Of one sensitive to blue. */
+    BLUE(450e-9),
+    /** Of the one layer of black-and-white film. */
+    ALL(Double.NaN);
 
     /** Second radiation constant, m K (CODATA 2018). */
     private static final double C2_M_K = 1.438776877e-2;
@@ -33,12 +42,17 @@ enum Band {
      * The layer's light over that of white light equally bright to the eye, for a colour index, NaN if
      * unknown.
      */
-    double share(double colourBv) {
+    public double share(double colourBv) {
         if (this == ALL || Double.isNaN(colourBv)) {
             return 1;
         }
         double temperatureK = SkyColour.temperatureK(Math.max(BLUEST_BV, Math.min(REDDEST_BV, colourBv)));
         return overVisual(wavelengthM, temperatureK) / daylight;
+    }
+
+    /** The bands of a film's layers, in its order. */
+    public static List<Band> of(FilmStock film) {
+        return film.colour() ? List.of(RED, GREEN, BLUE) : List.of(ALL);
     }
 
     /** Planck's law at the wavelength over that at 550 nm. */

@@ -1,4 +1,4 @@
-package gloam.proof;
+package gloam.exposure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
