@@ -103,7 +103,8 @@ final class ExposureSearch {
 
     private static int value(WishNight night, int number, int openMin, int closeMin, double chance) {
         int hundredths = Chance.hundredths(chance);
-        return hundredths == 0 ? 0 : hundredths * PREFERENCES + night.preference(number, openMin, closeMin);
+        return hundredths == 0 ? 0 : hundredths * PREFERENCES
+                + Preference.of(night, number, openMin, closeMin);
     }
 
     /**

@@ -24,7 +24,7 @@ final class Gain {
      *
      * @param worth      the worth of its wish
      * @param hundredths its chance in hundredths, more than 0
-     * @param preference see {@link WishNight#preference}
+     * @param preference see {@link Preference#of}
      */
     static long of(double worth, int hundredths, int preference) {
         return Math.round(worth * hundredths * STEPS_A_HUNDREDTH) * STEP + preference * PREFERENCE;

@@ -45,7 +45,7 @@ final class NearestChange {
     }
 
     private Stream<Changed> changes() {
-        Wish.TrailLength anyLength = new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
+        TrailLength anyLength = new TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         return Stream.of(
                 new Changed(Remedy.Change.F_NUMBERS, wish.through(List.of()), shot -> shot.fNumber()
                 .marked()), new Changed(Remedy.Change.TRAIL_LENGTH, wish.drawing(anyLength), this::longerMm),

@@ -9,7 +9,6 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -37,8 +36,6 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
 
     /** Allowed tones. */
     public static final Range TONE = new Range("tone", -12, 6, "stops");
-    /** Allowed trail lengths. */
-    public static final Range TRAIL = new Range("trail length", 0, 2000, "mm");
     /** Allowed exposure times. */
     public static final Range EXPOSURE = new Range("exposure", 1 / 60.0, 1440, "min");
     /** Allowed worths. */
@@ -239,25 +236,6 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
                 TARGETS.check(targets.size());
                 targets = List.copyOf(targets);
             }
-        }
-    }
-
-    /**
-     * Trail length wanted at the frame's centre, in mm; empty where it does not matter.
-     *
-     * @param leastMm the least
-     * @param mostMm  the most
-     */
-    public record TrailLength(OptionalDouble leastMm, OptionalDouble mostMm) {
-        /** Refuses lengths outside their range with {@link gloam.units.BadInput}. */
-        public TrailLength {
-            leastMm.ifPresent(TRAIL::check);
-            mostMm.ifPresent(TRAIL::check);
-        }
-
-        /** Whether any length is as good. */
-        public boolean free() {
-            return leastMm.isEmpty() && mostMm.isEmpty();
         }
     }
 }

@@ -16,15 +16,6 @@ final class WishNight {
 
     /** A margin that is certain: who has it half-way through need not be looked at all along. */
     private static final double PLENTY_MAG = 1.5;
-    /** Limits between which more stars are better, in mag. */
-    private static final double LEAST_LIMIT_MAG = 1;
-    private static final double FAINTEST_LIMIT_MAG = 6;
-    /**
-     * Light at f/1 of a night sky under a full Moon, as the logarithm to base 2 of lx, and how much darker it
-     * gets.
-     */
-    private static final double GREY_LOG2_LX = -7;
-    private static final double DARKER_STOPS = 6;
 
     private final Wish wish;
     private final Equipment with;
@@ -225,33 +216,5 @@ final class WishNight {
     /** {@link #chance} of any in hundredths. */
     int hundredths(int number, int openMin, int closeMin) {
         return Chance.hundredths(chance(number, openMin, closeMin, 0));
-    }
-
-    /**
-     * By what an exposure is preferred to others with the same chance: nearer to the tone aimed at, nearer to
-     * level, more stars, higher in the sky, a darker sky or more moonlight; each counts ten times the next.
-     */
-    int preference(int number, int openMin, int closeMin) {
-        int middleMin = openMin + (closeMin - openMin) / 2;
-        int level = aiming.aim() instanceof Aim.Follow follow && follow.levelWithin().isPresent()
-                ? tenth(1 - Math.abs(aiming.leanDeg(middleMin)) / follow.levelWithin().get().degrees()) : 0;
-        double log2Lx = light.log2Lx(number, middleMin);
-        double toneStops = light.toneStops(number, openMin, closeMin);
-        int near = wish.tone() instanceof Wish.Tone.Near aim
-                ? tenth(1 - Math.abs(toneStops - aim.stops()) / Chance.MOST_MISS_STOPS) : 0;
-        double limitMag = with.equatorial().get(number).magnitude(toneStops, log2Lx);
-        int stars = tenth((limitMag - LEAST_LIMIT_MAG) / (FAINTEST_LIMIT_MAG - LEAST_LIMIT_MAG));
-        int high = tenth(aiming.direction(middleMin).altitude().degrees() / 90);
-        double skyStops = log2Lx + with.log2Squared(number);
-        int moonlight = switch (wish.sky()) {
-            case DARK -> tenth((GREY_LOG2_LX - skyStops) / DARKER_STOPS);
-            case MOONLIT -> tenth(1 - (GREY_LOG2_LX - skyStops) / DARKER_STOPS);
-            case DUSK, DAWN, ANY -> 0;
-        };
-        return 10_000 * near + 1000 * level + 100 * stars + 10 * high + moonlight;
-    }
-
-    private static int tenth(double share) {
-        return (int) Math.max(0, Math.min(9, Math.floor(10 * share)));
     }
 }

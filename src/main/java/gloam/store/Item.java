@@ -6,15 +6,6 @@ import gloam.units.Nearest;
 import gloam.units.Quantity;
 import gloam.units.Range;
 import java.nio.file.Files;
-import java.time.DateTimeException;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -149,59 +140,6 @@ record Item(Node node, String path, Source source) {
         return word.equals("true");
     }
 
-    /** A date. */
-    LocalDate date() {
-        readAs("date");
-        String text = scalar("a date").text().strip();
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException wrong) {
-            throw fault("expected a date of the calendar as year-month-day, such as 2027-02-14, found "
-                    + Shown.quoted(text));
-        }
-    }
-
-    /** A time of day. */
-    LocalTime time() {
-        String text = text();
-        readAs("time of day");
-        try {
-            return LocalTime.parse(text);
-        } catch (DateTimeParseException bad) {
-            throw fault("expected a time such as 22:30, found " + Shown.quoted(text)
-                    + ". Write 24-hour time, hours and minutes with two digits each.");
-        }
-    }
-
-    /** A moment, by a zone's clocks where it has no offset of its own. */
-    Instant instant(ZoneId zone) {
-        String text = text();
-        readAs("date and time");
-        try {
-            return DateTimeFormatter.ISO_DATE_TIME.parseBest(text, OffsetDateTime::from, LocalDateTime::from)
-                    instanceof OffsetDateTime whole ? whole.toInstant()
-                    : LocalDateTime.parse(text).atZone(zone).toInstant();
-        } catch (DateTimeException bad) {
-            throw fault("expected a date and time such as 2027-02-06T22:30, found " + Shown.quoted(text)
-                    + ". Write both, 24-hour time, with an offset such as +01:00 "
-                    + "if not by the site's clocks.");
-        }
-    }
-
-    /** A time zone. */
-    ZoneId zone() {
-        readAs("time zone");
-        String text = scalar("a time zone").text().strip();
-        try {
-            return ZoneId.of(text);
-        } catch (DateTimeException wrong) {
-            throw fault("unknown time zone " + Shown.quoted(text)
-                    + Nearest.sentence(text, ZoneId.getAvailableZoneIds())
-                    .map(". "::concat)
-                    .orElse(". Write Area/City as the tz database does, such as Europe/Madrid, or UTC."));
-        }
-    }
-
     /** The keys of a section, which may stand in a file of its own. */
     Fields fields() {
         readAs("section");
@@ -253,7 +191,7 @@ record Item(Node node, String path, Source source) {
         return source.beside(scalar.text()).rootAt(path);
     }
 
-    private Node.Scalar scalar(String expected) {
+    Node.Scalar scalar(String expected) {
         if (node instanceof Node.Scalar scalar && scalar.kind() != Node.Kind.NOTHING
                 && !scalar.text().isBlank()) {
             return scalar;

@@ -98,8 +98,8 @@ final class LimitsSection {
 
     private static Limits.TimeOfNight time(Item item) {
         Fields fields = item.fields();
-        Value<LocalTime> from = fields.required("from", Item::time);
-        Value<LocalTime> to = fields.required("to", Item::time);
+        Value<LocalTime> from = fields.required("from", ItemTimes::time);
+        Value<LocalTime> to = fields.required("to", ItemTimes::time);
         fields.noOthers();
         return new Limits.TimeOfNight(from.get(), to.get());
     }

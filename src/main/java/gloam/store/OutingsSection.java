@@ -69,8 +69,8 @@ final class OutingsSection {
     /** The hours by the clock in which people are up. */
     static Limits.TimeOfNight awake(Item item) {
         Fields fields = item.fields();
-        Value<LocalTime> from = fields.required("from", Item::time);
-        Value<LocalTime> until = fields.required("until", Item::time);
+        Value<LocalTime> from = fields.required("from", ItemTimes::time);
+        Value<LocalTime> until = fields.required("until", ItemTimes::time);
         fields.noOthers();
         return new Limits.TimeOfNight(from.get(), until.get());
     }

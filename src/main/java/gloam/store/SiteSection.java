@@ -88,7 +88,7 @@ record SiteSection(Site site, boolean stated, Value<Optional<Preview>> preview, 
         Value<String> name = fields.required("name", names);
         Value<Coordinates> place = place(fields);
         Value<Double> heightM = heightM(fields, place);
-        Value<ZoneId> zone = fields.required("zone", Item::zone);
+        Value<ZoneId> zone = fields.required("zone", ItemTimes::zone);
         Value<Double> darkSky = darkSky(fields, metered);
         Value<Double> clear = heightM.map(Atmosphere::statedClearExtinctionMag);
         Value<Double> extinction = fields.orElse("extinction-mag", clear,

@@ -34,7 +34,7 @@ final class SkySection {
 
     private static SkyReading reading(Item item, Value<ZoneId> zone) {
         Fields fields = item.fields();
-        Value<Instant> at = fields.required("at", value -> value.instant(zone.get()));
+        Value<Instant> at = fields.required("at", value -> ItemTimes.instant(value, zone.get()));
         Value<Double> azimuthDeg = fields.numberOr("azimuth-deg", 0, Skyline.AZIMUTH);
         Value<Double> altitudeDeg = fields.numberOr("altitude-deg", 90, SkyReading.ALTITUDE);
         Value<Double> magArcsec2 = fields.number("mag-arcsec2", SkyReading.BRIGHTNESS);

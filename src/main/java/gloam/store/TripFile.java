@@ -103,7 +103,7 @@ public final class TripFile {
 
     private static Nights nights(Item item) {
         Fields fields = item.fields();
-        Value<LocalDate> from = fields.required("from", Item::date);
+        Value<LocalDate> from = fields.required("from", ItemTimes::date);
         Value<LocalDate> to = fields.required("to", value -> lastNight(value, from));
         Value<Optional<Integer>> stay = fields.optional("stay", value -> stay(value, from, to));
         fields.noOthers();
@@ -111,7 +111,7 @@ public final class TripFile {
     }
 
     private static LocalDate lastNight(Item item, Value<LocalDate> from) {
-        LocalDate to = item.date();
+        LocalDate to = ItemTimes.date(item);
         from.content().ifPresent(first -> {
             if (to.isBefore(first)) {
                 throw item.fault("the last night " + to + " is before the first, " + first

@@ -6,6 +6,7 @@ import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Aim;
 import gloam.planner.Limits;
+import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.units.Range;
 import java.time.Duration;
@@ -48,7 +49,7 @@ final class WishSection {
                 value -> value.word(List.of(Wish.SkyKind.values())));
         Value<Wish.Tone> tone = tone(fields);
         Value<Wish.Records> records = records(fields);
-        Value<Optional<Wish.TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
+        Value<Optional<TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
         Value<Open> open = fields.orDefault("exposure-min", new Open(SHORTEST_MIN, LONGEST_MIN),
                 "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN),
                 WishSection::open);
@@ -65,7 +66,7 @@ final class WishSection {
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
         Wish wish = new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
-                trail.get().orElse(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
+                trail.get().orElse(new TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
                 open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
                 repeat.get(), film.get(), limits.get());
         if (wish.ofMoon() && limits.get().moonFrame().equals(Optional.of(Limits.MoonFrame.OUT_OF_FRAME))) {
@@ -105,13 +106,13 @@ final class WishSection {
                 .map(records -> records.orElse(new Wish.Records.Nothing()));
     }
 
-    private static Wish.TrailLength trail(Item item) {
+    private static TrailLength trail(Item item) {
         Fields fields = item.fields();
-        Value<Optional<Double>> least = fields.optional("least", value -> value.number(Wish.TRAIL));
+        Value<Optional<Double>> least = fields.optional("least", value -> value.number(TrailLength.TRAIL));
         Value<Optional<Double>> most = fields.optional("most",
-                value -> notBelow(value, Wish.TRAIL, least.content().flatMap(Function.identity())));
+                value -> notBelow(value, TrailLength.TRAIL, least.content().flatMap(Function.identity())));
         fields.noOthers();
-        return new Wish.TrailLength(optional(least.get()), optional(most.get()));
+        return new TrailLength(optional(least.get()), optional(most.get()));
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

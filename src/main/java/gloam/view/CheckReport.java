@@ -1,24 +1,15 @@
 package gloam.view;
 
-import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gloam.answer.TripCheck;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
-import gloam.gear.LightDome;
-import gloam.gear.LightDome.Measured;
-import gloam.gear.LightDome.Town;
-import gloam.gear.Site;
 import gloam.planner.Evenings;
 import gloam.planner.Travel;
-import gloam.light.SkyBrightness;
 import gloam.planner.Preview;
-import gloam.gear.SkyReading;
 import gloam.planner.Trip;
-import gloam.units.Angle;
 import gloam.units.Finite;
-import gloam.units.Interval;
 import gloam.units.Label;
 import java.time.Duration;
 import java.time.Instant;
@@ -28,7 +19,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -83,7 +73,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "nights", Wording.date(firstNight()) + " … " + Wording.date(lastNight())
                 + (Evenings.ALL.toString().equals(evenings()) ? "" : ", evenings " + evenings()));
         awake().ifPresent(hours -> add(document, "awake", hours.from() + " … " + hours.until()));
-        sites().forEach(site -> add(document, "site", words(site)));
+        sites().forEach(site -> add(document, "site", site.words()));
         if (travelMin() > 0 || !travel().isEmpty()) {
             add(document, "travel", Stream.concat(travel().stream().map(TravelRow::words),
                     Stream.of(Wording.plain(travelMin()) + " min between others"))
@@ -94,7 +84,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
                 + " a night" : ""));
         preview().forEach(frame -> add(document, "preview", words(frame)));
-        add(document, "weather", words(weather()));
+        add(document, "weather", weather().words());
         document.gap();
         document.heading(2, "Wishes");
         wishes().forEach(wish -> add(document, wish.name(), words(wish)));
@@ -111,39 +101,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         document.add(new Block.Term(name, text, TERMS, true));
     }
 
-    private static String words(TripSiteRow site) {
-        Site place = site.site();
-        return SiteText.of(place) + "; moonless zenith " + Wording.plain(place.darkSkyMagArcsec2())
-                + " mag/arcsec²" + shownByFrame(site) + ", extinction "
-                + Wording.plain(place.extinctionMag()) + " mag, "
-                + (site.skylinePoints() > 1 ? "skyline of " + site.skylinePoints() + " points"
-                : "level horizon") + site.lightDomes().stream().map(dome -> "; " + words(dome))
-                .collect(Collectors.joining()) + (site.sky().isEmpty() ? "" : "; as measured, zenith ± "
-                + Wording.number(site.zenithSpreadStops(), 2) + " stops: " + site.sky().stream()
-                .map(CheckReport::words).collect(Collectors.joining(", ")));
-    }
-
-    private static String words(DomeRow dome) {
-        return "town at " + Wording.plain(dome.azimuth().degrees()) + "°: " + (dome.people().isPresent()
-                ? dome.people().getAsInt() + " people, " + Wording.plain(dome.distanceKm().orElseThrow())
-                + " km"
-                : Wording.plain(dome.magArcsec2().orElseThrow()) + " mag/arcsec² at altitude "
-                + Wording.plain(dome.altitudeDeg().orElseThrow()) + "°");
-    }
-
-    private static String words(ReadingRow reading) {
-        return Wording.plain(reading.magArcsec2()) + " (fit "
-                + Wording.signed(reading.leftMag().orElseThrow(), 2) + ")";
-    }
-
-    private static String shownByFrame(TripSiteRow site) {
-        return site.frameSkyMagArcsec2().isEmpty() ? "" : (site.skyByFrame() ? " by the preview frame"
-                : " as stated, " + Wording.number(site.frameSkyMagArcsec2().getAsDouble(), 1)
-                + " by the preview frame")
-                + site.preview().map(frame -> " (" + words(frame) + ")").orElse("");
-    }
-
-    private static String words(PreviewRow frame) {
+    static String words(PreviewRow frame) {
         return Wording.fNumber(frame.fNumber()) + ", ISO " + Wording.plain(frame.iso()) + ", "
                 + Wording.plain(frame.exposureS()) + " s";
     }
@@ -157,19 +115,6 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
                 + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
                 + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
-    }
-
-    private static String words(WeatherRow weather) {
-        return (weather.forecasts().isEmpty() ? "no forecast" : weather.forecasts().stream()
-                .map(forecast -> "forecast for " + forecast.site() + " " + moment(forecast.from()) + " … "
-                + moment(forecast.to())).collect(Collectors.joining("; ")))
-                + "; without one a sky is clear with a chance of "
-                + Wording.plain(weather.clearPriorPercent()) + " %; sheets stay at home below "
-                + Wording.plain(weather.leastClearPercent()) + " %";
-    }
-
-    private static String moment(OffsetDateTime at) {
-        return Wording.date(at.toLocalDate()) + " " + Wording.minute(at);
     }
 
     private static String words(FilmRow film) {
@@ -194,60 +139,6 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         parts.add("worth " + Wording.plain(wish.worth()) + ", " + (wish.repeat() == 1 ? "once"
                 : "up to " + wish.repeat() + " sheets"));
         return String.join("; ", parts);
-    }
-
-    /**
-     * A site.
-     *
-     * @param skylinePoints      number of points in its skyline; 1 for a level horizon
-     * @param lightDomes         the towns around it
-     * @param zenithSpreadStops  standard deviation of its zenith's figure
-     * @param sky                the measurements that it is fitted to
-     * @param preview            a digital frame made there that looked right
-     * @param frameSkyMagArcsec2 the sky that its frame shows, or that of the trip
-     * @param skyByFrame         whether its dark sky is the frame's, since none is stated
-     */
-    public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<DomeRow> lightDomes,
-                              double zenithSpreadStops, List<ReadingRow> sky, Optional<PreviewRow> preview,
-                              OptionalDouble frameSkyMagArcsec2, boolean skyByFrame) {
-
-        static TripSiteRow of(Site site, Trip trip) {
-            Optional<SkyBrightness> shown = trip.preview().sky(site, trip.camera().lens());
-            SiteClock clock = new SiteClock(site.zone());
-            return new TripSiteRow(site, site.skyline().points().size(),
-                    site.lightDomes().stream().map(DomeRow::of).toList(), site.zenithSpreadStops(),
-                    site.skyReadings().stream().map(reading -> ReadingRow.of(reading, clock)).toList(),
-                    Optional.ofNullable(trip.preview().bySite().get(site.name())).map(PreviewRow::of),
-                    shown.map(sky -> OptionalDouble.of(sky.magArcsec2())).orElse(OptionalDouble.empty()),
-                    trip.preview().sets(site));
-        }
-    }
-
-    /** A measurement of the sky, and by how many magnitudes the sky as fitted to all of them is darker. */
-    public record ReadingRow(OffsetDateTime at, Angle azimuth, Angle altitude, double magArcsec2,
-                             double errorMag, OptionalDouble leftMag) {
-
-        static ReadingRow of(SkyReading reading, SiteClock clock) {
-            return new ReadingRow(clock.at(reading.at()), reading.azimuth(), reading.altitude(),
-                    reading.magArcsec2(), reading.spreadMag(), reading.leftMag());
-        }
-    }
-
-    /** The glow of a town: by its people and distance, or as measured at an altitude. */
-    public record DomeRow(Angle azimuth, OptionalInt people, OptionalDouble distanceKm,
-                          OptionalDouble altitudeDeg, OptionalDouble magArcsec2, double colourK) {
-
-        static DomeRow of(LightDome dome) {
-            Optional<Town> town = Optional.of(dome.known()).filter(Town.class::isInstance)
-                    .map(Town.class::cast);
-            Optional<Measured> seen = Optional.of(dome.known()).filter(Measured.class::isInstance)
-                    .map(Measured.class::cast);
-            return new DomeRow(dome.azimuth(),
-                    town.stream().mapToInt(known -> (int) Math.round(known.people())).findFirst(),
-                    town.stream().mapToDouble(Town::distanceKm).findFirst(),
-                    seen.stream().mapToDouble(known -> known.altitude().degrees()).findFirst(),
-                    seen.stream().mapToDouble(Measured::magArcsec2).findFirst(), dome.colourK());
-        }
     }
 
     /**
@@ -303,32 +194,6 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
         String words() {
             return from + " – " + to + " " + Wording.plain(travelMin) + " min";
-        }
-    }
-
-    /**
-     * What is known of the weather.
-     *
-     * @param leastClearPercent where the forecast leaves less chance of a clear sky, sheets stay at home
-     * @param clearPriorPercent the chance of a clear sky without a forecast
-     * @param forecasts         the forecast that counts for each site that has one
-     */
-    public record WeatherRow(double leastClearPercent, double clearPriorPercent,
-                             List<ForecastRow> forecasts) {
-
-        static WeatherRow of(Trip trip) {
-            return new WeatherRow(trip.forecast().leastClearPercent(), trip.forecast().clearPriorPercent(),
-                    trip.sites().stream().flatMap(site -> trip.forecast().covers(site).stream()
-                    .map(span -> ForecastRow.of(site, span))).toList());
-        }
-    }
-
-    /** From when to when the forecast for a site reaches. */
-    public record ForecastRow(String site, OffsetDateTime from, OffsetDateTime to) {
-
-        static ForecastRow of(Site site, Interval span) {
-            SiteClock clock = new SiteClock(site.zone());
-            return new ForecastRow(site.name(), clock.at(span.start()), clock.at(span.endExclusive()));
         }
     }
 

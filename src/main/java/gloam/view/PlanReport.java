@@ -12,7 +12,6 @@ import gloam.planner.Alternatives;
 import gloam.planner.CloudCover;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
-import gloam.planner.Wish;
 import gloam.units.Finite;
 import gloam.units.Interval;
 import java.io.IOException;
@@ -240,21 +239,6 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             return "if clouded out: " + NightTimes.date(openAt.toLocalDate()) + " " + Wording.minute(openAt)
                     + " at " + site;
         }
-    }
-
-    /** What is left of an evening if the sky is clear from some time on at the latest. */
-    public record IfClearsRow(OffsetDateTime clearAt, List<InsteadRow> windows) {
-
-        static IfClearsRow of(Alternatives.IfClears later) {
-            SiteClock clock = new SiteClock(later.night().site().zone());
-            return new IfClearsRow(clock.at(later.clearAt()), later.instead().stream()
-                    .map(instead -> new InsteadRow(instead.wish().name(), clock.at(instead.open().start()),
-                    clock.at(instead.open().endExclusive()), instead.fNumber().marked())).toList());
-        }
-    }
-
-    /** An exposure of what is left. */
-    public record InsteadRow(String wish, OffsetDateTime openAt, OffsetDateTime closeAt, double fNumber) {
     }
 
     /** A wish not served on a night. */

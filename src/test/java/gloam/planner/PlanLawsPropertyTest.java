@@ -116,7 +116,7 @@ class PlanLawsPropertyTest {
                     && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
                     : wish.mustRecord().size() > 1
                     ? wish.recording(new Wish.Records.These(wish.mustRecord().subList(0, 1)))
-                    : wish.drawing(new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())));
+                    : wish.drawing(new TrailLength(OptionalDouble.empty(), OptionalDouble.empty())));
         };
     }
 

@@ -157,10 +157,10 @@ final class RandomTrips {
         };
     }
 
-    private static Wish.TrailLength trail(RandomGenerator random) {
+    private static TrailLength trail(RandomGenerator random) {
         int leastMm = 2 + random.nextInt(20);
-        return random.nextInt(4) > 0 ? new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty())
-                : new Wish.TrailLength(OptionalDouble.of(leastMm),
+        return random.nextInt(4) > 0 ? new TrailLength(OptionalDouble.empty(), OptionalDouble.empty())
+                : new TrailLength(OptionalDouble.of(leastMm),
                 OptionalDouble.of(leastMm + 5 + random.nextInt(30)));
     }
 

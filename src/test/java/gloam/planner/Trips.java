@@ -72,13 +72,13 @@ public final class Trips {
 
     static Wish wish(String name, Aim aim, Wish.SkyKind sky, Wish.Tone tone, Wish.Records records) {
         return new Wish(name, aim, sky, tone, records,
-                new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty()),
+                new TrailLength(OptionalDouble.empty(), OptionalDouble.empty()),
                 Duration.ofMinutes(20), Duration.ofMinutes(120), List.of(), 1, 1, Optional.empty());
     }
 
     static Wish withTrail(Wish wish, double leastMm, double mostMm) {
         return new Wish(wish.name(), wish.aim(), wish.sky(), wish.tone(), wish.records(),
-                new Wish.TrailLength(OptionalDouble.of(leastMm), OptionalDouble.of(mostMm)), wish.shortest(),
+                new TrailLength(OptionalDouble.of(leastMm), OptionalDouble.of(mostMm)), wish.shortest(),
                 wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film());
     }
 

@@ -18,6 +18,7 @@ import gloam.gear.Vignetting;
 import gloam.planner.Aim;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
+import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.units.Angle;
 import gloam.units.BadInput;
@@ -146,17 +147,17 @@ class TripFileTest {
     }
 
     private static void assertWishes(Trip trip) {
-        Wish.TrailLength anyLength = new Wish.TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
+        TrailLength anyLength = new TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(new Wish("fixed", new Aim.Point(Direction.ofDegrees(10, 42), Angle.ofDegrees(-5)),
                 Wish.SkyKind.DUSK, new Wish.Tone.Near(-2), new Wish.Records.AtLeast(12),
-                new Wish.TrailLength(OptionalDouble.of(15), OptionalDouble.of(40)), Duration.ofMinutes(20),
+                new TrailLength(OptionalDouble.of(15), OptionalDouble.of(40)), Duration.ofMinutes(20),
                 Duration.ofSeconds(10_830),
                 List.of(FNumber.exact(Math.pow(2, 3.5)), FNumber.exact(Math.pow(2, 5.5))), 3, 2,
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
         assertEquals(new Wish("followed",
                 new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
-                Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)), anyLength,
-                Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
+                Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)),
+                anyLength, Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
                 trip.wishes().get(1));
         assertEquals(new Aim.Follow(Star.at("star at 10, -20", 10, -20), Optional.empty(), Angle.ZERO),
                 trip.wishes().get(2).aim());

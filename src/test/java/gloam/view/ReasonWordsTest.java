@@ -11,6 +11,7 @@ import gloam.planner.DurationLimit;
 import gloam.planner.Plan;
 import gloam.planner.Reason;
 import gloam.planner.Remedy;
+import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -32,7 +33,7 @@ class ReasonWordsTest {
             .toInstant();
     private static final Wish WISH = new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
             Wish.SkyKind.DUSK, new Wish.Tone.Near(2), new Wish.Records.Nothing(),
-            new Wish.TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
+            new TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
             Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
 
     private static final String COMMAND = " (gloam trail --trip FILE --site \"mid north\" --azimuth 180.00"
