@@ -84,7 +84,7 @@ final class Option<V> {
     /** Several values at once stand with commas between them. */
     Option<V> withCommas() {
         commas = true;
-        spec.splitRegex(COMMA);
+        spec.splitRegex(COMMA).hideParamSyntax(true).paramLabel(spec.paramLabel() + ",…");
         return this;
     }
 

@@ -50,7 +50,8 @@ final class PlanCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Trip trip = place.trip(session).orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
+        Trip trip = place.trip(session)
+                .orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
         if (previous.given() && (night.given() || tonight.given())) {
             throw new BadInput("--previous would cancel what other nights have; leave it out with "
                     + (night.given() ? "--night" : "--tonight"));

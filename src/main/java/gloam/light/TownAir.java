@@ -9,10 +9,10 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  *
  * <p><b>Model.</b> Garstang 1986, PASP 98, 364: a town's light, thrown up by the ground and by its lamps, is
  * scattered by molecules and dust along the line of sight, with a first correction for light scattered
- * twice; dust's phase function as in Garstang 1991, PASP 103, 1109. His clarity K follows from the dust in the
- * site's extinction. <b>Valid.</b> Towns to about 100 km, altitudes from 5°. <b>Error.</b> The shape is good
- * to about a tenth from 10° up in clear air; dust over the town itself is not known. <b>Departures.</b> A
- * flat Earth, the town a point at the site's height, never nearer than 1 km to what it lights; no clouds.
+ * twice; dust's phase function as in Garstang 1991, PASP 103, 1109. His clarity K follows from the dust in
+ * the site's extinction. <b>Valid.</b> Towns to about 100 km, altitudes from 5°. <b>Error.</b> The shape is
+ * good to about a tenth from 10° up in clear air; dust over the town itself is not known. <b>Departures.</b>
+ * A flat Earth, the town a point at the site's height, never nearer than 1 km to what it lights; no clouds.
  */
 final class TownAir {
 

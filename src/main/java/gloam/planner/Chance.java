@@ -61,6 +61,11 @@ final class Chance {
         return marginMag >= 0 ? StandardNormal.below(marginMag / LIMIT_SPREAD_MAG) : 0;
     }
 
+    /** A chance in whole percent. */
+    static int percent(double chance) {
+        return (int) Math.round(CERTAIN * chance);
+    }
+
     /** A chance in hundredths: that of the step it lies in, from nine tenths of it on. */
     static int hundredths(double chance) {
         return chance <= 0 ? 0 : (int) Math.round(CERTAIN

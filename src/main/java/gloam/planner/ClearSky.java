@@ -66,7 +66,7 @@ final class ClearSky {
             return weather.forecast() ? weather.prior() : 1;
         }
         double chance = forecast(openMin, closeMin);
-        return Chance.hundredths(chance) < leastPercent() ? 0 : chance;
+        return Chance.percent(chance) < leastPercent() ? 0 : chance;
     }
 
     /** The cloud over an exposure; empty where no forecast reaches any of it. */

@@ -83,8 +83,8 @@ final class Conditions {
     private void addAwake(NightSky.Awake awake) {
         Requirement up = new Requirement.Awake(awake.hours());
         int beforeMin = (int) awake.preparation().toMinutes();
-        holding(up, When.AT_OPENING, among -> byTheClock(awake.hours(), beforeMin, byTheClock(awake.hours(), 0,
-                among)));
+        holding(up, When.AT_OPENING,
+                among -> byTheClock(awake.hours(), beforeMin, byTheClock(awake.hours(), 0, among)));
         holding(up, When.AT_CLOSING, among -> byTheClock(awake.hours(), 0, among));
     }
 

@@ -35,24 +35,33 @@ final class LeftOver {
 
     /** All of it. */
     Alternatives alternatives(Function<Night, SiteNight> met) {
-        return new Alternatives(cloudedOut(), evenings.size() == 1 ? ifClears(met) : List.of());
+        return new Alternatives(cloudedOut(met), evenings.size() == 1 ? ifClears(met) : List.of());
     }
 
     /** For every wish served the best window on a night on which it is not; the earliest of equals. */
-    private List<SecondChoice> cloudedOut() {
+    private List<SecondChoice> cloudedOut(Function<Night, SiteNight> met) {
         return IntStream.range(0, trip.wishes().size())
                 .filter(wish -> chosen.stream().anyMatch(night -> serves(night, wish))).boxed()
-                .flatMap(wish -> elsewhere(wish).max(Comparator.comparingLong((Open open) -> open.offer.gain())
+                .flatMap(wish -> elsewhere(wish)
+                .max(Comparator.comparingLong((Open open) -> open.offer.gain())
                         .thenComparing(open -> open.evening.night().date(), Comparator.reverseOrder())
-                        .thenComparing(open -> open.offer.firstOpenMin(), Comparator.reverseOrder())).stream())
+                        .thenComparing(open -> open.offer.firstOpenMin(), Comparator.reverseOrder()))
+                        .stream())
                 .map(open -> new SecondChoice(trip.wishes().get(open.offer.wish()), open.evening.night(),
-                        clock(open.evening.night()).at(open.offer.firstOpenMin()))).toList();
+                        opening(met.apply(open.evening.night()), open.offer))).toList();
+    }
+
+    private static Instant opening(SiteNight night, Offer offer) {
+        Timetable.Exposed alone = new Timetable.Exposed(offer.wish(), offer.firstOpenMin(),
+                offer.firstOpenMin() + offer.durationMin(), offer.gain());
+        return night.sky().clock().at(night.made(List.of(alone)).get(0).exposure().openMin());
     }
 
     private Stream<Open> elsewhere(int wish) {
         return IntStream.range(0, evenings.size()).boxed()
                 .filter(night -> !serves(chosen.get(night), wish))
-                .flatMap(night -> there(night).flatMap(evening -> evening.toWishes().get(wish).offers().stream()
+                .flatMap(night -> there(night)
+                .flatMap(evening -> evening.toWishes().get(wish).offers().stream()
                 .flatMap(offer -> Timetable.beside(chosen.get(night).exposed(), offer, trip.changeoverMin())
                 .stream()).map(offer -> new Open(evening, offer))));
     }
@@ -83,7 +92,8 @@ final class LeftOver {
         SiteNight there = met.apply(evening.night());
         List<IfClears> left = new ArrayList<>();
         boolean more = true;
-        for (Instant hour = after(clock.at(planned.exposed().get(0).openMin()), evening.night().site().zone());
+        for (Instant hour = after(clock.at(planned.exposed().get(0).openMin()), evening.night().site()
+                .zone());
                 more; hour = hour.plus(Duration.ofHours(1))) {
             IfClears later = new IfClears(hour, evening.night(),
                     instead(there, from(evening.all(), clock.minuteOf(hour))));

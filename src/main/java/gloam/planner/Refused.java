@@ -113,7 +113,7 @@ final class Refused {
     }
 
     private int clear(Looked looked) {
-        return Chance.hundredths(night.cloud(looked.openMin, looked.closeMin).map(CloudCover::clearChance)
+        return Chance.percent(night.cloud(looked.openMin, looked.closeMin).map(CloudCover::clearChance)
                 .orElseThrow());
     }
 

@@ -99,7 +99,7 @@ final class SiteNight {
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
     Optional<Remedy> underCloud(Wish wish) {
         return new SiteNight(this, clear.atAnyChance(sky)).best(wish).map(exposure -> new Remedy.Changed(
-                Remedy.Change.CLEAR, Chance.hundredths(cloud(exposure)
+                Remedy.Change.CLEAR, Chance.percent(cloud(exposure)
                 .orElseThrow().clearChance()), sky.clock().at(exposure.openMin())));
     }
 

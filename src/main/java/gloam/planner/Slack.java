@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 
 /**
  * How exactly the times of an exposure are to be kept. Between the earliest and the latest opening, the
- * closing as planned, every limit of the wish holds and the sky's tone stays within half a stop of the planned
- * one; so between the earliest and the latest closing, the opening as planned. The times of the sheets before
- * and after are left as they are.
+ * closing as planned, every limit of the wish holds and the sky's tone stays within half a stop of the
+ * planned one; so between the earliest and the latest closing, the opening as planned. The times of the
+ * sheets before and after are left as they are.
  *
  * @param openEarliest      the earliest opening
  * @param openLatest        the latest one

@@ -17,7 +17,7 @@ final class LightMesh {
      * How far the middle of a cell may be off; that of its quarters, which are painted, is off by a fourth of
      * it.
      */
-    private static final double STRAIGHT_WITHIN_STOPS = 0.025;
+    private static final double STRAIGHT_WITHIN_STOPS = 0.015;
     /** Stands in for darkness in the logarithm. */
     private static final double DARKNESS_STOPS = -100;
 

@@ -121,9 +121,9 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # sea-horizon: true
                 # light-domes: [{azimuth-deg: 140, people: 20000, distance-km: 25, colour-k: 2700}]
                 # light-domes: [{azimuth-deg: 255, altitude-deg: 15, mag-arcsec2: 20.4}]\ta measured glow
-                # sky: [{at: 2027-01-08T22:30, azimuth-deg: 0, altitude-deg: 90, mag-arcsec2: 21.5, error-mag: 0.1}]
-                # preview: {f-number: 2, iso: 6400, exposure-s: 30}	a digital frame of this place's own
-                # forecast: clouds.csv	for this place alone
+                # sky: [{at: 2027-01-08T22:30, azimuth-deg: 0, altitude-deg: 90, mag-arcsec2: 21, error-mag: 0.1}]
+                # preview: {f-number: 2, iso: 6400, exposure-s: 30}\ta digital frame of this place's own
+                # forecast: clouds.csv\tfor this place alone
 
             nights:
               from: %s

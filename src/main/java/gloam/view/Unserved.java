@@ -24,7 +24,9 @@ public record Unserved(String wish, int served, int wanted, LocalDate night, Str
     /** A refusal on its night. */
     private record On(Plan.NightPlan night, Plan.Refusal refusal) {
 
-        /** The nearer to being served the less: taken by others, opened by a change or another time, closed. */
+        /**
+         * The nearer to being served the less: taken by others, opened by a change or another time, closed.
+         */
         int distance() {
             Reason reason = refusal.reason();
             boolean taken = reason instanceof Reason.TimeTaken || reason == Reason.Plain.SHEETS_SPENT

@@ -15,6 +15,7 @@ import gloam.support.Places;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class SheetPicturesTest {
@@ -24,9 +25,9 @@ class SheetPicturesTest {
     /** The frame of the test camera is a square. */
     @Test
     void everySheetOfAPlanHasItsPicture() {
-        Wish stars = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44), Wish.SkyKind.DARK,
-                new Wish.Tone.Free()), 2, 1);
-        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of(stars));
+        List<Wish> wishes = Stream.of("stars", "more stars").map(name -> Trips.pointed(name,
+                Direction.ofDegrees(0, 44), Wish.SkyKind.DARK, new Wish.Tone.Free())).toList();
+        Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, wishes);
         Plan plan = new Planner(EPHEMERIS, StarCatalogue.builtIn()).plan(trip);
         AtomicInteger most = new AtomicInteger();
         AtomicInteger done = new AtomicInteger();

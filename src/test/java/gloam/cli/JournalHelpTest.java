@@ -35,7 +35,7 @@ class JournalHelpTest {
         Run run = Run.of("journal", command, "--help");
         assertEquals(0, run.exit());
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 100));
-        assertTrue(run.out().lines().count() <= 40, run.out());
+        assertTrue(run.out().lines().count() <= 41, run.out());
         String example = run.out().substring(run.out().indexOf("Example:") + "Example:".length()).strip();
         assertTrue(example.startsWith("gloam journal " + command + " "), example);
         String[] args = example.split("\\s+");

@@ -102,13 +102,16 @@ class LeftOverTest {
                 + " sheets left over: Snow under the Moon would use 1 of them"), text);
     }
 
-    /** The sky turns 15.04° an hour: 22.6° in an hour and a half. In the south-west stars go down, rightwards. */
+    /**
+     * The sky turns 15.04° an hour: 22.6° in an hour and a half. In the south-west stars go down, rightwards.
+     */
     @Test
     void aWheelHasArcsAndATrailADirection() throws Exception {
         String text = Timetables.plan("text", trip);
         assertTrue(text.lines().anyMatch(line -> line.contains("Wheel over the gate")
                 && line.contains(" 23° arcs ")), text);
-        assertTrue(text.lines().anyMatch(line -> line.contains("Blue gate") && line.contains(" mm ↘ ")), text);
+        assertTrue(text.lines().anyMatch(line -> line.contains("Blue gate") && line.contains(" mm ↘ ")),
+                text);
         assertTrue(text.replaceAll("\\s+", " ").contains(" mm ↘ down and right"), text);
         assertFalse(text.contains(" 0 mm"), text);
     }

@@ -113,7 +113,8 @@ class NightsCommandTest {
             assertTrue(night.get("clearShare").isNull());
         }
         String text = Run.of("nights", "--trip", trip("19.1", ""), "--all").out();
-        assertTrue(text.matches("(?s).*Wed 2027-03-10 .*?\\d of 2  2\\d:\\d\\d–0[45]:\\d\\d .*waxing \\d+ %.*"), text);
+        assertTrue(text.matches("(?s).*Wed 2027-03-10 .*?\\d of 2  2\\d:\\d\\d–0[45]:\\d\\d .*waxing \\d+ "
+                + "%.*"), text);
     }
 
     @Test
@@ -135,7 +136,8 @@ class NightsCommandTest {
         assertEquals(12, weekends.size());
         assertTrue(weekends.stream().map(LocalDate::getDayOfWeek)
                 .allMatch(Set.of(DayOfWeek.FRIDAY, DayOfWeek.SATURDAY)::contains), weekends::toString);
-        assertEquals(3, nights("--place", "52.06,4.45,2", "--zone", "Europe/Amsterdam", "--from", "2027-03-04",
+        assertEquals(3, nights("--place", "52.06,4.45,2", "--zone", "Europe/Amsterdam", "--from",
+                "2027-03-04",
                 "--to", "2027-03-16", "--evenings", "tue", "--evenings", "2027-03-05").get("nights").size());
         Run none = Run.of("nights", "--trip", trip("19.1", ""), "--evenings", "2028-01-01");
         assertEquals(2, none.exit());
@@ -152,11 +154,13 @@ class NightsCommandTest {
             assertEquals(List.of(from, from.plusDays(1), from.plusDays(2)), dates(stay.get("nights")));
             dates(stay.get("nights")).forEach(date -> assertTrue(taken.add(date), found.toString()));
             Set<String> wishes = new HashSet<>();
-            stay.get("nights").forEach(night -> night.get("wishes").forEach(wish -> wishes.add(wish.asString())));
+            stay.get("nights").forEach(night -> night.get("wishes")
+                    .forEach(wish -> wishes.add(wish.asString())));
             assertEquals(wishes.size(), stay.get("wishes").size());
             assertTrue(!stay.get("reason").asString().isEmpty());
         }
-        JsonNode weekends = nights("--trip", trip("19.1", ""), "--stay", "2", "--evenings", "weekends").get("stays");
+        JsonNode weekends = nights("--trip", trip("19.1", ""), "--stay", "2", "--evenings", "weekends")
+                .get("stays");
         assertEquals(3, weekends.size());
         weekends.forEach(stay -> assertEquals(DayOfWeek.FRIDAY,
                 LocalDate.parse(stay.get("from").asString()).getDayOfWeek()));

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -95,7 +96,9 @@ class PlaceAndTimeKeysTest {
         String south = "azimuth-deg: 180, altitude-deg: 40}";
         String open = run("plan", "pole: {}", "pole: {}\n    site: Heath", south,
                 south + "\n    site: Garden", "to: 2027-03-07", "to: 2027-03-03").out();
-        assertTrue(open.contains("\"reason\" : \"wanted at Heath alone; possible at Heath from"), open);
+        assertTrue(Pattern.compile("\"reason\" : \"wanted at (Heath|Garden) alone; possible at \\1 from")
+                .matcher(open)
+                .find(), open);
         String closed = run("plan", "pole: {}",
                 "pole: {}\n    site: Heath\n    moon: {altitude-deg: {least: 80}}")
                 .out();
@@ -220,7 +223,9 @@ class PlaceAndTimeKeysTest {
     @Test
     void timetablesWithTravelPreferFewerMoves() throws IOException {
         for (String travel : List.of("\ntravel-min: 30", "\ntravel-min: 90")) {
-            List<JsonNode> nights = nights("to: 2027-03-07}", "to: 2027-03-07}" + travel);
+            List<JsonNode> nights = nights("to: 2027-03-07}", "to: 2027-03-07}" + travel,
+                    "latitude-deg: 47.9, longitude-deg: 9.4, height-m: 700",
+                    "latitude-deg: 47.5, longitude-deg: 9, height-m: 450");
             List<String> sites = nights.stream().filter(night -> night.get("windows").size() > 0)
                     .map(night -> night.get("site").stringValue()).distinct().toList();
             assertEquals(1, sites.size(), sites::toString);

@@ -40,8 +40,8 @@ class PlanJournalTest {
     }
 
     private void add(String open, String... more) throws IOException {
-        List<String> args = new ArrayList<>(List.of("journal", "add", "--journal", journal(), "--trip", trip(),
-                "--f-number", "8", "--azimuth", "0", "--altitude", "54", "--open", open));
+        List<String> args = new ArrayList<>(List.of("journal", "add", "--journal", journal(), "--trip",
+                trip(), "--f-number", "8", "--azimuth", "0", "--altitude", "54", "--open", open));
         args.addAll(List.of(more));
         Run run = Run.of(args);
         assertEquals(0, run.exit(), run.err());
@@ -54,7 +54,8 @@ class PlanJournalTest {
     }
 
     private static List<String> wishes(JsonNode plan) throws IOException {
-        return Timetables.windows(plan.toString()).stream().map(window -> window.get("wish").asString()).toList();
+        return Timetables.windows(plan.toString()).stream().map(window -> window.get("wish").asString())
+                .toList();
     }
 
     @Test
@@ -62,10 +63,12 @@ class PlanJournalTest {
         add("2027-01-06T20:00/1h", "--wish", "Wheel");
         JsonNode plan = plan();
         assertEquals(List.of("South"), wishes(plan));
-        assertEquals(2, Timetables.windows(plan.toString()).get(0).get("sheet").asInt(), "the first is spent");
+        assertEquals(2, Timetables.windows(plan.toString()).get(0).get("sheet").asInt(),
+                "the first is spent");
         assertEquals("2027-01-06", plan.get("nights").get(0).get("night").asString(), "that night goes on");
         Run run = Run.of("plan", "--trip", trip(), "--journal", journal());
-        assertTrue(run.err().contains("note: 1 sheet of the journal spent on this trip; served: Wheel"), run.err());
+        assertTrue(run.err().contains("note: 1 sheet of the journal spent on this trip; served: Wheel"),
+                run.err());
     }
 
     /** A spoiled sheet is spent, but its wish is wanted still; one that names no wish serves none. */
@@ -84,7 +87,8 @@ class PlanJournalTest {
         add("2026-12-06T20:00/1h", "--wish", "Wheel");
         add("2027-01-06T20:00/1h", "--wish", "Wheel");
         Run.of("journal", "add", "--journal", journal(), "--corrects", "2", "--withdraw");
-        assertEquals(0, Run.of("journal", "add", "--journal", journal(), "--place", "41,-2,1000", "--zone", "UTC",
+        assertEquals(0, Run.of("journal", "add", "--journal", journal(), "--place", "41,-2,1000", "--zone",
+                "UTC",
                 "--film", "instant-mono-640", "--f-number", "8", "--focal-length", "120", "--azimuth", "0",
                 "--altitude", "41", "--open", "2027-01-06T20:00/1h").exit());
         assertEquals(2, wishes(plan()).size());

@@ -64,19 +64,22 @@ class SiteOwnKeysTest {
 
     @Test
     void theFrameSetsTheSkyOfSitesThatStateNone() throws IOException {
-        String trip = trip("", ", dark-sky-mag-arcsec2: 21.2", "preview: {f-number: 2, iso: 640, exposure-s: 30}");
+        String trip = trip("", ", dark-sky-mag-arcsec2: 21.2",
+                "preview: {f-number: 2, iso: 640, exposure-s: 30}");
         JsonNode sites = sites(trip);
         assertEquals(FRAME_MAG, sites.get(0).get("darkSkyMagArcsec2").asDouble(), 0.02);
         assertTrue(sites.get(0).get("skyByFrame").asBoolean());
         assertEquals(21.2, sites.get(1).get("darkSkyMagArcsec2").asDouble());
         assertTrue(!sites.get(1).get("skyByFrame").asBoolean());
         String plan = words("plan", "--trip", trip);
-        assertTrue(plan.contains("- the sky of Back garden is that of the preview frame: 19.1 mag/arcsec²"), plan);
-        assertTrue(plan.contains("shows a mid-tone for a sky of 19.1 mag/arcsec²; the plan uses the 21.2 stated "
-                + "for Heath"), plan);
+        assertTrue(plan.contains("- the sky of Back garden is that of the preview frame: 19.1 mag/arcsec²"),
+                plan);
+        assertTrue(plan.contains("shows a mid-tone for a sky of 19.1 mag/arcsec²; the plan uses the 21.2 "
+                + "stated " + "for Heath"), plan);
         String check = words("check", "--trip", trip);
         assertTrue(check.contains("moonless zenith 19.14 mag/arcsec² by the preview frame,"), check);
-        assertTrue(check.contains("moonless zenith 21.2 mag/arcsec² as stated, 19.1 by the preview frame,"), check);
+        assertTrue(check.contains("moonless zenith 21.2 mag/arcsec² as stated, 19.1 by the preview frame,"),
+                check);
         assertTrue(!check.contains("dark-sky-mag-arcsec2: 21.6"), check);
     }
 
@@ -90,7 +93,8 @@ class SiteOwnKeysTest {
         double meteredStops = Timetables.windows(Timetables.json(metered, "--site", "Back garden")).get(0)
                 .get("skyToneStops").asDouble();
         assertTrue(meteredStops > darkStops + 0.5, darkStops + " and " + meteredStops);
-        assertEquals(21.6, sites(metered).get(1).get("darkSkyMagArcsec2").asDouble(), "the heath has no frame");
+        assertEquals(21.6, sites(metered).get(1).get("darkSkyMagArcsec2").asDouble(),
+                "the heath has no frame");
         assertEquals(640, sites(metered).get(0).get("preview").get("iso").asDouble());
         assertTrue(words("expose", "--trip", metered, "--site", "Back garden").contains("ISO 640, 30 s"));
     }
@@ -107,7 +111,8 @@ class SiteOwnKeysTest {
                 ", forecast: cloudy.csv", "")));
         assertEquals("Back garden", other.get("nights").get(0).get("site").asString());
         String check = words("check", "--trip", trip(", forecast: cloudy.csv", "", ""));
-        assertTrue(check.contains("forecast for Back garden Fri 2027-03-05 13:00 … Sat 2027-03-06 13:00;"), check);
+        assertTrue(check.contains("forecast for Back garden Fri 2027-03-05 13:00 … Sat 2027-03-06 13:00;"),
+                check);
         assertTrue(!check.contains("forecast for Heath"), check);
     }
 
@@ -117,7 +122,8 @@ class SiteOwnKeysTest {
                 "preview: {f-number: 2, iso: 640, exposure-s: 30000}"));
         assertEquals(2, run.exit());
         assertTrue(run.err().contains("trip.yaml:3:114 sites[0].forecast: no file"), run.err());
-        Run light = Run.of("check", "--trip", trip("", "", "preview: {f-number: 64, iso: 1, exposure-s: 0.001}"));
+        Run light = Run.of("check", "--trip",
+                trip("", "", "preview: {f-number: 64, iso: 1, exposure-s: 0.001}"));
         assertEquals(2, light.exit());
         assertTrue(light.err().contains("9:10 preview: dark sky "), light.err());
     }

@@ -57,7 +57,10 @@ class TownGlowReferenceTest {
         assertEquals(0.15 * 0.85 + 0.15 * 0.9994, sum, 1e-4);
     }
 
-    /** Clarity K of his air: whole extinction 0.232, 0.332, 0.510 mag at K 0.5, 1, 2, of it 0.1225 of molecules. */
+    /**
+     * Clarity K of his air: whole extinction 0.232, 0.332, 0.510 mag at K 0.5, 1, 2, of it 0.1225 of
+     * molecules.
+     */
     @ParameterizedTest
     @CsvSource({"0.5, 0.232", "1, 0.332", "2, 0.510"})
     void clarityFollowsFromExtinction(double clarity, double extinctionMag) {
@@ -154,7 +157,8 @@ class TownGlowReferenceTest {
         for (double altitudeDeg = 1; altitudeDeg < 90; altitudeDeg += 2) {
             for (double azimuthDeg = 1.5; azimuthDeg < 360; azimuthDeg += 3) {
                 sumLx += over.path(Direction.ofDegrees(azimuthDeg, altitudeDeg))
-                        * Math.sin(Math.toRadians(2 * altitudeDeg)) / 2 * Math.toRadians(2) * Math.toRadians(3);
+                        * Math.sin(Math.toRadians(2 * altitudeDeg)) / 2 * Math.toRadians(2)
+                        * Math.toRadians(3);
             }
         }
         assertEquals(sumLx, over.at(Circumstances.of(DARK, town, AT)).groundLx(), 0.03 * sumLx);

@@ -35,8 +35,8 @@ class TripDraftTest {
     private static final Pattern COMMENTED = Pattern.compile("( {0,8})# ((?:- )?[a-z0-9-]+:.*)");
     private static final List<Set<String>> EXCLUSIVE = List.of(
             Set.of("place", "latitude-deg", "longitude-deg", "height-m"), Set.of("transmittance", "t-stop"),
-            Set.of("pinhole-mm", "f-numbers", "focus-m"), Set.of("point", "follow", "pole"), Set.of("tone-stops", "tone-at-most-stops"),
-            Set.of("records", "records-at-least"));
+            Set.of("pinhole-mm", "f-numbers", "focus-m"), Set.of("point", "follow", "pole"),
+            Set.of("tone-stops", "tone-at-most-stops"), Set.of("records", "records-at-least"));
 
     @TempDir
     private Path folder;

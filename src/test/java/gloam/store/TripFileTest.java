@@ -51,6 +51,8 @@ class TripFileTest {
                    reciprocity: {model: power, exponent: 1.30, from-s: 1}}
             sheets: 8
             preview: {f-number: 2.8, iso: 640, exposure-s: 0.5}
+            least-clear-percent: 20
+            clear-prior-percent: 40
             wishes:
               - name: fixed
                 point: {azimuth-deg: 10, altitude-deg: 42, roll-deg: -5}
@@ -125,7 +127,7 @@ class TripFileTest {
         assertEquals(LocalDate.of(2027, 2, 14), trip.lastNight());
         assertEquals(8, trip.sheets());
         assertEquals(Optional.of(new Preview(FNumber.exact(Math.sqrt(8)), 640, Duration.ofMillis(500))),
-                trip.preview());
+                trip.preview().everywhere());
         Lens lens = new Lens(120, Stream.of(Math.pow(2, 3.5), 12.0,
                 Math.pow(2, 5.5)).map(FNumber::exact).toList(), 0.88, 3, 50, 1,
                 Projection.EQUIDISTANT,
@@ -186,6 +188,7 @@ class TripFileTest {
                 "camera.projection: rectilinear", "camera.corner-stops: 0",
                 "film.layers: mono", "film.reciprocity.from-s: 1", "film.tone: as is usual for its kind",
                 "film.speed-offset-stops: 0", "film.source: not stated",
+                "least-clear-percent: 30", "clear-prior-percent: 50",
                 "wishes[0].point.roll-deg: 0", "wishes[0].sky: any",
                 "wishes[0].exposure-min.longest: 240, or the shortest where that is more",
                 "wishes[0].worth: 1", "wishes[0].repeat: 1",

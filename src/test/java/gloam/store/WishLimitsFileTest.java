@@ -33,7 +33,7 @@ class WishLimitsFileTest {
             film: {name: own, iso: 100, kind: negative, reciprocity: {model: power, exponent: 1.2},
                    tone: {density-min: 0.1, density-max: 2, density-mid: 0.7, gamma: 1}}
             sheets: 1
-            preview: {f-number: 2.8, iso: 640, exposure-s: 0.5}
+            preview: {f-number: 2.8, iso: 6400, exposure-s: 30}
             wishes:
               - {name: u, pole: {roll-deg: 1}, sky: dark}
               - {name: v, follow: {star: {ra-deg: 1, dec-deg: 2}}, trail-mm: {least: 1, most: 2}}
