@@ -14,7 +14,7 @@ final class Gain {
     /** Lost with each night on which anything is exposed: less than any preference among exposures counts. */
     static final long NIGHT_OUT = PREFERENCE / 10;
     /** Lost with each move to another site, where travel takes time: less than a night out. */
-    static final long MOVE = NIGHT_OUT / 100;
+    static final long MOVE = NIGHT_OUT / 10;
 
     private Gain() {
     }
