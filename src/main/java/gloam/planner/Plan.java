@@ -94,14 +94,14 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param score              expected worth: worth times the chance that it comes out as wished, cloud
      *                           included
      * @param misses             by how much it misses parts of its wish
-     * @param setting            the sky in which it stands
+     * @param sky                the sky in which it stands
      * @param slack              how exactly its times are to be kept
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
-                         List<Miss> misses, Setting setting, Slack slack) {
+                         List<Miss> misses, WindowSky sky, Slack slack) {
 
         /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {

@@ -80,7 +80,7 @@ final class ShotFigures {
                 cloud, worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
-                Setting.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
+                WindowSky.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
     }
 
     /** The stars on a sheet. */

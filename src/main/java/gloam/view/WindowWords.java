@@ -6,7 +6,7 @@ import gloam.planner.CloudCover;
 import gloam.planner.Limits;
 import gloam.planner.Miss;
 import gloam.planner.Plan;
-import gloam.planner.Setting;
+import gloam.planner.WindowSky;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -20,7 +20,7 @@ final class WindowWords {
      * Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm".
      */
     static String reason(Plan.Window window, Night night) {
-        return setting(window, night) + ", sky " + Wording.number(window.setting().light().magArcsec2(), 1)
+        return sky(window, night) + ", sky " + Wording.number(window.sky().light().magArcsec2(), 1)
                 + ", tone " + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", "
                 + records(window) + ", " + TrailWords.of(window).sentence() + clear(window)
                 + (window.misses().isEmpty() ? "" : "; misses: "
@@ -47,10 +47,10 @@ final class WindowWords {
                 + " mag too faint";
     }
 
-    private static String setting(Plan.Window window, Night night) {
-        Setting setting = window.setting();
-        String span = setting.span().map(NightTimes.of(night)::span).orElse("");
-        return switch (setting.under()) {
+    private static String sky(Plan.Window window, Night night) {
+        WindowSky sky = window.sky();
+        String span = sky.span().map(NightTimes.of(night)::span).orElse("");
+        return switch (sky.under()) {
             case MOONLESS -> "moonless and dark " + span;
             case DARK -> "dark " + span + ", " + moon(window);
             case MOONLIT -> moon(window) + ", dark " + span;

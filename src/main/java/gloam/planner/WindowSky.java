@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param span  how long it lasts around the middle of the window
  * @param light its light at the frame's centre half-way through
  */
-public record Setting(Under under, Optional<Interval> span, SkyBrightness light) {
+public record WindowSky(Under under, Optional<Interval> span, SkyBrightness light) {
 
     /** Kinds of sky. */
     public enum Under {
@@ -30,10 +30,10 @@ public record Setting(Under under, Optional<Interval> span, SkyBrightness light)
         SUN_DOWN
     }
 
-    /** The setting of an exposure for a wish. */
-    static Setting of(Wish wish, Interval open, SkyBrightness light, NightSky sky) {
+    /** The sky of an exposure for a wish. */
+    static WindowSky of(Wish wish, Interval open, SkyBrightness light, NightSky sky) {
         Under under = under(wish, open, sky);
-        return new Setting(under, spans(under, sky).stream().filter(span -> span.contains(open.middle()))
+        return new WindowSky(under, spans(under, sky).stream().filter(span -> span.contains(open.middle()))
                 .findFirst(), light);
     }
 
