@@ -31,7 +31,6 @@ final class TownGlow implements LightModel {
     private static final int ROUNDS = 100;
     private static final double USUAL_BV = SkyColour.bvOfTemperature(LightDome.USUAL_COLOUR_K);
     private static final Towns NONE = new Towns(List.of());
-    private static final GaussIntegrator QUARTER = new GaussIntegratorFactory().legendre(12, 0, 1);
 
     @Override
     public OverSite over(Site site) {
@@ -100,6 +99,9 @@ final class TownGlow implements LightModel {
 
     /** The glow of one town. */
     private record Dome(TownAir air, LightDome dome, double distanceKm, double oneCdM2, double strength) {
+
+        /** Here, since making it takes 0.1 s and most sites have no town. */
+        private static final GaussIntegrator QUARTER = new GaussIntegratorFactory().legendre(12, 0, 1);
 
         /** One as bright as a natural sky 45° high. */
         static Dome asNatural(TownAir air, LightDome dome) {

@@ -25,6 +25,14 @@ final class Chance {
 
     private static final double STEP = 0.9;
     private static final double LOG_STEP = Math.log(STEP);
+    /** The steps in hundredths, down to the last that is more than 0. */
+    private static final int[] STEPS = new int[1 + (int) (Math.log(0.5 / CERTAIN) / LOG_STEP)];
+
+    static {
+        for (int step = 0; step < STEPS.length; step++) {
+            STEPS[step] = (int) Math.round(CERTAIN * Math.pow(STEP, step));
+        }
+    }
 
     private Chance() {
     }
@@ -68,7 +76,7 @@ final class Chance {
 
     /** A chance in hundredths: that of the step it lies in, from nine tenths of it on. */
     static int hundredths(double chance) {
-        return chance <= 0 ? 0 : (int) Math.round(CERTAIN
-                * Math.pow(STEP, Math.floor(Math.log(chance) / LOG_STEP)));
+        int step = chance <= 0 ? STEPS.length : (int) (Math.log(chance) / LOG_STEP);
+        return step < STEPS.length ? STEPS[step] : 0;
     }
 }

@@ -13,8 +13,13 @@ final class EasiestStars {
         this.least = new float[most];
     }
 
+    /** Whether a star of a magnitude would be among them. */
+    boolean takes(float magnitude) {
+        return size < least.length || magnitude < least[size - 1];
+    }
+
     void add(float magnitude) {
-        if (size == least.length && magnitude >= least[size - 1]) {
+        if (!takes(magnitude)) {
             return;
         }
         int at = size < least.length ? size++ : size - 1;

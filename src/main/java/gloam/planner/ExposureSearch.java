@@ -124,7 +124,8 @@ final class ExposureSearch {
         BitSet allowed = new BitSet(minutes);
         for (int openMin = 0; openMin + durationMin <= minutes; openMin++) {
             allowed.set(openMin, night.moments().throughout().get(openMin)
-                    && night.allows(openMin, openMin + durationMin));
+                    && night.allows(openMin, openMin + durationMin)
+                    && night.clear(openMin, openMin + durationMin) > 0);
         }
         int[] values = new int[minutes + 1];
         for (MinuteRun run : MinuteRun.of(allowed)) {

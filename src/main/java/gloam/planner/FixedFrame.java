@@ -35,12 +35,34 @@ final class FixedFrame {
     private static final int PARTS = 4;
 
     private final Instant firstLook;
-    private final List<List<Run>> runsByStar;
+    /** The brightest first. */
+    private final List<InFrame> stars;
     private final Map<Asked, float[]> known = new ConcurrentHashMap<>();
 
-    private FixedFrame(Instant firstLook, List<List<Run>> runsByStar) {
+    private FixedFrame(Instant firstLook, List<InFrame> stars) {
         this.firstLook = firstLook;
-        this.runsByStar = runsByStar;
+        this.stars = stars;
+    }
+
+    /**
+     * A star's runs over the frame.
+     *
+     * @param brightest its magnitude where it is brightest
+     * @param slowest   its image's speed where that is slowest, in octaves below that of the equator
+     */
+    private record InFrame(float brightest, float slowest, List<Run> runs) {
+
+        static InFrame of(List<Run> runs) {
+            float brightest = Float.POSITIVE_INFINITY;
+            float slowest = 0;
+            for (Run run : runs) {
+                for (FrameStars.Seen seen : run.seen) {
+                    brightest = Math.min(brightest, seen.magnitude());
+                    slowest = Math.max(slowest, seen.octavesSlower());
+                }
+            }
+            return new InFrame(brightest, slowest, runs);
+        }
     }
 
     /** The stars that a framing shows at a site in a year. */
@@ -58,15 +80,16 @@ final class FixedFrame {
                 byStar[seen.star()][look] = seen;
             }
         }
-        List<List<Run>> runsByStar = new ArrayList<>();
+        List<InFrame> stars = new ArrayList<>();
         for (int star = 0; star < byStar.length; star++) {
             if (byStar[star] != null) {
                 Vector3D place = field.catalogue().get(star).place();
-                runsByStar.add(runs(byStar[star],
-                        look -> frames[Math.floorMod(look, LOOKS)].insideMm(place)));
+                stars.add(InFrame.of(runs(byStar[star],
+                        look -> frames[Math.floorMod(look, LOOKS)].insideMm(place))));
             }
         }
-        return new FixedFrame(firstLook, runsByStar);
+        stars.sort((one, other) -> Float.compare(one.brightest, other.brightest));
+        return new FixedFrame(firstLook, stars);
     }
 
     private static Instant within(Interval covered, LocalDate wanted) {
@@ -153,12 +176,14 @@ final class FixedFrame {
         double from = asked.from / (double) PARTS;
         double to = asked.to / (double) PARTS;
         EasiestStars easiest = new EasiestStars(asked.most);
-        for (List<Run> runs : runsByStar) {
-            float magnitude = Float.POSITIVE_INFINITY;
-            for (Run run : runs) {
-                magnitude = Math.min(magnitude, run.magnitude(from, to, asked.slope));
+        for (InFrame star : stars) {
+            if (easiest.takes(StarLimit.weighed(star.brightest, star.slowest, asked.slope))) {
+                float magnitude = Float.POSITIVE_INFINITY;
+                for (Run run : star.runs) {
+                    magnitude = Math.min(magnitude, run.magnitude(from, to, asked.slope));
+                }
+                easiest.add(magnitude);
             }
-            easiest.add(magnitude);
         }
         return easiest.magnitudes();
     }

@@ -21,6 +21,11 @@ record StarLimit(double equatorMag, double perOctaveMag) {
 
     /** Magnitude of a star as if it were one on the equator, by a slope. */
     static float weighed(FrameStars.Seen star, int slope) {
-        return (float) (star.magnitude() - slope * SLOPE_MAG * star.octavesSlower());
+        return weighed(star.magnitude(), star.octavesSlower(), slope);
+    }
+
+    /** The same of one whose image is so many octaves slower. */
+    static float weighed(float magnitude, float octavesSlower, int slope) {
+        return (float) (magnitude - slope * SLOPE_MAG * octavesSlower);
     }
 }

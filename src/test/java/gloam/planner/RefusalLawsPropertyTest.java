@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
@@ -80,9 +79,11 @@ class RefusalLawsPropertyTest {
     @Test
     void theChanceOfARemedyAgainstCloudIsEnough() {
         int seen = 0;
-        for (Named<Trip> named : Samples.of(TRIPS / 2, RandomTrips::trip).toList()) {
-            Trip trip = named.getPayload();
-            Trip cloudy = under(trip, RandomTrips.weather(new Random(trip.hashCode()), trip.sites()));
+        for (Named<Trip> named : Samples.of(TRIPS / 2, random -> {
+            Trip trip = RandomTrips.trip(random);
+            return under(trip, RandomTrips.weather(random, trip.sites()));
+        }).toList()) {
+            Trip cloudy = named.getPayload();
             for (Plan.Refusal refusal : night(cloudy).refused()) {
                 if (refusal.remedy().orElse(null) instanceof Remedy.Changed changed
                         && changed.change() == Remedy.Change.CLEAR) {
