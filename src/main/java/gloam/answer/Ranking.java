@@ -72,7 +72,7 @@ public record Ranking(List<NightRank> nights, List<Shown> best, List<ShownStay> 
                          OptionalInt stay, int best) {
 
         /** Allowed numbers of nights and runs. */
-        public static final Range BEST = new Range("number of nights to list", 1, Integer.MAX_VALUE, "");
+        public static final Range BEST = new Range("number of nights to list", 1, 20_000, "");
 
         /** Copies the lists; refuses a run longer than the nights with {@link BadInput}. */
         public Wanted {
