@@ -29,8 +29,20 @@ final class LeftOver {
         this.chosen = chosen;
     }
 
-    /** An offer of an evening. */
-    private record Open(EveningOffers evening, Offer offer) {
+    /** An offer of an evening, and whether nothing is planned on it. */
+    private record Open(EveningOffers evening, boolean free, Offer offer) {
+
+        /** When the shutter would open: on a free evening as in a plan of it alone. */
+        Instant at(Function<Night, SiteNight> met) {
+            int openMin = offer.firstOpenMin();
+            if (!free) {
+                return clock(evening.night()).at(openMin);
+            }
+            SiteNight night = met.apply(evening.night());
+            Timetable.Exposed alone = new Timetable.Exposed(offer.wish(), openMin,
+                    openMin + offer.durationMin(), offer.gain());
+            return night.sky().clock().at(night.made(List.of(alone)).get(0).exposure().openMin());
+        }
     }
 
     /** All of it. */
@@ -48,13 +60,7 @@ final class LeftOver {
                         .thenComparing(open -> open.offer.firstOpenMin(), Comparator.reverseOrder()))
                         .stream())
                 .map(open -> new SecondChoice(trip.wishes().get(open.offer.wish()), open.evening.night(),
-                        opening(met.apply(open.evening.night()), open.offer))).toList();
-    }
-
-    private static Instant opening(SiteNight night, Offer offer) {
-        Timetable.Exposed alone = new Timetable.Exposed(offer.wish(), offer.firstOpenMin(),
-                offer.firstOpenMin() + offer.durationMin(), offer.gain());
-        return night.sky().clock().at(night.made(List.of(alone)).get(0).exposure().openMin());
+                        open.at(met))).toList();
     }
 
     private Stream<Open> elsewhere(int wish) {
@@ -63,7 +69,7 @@ final class LeftOver {
                 .flatMap(night -> there(night)
                 .flatMap(evening -> evening.toWishes().get(wish).offers().stream()
                 .flatMap(offer -> Timetable.beside(chosen.get(night).exposed(), offer, trip.changeoverMin())
-                .stream()).map(offer -> new Open(evening, offer))));
+                .stream()).map(offer -> new Open(evening, chosen.get(night).exposed().isEmpty(), offer))));
     }
 
     /** The sites at which a night may still be spent. */
@@ -115,9 +121,10 @@ final class LeftOver {
     private List<Instead> instead(SiteNight there, List<Offer> offers) {
         List<Timetable.Exposed> exposed = Timetable.of(trip).choose(List.of(List.of(offers))).nights().get(0)
                 .exposed();
-        return exposed.stream().map(one -> {
-            ExposureChoice exposure = there.exposure(one);
-            return new Instead(trip.wishes().get(one.wish()),
+        List<SiteNight.Made> made = there.made(exposed);
+        return IntStream.range(0, made.size()).mapToObj(number -> {
+            ExposureChoice exposure = made.get(number).exposure();
+            return new Instead(trip.wishes().get(exposed.get(number).wish()),
                     there.sky().clock().span(exposure.openMin(), exposure.closeMin()), exposure.fNumber());
         }).toList();
     }

@@ -162,12 +162,6 @@ final class SiteNight {
     record Made(ExposureChoice exposure, Slack slack) {
     }
 
-    /** An exposure chosen for a wish of the trip, at the times chosen. */
-    ExposureChoice exposure(Timetable.Exposed chosen) {
-        return exposure(at(trip.wishes().get(chosen.wish()), equipment.get(chosen.wish())), chosen.openMin(),
-                chosen.closeMin());
-    }
-
     private static ExposureChoice exposure(WishNight night, int openMin, int closeMin) {
         int number = ExposureSearch.bestFNumber(night, openMin, closeMin);
         double toneStops = night.light().toneStops(number, openMin, closeMin);
