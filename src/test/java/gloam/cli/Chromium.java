@@ -1,7 +1,9 @@
 package gloam.cli;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import java.io.File;
 import java.nio.file.Files;
@@ -39,6 +41,20 @@ record Chromium(Playwright playwright, Browser browser) implements AutoCloseable
                 new IllegalStateException("none of "
                         + String.join(", ", names) + " is on the path; install one or say where it is: -D"
                         + property + "=FILE")));
+    }
+
+    /** A page without a network, of which it notes what it writes to the console, fails in or asks for. */
+    static Page offline(BrowserContext context, List<String> faults) {
+        Page page = context.newPage();
+        page.onConsoleMessage(message -> faults.add(message.type() + ": " + message.text()));
+        page.onPageError(faults::add);
+        page.onRequest(request -> {
+            if (!request.url().startsWith("file:") && !request.url().startsWith("data:")) {
+                faults.add("asks for " + request.url());
+            }
+        });
+        context.setOffline(true);
+        return page;
     }
 
     @Override

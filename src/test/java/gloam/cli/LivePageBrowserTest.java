@@ -64,19 +64,6 @@ class LivePageBrowserTest {
         chromium.close();
     }
 
-    private Page opened(BrowserContext context) {
-        Page page = context.newPage();
-        page.onConsoleMessage(message -> faults.add(message.type() + ": " + message.text()));
-        page.onPageError(faults::add);
-        page.onRequest(request -> {
-            if (!request.url().startsWith("file:") && !request.url().startsWith("data:")) {
-                faults.add("asks for " + request.url());
-            }
-        });
-        context.setOffline(true);
-        return page;
-    }
-
     private static BrowserContext phone(int width) {
         return chromium.browser().newContext(new Browser.NewContextOptions().setViewportSize(width, 800)
                 .setTimezoneId(ZONE.getId()));
@@ -104,7 +91,7 @@ class LivePageBrowserTest {
         JsonNode first = windows.get(0);
         Instant openAt = Timetables.at(first, "openAt");
         try (BrowserContext context = phone(390)) {
-            Page page = opened(context);
+            Page page = Chromium.offline(context, faults);
             clock(page, openAt.minusSeconds(7 * 60 + 40));
             page.navigate(file.toUri().toString());
             says(page, "#act", minute(openAt) + " open sheet 1");
@@ -170,7 +157,7 @@ class LivePageBrowserTest {
     @Test
     void theRedViewIsOnlyRedInThreeBrightnessesAndKept() throws Exception {
         try (BrowserContext context = phone(360)) {
-            Page page = opened(context);
+            Page page = Chromium.offline(context, faults);
             clock(page, Timetables.at(windows.get(0), "openAt").minusSeconds(60));
             page.navigate(file.toUri().toString());
             page.locator("[for=red]").click();
@@ -218,7 +205,7 @@ class LivePageBrowserTest {
     @Test
     void nothingIsCutOffOnASmallPhone() {
         try (BrowserContext context = phone(360)) {
-            Page page = opened(context);
+            Page page = Chromium.offline(context, faults);
             page.navigate(file.toUri().toString());
             page.locator("#over summary").click();
             assertEquals(List.of(), page.evaluate("""
@@ -241,7 +228,7 @@ class LivePageBrowserTest {
     void withoutJavaScriptEverySheetIsReached() {
         try (BrowserContext context = chromium.browser().newContext(new Browser.NewContextOptions()
                 .setJavaScriptEnabled(false).setColorScheme(ColorScheme.DARK).setViewportSize(390, 800))) {
-            Page page = opened(context);
+            Page page = Chromium.offline(context, faults);
             page.navigate(file.toUri().toString());
             assertEquals(windows.size(), page.locator("#live .evenings a").count());
             page.locator("#live .evenings a").last().click();

@@ -46,15 +46,7 @@ class PageBrowserTest {
     private void look(Browser browser, Path file, int width) {
         try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(width, 900))) {
-            Page page = context.newPage();
-            page.onConsoleMessage(message -> faults.add(message.type() + ": " + message.text()));
-            page.onPageError(faults::add);
-            page.onRequest(request -> {
-                if (!request.url().startsWith("file:") && !request.url().startsWith("data:")) {
-                    faults.add("asks for " + request.url());
-                }
-            });
-            context.setOffline(true);
+            Page page = Chromium.offline(context, faults);
             page.navigate(file.toUri().toString());
             int cards = page.locator(".card").count();
             assertTrue(cards > 0);
