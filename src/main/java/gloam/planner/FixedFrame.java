@@ -12,7 +12,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -38,53 +37,26 @@ final class FixedFrame {
 
     private final Instant firstLook;
     private final List<FrameStars> looks;
-    /** Those that may stand in the frame, the brightest first. */
-    private final List<Candidate> stars;
+    private final NearStars stars;
     private final Map<Asked, float[]> known = new ConcurrentHashMap<>();
     private final AtomicReferenceArray<InFrame> inFrame;
 
-    private FixedFrame(Instant firstLook, List<FrameStars> looks, List<Candidate> stars) {
+    private FixedFrame(Instant firstLook, List<FrameStars> looks, NearStars stars) {
         this.firstLook = firstLook;
         this.looks = looks;
         this.stars = stars;
         this.inFrame = new AtomicReferenceArray<>(stars.size());
     }
 
-    /**
-     * A star that may stand in the frame.
-     *
-     * @param octaves by how many octaves its image is slower than that of one on the equator, at most
-     */
-    private record Candidate(StarField.Placed star, float octaves) {
+    /** A star's runs over the frame. */
+    private record InFrame(List<Run> runs) {
 
-        static Candidate of(StarField.Placed star) {
-            return new Candidate(star, FrameStars.mostOctavesSlower(star));
-        }
-
-        /** It is no easier to record than a star of that magnitude on the equator. */
-        float leastMag(int slope) {
-            return StarLimit.weighed((float) star.magnitude(), octaves, slope);
-        }
-    }
-
-    /**
-     * A star's runs over the frame.
-     *
-     * @param brightest its magnitude where it is brightest
-     * @param slowest   its image's speed where that is slowest, in octaves below that of the equator
-     */
-    private record InFrame(float brightest, float slowest, List<Run> runs) {
-
-        static InFrame of(List<Run> runs) {
-            float brightest = Float.POSITIVE_INFINITY;
-            float slowest = 0;
+        float magnitude(double from, double to, int slope) {
+            float magnitude = Float.POSITIVE_INFINITY;
             for (Run run : runs) {
-                for (FrameStars.Seen seen : run.seen) {
-                    brightest = Math.min(brightest, seen.magnitude());
-                    slowest = Math.max(slowest, seen.octavesSlower());
-                }
+                magnitude = Math.min(magnitude, run.magnitude(from, to, slope));
             }
-            return new InFrame(brightest, slowest, runs);
+            return magnitude;
         }
     }
 
@@ -95,8 +67,7 @@ final class FixedFrame {
         return new FixedFrame(firstLook,
                 IntStream.range(0, LOOKS).mapToObj(look -> first.turnedBy(Angle.ofDegrees(look * LOOK_DEG)))
                 .toList(),
-                field.aroundDeclinationOf(first.centre(), framing.radius().radians()).stream()
-                .sorted(Comparator.comparingDouble(StarField.Placed::magnitude)).map(Candidate::of).toList());
+                NearStars.of(field, first.centre(), framing.radius(), Angle.ZERO));
     }
 
     private static Instant within(Interval covered, LocalDate wanted) {
@@ -108,7 +79,7 @@ final class FixedFrame {
     private InFrame inFrame(int number) {
         InFrame known = inFrame.get(number);
         if (known == null) {
-            known = look(stars.get(number).star);
+            known = look(stars.get(number));
             inFrame.set(number, known);
         }
         return known;
@@ -121,7 +92,7 @@ final class FixedFrame {
             seen[look] = looks.get(look).seen(star);
             ever |= seen[look] != null;
         }
-        return InFrame.of(ever ? runs(seen, look -> looks.get(Math.floorMod(look, LOOKS))
+        return new InFrame(ever ? runs(seen, look -> looks.get(Math.floorMod(look, LOOKS))
                 .insideMm(star.place())) : List.of());
     }
 
@@ -202,20 +173,7 @@ final class FixedFrame {
     private float[] found(Asked asked) {
         double from = asked.from / (double) PARTS;
         double to = asked.to / (double) PARTS;
-        EasiestStars easiest = new EasiestStars(asked.most);
-        for (int number = 0; number < stars.size(); number++) {
-            if (!easiest.takes(stars.get(number).leastMag(asked.slope))) {
-                continue;
-            }
-            InFrame star = inFrame(number);
-            if (easiest.takes(StarLimit.weighed(star.brightest, star.slowest, asked.slope))) {
-                float magnitude = Float.POSITIVE_INFINITY;
-                for (Run run : star.runs) {
-                    magnitude = Math.min(magnitude, run.magnitude(from, to, asked.slope));
-                }
-                easiest.add(magnitude);
-            }
-        }
-        return easiest.magnitudes();
+        return stars.easiest(asked.most, asked.slope, number ->
+                inFrame(number).magnitude(from, to, asked.slope));
     }
 }

@@ -11,8 +11,6 @@ import gloam.units.Angle;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -73,18 +71,6 @@ record FrameStars(Site site, Framing framing, Vector3D centre, double leastAhead
         return new FrameStars(site, framing, turn.applyTo(centre), leastAhead,
                 toHorizon.compose(back, RotationConvention.VECTOR_OPERATOR),
                 toCamera.compose(back, RotationConvention.VECTOR_OPERATOR));
-    }
-
-    /** The stars of a field that stand in it. */
-    List<Seen> seen(StarField field) {
-        List<Seen> seen = new ArrayList<>();
-        for (StarField.Placed star : field.aroundDeclinationOf(centre, framing.radius().radians())) {
-            Seen one = seen(star);
-            if (one != null) {
-                seen.add(one);
-            }
-        }
-        return seen;
     }
 
     /** A star if it stands in it, else null. */
