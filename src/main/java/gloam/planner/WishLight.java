@@ -35,7 +35,7 @@ final class WishLight {
         this.sky = sky;
         this.aiming = aiming;
         this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
-        this.withMoon = wish.ofMoon();
+        this.withMoon = wish.letsMoonIn();
         this.whole = whole;
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
     }
