@@ -7,6 +7,7 @@ import gloam.exposure.TrailLimit;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
@@ -58,10 +59,11 @@ final class ExposeCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip(session);
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = read.map(TripFile.Reading::trip);
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
         ExposureQuestion question = new ExposureQuestion(
-                fitted.film(film.required(trip.map(Trip::film)), this::note),
+                fitted.film(film.required(trip.map(Trip::film)), read, this::note),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.value().map(share ->
                 OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
