@@ -8,6 +8,7 @@ import gloam.film.FilmStock;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
@@ -60,10 +61,11 @@ final class ExposeCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip(session);
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = read.map(TripFile.Reading::trip);
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
         List<FilmStock> films = film.allRequired(trip.map(Trip::film)).stream()
-                .map(published -> fitted.film(published, this::note)).toList();
+                .map(published -> fitted.film(published, read, this::note)).toList();
         ExposureQuestion question = new ExposureQuestion(films.get(0),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.value().map(share ->

@@ -71,7 +71,9 @@ final class WishLight {
 
     /** The sky by the minute, as it is judged when the camera points as at a minute. */
     private IntFunction<SkyLight.Sample> seen(int aimedMin) {
-        if (!withMoon) {
+        if (!withMoon && aiming.fixed()) {
+            return aiming::light;
+        } else if (!withMoon) {
             SkyLight.Patch patch = sky.patch(aiming.direction(aimedMin));
             return minute -> sky.light(patch, minute);
         }
