@@ -5,6 +5,7 @@ import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
 import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
+import gloam.sheet.Setting;
 import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Interval;
@@ -76,16 +77,19 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      *
      * @param sheet              number of the sheet in the pack, from 1
      * @param wish               the wish it serves
-     * @param open               from opening to closing the shutter
+     * @param open               from opening to closing the shutter, the first time of several
      * @param aim                where the frame's centre looks
      * @param fNumber            the f-number to set
+     * @param later              how the camera is set for what is exposed on the same sheet after that, in
+     *                           order of time; often nothing
      * @param meteredS           time the same light would need without reciprocity failure, in s
      * @param correctedS         time the shutter is open, in s
-     * @param skyToneStops       expected tone of the sky at the frame's centre
+     * @param skyToneStops       expected tone of the sky at the frame's centre, of all openings
      * @param skyToneSpreadStops standard deviation of that tone
      * @param trailLimitMag      faintest V magnitude that leaves a trail, as {@link
      *                           gloam.exposure.ExposureTable.PassingStars} tells it
-     * @param framedStars        how many catalogue stars run over the sheet above the skyline
+     * @param framedStars        how many catalogue stars run over the sheet above the skyline, those of each
+     *                           opening counted
      * @param recordedStars      how many of them mark the sheet
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
@@ -98,7 +102,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param slack              how exactly its times are to be kept
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
-                         double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
+                         List<Setting> later, double meteredS, double correctedS, double skyToneStops,
+                         double skyToneSpreadStops,
                          double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
                          List<Miss> misses, WindowSky sky, Slack slack) {
@@ -106,6 +111,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
         /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {
             misses = List.copyOf(misses);
+            later = List.copyOf(later);
             Finite.check(meteredS, "metered time in s");
             Finite.check(correctedS, "exposure in s");
             Finite.check(skyToneStops, "tone in stops");
@@ -114,7 +120,13 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
             Finite.check(score, "score");
         }
 
-        /** By how many degrees the sky turns while the shutter is open. */
+        /** From the first opening to the last closing. */
+        public Interval whole() {
+            return later.isEmpty() ? open
+                    : new Interval(open.start(), later.get(later.size() - 1).whole().endExclusive());
+        }
+
+        /** By how many degrees the sky turns while the shutter is open, the first time of several. */
         public double turnDeg() {
             return EarthTurn.degrees(open.seconds());
         }

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -76,9 +77,14 @@ final class SiteNight {
 
     /** A wish that nothing is found for; stars that are estimated to be too few are counted. */
     private EveningOffers.ToWish refused(Wish wish, WishNight night, int number) {
+        Optional<Reason> later = night.sequel()
+                .closed(night.moments().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish));
+        if (later.isPresent()) {
+            return new EveningOffers.ToWish(List.of(), later);
+        }
         Refused refused = new Refused(night, sky);
         Reason reason = refused.reason();
-        boolean enough = reason instanceof Reason.TooFewStars few
+        boolean enough = night.sequel().none() && reason instanceof Reason.TooFewStars few
                 && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, few.nearest())
                 >= few.wanted();
         return enough ? new EveningOffers.ToWish(List.of(refused.countedEnough(number)), Optional.empty())
@@ -92,8 +98,13 @@ final class SiteNight {
     Optional<ExposureChoice> best(Wish wish) {
         Equipment with = Equipment.of(trip, wish);
         EveningOffers.ToWish found = to(wish, with, 0);
-        return found.offers().isEmpty() ? Optional.empty() : Optional.of(exposure(at(wish, with),
-                found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
+        if (found.offers().isEmpty()) {
+            return Optional.empty();
+        }
+        WishNight night = at(wish, with);
+        int openMin = found.best().firstOpenMin();
+        return Optional.of(exposure(night, openMin,
+                ExposureSearch.firstClose(night, openMin, openMin + found.best().durationMin())));
     }
 
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
@@ -105,15 +116,16 @@ final class SiteNight {
 
     /** The cloud over an exposure; empty without a forecast. */
     Optional<CloudCover> cloud(ExposureChoice exposure) {
-        return clear.over(exposure.openMin(), exposure.closeMin());
+        return clear.over(exposure.openMin(), exposure.lastMin());
     }
 
     /** How many stars an exposure for a wish records. */
     int recorded(Wish wish, Reason.Exposure exposure) {
         Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
+        Setting setting = new Setting(framing, exposure.fNumber(), List.of(open));
         return new ShotFigures(wish, Equipment.of(trip, wish), sky, ephemeris, stars)
-                .count(framing, exposure.fNumber(), open).recorded();
+                .count(setting, List.of(setting)).recorded();
     }
 
     /** A wish that can be exposed at some minutes of it. */
@@ -130,6 +142,9 @@ final class SiteNight {
         List<MinuteRun> times = new ArrayList<>(chosen.stream()
                 .map(one -> new MinuteRun(one.openMin(), one.closeMin())).toList());
         for (int number = 0; number < chosen.size(); number++) {
+            if (!nights.get(number).sequel().none()) {
+                continue;
+            }
             MinuteRun free = free(times, number);
             int openMin = times.get(number).first();
             MinuteRun open = new MinuteRun(openMin, ExposureSearch.closeNearestToTone(nights.get(number),
@@ -141,8 +156,11 @@ final class SiteNight {
             WishNight night = nights.get(number);
             MinuteRun open = times.get(number);
             int nextMin = made.isEmpty() ? 0 : made.getFirst().slack.mostLateMin();
-            made.addFirst(new Made(exposure(night, open.first(), open.last()),
-                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin)));
+            made.addFirst(night.sequel().none() ? new Made(exposure(night, open.first(), open.last()),
+                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin))
+                    : new Made(exposure(night, open.first(),
+                    ExposureSearch.firstClose(night, open.first(), open.last())),
+                    Slack.none(sky.clock().span(open.first(), open.last()))));
         }
         return made;
     }
@@ -169,6 +187,7 @@ final class SiteNight {
                 closeMin,
                 night.with().fNumbers().get(number), toneStops,
                 night.marginMag(number, toneStops, openMin, closeMin),
-                night.faintest(number, toneStops, openMin, closeMin));
+                night.faintest(number, toneStops, openMin, closeMin),
+                night.sequel().chosen(number, closeMin));
     }
 }

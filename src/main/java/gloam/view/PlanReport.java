@@ -177,6 +177,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
      * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param openAt   when the shutter first opens
+     * @param closeAt  when it closes for the last time
+     * @param openings each time that it is open; the figures are those of the first, the tone that of all
      * @param arcDeg   how far the sky turns while the shutter is open
      * @param mustRecord bodies and named stars that the wish wants recorded
      * @param slack    how exactly its times are to be kept
@@ -185,9 +188,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
-                            double meteredS,
-                            double correctedS, double skyToneStops, double skyToneSpreadStops,
-                            OptionalDouble trailLimitMag,
+                            List<SheetOpeningRow> openings, double meteredS, double correctedS,
+                            double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
                             double trailDirectionDeg, double arcDeg, List<String> mustRecord,
                             MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
@@ -200,10 +202,10 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             FilmStock film = window.wish().film().orElse(tripFilm);
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(),
                     window.wish().name(), film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
-                    clock.at(window.open().start()), clock.at(window.open().endExclusive()),
+                    clock.at(window.whole().start()), clock.at(window.whole().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
-                    window.meteredS(), window.correctedS(),
+                    SheetOpeningRow.of(window, clock), window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
                     window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),

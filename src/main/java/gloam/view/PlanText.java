@@ -140,8 +140,7 @@ final class PlanText {
                     TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
             table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
                     + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
-            table.note(window.slack().words(night.times()));
-            table.note(window.slack().lateWords(night.times()));
+            SheetOpeningRow.times(window, night.times()).forEach(table::note);
         }
         return table;
     }
