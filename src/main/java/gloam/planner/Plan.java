@@ -12,6 +12,7 @@ import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a trip comes to: a timetable for each night and what could not be had.
@@ -68,8 +69,11 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param sunAltitude  altitude of the Sun's centre without air
      * @param moonAltitude apparent altitude of the Moon's centre
      * @param zenith       brightness of the zenith
+     * @param cloudFraction share of the sky that the forecast has cloudy, 0 to 1; empty where it does not
+     *                     reach
      */
-    public record SkySample(Instant at, Angle sunAltitude, Angle moonAltitude, SkyBrightness zenith) {
+    public record SkySample(Instant at, Angle sunAltitude, Angle moonAltitude, SkyBrightness zenith,
+            OptionalDouble cloudFraction) {
     }
 
     /**

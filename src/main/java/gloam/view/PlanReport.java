@@ -115,12 +115,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param nothing  why the night has no exposure, where it has none
      * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
+     * @param forecast the cloud forecast over that time, as far as it reaches
      */
     public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
-            String zone,
-                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
-                           List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
-                           List<SkyRow> course) {
+            String zone, List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
+            List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
+            List<SkyRow> course, List<CloudRow> forecast) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -138,12 +138,13 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     reasons.of(refusal)))
                             .toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
-                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList(),
+                    CloudRow.of(plan.course(), clock));
         }
 
         private PlannedNightRow exposures() {
             return new PlannedNightRow(night, site, latitudeDeg, longitudeDeg, zone, List.of(), List.of(),
-                    windows, List.of(), nothing, List.of(), List.of());
+                    windows, List.of(), nothing, List.of(), List.of(), List.of());
         }
 
         /** The times of the night in words. */

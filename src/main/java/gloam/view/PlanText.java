@@ -51,7 +51,8 @@ final class PlanText {
     private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
                 + ")");
-        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
+        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
+                + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
             document.figure("the night", () -> NightStrip.of(night));
         }
