@@ -84,12 +84,9 @@ final class ShotFigures {
         Setting first = new Setting(framing, shot.fNumber(), List.of(open));
         List<Setting> all = Stream.concat(Stream.of(first), later.stream()).toList();
         StarCount count = count(first, all);
-        List<StarCount> counts = Stream.concat(Stream.of(count),
-                later.stream().map(setting -> count(setting, all))).toList();
+        StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), later, exposure.meteredS(),
-                open.seconds(), toneStops, spreadStops, TrailLimit.magnitude(on),
-                counts.stream().mapToInt(StarCount::crossing).sum(),
-                counts.stream().mapToInt(StarCount::recorded).sum(), trail.lengthMm(),
+                open.seconds(), toneStops, spreadStops, TrailLimit.magnitude(on), stars, trail.lengthMm(),
                 trail.direction(), moon(framing, open), cloud, worth,
                 Miss.of(wish, toneStops, trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
@@ -122,7 +119,7 @@ final class ShotFigures {
      * The light at the frame's centre, exact at every instant; that of a picture with the Moon away from it.
      */
     private Function<Instant, SkyLight.Sample> seen(Wish wanted, Framing framing) {
-        if (!wanted.ofMoon()) {
+        if (!wanted.letsMoonIn()) {
             return at -> sky.light(framing.aim(), at);
         }
         SkyLight light = new SkyLight(sky.ephemeris(), sky.site());

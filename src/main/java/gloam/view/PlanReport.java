@@ -56,8 +56,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         return new PlanReport(clock.at(now), timetable.identity().toString(), plan.trip().title(),
                 plan.trip().camera().name(),
                 timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
-                .toList(), plan.trip().sheets(), plan.sheetsUsed(),
-                plan.sheetsLeft(), Unserved.of(plan),
+                .toList(), plan.trip().sheets(), plan.sheetsUsed(), plan.sheetsLeft(), Unserved.of(plan),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 plan.otherwise().cloudedOut().stream().map(SecondChoiceRow::of).toList(),
                 plan.otherwise().ifClears().stream().map(IfClearsRow::of).toList(),
@@ -129,14 +128,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             SiteClock clock = new SiteClock(site.zone());
             ReasonWords reasons = new ReasonWords(night);
             return new PlannedNightRow(night.date(), site.name(), site.latitude().degrees(),
-                    site.longitude().degrees(), site.zone().getId(),
-                    spans(night.darkness(), clock),
+                    site.longitude().degrees(), site.zone().getId(), spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
                     announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock))
                     .toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
-                    reasons.of(refusal)))
-                            .toList(), NothingWords.of(plan), plan.notes().stream()
+                    reasons.of(refusal))).toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
                     plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList(),
                     CloudRow.of(plan.course(), clock));
@@ -191,7 +188,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
                             List<SheetOpeningRow> openings, double meteredS, double correctedS,
                             double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
-                            int framedStars, double catalogueToMag, int recordedStars, double trailLengthMm,
+                            int framedStars, double catalogueToMag, int recordedStars,
+                            int recordedStarsSpread, int fainterStars, double trailLengthMm,
                             double trailDirectionDeg, double arcDeg, List<String> mustRecord,
                             MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
                             String reason, SlackRow slack) {
@@ -208,8 +206,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
                     SheetOpeningRow.of(window, clock), window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
-                    Finite.of(window.trailLimitMag()), window.framedStars(), StarCatalogue.FAINTEST_MAG,
-                    window.recordedStars(), window.trailLengthMm(), window.trailDirection().degrees(),
+                    Finite.of(window.trailLimitMag()), window.stars().crossing(), StarCatalogue.FAINTEST_MAG,
+                    window.stars().recorded(), window.stars().spread(), window.stars().fainter(),
+                    window.trailLengthMm(), window.trailDirection().degrees(),
                     window.turnDeg(), window.wish().mustRecord().stream().map(WishRow::name).toList(),
                     MoonRow.of(window.open().middle(), window.moon(), clock), window.cloud(),
                     window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night),

@@ -105,7 +105,7 @@ class WeatherCommandTest {
     void thePageDrawsItInRedToo() throws IOException {
         String page = Run.of("plan", "--trip", trip(even(0.4)), "--format", "html").out();
         assertTrue(page.contains("class=\"cloud\""));
-        assertTrue(page.contains("#red:checked ~ main .strip .cloud { fill: var(--line); fill-opacity: .6; "
+        assertTrue(page.contains("#red:checked ~ * .strip .cloud { fill: var(--line); fill-opacity: .6; "
                 + "stroke: var(--ink); }"));
     }
 
