@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.film.FilmStock;
 import gloam.gear.Site;
 import gloam.planner.Plan;
 import gloam.planner.Progress;
@@ -40,14 +41,14 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
         }
     }
 
-    /** Computes the pictures of all sheets, with black land. */
+    /** Computes the pictures of all sheets, with black land, negatives as their prints. */
     public static SheetPictures of(Ephemeris ephemeris, List<Star> stars, Plan plan, Progress progress) {
         List<Numbered> sheets = plan.nights().stream().flatMap(night -> night.windows().stream()
                 .map(window -> Numbered.of(plan.trip(), night.night().site(), window))).toList();
         Runnable done = progress.each(sheets.size());
         Function<Numbered, Picture> picture = numbered -> {
             Picture drawn = Proof.of(ephemeris, numbered.sheet, OptionalDouble.empty(), stars,
-                    Raster.of(numbered.sheet.frame(), LONG_SIDE_PX)).picture();
+                    Raster.of(numbered.sheet.frame(), LONG_SIDE_PX)).picture(FilmStock.Kind.POSITIVE);
             done.run();
             return drawn;
         };

@@ -31,8 +31,6 @@ final class PlanText {
         addIfClears(document, report);
         addNothing(document, report);
         addUnserved(document, report);
-        report.nights().forEach(night -> night.windows()
-                .forEach(window -> document.add(SheetCard.of(report, night, window))));
         document.gap();
         document.heading(2, "Cautions");
         report.cautions().forEach(document::item);
@@ -54,7 +52,7 @@ final class PlanText {
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
                 + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
-            document.figure("the night", () -> NightStrip.of(night));
+            document.figure("the night", () -> NightStrip.of(report, night));
         }
         document.add(windows(report, night));
         night.notes().forEach(document::item);
@@ -63,6 +61,7 @@ final class PlanText {
             night.refused().forEach(refusal -> refused.item(refusal.wish() + ": " + refusal.reason()));
             document.add(new Block.Aside("not on this night", refused));
         }
+        night.windows().forEach(window -> document.add(SheetCard.of(report, night, window)));
     }
 
     private static void addIfClears(Document document, PlanReport report) {

@@ -26,6 +26,10 @@ final class SheetCard {
                 new Block.Picture(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window)
                 + " stops, "
                         + window.recordedStars() + " star trails", () -> png(picture))));
+        if (plan.pictures().map(pictures -> pictures.bySheet().get(window.sheet())).filter(Picture::printed)
+                .isPresent()) {
+            part.text("The picture is the print made from the negative.");
+        }
         figure(part, "film", FilmWords.name(window.film(), window.fittedToSheets()));
         figure(part, "f-number", Wording.fNumber(window.fNumber()));
         figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth "
