@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * A film fitted to the journal.
  *
  * @param film       the fit
- * @param batch      the one pack or batch whose sheets were used; empty for all
+ * @param batch      the pack or batch asked for; empty if none was
  * @param situations what the fit changes in three typical lights
  * @param used       the sheets used
  * @param curve      points of corrected over metered time
@@ -65,10 +65,11 @@ public record Fit(FilmFit film, String batch, List<Situation> situations, List<J
     /**
      * The fit of a published film to its sheets in a journal.
      *
-     * @param batch the one pack or batch whose sheets to use; empty for all
+     * @param batch the pack or batch whose film to find; empty for that of all sheets if they are from one,
+     *              else for one not opened yet
      */
     public static Fit of(FilmStock published, Journal journal, String batch) {
-        FilmFit fit = FilmFit.of(published, journal.of(published.name(), batch));
+        FilmFit fit = KnownFilm.fit(published, journal, batch);
         return new Fit(fit, batch, Situation.typical(fit), fit.used().stream().map(Judged::of).toList(),
                 CurvePoint.of(fit, CURVE_FROM_S, longestS(fit)));
     }

@@ -1,9 +1,12 @@
 package gloam.answer;
 
 import gloam.film.FilmStock;
+import gloam.journal.Entry;
 import gloam.journal.Estimate;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A film as a journal knows it.
@@ -17,8 +20,15 @@ public record KnownFilm(FilmStock film, int used, Estimate speedOffsetStops, Est
 
     /** What a journal knows of a published film. */
     public static KnownFilm of(FilmStock published, Journal journal) {
-        FilmFit fit = FilmFit.of(published, journal.of(published.name(), ""));
-        return new KnownFilm(fit.film(), fit.used().size(), fit.posterior().speedOffsetStops(),
+        FilmFit fit = fit(published, journal, "");
+        return new KnownFilm(fit.film(), fit.film().fittedToSheets(), fit.posterior().speedOffsetStops(),
                 fit.posterior().exponent());
+    }
+
+    /** The fit of a published film to its sheets in a journal, as the film of a pack if one is named. */
+    static FilmFit fit(FilmStock published, Journal journal, String batch) {
+        List<Entry> sheets = journal.of(published.name(), "");
+        return batch.isEmpty() ? FilmFit.of(published, sheets)
+                : FilmFit.of(published, sheets, Optional.of(batch));
     }
 }

@@ -47,10 +47,10 @@ public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) 
     /**
      * The advice for a film by its sheets in a journal.
      *
-     * @param batch the one pack or batch whose sheets to use; empty for all
+     * @param batch the pack or batch of the next sheet; empty if not named
      */
     public static NextExposure of(FilmStock published, Journal journal, String batch, Wanted wanted) {
-        FilmFit fit = FilmFit.of(published, journal.of(published.name(), batch));
+        FilmFit fit = KnownFilm.fit(published, journal, batch);
         NextSheet next = new NextSheet(fit.posterior(), new NextSheet.Wanted(
                 FilmPlane.meteredS(published, wanted.lens, FNumber.ONE, wanted.sky), wanted.lens.fNumbers(),
                 wanted.shortest.toMillis() / 1000.0, wanted.longest.toMillis() / 1000.0, wanted.toneStops));

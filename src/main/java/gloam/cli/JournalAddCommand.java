@@ -115,9 +115,14 @@ final class JournalAddCommand extends ReportingCommand {
         FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
         refuseFormats(pageReport(session, page, entries.stream()
                 .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
-        return pageReport(session, page, entries.stream()
-                .map(entry -> FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)))
-                .toList());
+        Optional<Journal> before = Optional.of(journal.file()).filter(Files::exists)
+                .map(file -> journal.read(this::note));
+        return pageReport(session, page, entries.stream().map(entry -> before
+                .flatMap(known -> known.exposedFor(entry.wish().orElseThrow(),
+                        entry.exposed().whole()))
+                .map(there -> new JournalFile.Added(there, true, Optional.of(entry)))
+                .orElseGet(() -> FromOption.of("--journal",
+                        () -> JournalFile.add(journal.file(), entry)))).toList());
     }
 
     /** Adds the sheets of a planned night as they are answered; those in the journal are not asked for. */
@@ -149,7 +154,7 @@ final class JournalAddCommand extends ReportingCommand {
         }
         return JournalPageReport.of(journal.file().toString(), walked.added().entrySet().stream()
                 .map(one -> HandedRow.of(one.getKey().sheet(), one.getKey().wish(), one.getValue().entry(),
-                        one.getValue().already())).toList(), walked.left().stream()
+                        one.getValue().already(), Optional.empty())).toList(), walked.left().stream()
                 .map(planned -> new LeftRow(planned.sheet(), planned.wish(), "not exposed", "")).toList(),
                 session.now());
     }
@@ -162,7 +167,8 @@ final class JournalAddCommand extends ReportingCommand {
     private Report pageReport(Session session, PageFile.HandedOver page, List<JournalFile.Added> added) {
         return JournalPageReport.of(journal.file().toString(), IntStream.range(0, added.size())
                 .mapToObj(i -> HandedRow.of(page.exposed().get(i).sheet().sheet(),
-                        page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already()))
+                        page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already(),
+                        added.get(i).before()))
                         .toList(),
                 page.left().stream().map(left -> new LeftRow(left.sheet(), left.wish(),
                         left.why(), left.note().orElse(""))).toList(), session.now());

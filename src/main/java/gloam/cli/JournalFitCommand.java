@@ -18,7 +18,7 @@ final class JournalFitCommand extends ReportingCommand {
     private final Option<Input> trip = input("--trip", "FILE", "A trip file, for its film.");
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
-            "Use only sheets of that pack or batch (default: all of the film).").byDefault("");
+            "Pack or batch to find the film of (default: the only one, else a new one).").byDefault("");
 
     JournalFitCommand(Session session) {
         super(session, "fit",

@@ -28,7 +28,7 @@ final class JournalNextCommand extends ReportingCommand {
     private final Option<Input> trip = input("--trip", "FILE", "A trip file, for its film and camera.");
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
-            "Use only sheets of that pack or batch (default: all of the film).").byDefault("");
+            "Pack or batch of the next sheet (default: the only one, else a new one).").byDefault("");
 
     private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
             "Brightness of the sky at the frame's centre, V mag/arcsec².").required();

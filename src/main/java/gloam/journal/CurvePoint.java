@@ -23,8 +23,8 @@ public record CurvePoint(double meteredS, double publishedS, double fittedS, dou
         for (int i = 0; i <= panels; i++) {
             double meteredS = fromS * Math.pow(toS / fromS, (double) i / panels);
             SteadyLight.Times times = SteadyLight.of(fit.posterior(), meteredS, 0).times();
-            points.add(new CurvePoint(meteredS, fit.prior().grid().published().reciprocity()
-                    .correctedS(meteredS), times.timeS(), times.leastS(), times.mostS()));
+            points.add(new CurvePoint(meteredS, fit.published().reciprocity().correctedS(meteredS),
+                    fit.correctedS(meteredS), times.leastS(), times.mostS()));
         }
         return points;
     }

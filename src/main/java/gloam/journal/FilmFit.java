@@ -1,51 +1,64 @@
 package gloam.journal;
 
-import gloam.exposure.ExposureTable.PassingStars;
-import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.FittedReciprocity;
 import gloam.film.FittedReciprocity.Doubt;
-import gloam.units.Label;
-import gloam.units.Stops;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * A film fitted to the sheets exposed on it; the published film is what was known before.
  *
- * <p><b>Model.</b> Bayes' rule on a dense grid of speed offset and reciprocity failure; see {@link FilmGrid}
- * and {@link Evidence}. <b>Valid.</b> Light like that of the sheets; beyond, the law is continued.
- * <b>Error.</b> Given by the posterior's spreads. <b>Departures.</b> One speed and one law for all sheets
- * given to it, whatever the temperature.
+ * <p><b>Model.</b> Bayes' rule. One law of reciprocity failure; on it a speed for each pack about that of
+ * the film, an error of the light shared by a night's sheets at a site, a shift of the judge's words, a loss
+ * by cold once sheets tell it, and an error of each sheet's own; see {@link Circumstances} for what is known
+ * of them before and {@link Evidence} for what a sheet says. Speed and failure lie on a dense grid, first
+ * over all films, then over those in question; the rest is integrated by {@link Laplace}'s approximation on
+ * every film of it. <b>Valid.</b> Light like that of the sheets; beyond, the law is continued.
+ * <b>Error.</b> Given by the posterior's spreads, which in simulated journals hold the truth as often as they
+ * say. <b>Departures.</b> A night's error is one for all directions and hours; sheets whose pack was not
+ * noted count as one pack; a faintest star is taken as unmoved by errors of the light.
  *
  * @param prior       what was known before
  * @param posterior   what is known now
  * @param used        the sheets used
  * @param leftOut     the others, with the reason
  * @param strayNotes  used sheets that contradict the others
- * @param coveredToS  metered time, in seconds, of the sheet used in the dimmest light, or the range of the
- *                    published law if longer
+ * @param coveredToS  metered time, in seconds, of the sheet that told something in the dimmest light, or the
+ *                    range of the published law if longer
+ * @param pack        the pack that it is the film of; empty for one not opened yet
+ * @param packs       the packs of the sheets used
+ * @param nights      their nights
+ * @param judgeStops  by how many stops words are too light
+ * @param coldStopsPerDegree by how many stops a degree of cold makes the film slower, where the sheets show
+ *                           it
+ * @param warnings    what to look into
  */
 public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used, List<LeftOut> leftOut,
-                      List<StrayNote> strayNotes, double coveredToS) {
-
-    private static final double STRAY_FROM = 0.5;
+                      List<StrayNote> strayNotes, double coveredToS, Optional<String> pack,
+                      List<PackSpeed> packs, List<NightLight> nights, Estimate judgeStops,
+                      Optional<Estimate> coldStopsPerDegree, List<FitWarning> warnings) {
 
     /** Copies the lists. */
     public FilmFit {
         used = List.copyOf(used);
         leftOut = List.copyOf(leftOut);
         strayNotes = List.copyOf(strayNotes);
+        packs = List.copyOf(packs);
+        nights = List.copyOf(nights);
+        warnings = List.copyOf(warnings);
     }
 
-    /** A sheet used: its entry, its metered time in seconds on the published film, and its predicted tone. */
-    public record UsedSheet(Entry entry, double meteredS, Estimate toneStops) {
+    /**
+     * A sheet used.
+     *
+     * @param entry     its entry
+     * @param meteredS  its metered time in seconds on the published film
+     * @param toneStops its tone as the fitted film of its pack has it in the light as computed
+     * @param informative whether it says anything about the film
+     */
+    public record UsedSheet(Entry entry, double meteredS, Estimate toneStops, boolean informative) {
     }
 
     /** A sheet not used, and why. */
@@ -62,35 +75,44 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
     public record StrayNote(String id, String what, double chance) {
     }
 
-    /** Fits a published film to its sheets. */
-    public static FilmFit of(FilmStock published, List<Entry> sheets) {
-        Posterior prior = Posterior.prior(new FilmGrid(published));
-        List<LeftOut> leftOut = sheets.stream().filter(entry -> !usable(entry))
-                .map(entry -> new LeftOut(entry.id(), reason(entry.outcome()))).toList();
-        List<Judged> judged = sheets.stream().filter(FilmFit::usable)
-                .map(entry -> Judged.of(prior.grid(), entry)).toList();
-        Posterior posterior = prior;
-        for (Judged sheet : judged) {
-            for (Observation observation : sheet.observations) {
-                posterior = posterior.with(observation.evidence);
-            }
-        }
-        return of(prior, posterior, judged, leftOut);
+    /**
+     * A pack of the film.
+     *
+     * @param pack             its name, empty for sheets of which none was noted
+     * @param sheets           how many sheets of it were used
+     * @param speedOffsetStops by how many stops it is slower than rated; minus is faster
+     */
+    public record PackSpeed(String pack, int sheets, Estimate speedOffsetStops) {
     }
 
-    private static FilmFit of(Posterior prior, Posterior posterior, List<Judged> judged,
-            List<LeftOut> leftOut) {
-        FilmStock published = prior.grid().published();
-        List<UsedSheet> used = judged.stream().map(sheet -> new UsedSheet(sheet.entry,
-                published.midToneLxS() / sheet.entry.exposed().middleLx(),
-                posterior.estimate(sheet.tonesStops))).toList();
-        List<StrayNote> strayNotes = judged.stream().flatMap(sheet -> sheet.observations.stream()
-                .map(observation -> new StrayNote(sheet.entry.id(), observation.what,
-                        posterior.strayChance(observation.evidence))))
-                        .filter(note -> note.chance > STRAY_FROM).toList();
-        double coveredToS = used.stream().mapToDouble(sheet -> roundedDown(sheet.meteredS))
-                .reduce(published.reciprocity().coveredToS(), Math::max);
-        return new FilmFit(prior, posterior, used, leftOut, strayNotes, coveredToS);
+    /**
+     * A night's light.
+     *
+     * @param site       the site's name, empty if not noted
+     * @param evening    the day on which the night began
+     * @param sheets     how many sheets of it were used
+     * @param usualStops standard deviation of a night's light before its sheets were judged, in stops
+     * @param lightStops by how many stops it was brighter than computed or measured; minus is darker
+     */
+    public record NightLight(String site, LocalDate evening, int sheets, double usualStops,
+            Estimate lightStops) {
+    }
+
+    /** Fits a published film to its sheets: that of their pack if they are from one, else of a new pack. */
+    public static FilmFit of(FilmStock published, List<Entry> sheets) {
+        List<String> packs = Circumstances.packs(sheets.stream().map(Entry::exposed).toList());
+        return of(published, sheets, packs.size() == 1 ? Optional.of(packs.get(0)) : Optional.empty());
+    }
+
+    /** Fits a published film to all its sheets, as the film of a pack; empty for one not opened yet. */
+    public static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack) {
+        return of(published, sheets, pack, Optional.empty());
+    }
+
+    /** The same, its speed told against the light of a night as far as its sheets have shown that. */
+    static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack,
+            Optional<Circumstances.Night> tonight) {
+        return new FitOfSheets(published, sheets, pack, tonight).fit();
     }
 
     /** The published film. */
@@ -98,9 +120,14 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         return prior.grid().published();
     }
 
-    /** The fitted film, with the number of sheets; the published film if no sheet could be used. */
+    /** How many sheets told something about the film. */
+    public int informative() {
+        return (int) used.stream().filter(UsedSheet::informative).count();
+    }
+
+    /** The fitted film, with the number of sheets; the published film if no sheet told anything about it. */
     public FilmStock film() {
-        if (used.isEmpty()) {
+        if (informative() == 0) {
             return published();
         }
         double scale = posterior.mean(posterior.grid().failureScales());
@@ -109,45 +136,12 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
                 law -> new FittedReciprocity(law, scale, coveredToS, doubt));
     }
 
-    /** A metered time cut to two digits, which is all that a sky justifies. */
-    private static double roundedDown(double seconds) {
-        return BigDecimal.valueOf(seconds).round(new MathContext(2, RoundingMode.DOWN)).doubleValue();
-    }
-
-    private static boolean usable(Entry entry) {
-        return entry.outcome().spoiledBy().isEmpty() && entry.outcome().judged();
-    }
-
-    private static String reason(Outcome outcome) {
-        return outcome.spoiledBy().isEmpty() ? "not judged yet"
-                : "spoiled by " + outcome.spoiledBy().stream()
-                        .map(Label::words)
-                        .collect(Collectors.joining(", "));
-    }
-
-    private record Observation(String what, Evidence evidence) {
-    }
-
-    private record Judged(Entry entry, double[] tonesStops, List<Observation> observations) {
-
-        static Judged of(FilmGrid grid, Entry entry) {
-            double[] tonesStops = grid.toneStops(entry.exposed().openings());
-            List<Observation> observations = new ArrayList<>();
-            entry.outcome().verdict().ifPresent(verdict ->
-                    observations.add(new Observation("sky tone", Evidence.of(verdict, tonesStops))));
-            entry.outcome().faintestMag().ifPresent(mag -> observations.add(new Observation("faintest star",
-                    Evidence.ofFaintest(mag, limitsMag(grid, entry.exposed(), tonesStops)))));
-            return new Judged(entry, tonesStops, observations);
-        }
-
-        private static double[] limitsMag(FilmGrid grid, Exposed exposed, double[] tonesStops) {
-            double speedMmS = Math.max(exposed.stars().imageSpeedMmS(),
-                    PassingStars.slowestMmS(exposed.lens(), Optional.empty()));
-            return IntStream.range(0, grid.size()).parallel()
-                    .mapToDouble(film -> TrailLimit.magnitude(new TrailLimit.Circumstances(grid.film(film),
-                    exposed.lens(),
-                            exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]),
-                            exposed.middleLx(), speedMmS, exposed.stars().lossMag()))).toArray();
-        }
+    /**
+     * Time in s to the mid-tone by the fitted film in a light that the published one meters at that many s.
+     */
+    public double correctedS(double publishedMeteredS) {
+        FilmStock film = film();
+        return film.reciprocity()
+                .correctedS(publishedMeteredS * film.midToneLxS() / published().midToneLxS());
     }
 }

@@ -5,6 +5,7 @@ import gloam.film.FilmStock.Layer;
 import gloam.film.FittedReciprocity;
 import gloam.film.FittedReciprocity.Doubt;
 import gloam.film.Reciprocity;
+import gloam.units.StandardNormal;
 import gloam.units.Stops;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -13,15 +14,17 @@ import java.util.stream.IntStream;
 
 /**
  * The possible films: the published one, slower or faster and with more or less reciprocity failure, on a
- * dense grid of both.
+ * grid of both.
  *
  * <p>The failure is scaled in log time, which for a power law is its exponent less one. A quantity of each
  * film is an array in the grid's order: all failures of the first speed, then of the next.
+ *
+ * @param published the published film
+ * @param speeds    stops by which the films are slower than it
+ * @param lnScales  logarithms of the scale of the failure
  */
-public final class FilmGrid {
+public record FilmGrid(FilmStock published, Axis speeds, Axis lnScales) {
 
-    /** Standard deviation of the speed offset before a sheet is judged; batch and temperature, no source. */
-    private static final double SPEED_PRIOR_STOPS = 0.5;
     /**
      * Standard deviation of the logarithm of the failure's scale before a sheet is judged; spread of makers'
      * tables.
@@ -32,69 +35,98 @@ public final class FilmGrid {
     /** Where the local exponent of a law that is no power law is quoted. */
     private static final double EXPONENT_AT_S = 100;
 
-    private static final int STEPS = 101;
+    /** Slower or faster than published by at most so many stops: what is older still is no such film. */
+    private static final double REACH_STOPS = 4;
     private static final double REACH = 4;
+    private static final int SPEEDS = 49;
+    private static final int FAILURES = 33;
 
-    private final FilmStock published;
-    private final double[] offsetsStops = new double[STEPS];
-    private final double[] scales = new double[STEPS];
+    /** Evenly spaced values, both ends included. */
+    record Axis(double from, double upTo, int steps) {
 
-    /** The grid around a published film. */
-    public FilmGrid(FilmStock published) {
-        this.published = published;
-        for (int i = 0; i < STEPS; i++) {
-            double sds = REACH * (2.0 * i / (STEPS - 1) - 1);
-            offsetsStops[i] = published.speedOffsetStops() + SPEED_PRIOR_STOPS * sds;
-            scales[i] = Math.exp(FAILURE_PRIOR * sds);
+        double at(int step) {
+            return from + step * width();
+        }
+
+        double width() {
+            return (upTo - from) / (steps - 1);
         }
     }
 
-    /** The published film. */
-    public FilmStock published() {
-        return published;
+    /** All that a published film may turn out to be. */
+    public FilmGrid(FilmStock published) {
+        this(published, new Axis(-REACH_STOPS, REACH_STOPS, SPEEDS),
+                new Axis(-REACH * FAILURE_PRIOR, REACH * FAILURE_PRIOR, FAILURES));
+    }
+
+    /** The same failures with other speeds. */
+    FilmGrid withSpeeds(Axis others) {
+        return new FilmGrid(published, others, lnScales);
     }
 
     /** How many films it holds. */
     int size() {
-        return STEPS * STEPS;
+        return speeds.steps * lnScales.steps;
+    }
+
+    /** Number of a film by those of its speed and failure. */
+    int number(int speed, int failure) {
+        return speed * lnScales.steps + failure;
     }
 
     /** Speed offset of each film from its rated speed, in stops. */
     double[] speedOffsetsStops() {
-        return each(film -> offsetsStops[film / STEPS]);
+        return each(film -> offsetStops(film / lnScales.steps));
     }
 
     /** Scale of the failure of each film. */
     double[] failureScales() {
-        return each(film -> scales[film % STEPS]);
+        return each(film -> scale(film % lnScales.steps));
     }
 
     /** Local exponent of each film. */
     double[] exponents() {
-        double failure = published.reciprocity().exponentAt(EXPONENT_AT_S) - 1;
-        return each(film -> 1 + scales[film % STEPS] * failure);
+        double failure = failure();
+        return each(film -> 1 + scale(film % lnScales.steps) * failure);
     }
 
-    /** Weight of each film before any sheet is judged. */
-    double[] priorWeights() {
-        double[] exponents = exponents();
-        return each(film -> {
-            double speedSds = (offsetsStops[film / STEPS] - published.speedOffsetStops()) / SPEED_PRIOR_STOPS;
-            double failureSds = Math.log(scales[film % STEPS]) / FAILURE_PRIOR;
-            return exponents[film] > STEEPEST ? 0
-                    : Math.exp(-(speedSds * speedSds + failureSds * failureSds) / 2);
-        });
+    /** Logarithm of the prior density of a failure, up to a constant. */
+    double lnPrior(int failure) {
+        double sds = (lnScales.at(failure) - lnMiddle(failure())) / FAILURE_PRIOR;
+        return scale(failure) * failure() > STEEPEST - 1 ? Double.NEGATIVE_INFINITY : -sds * sds / 2;
+    }
+
+    /**
+     * Middle of the normal distribution of the scale's logarithm for which the mean of the scales that are
+     * not too steep is 1: the published law is what is to be expected.
+     */
+    private static double lnMiddle(double failure) {
+        double steepest = failure <= 0 ? Double.POSITIVE_INFINITY : Math.log((STEEPEST - 1) / failure);
+        double middle = -FAILURE_PRIOR * FAILURE_PRIOR / 2;
+        for (int round = 0; round < 20; round++) {
+            double cut = (steepest - middle) / FAILURE_PRIOR;
+            middle = -FAILURE_PRIOR * FAILURE_PRIOR / 2 - Math.log(StandardNormal.below(cut - FAILURE_PRIOR)
+                    / StandardNormal.below(cut));
+        }
+        return middle;
     }
 
     /** Tone, in stops from the mid-tone, that an exposure gives on each film. */
     double[] toneStops(List<Opening> openings) {
         double[] progress = new double[size()];
-        for (int speed = 0; speed < STEPS; speed++) {
+        for (int speed = 0; speed < speeds.steps; speed++) {
             for (Opening opening : openings) {
                 addProgress(opening, speed, progress);
             }
         }
         return each(film -> Stops.between(1, progress[film]));
+    }
+
+    /** Tone, in stops from the mid-tone, that an exposure gives on the published film. */
+    static double publishedToneStops(FilmStock published, List<Opening> openings) {
+        Axis about = new Axis(-1, 1, 3);
+        FilmGrid films = new FilmGrid(published, about, about);
+        return films.toneStops(openings)[films.number(1, 1)];
     }
 
     /**
@@ -110,15 +142,15 @@ public final class FilmGrid {
             lnMetered[i] = Math.log(meteredS);
             lnFailure[i] = Math.log(published.reciprocity().correctedS(meteredS)) - lnMetered[i];
         }
-        for (int failure = 0; failure < STEPS; failure++) {
+        for (int failure = 0; failure < lnScales.steps; failure++) {
             double sum = 0;
-            double before = Math.exp(-lnMetered[0] - scales[failure] * lnFailure[0]);
+            double before = Math.exp(-lnMetered[0] - scale(failure) * lnFailure[0]);
             for (int i = 1; i < moments; i++) {
-                double after = Math.exp(-lnMetered[i] - scales[failure] * lnFailure[i]);
+                double after = Math.exp(-lnMetered[i] - scale(failure) * lnFailure[i]);
                 sum += logarithmicMean(before, after);
                 before = after;
             }
-            progress[speed * STEPS + failure] += panelS * (moments == 1 ? before : sum);
+            progress[number(speed, failure)] += panelS * (moments == 1 ? before : sum);
         }
     }
 
@@ -133,21 +165,24 @@ public final class FilmGrid {
      * s.
      */
     double[] log2CorrectedS(double meteredS) {
-        double[] lnFailure = new double[STEPS];
-        double[] lnMetered = new double[STEPS];
-        for (int speed = 0; speed < STEPS; speed++) {
-            double own = meteredS * Stops.factor(offsetsStops[speed] - published.speedOffsetStops());
+        double[] lnFailure = new double[speeds.steps];
+        double[] lnMetered = new double[speeds.steps];
+        for (int speed = 0; speed < speeds.steps; speed++) {
+            double own = meteredS * Stops.factor(speeds.at(speed));
             lnMetered[speed] = Math.log(own);
             lnFailure[speed] = Math.log(published.reciprocity().correctedS(own)) - lnMetered[speed];
         }
-        return each(film -> (lnMetered[film / STEPS] + scales[film % STEPS] * lnFailure[film / STEPS])
-                / Math.log(2));
+        return each(film -> (lnMetered[film / lnScales.steps]
+                + scale(film % lnScales.steps) * lnFailure[film / lnScales.steps]) / Math.log(2));
     }
 
     /** One film of the grid. */
     FilmStock film(int film) {
-        return film(published.fittedToSheets(), offsetsStops[film / STEPS],
-                law -> new FittedReciprocity(law, scales[film % STEPS], law.coveredToS(), Doubt.NONE));
+        double offset = Math.max(FilmStock.SPEED_OFFSET.least(),
+                Math.min(FilmStock.SPEED_OFFSET.most(), offsetStops(film / lnScales.steps)));
+        return film(published.fittedToSheets(), offset,
+                law -> new FittedReciprocity(law, scale(film % lnScales.steps), law.coveredToS(),
+                Doubt.NONE));
     }
 
     /** The film at that speed, the laws of its layers fitted to so many sheets. */
@@ -159,8 +194,20 @@ public final class FilmGrid {
                 speedOffsetStops, published.source(), sheets);
     }
 
+    private double scale(int failure) {
+        return Math.exp(lnScales.at(failure));
+    }
+
+    private double failure() {
+        return published.reciprocity().exponentAt(EXPONENT_AT_S) - 1;
+    }
+
+    private double offsetStops(int speed) {
+        return published.speedOffsetStops() + speeds.at(speed);
+    }
+
     private double midToneLxS(int speed) {
-        return published.midToneLxS() * Stops.factor(offsetsStops[speed] - published.speedOffsetStops());
+        return published.midToneLxS() * Stops.factor(speeds.at(speed));
     }
 
     private double[] each(IntToDoubleFunction ofFilm) {

@@ -155,12 +155,12 @@ public final class NextSheet {
         double variance = 0;
         double[] tones = tonesStops(proposal);
         for (ToneWord word : ToneWord.values()) {
-            Evidence evidence = Evidence.of(word, tones);
+            Evidence evidence = Evidence.of(word).blurred(TimeSpread.LIGHT_STOPS);
             double chance = 0;
             double sum = 0;
             double squares = 0;
             for (int film = 0; film < question.length; film++) {
-                double weight = posterior.weight(film) * evidence.of(film);
+                double weight = posterior.weight(film) * evidence.likelihood(tones[film]);
                 chance += weight;
                 sum += weight * question[film];
                 squares += weight * question[film] * question[film];

@@ -1,11 +1,19 @@
 package gloam.journal;
 
 import gloam.film.FittedReciprocity.Doubt;
+import gloam.journal.FilmGrid.Axis;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** How likely each film of a grid is, given the sheets judged so far. */
 public final class Posterior {
+
+    /** Films less likely than the likeliest by that factor are out of the question. */
+    private static final double LEAST_LIKELY = 1e-6;
+    private static final int STEPS = 41;
 
     private final FilmGrid grid;
     private final double[] weights;
@@ -13,21 +21,71 @@ public final class Posterior {
     private Posterior(FilmGrid grid, double[] weights) {
         this.grid = grid;
         this.weights = weights;
-        double sum = IntStream.range(0, weights.length).mapToDouble(i -> weights[i]).sum();
-        for (int i = 0; i < weights.length; i++) {
-            weights[i] /= sum;
-        }
     }
 
-    /** What is known before any sheet is judged. */
+    /** Films with the logarithms of their probabilities, up to a constant. */
+    static Posterior of(FilmGrid grid, double[] logs) {
+        double most = Arrays.stream(logs).max().orElseThrow();
+        double[] weights = Arrays.stream(logs).map(log -> Math.exp(log - most)).toArray();
+        double sum = Arrays.stream(weights).sum();
+        return new Posterior(grid, Arrays.stream(weights).map(weight -> weight / sum).toArray());
+    }
+
+    /** What is known of a film from a pack not opened yet before any sheet is judged. */
     public static Posterior prior(FilmGrid grid) {
-        return new Posterior(grid, grid.priorWeights());
+        return Fitting.of(grid, List.of(), Circumstances.of(List.of(), Optional.empty(), Optional.empty()))
+                .posterior();
     }
 
-    /** What is known with one observation more. */
-    Posterior with(Evidence evidence) {
-        return new Posterior(grid, IntStream.range(0, weights.length)
-                .mapToDouble(film -> weights[film] * evidence.of(film)).toArray());
+    /**
+     * What the sheets alone say of the speed offset, whatever was known of speeds before; wider than the grid
+     * where they say little.
+     *
+     * @param before what was known before, on the same grid
+     */
+    Estimate speedOffsetWithout(Posterior before) {
+        double[] known = before.shares(true);
+        double[] sheetsAlone = IntStream.range(0, weights.length)
+                .mapToDouble(film -> Math.log(weights[film] / known[film / grid.lnScales().steps()]))
+                .toArray();
+        return of(grid, sheetsAlone).speedOffsetStops();
+    }
+
+    /** What is known with an observation more that is that likely on each film. */
+    Posterior with(double[] likelihoods) {
+        return of(grid, IntStream.range(0, weights.length)
+                .mapToDouble(film -> Math.log(weights[film] * likelihoods[film])).toArray());
+    }
+
+    /** A finer grid of the films that are in question. */
+    FilmGrid closer() {
+        return new FilmGrid(grid.published(), inQuestion(grid.speeds(), true),
+                inQuestion(grid.lnScales(), false));
+    }
+
+    private Axis inQuestion(Axis axis, boolean speeds) {
+        double[] shares = shares(speeds);
+        double least = LEAST_LIKELY * Arrays.stream(shares).max().orElseThrow();
+        int first = 0;
+        while (shares[first] < least) {
+            first++;
+        }
+        int last = axis.steps() - 1;
+        while (shares[last] < least) {
+            last--;
+        }
+        return new Axis(axis.at(Math.max(0, first - 1)), axis.at(Math.min(axis.steps() - 1, last + 1)),
+                STEPS);
+    }
+
+    /** Probability of each speed, or of each failure. */
+    private double[] shares(boolean speeds) {
+        int failures = grid.lnScales().steps();
+        double[] shares = new double[speeds ? grid.speeds().steps() : failures];
+        for (int film = 0; film < weights.length; film++) {
+            shares[speeds ? film / failures : film % failures] += weights[film];
+        }
+        return shares;
     }
 
     /** The films. */
@@ -38,6 +96,12 @@ public final class Posterior {
     /** Weight of a film; all together are 1. */
     double weight(int film) {
         return weights[film];
+    }
+
+    /** The number of the likeliest film. */
+    int likeliest() {
+        return IntStream.range(0, weights.length).boxed()
+                .max(Comparator.comparingDouble(film -> weights[film])).orElseThrow();
     }
 
     /** By how many stops the film is slower than rated; minus is faster. */
@@ -63,11 +127,6 @@ public final class Posterior {
     /** How well speed and failure are known together. */
     Doubt doubt() {
         return new Doubt(speedOffsetStops().sd(), estimate(grid.failureScales()).sd(), correlation());
-    }
-
-    /** Chance that an observation is a wrong note. */
-    double strayChance(Evidence evidence) {
-        return mean(IntStream.range(0, weights.length).mapToDouble(evidence::strayOn).toArray());
     }
 
     /** Mean of a quantity that each film has. */

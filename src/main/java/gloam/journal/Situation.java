@@ -38,7 +38,7 @@ public record Situation(String name, double meteredS, double publishedS, double 
         SteadyLight.Times before = SteadyLight.of(fit.prior(), light.meteredS, 0).times();
         SteadyLight.Times now = SteadyLight.of(fit.posterior(), light.meteredS, 0).times();
         return new Situation(light.name, light.meteredS,
-                fit.prior().grid().published().reciprocity().correctedS(light.meteredS), now.timeS(),
+                fit.published().reciprocity().correctedS(light.meteredS), fit.correctedS(light.meteredS),
                 now.leastS(), now.mostS(), before.spreadStops(), now.spreadStops());
     }
 

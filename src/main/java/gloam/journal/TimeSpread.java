@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.units.StandardNormal;
 import gloam.units.Stops;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -7,6 +8,8 @@ import java.util.stream.IntStream;
 /** How likely each time is to be the one that makes a wanted tone in a steady light, in narrow steps. */
 final class TimeSpread {
 
+    /** Standard deviation of a tone by what is not known of the light. */
+    static final double LIGHT_STOPS = 0.4;
     private static final int STEPS_A_STOP = 24;
 
     private final double firstLog2S;
@@ -66,14 +69,19 @@ final class TimeSpread {
         return Stops.between(1, timeS) - firstLog2S - (double) step / STEPS_A_STOP;
     }
 
+    private static double chanceBetween(double above, double upTo, double tone) {
+        return upTo <= above ? 0 : StandardNormal.below((upTo - tone) / Verdict.USUAL_SPREAD_STOPS)
+                - StandardNormal.below((above - tone) / Verdict.USUAL_SPREAD_STOPS);
+    }
+
     private static double right(double offStops) {
-        return Evidence.chanceBetween(-NextSheet.RIGHT_STOPS, NextSheet.RIGHT_STOPS, offStops);
+        return chanceBetween(-NextSheet.RIGHT_STOPS, NextSheet.RIGHT_STOPS, offStops);
     }
 
     private static double wrongAndJudged(ToneWord word, double offStops, double wantedStops) {
         double above = word.aboveStops() - wantedStops;
         double upTo = word.upToStops() - wantedStops;
-        return Evidence.chanceBetween(above, upTo, offStops) - Evidence.chanceBetween(
+        return chanceBetween(above, upTo, offStops) - chanceBetween(
                 Math.max(above, -NextSheet.RIGHT_STOPS), Math.min(upTo, NextSheet.RIGHT_STOPS), offStops);
     }
 }

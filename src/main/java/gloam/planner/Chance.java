@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.exposure.TrailLimit;
 import gloam.units.StandardNormal;
 
 /**
@@ -20,9 +21,6 @@ final class Chance {
 
     /** A tone so near the one aimed at is the one wished, as brackets and the journal have it. */
     private static final double RIGHT_STOPS = 0.5;
-    /** Standard deviation of a trail limit, see {@link gloam.exposure.TrailLimit}. */
-    private static final double LIMIT_SPREAD_MAG = 0.5;
-
     private static final double STEP = 0.9;
     private static final double LOG_STEP = Math.log(STEP);
     /** The steps in hundredths, down to the last that is more than 0. */
@@ -66,7 +64,7 @@ final class Chance {
      * fainter.
      */
     static double ofTrail(double marginMag) {
-        return marginMag >= 0 ? StandardNormal.below(marginMag / LIMIT_SPREAD_MAG) : 0;
+        return marginMag >= 0 ? StandardNormal.below(marginMag / TrailLimit.SPREAD_MAG) : 0;
     }
 
     /** A chance in whole percent. */

@@ -46,8 +46,8 @@ public final class JournalFile {
     /** Adds a sheet under a new name; creates the file if there is none. */
     public static Added add(Path file, Entry sheet) {
         LockedJournal.checkName(file);
-        JournalSheets.readAgain(file, sheet.identified(name()));
-        return LockedJournal.held(file, true, journal -> addSheet(file, journal, sheet));
+        Entry kept = JournalSheets.readAgain(file, sheet.identified(name()));
+        return LockedJournal.held(file, true, journal -> addSheet(file, journal, kept));
     }
 
     /** Corrects the sheet of a name, changing what was last said of it. */
@@ -68,8 +68,7 @@ public final class JournalFile {
             journal.force(text.torn());
             return new Added(there.get(), !journal.appended(), Optional.empty());
         }
-        Entry named = JournalSheets.readAgain(file, sheet.identified(name())
-                .writtenAt(there.map(gone -> after(gone, sheet)).orElse(sheet.writtenAt())));
+        Entry named = sheet.writtenAt(there.map(gone -> after(gone, sheet)).orElse(sheet.writtenAt()));
         journal.append(text.torn(), Bound.line(JournalLine.of(named)));
         return new Added(named.named(there.map(Entry::id).orElse(sheets.nextNumber())), false,
                 Optional.empty());

@@ -2,6 +2,7 @@ package gloam.store;
 
 import gloam.journal.Entry;
 import gloam.journal.Journal;
+import gloam.journal.Outcome;
 import gloam.units.BadInput;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -31,7 +32,7 @@ final class JournalSheets {
     private final List<Sheet> sheets = new ArrayList<>();
     private final Map<String, Sheet> byLine = new HashMap<>();
     private final Map<String, Sheet> byNumber = new HashMap<>();
-    private final Map<Instant, List<Sheet>> byOpening = new HashMap<>();
+    private final Map<Brief, List<Sheet>> byBrief = new HashMap<>();
     private final FirstForm firstForm = new FirstForm();
     private final List<String> damages = new ArrayList<>();
     private int highest;
@@ -61,6 +62,15 @@ final class JournalSheets {
 
         private static final Comparator<Order> OF_TIME =
                 Comparator.comparing(Order::written).thenComparing(Order::id);
+    }
+
+    /** Some of what a sheet says, at hand without writing its line. */
+    private record Brief(Instant opened, String film, String note, Optional<String> wish, Outcome outcome) {
+
+        static Brief of(Entry entry) {
+            return new Brief(entry.exposed().whole().start(), entry.exposed().film(), entry.note(),
+                    entry.wish(), entry.outcome());
+        }
     }
 
     /** A correction and where it stands; without one the sheet was said again. */
@@ -122,17 +132,13 @@ final class JournalSheets {
 
     /** The sheet that said the same when it was first written. */
     private Optional<Sheet> firstSaid(Entry entry) {
-        return byOpening.getOrDefault(opened(entry), List.of()).stream()
+        return byBrief.getOrDefault(Brief.of(entry), List.of()).stream()
                 .filter(sheet -> says(sheet.first(), entry)).findFirst();
     }
 
     private static boolean says(Entry one, Entry other) {
-        return opened(one).equals(opened(other))
+        return Brief.of(one).equals(Brief.of(other))
                 && JournalLine.of(one).saying().equals(JournalLine.of(other).saying());
-    }
-
-    private static Instant opened(Entry entry) {
-        return entry.exposed().whole().start();
     }
 
     private Sheet counted(Entry entry, Optional<String> number) {
@@ -140,7 +146,7 @@ final class JournalSheets {
         highest = Math.max(highest, whole(free));
         Sheet sheet = new Sheet(free);
         sheets.add(sheet);
-        byOpening.computeIfAbsent(opened(entry), start -> new ArrayList<>()).add(sheet);
+        byBrief.computeIfAbsent(Brief.of(entry), brief -> new ArrayList<>()).add(sheet);
         byNumber.put(free, sheet);
         return sheet;
     }

@@ -17,13 +17,22 @@ import java.util.OptionalDouble;
  *
  * @param generatedAt            when the report was made
  * @param film                   the film's name
- * @param batch                  the one pack or batch whose sheets were used; absent for all
+ * @param batch                  the pack or batch that it is the film of; absent for one not opened yet, and
+ *                               where no sheet has one
  * @param speedOffsetStops       by how many stops it is slower than rated; minus is faster
  * @param exponent               exponent of its reciprocity law; local at 100 s metered if it is no power law
  * @param publishedSpeedOffsetStops the same before any sheet was judged
  * @param publishedExponent      the exponent before any sheet was judged
  * @param correlation            correlation of speed offset and exponent, -1 to 1
  * @param used                   how many sheets were used
+ * @param informative            how many of them say something about the film
+ * @param coveredToS             metered time in seconds up to which the law is backed by sheets or its source
+ * @param packs                  the packs of the sheets used
+ * @param nights                 their nights, and by how much the light of each was off
+ * @param judgeStops             by how many stops tones in words are too light; minus is too dark
+ * @param coldStopsPerDegree     by how many stops a degree of cold makes the film slower; absent until enough
+ *                               sheets at different temperatures show it
+ * @param warnings               what to look into
  * @param leftOut                the sheets not used, with the reason
  * @param contradicted           used sheets that contradict the others
  * @param situations             what the fit changes in three typical lights
@@ -33,7 +42,10 @@ import java.util.OptionalDouble;
 public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional<String> batch,
                                Estimate speedOffsetStops, Estimate exponent,
                                Estimate publishedSpeedOffsetStops,
-                               Estimate publishedExponent, double correlation, int used,
+                               Estimate publishedExponent, double correlation, int used, int informative,
+                               double coveredToS, List<FilmFit.PackSpeed> packs,
+                               List<FilmFit.NightLight> nights, Estimate judgeStops,
+                               Optional<Estimate> coldStopsPerDegree, List<String> warnings,
                                List<FilmFit.LeftOut> leftOut,
                                List<FilmFit.StrayNote> contradicted, List<FitSituationRow> situations,
                                List<UsedRow> sheets, List<CurvePoint> curve) implements Report {
@@ -42,10 +54,14 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     public static JournalFitReport of(Fit answer, Instant now) {
         FilmFit fit = answer.film();
         return new JournalFitReport(new SiteClock(ZoneOffset.UTC).at(now), fit.published().name(),
-                Optional.of(answer.batch()).filter(name -> !name.isEmpty()),
+                fit.packs().stream().map(FilmFit.PackSpeed::pack)
+                        .filter(name -> fit.pack().filter(name::equalsIgnoreCase).isPresent()).findFirst()
+                        .or(fit::pack).filter(name -> !name.isEmpty()),
                 fit.posterior().speedOffsetStops(),
                 fit.posterior().exponent(), fit.prior().speedOffsetStops(), fit.prior().exponent(),
-                fit.posterior().correlation(), fit.used().size(), fit.leftOut(), fit.strayNotes(),
+                fit.posterior().correlation(), fit.used().size(), fit.informative(), fit.coveredToS(),
+                fit.packs(), fit.nights(), fit.judgeStops(), fit.coldStopsPerDegree(),
+                fit.warnings().stream().map(FitWords::of).toList(), fit.leftOut(), fit.strayNotes(),
                 answer.situations().stream().map(FitSituationRow::of).toList(),
                 answer.used().stream().map(UsedRow::of).toList(), answer.curve());
     }
@@ -57,9 +73,9 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
 
     @Override
     public Document document() {
-        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch).orElse("")
-                + ": " + Wording.count(used(), "sheet") + " used, "
-                + leftOut().size() + " left out");
+        Document document = Document.headed("Film " + film() + batch().map(batch -> ", " + batch)
+                .orElse(packs().size() > 1 ? ", a new pack" : "") + ": " + Wording.count(used(), "sheet")
+                + " used, " + leftOut().size() + " left out");
         document.gap();
         document.under(FilmWords.slower(speedOffsetStops()) + " than rated (published "
                 + FilmWords.estimate(publishedSpeedOffsetStops()) + ")");
@@ -69,10 +85,17 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         document.gap();
         document.figure("the fitted curve", () -> JournalCurveDrawing.of(this));
         document.add(situationsTable());
+        if (packs().size() > 1) {
+            document.gap();
+            document.add(packsTable());
+        }
         document.add(sheetsPart());
         document.gap();
         document.text("Spreads are standard deviations; a time lies outside its least and most once in "
-                + "twenty. plan and expose use this film when given --journal.");
+                + "twenty. The fit is trusted to " + Wording.exposure(coveredToS())
+                + " metered. The sheets of "
+                + "a night at a site share the error of its light. plan and expose use this film when given "
+                + "--journal.");
         return document;
     }
 
@@ -90,11 +113,21 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         return table;
     }
 
+    private Table packsTable() {
+        Table table = new Table(Table.words("pack"), Table.numbers("sheets"),
+                Table.numbers("slower", "stops"), Table.numbers("±", "stops"));
+        packs().forEach(one -> table.row(one.pack().isEmpty() ? "not noted" : one.pack(),
+                String.valueOf(one.sheets()), Wording.signed(one.speedOffsetStops().mean(), 2),
+                Wording.number(one.speedOffsetStops().sd(), 2)));
+        return table;
+    }
+
     private Document sheetsPart() {
         Document document = Document.part();
-        if (!contradicted().isEmpty() || !leftOut().isEmpty()) {
+        if (!warnings().isEmpty() || !contradicted().isEmpty() || !leftOut().isEmpty()) {
             document.gap();
         }
+        warnings().forEach(document::under);
         contradicted().forEach(sheet -> document.under("entry " + sheet.id()
                 + " is contradicted by the others in its "
                 + sheet.what() + " (wrong with a chance of " + Wording.percent(sheet.chance())
@@ -127,17 +160,19 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
      * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there
      *                        is no bound
      * @param toneUpToStops   lightest one; absent if there is no bound
-     * @param expectedToneStops its tone as the fitted film predicts it, in stops from the mid-tone
+     * @param expectedToneStops its tone as the fitted film of its pack has it in the light as computed, in
+     *                        stops from the mid-tone
+     * @param informative     whether it says anything about the film
      */
     public record UsedRow(String id, double meteredS, double openS, String tone,
             OptionalDouble toneAboveStops,
-                          OptionalDouble toneUpToStops, Estimate expectedToneStops) {
+                          OptionalDouble toneUpToStops, Estimate expectedToneStops, boolean informative) {
 
         static UsedRow of(Fit.Judged judged) {
             FilmFit.UsedSheet sheet = judged.sheet();
             return new UsedRow(sheet.entry().id(), sheet.meteredS(), sheet.entry().exposed().openS(),
                     SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(),
-                    sheet.toneStops());
+                    sheet.toneStops(), sheet.informative());
         }
     }
 }

@@ -4,26 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class EvidenceTest {
 
     @Test
-    void normalDistributionIsThatOfTheTables() {
-        // Abramowitz and Stegun 1964, table 26.1; the error function used is good to 1.5e-7
-        assertEquals(0.841344746, Evidence.normalBelow(1), 2e-7);
-        assertEquals(0.977249868, Evidence.normalBelow(2), 2e-7);
-        assertEquals(0.158655254, Evidence.normalBelow(-1), 2e-7);
-        assertEquals(0.5, Evidence.normalBelow(0), 2e-7);
-        assertEquals(1, Evidence.normalBelow(Double.POSITIVE_INFINITY));
-    }
-
-    @Test
     void wordsShareOutAllTones() {
         for (double tone = -8; tone < 5; tone += 0.37) {
-            double reckoned = tone;
+            double computed = tone;
+            // the normal distribution is read off a table good to 1.2e-7
             assertEquals(1, Arrays.stream(ToneWord.values())
-                    .mapToDouble(word -> Evidence.chance(word, reckoned)).sum(), 1e-9);
+                    .mapToDouble(word -> Evidence.of(word).likelihood(computed)).sum(), 1e-6);
         }
         for (int i = 1; i < ToneWord.values().length; i++) {
             assertEquals(ToneWord.values()[i - 1].upToStops(), ToneWord.values()[i].aboveStops());
@@ -32,23 +24,46 @@ class EvidenceTest {
 
     @Test
     void aToneWellInsideAWordIsGivenThatWord() {
-        // half a stop either way at a standard deviation of 0.6: 2 Φ(0.8333) - 1 = 0.5953 by the same table
-        assertEquals(0.5953, Evidence.chance(ToneWord.MIDDLE, 0), 1e-4);
+        // half a stop either way at a standard deviation of 0.45: 2 Φ(1.1111) - 1 = 0.7335 (Abramowitz and
+        // Stegun 1964, table 26.1), in nineteen of twenty notes, and a sixth of the twentieth
+        assertEquals(0.95 * 0.7335 + 0.05 / 6, Evidence.of(ToneWord.MIDDLE).likelihood(0), 1e-4);
     }
 
     @Test
     void aBlankSheetSaysOnlyThatTheToneIsBelowTheFirstBound() {
-        double faint = Evidence.chance(ToneWord.BLACK, -6);
-        assertEquals(1, faint, 1e-6);
-        assertEquals(faint, Evidence.chance(ToneWord.BLACK, -9), 1e-6);
-        assertTrue(Evidence.chance(ToneWord.BLACK, -1) < 0.001);
+        Evidence blank = Evidence.of(ToneWord.BLACK);
+        assertEquals(blank.likelihood(-6), blank.likelihood(-9), 1e-6);
+        assertTrue(blank.likelihood(-1) < 0.01);
+    }
+
+    @Test
+    void theFaintestStarNoticedIsALowerBound() {
+        Evidence seen = Evidence.ofFaintest(6);
+        assertEquals(seen.likelihood(9), seen.likelihood(12), 1e-6);
+        assertTrue(seen.likelihood(4) < 0.1 * seen.likelihood(6.5));
     }
 
     @Test
     void nothingIsEverRuledOut() {
-        Evidence evidence = Evidence.of(ToneWord.WHITE, new double[] {-10, 2.5});
-        assertTrue(evidence.of(0) > 0);
-        assertTrue(evidence.strayOn(0) > 0.99);
-        assertTrue(evidence.strayOn(1) < 0.02);
+        Evidence white = Evidence.of(ToneWord.WHITE);
+        assertTrue(white.likelihood(-10) > 0);
+        assertTrue(white.strayChance(-10) > 0.99);
+        assertTrue(white.strayChance(2.5) < 0.02);
+    }
+
+    /** The slope by differences of the likelihood; the curvature of sound notes alone is never negative. */
+    @Test
+    void slopesAreThoseOfTheLikelihood() {
+        for (Evidence evidence : List.of(Evidence.of(ToneWord.DARK), Evidence.of(ToneWord.BLACK),
+                Evidence.of(ToneWord.WHITE), Evidence.ofTone(-0.7, 0.3), Evidence.ofFaintest(1))) {
+            for (double value = -3; value < 3; value += 0.31) {
+                Evidence.Slope slope = evidence.slope(value);
+                assertEquals(Math.log(evidence.likelihood(value)), slope.log(), 1e-12);
+                double byDifferences = Math.log(evidence.likelihood(value + 0.01)
+                        / evidence.likelihood(value - 0.01)) / 0.02;
+                assertEquals(byDifferences, slope.gradient(), 0.01 * (1 + Math.abs(byDifferences)));
+                assertTrue(slope.curvature() >= 0);
+            }
+        }
     }
 }

@@ -27,12 +27,13 @@ class FilmFitTest {
     void withoutSheetsTheFilmIsThePublishedOne() {
         FilmFit fit = FilmFit.of(FILM, List.of());
         assertSame(FILM, fit.film());
-        assertEquals(0, fit.posterior().speedOffsetStops().mean(), 1e-9);
-        // the prior's own standard deviation, the grid reaching four of them either way
-        assertEquals(0.5, fit.posterior().speedOffsetStops().sd(), 0.002);
-        // mean of a log-normal: 0.3 exp(0.35²/2); the cut at an exponent of 2 takes a three-thousandth part
-        assertEquals(1 + 0.3 * Math.exp(0.35 * 0.35 / 2), fit.posterior().exponent().mean(), 0.002);
+        assertEquals(0, fit.posterior().speedOffsetStops().mean(), 1e-4);
+        // the film's own 0.3 and, of variance twice its scale's, a t distribution of four degrees of freedom
+        assertEquals(Math.sqrt(0.3 * 0.3 + 2 * 0.35 * 0.35), fit.prior().speedOffsetStops().sd(), 0.03);
+        // the published law is what is to be expected
+        assertEquals(1.3, fit.posterior().exponent().mean(), 0.002);
         assertEquals(0, fit.posterior().correlation(), 0.01);
+        Situation.typical(fit).forEach(light -> assertEquals(light.publishedS(), light.fittedS()));
     }
 
     @Test
@@ -70,8 +71,122 @@ class FilmFitTest {
                 List.of(sheet(1, PUBLISHED_S / 200, Sheets.judged(ToneWord.BLACK)))).posterior();
         assertTrue(blank.speedOffsetStops().mean() > 0.3, "a blank sheet where a mid-tone was published");
         // seven stops below the mid-tone black is what was to be expected, and tells next to nothing
-        assertEquals(0, expected.speedOffsetStops().mean(), 0.01);
-        assertEquals(0.5, expected.speedOffsetStops().sd(), 0.01);
+        Estimate before = Posterior.prior(new FilmGrid(FILM)).speedOffsetStops();
+        assertEquals(0, expected.speedOffsetStops().mean(), 0.03);
+        assertEquals(before.sd(), expected.speedOffsetStops().sd(), 0.03);
+    }
+
+    @Test
+    void aSheetThatTellsNothingLeavesTheFilmAsItWas() {
+        Entry blank = Sheets.steady("1", FILM, 700_000, 3600, Sheets.judged(ToneWord.BLACK));
+        FilmFit fit = FilmFit.of(FILM, List.of(blank));
+        assertEquals(0, fit.informative());
+        assertSame(FILM, fit.film());
+        assertEquals(FILM.reciprocity().coveredToS(), fit.coveredToS());
+        List<Entry> others = new ArrayList<>(sheets(ToneWord.DARK, 3));
+        others.add(blank);
+        // trusted only as far as sheets have shown something
+        assertEquals(300, FilmFit.of(FILM, others).coveredToS(), 1e-6);
+    }
+
+    /**
+     * Sheets of one night share the error of its light, so that they teach less than those of as many nights.
+     */
+    @Test
+    void fourSheetsOfOneNightTeachLessThanFourNights() {
+        List<Entry> one = sheets(ToneWord.MIDDLE, 4);
+        List<Entry> four = new ArrayList<>();
+        one.forEach(sheet -> four.add(Sheets.moved(sheet, "", four.size())));
+        double spread = spreadStops(one);
+        assertTrue(spreadStops(four) < 0.85 * spread, spreadStops(four) + " and " + spread);
+    }
+
+    @Test
+    void packsHaveSpeedsOfTheirOwnWithinOneLaw() {
+        List<Entry> sheets = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            sheets.add(Sheets.moved(sheet(i, PUBLISHED_S, Sheets.judged(i % 2 == 0 ? ToneWord.VERY_DARK
+                    : ToneWord.MIDDLE)), i % 2 == 0 ? "old" : "new", i / 2));
+        }
+        FilmFit old = FilmFit.of(FILM, sheets, Optional.of("Old"));
+        FilmFit fresh = FilmFit.of(FILM, sheets, Optional.of("new"));
+        FilmFit unopened = FilmFit.of(FILM, sheets);
+        assertTrue(old.posterior().speedOffsetStops().mean() > fresh.posterior().speedOffsetStops().mean()
+                + 0.8);
+        assertTrue(unopened.posterior().speedOffsetStops().sd()
+                > fresh.posterior().speedOffsetStops().sd() + 0.05);
+        assertEquals(Optional.empty(), unopened.pack());
+        // the same packs, whichever is asked for: Laplace's approximation is less good in the tails of the t
+        // distribution, where packs so far apart lie
+        for (FilmFit fit : List.of(old, fresh, unopened)) {
+            assertEquals(old.posterior().speedOffsetStops().mean(),
+                    fit.packs().get(0).speedOffsetStops().mean(), 0.15);
+            assertEquals(old.posterior().speedOffsetStops().sd(), fit.packs().get(0).speedOffsetStops().sd(),
+                    0.1);
+            assertTrue(fit.warnings().stream().anyMatch(FitWarning.PacksApart.class::isInstance));
+        }
+    }
+
+    @Test
+    void aJudgeOffOrAFarFilmIsWarnedOf() {
+        assertTrue(warned(nights(ToneWord.LIGHT), FitWarning.FarFromPublished.class));
+        assertTrue(!warned(nights(ToneWord.MIDDLE), FitWarning.FarFromPublished.class));
+        List<Entry> contradicting = new ArrayList<>(nights(ToneWord.LIGHT));
+        for (int i = 0; i < 4; i++) {
+            contradicting.add(Sheets.moved(sheet(10 + i, PUBLISHED_S, Sheets.measured(0, 0.2)), "", i));
+        }
+        assertTrue(warned(contradicting, FitWarning.JudgeOff.class));
+        assertTrue(!warned(contradicting, FitWarning.FarFromPublished.class),
+                "measured tones tell them apart");
+    }
+
+    @Test
+    void aNightWhoseLightWasOffIsNamed() {
+        List<Entry> sheets = new ArrayList<>();
+        for (int night = 0; night < 4; night++) {
+            for (int sheet = 0; sheet < 4; sheet++) {
+                sheets.add(Sheets.moved(sheet(4 * night + sheet, PUBLISHED_S, Sheets.judged(night == 2
+                        ? ToneWord.LIGHT : ToneWord.MIDDLE)), "", night));
+            }
+        }
+        List<FitWarning> warnings = FilmFit.of(FILM, sheets).warnings();
+        assertEquals(1, warnings.size(), warnings.toString());
+        FilmFit.NightLight night = ((FitWarning.LightOff) warnings.get(0)).night();
+        assertEquals("2027-02-10", night.evening().toString());
+        assertTrue(night.lightStops().mean() > 0.3);
+    }
+
+    /** Ten degrees colder and 0.3 stop darker in every night. */
+    @Test
+    void coldShowsOnceThereAreSheetsEnough() {
+        List<Entry> sheets = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            Entry sheet = Sheets.moved(sheet(i, PUBLISHED_S, Sheets.measured(i % 2 == 0 ? 0 : -0.4, 0.2)), "",
+                    i / 2);
+            sheets.add(Sheets.at(i % 2 == 0 ? 12 : 2, sheet));
+        }
+        assertEquals(Optional.empty(), FilmFit.of(FILM, sheets.subList(0, 7)).coldStopsPerDegree());
+        // 0.4 stop of tone at an exponent of 1.3 in ten degrees
+        assertEquals(0.03, FilmFit.of(FILM, sheets).coldStopsPerDegree().orElseThrow().mean(), 0.012);
+    }
+
+    private static double spreadStops(List<Entry> sheets) {
+        return SteadyLight.of(FilmFit.of(FILM, sheets).posterior(), 300, 0).times().spreadStops();
+    }
+
+    /** Eight nights in lights from dusk to dark, each sheet open for the published time. */
+    private static List<Entry> nights(ToneWord word) {
+        List<Entry> sheets = new ArrayList<>();
+        for (int night = 0; night < 8; night++) {
+            double meteredS = 10 * Math.pow(2, night);
+            sheets.add(Sheets.moved(Sheets.steady(String.valueOf(night), FILM, meteredS,
+                    FILM.reciprocity().correctedS(meteredS), Sheets.judged(word)), "", night));
+        }
+        return sheets;
+    }
+
+    private static boolean warned(List<Entry> sheets, Class<? extends FitWarning> kind) {
+        return FilmFit.of(FILM, sheets).warnings().stream().anyMatch(kind::isInstance);
     }
 
     @Test
@@ -104,8 +219,9 @@ class FilmFitTest {
         double limitMag = publishedLimitMag();
         double fainter = speedWithFaintest(limitMag + 0.7);
         double brighter = speedWithFaintest(limitMag - 0.7);
-        assertTrue(brighter - fainter > 0.2, "a film that shows only bright stars is slower: " + brighter
-                + ", " + fainter);
+        assertTrue(fainter < -0.1, "a film that shows faint stars is fast: " + fainter);
+        // bright ones are a lower bound and say next to nothing: fainter ones may have been passed over
+        assertEquals(0, brighter, 0.12);
     }
 
     @Test

@@ -31,7 +31,7 @@ class FilmGridTest {
                 .mapToObj(step -> dusk.illuminanceLx(START.plusSeconds(300L * step))).toList());
         FilmGrid grid = new FilmGrid(FILM);
         double[] tones = grid.toneStops(List.of(opening));
-        for (int film = 0; film < grid.size(); film += 997) {
+        for (int film = 0; film < grid.size(); film += 97) {
             double engine = ExposureEngine.toneStops(ExposureEngine.progress(grid.film(film), dusk,
                     TWO_HOURS));
             // a fiftieth of a stop: the light is taken as exponential between the moments known
@@ -45,15 +45,15 @@ class FilmGridTest {
         Opening again = new Opening(Interval.lasting(START.plusSeconds(10_000), Duration.ofHours(2)),
                 List.of(3e-6));
         FilmGrid grid = new FilmGrid(FILM);
-        double once = grid.toneStops(List.of(steady))[5000];
-        assertEquals(once + 1, grid.toneStops(List.of(steady, again))[5000], 1e-9);
+        double once = grid.toneStops(List.of(steady))[800];
+        assertEquals(once + 1, grid.toneStops(List.of(steady, again))[800], 1e-9);
     }
 
     @Test
     void timesAreThoseOfItsFilms() {
         FilmGrid grid = new FilmGrid(FILM);
         double[] log2 = grid.log2CorrectedS(300);
-        for (int film = 0; film < grid.size(); film += 997) {
+        for (int film = 0; film < grid.size(); film += 97) {
             FilmStock one = grid.film(film);
             double ownMeteredS = 300 * one.midToneLxS() / FILM.midToneLxS();
             assertEquals(one.reciprocity().correctedS(ownMeteredS), Math.pow(2, log2[film]),

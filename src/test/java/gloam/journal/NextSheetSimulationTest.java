@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.gear.FNumber;
 import gloam.units.Stops;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import java.util.stream.LongStream;
@@ -36,13 +37,13 @@ class NextSheetSimulationTest {
                 14 * 3600, 0);
         for (int sheet = 1; sheet < MOST_SHEETS; sheet++) {
             double openS = new NextSheet(posterior, wanted).likeliestS();
-            ToneWord word = film.verdict(METERED_S, openS);
+            ToneWord word = film.verdict("A", 0, METERED_S, openS);
             if (word == ToneWord.MIDDLE) {
                 return sheet;
             }
             Entry entry = Sheets.steady("1", Simulation.PUBLISHED, METERED_S, openS, Sheets.judged(word));
-            posterior = posterior.with(Evidence.of(word,
-                    posterior.grid().toneStops(entry.exposed().openings())));
+            posterior = posterior.with(Arrays.stream(posterior.grid().toneStops(entry.exposed().openings()))
+                    .map(Evidence.of(word).blurred(TimeSpread.LIGHT_STOPS)::likelihood).toArray());
         }
         return MOST_SHEETS;
     }
@@ -64,7 +65,7 @@ class NextSheetSimulationTest {
         for (int sheet = 1; sheet < MOST_SHEETS; sheet++) {
             double openS = Simulation.publishedS(METERED_S)
                     * Stops.factor(stops.get((sheet - 1) % stops.size()));
-            if (film.verdict(METERED_S, openS) == ToneWord.MIDDLE) {
+            if (film.verdict("A", 0, METERED_S, openS) == ToneWord.MIDDLE) {
                 return sheet;
             }
         }
@@ -75,7 +76,7 @@ class NextSheetSimulationTest {
     private static int sheetsFeelingTheWay(Simulation film) {
         double openS = Simulation.publishedS(METERED_S);
         for (int sheet = 1; sheet < MOST_SHEETS; sheet++) {
-            ToneWord word = film.verdict(METERED_S, openS);
+            ToneWord word = film.verdict("A", 0, METERED_S, openS);
             if (word == ToneWord.MIDDLE) {
                 return sheet;
             }

@@ -10,7 +10,6 @@ import gloam.film.Reciprocity;
 import gloam.gear.FNumber;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class NextSheetTest {
@@ -72,11 +71,11 @@ class NextSheetTest {
         double chances = 0;
         double variance = 0;
         for (ToneWord word : ToneWord.values()) {
-            Evidence evidence = Evidence.of(word, tones);
-            double chance = IntStream.range(0, tones.length)
-                    .mapToDouble(film -> PRIOR.weight(film) * evidence.of(film)).sum();
+            Evidence evidence = Evidence.of(word).blurred(TimeSpread.LIGHT_STOPS);
+            double[] likelihoods = Arrays.stream(tones).map(evidence::likelihood).toArray();
+            double chance = PRIOR.mean(likelihoods);
             chances += chance;
-            variance += chance * Math.pow(PRIOR.with(evidence).estimate(log2Times).sd(), 2);
+            variance += chance * Math.pow(PRIOR.with(likelihoods).estimate(log2Times).sd(), 2);
         }
         assertEquals(1, chances, 1e-9, "some verdict there will be");
         assertEquals(Math.sqrt(variance), sheet.spreadAfterStops(), 1e-9);
@@ -86,11 +85,9 @@ class NextSheetTest {
     void knownFilmsAreRightAsOftenAsSkyAndEyeAllow() {
         Posterior known = PRIOR;
         for (int sheet = 0; sheet < 40; sheet++) {
-            known = known.with(Evidence.of(new Verdict.InStops(0, 0.1),
-                    Sheets.steady("", FILM, 256, Math.pow(256, 1.3), Sheets.judged(ToneWord.MIDDLE)).exposed()
-                    .openings()
-                            .stream().map(opening -> PRIOR.grid().toneStops(List.of(opening))).findFirst()
-                            .orElseThrow()));
+            known = known.with(Arrays.stream(PRIOR.grid().toneStops(Sheets.steady("", FILM, 256,
+                    Math.pow(256, 1.3), Sheets.judged(ToneWord.MIDDLE)).exposed().openings()))
+                    .map(Evidence.ofTone(0, 0.1)::likelihood).toArray());
         }
         // 2 Φ(0.5 / 0.6) - 1 = 0.595 (Abramowitz and Stegun, table 26.1), a little less for steps of a third
         // of a stop

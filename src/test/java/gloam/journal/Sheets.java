@@ -30,6 +30,24 @@ public final class Sheets {
                 List.of(new Opening(open, List.of(film.midToneLxS() / meteredS)))), outcome);
     }
 
+    /** The same sheet from a pack, exposed so many nights later. */
+    public static Entry moved(Entry entry, String pack, int nights) {
+        Exposed was = entry.exposed();
+        List<Opening> openings = was.openings().stream().map(opening -> new Opening(Interval.lasting(
+                opening.open().start().plus(Duration.ofDays(nights)), opening.open().lasts()),
+                opening.illuminancesLx())).toList();
+        return entry(entry.id(), new Exposed(was.film(), pack, was.place(), was.aim(), was.lens(), openings,
+                was.measured(), was.stars(), was.temperatureC()), entry.outcome());
+    }
+
+    /** The same sheet at a temperature. */
+    public static Entry at(double temperatureC, Entry entry) {
+        Exposed was = entry.exposed();
+        return entry(entry.id(), new Exposed(was.film(), was.batch(), was.place(), was.aim(), was.lens(),
+                was.openings(), was.measured(), was.stars(), OptionalDouble.of(temperatureC)),
+                entry.outcome());
+    }
+
     /** An entry written when nobody looks. */
     public static Entry entry(String id, Exposed exposed, Outcome outcome) {
         return new Entry(Instant.EPOCH, exposed, outcome, "", Optional.empty()).named(id);
