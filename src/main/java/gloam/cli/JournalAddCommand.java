@@ -7,14 +7,20 @@ import gloam.journal.Outcome;
 import gloam.store.Input;
 import gloam.store.JournalFile;
 import gloam.store.PageFile;
+import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
 import gloam.units.Range;
 import gloam.view.JournalAddedReport;
 import gloam.view.JournalPageReport;
+import gloam.view.JournalPageReport.HandedRow;
+import gloam.view.JournalPageReport.LeftRow;
 import gloam.view.Report;
 import java.nio.file.Files;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -32,7 +38,7 @@ final class JournalAddCommand extends ReportingCommand {
     private final JournalOptions journal = group(new JournalOptions());
 
     private final Option<String> corrects = option("--corrects", "ENTRY", String.class,
-            "The entry that this one replaces; what is not given is kept.");
+            "The entry to correct; what is not given is kept.");
 
     private final Option<Boolean> withdraw = flag("--withdraw",
             "Remove the corrected sheet from the journal.");
@@ -44,6 +50,9 @@ final class JournalAddCommand extends ReportingCommand {
 
     private final Option<Input> fromPage = input("--from-page", "FILE",
             "What the page of a timetable hands over: its sheets; needs --trip.");
+
+    private final Option<LocalDate> night = option("--night", "DATE", LocalDate.class,
+            "With --plan alone: evening of the night (default: the last begun).");
 
     private final SheetOptions sheet = group(new SheetOptions());
 
@@ -69,6 +78,12 @@ final class JournalAddCommand extends ReportingCommand {
         if (fromPage.given()) {
             return handedOver(session, FromOption.of("--from-page", () -> PageFile.read(fromPage.get())));
         }
+        if (sheet.ofANight() && !corrects.given()) {
+            return walked(session);
+        }
+        if (night.given()) {
+            throw new BadInput("--night is for all sheets of a night; give --plan FILE without --sheet");
+        }
         if (sheet.given() || corrects.given()) {
             return added(session);
         }
@@ -92,10 +107,9 @@ final class JournalAddCommand extends ReportingCommand {
             throw new BadInput("--from-page adds several sheets; say afterwards with --corrects ENTRY what "
                     + "holds of one");
         }
-        List<Entry> entries = page.exposed().stream().map(done -> new Entry("",
-                session.now().truncatedTo(ChronoUnit.SECONDS), Optional.empty(), false,
-                sheet.exposed(session, done.sheet()), UNKNOWN, done.note(),
-                Optional.of(done.sheet().wish()))).toList();
+        List<Entry> entries = page.exposed().stream().map(done -> new Entry(
+                session.now().truncatedTo(ChronoUnit.SECONDS), sheet.exposed(session, done.sheet()), UNKNOWN,
+                done.note(), Optional.of(done.sheet().wish()))).toList();
         List<Input> others = inputs();
         others.remove(journal.input());
         FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
@@ -111,13 +125,52 @@ final class JournalAddCommand extends ReportingCommand {
                         () -> JournalFile.add(journal.file(), entry)))).toList());
     }
 
+    /** Adds the sheets of a planned night as they are answered; those in the journal are not asked for. */
+    private Report walked(Session session) {
+        Terminal terminal = session.answers().orElseThrow(() -> new BadInput(
+                "--plan FILE and --sheet N go together; give both, or answer on a terminal"));
+        if (!sheet.anyGiven("--trip")) {
+            new Questions(terminal, this).ask(JournalQuestions.trip(sheet));
+        }
+        sheet.trip();
+        List<PlannedSheet> all = NightWalk.night(sheet.nights(), night.value(), session.now());
+        List<Input> others = inputs();
+        others.remove(journal.input());
+        FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
+        refuseFormats(JournalPageReport.of(journal.file().toString(), List.of(), List.of(), session.now()));
+        Map<PlannedSheet, Entry> there = new LinkedHashMap<>();
+        if (Files.exists(journal.file())) {
+            Journal known = journal.read(this::note);
+            all.forEach(planned -> known.exposedFor(planned.wish(), planned.open())
+                    .ifPresent(entry -> there.put(planned, entry)));
+        }
+        there.forEach((planned, entry) -> note("sheet " + planned.sheet() + ", " + planned.wish()
+                + ", is in the journal as entry " + entry.id()));
+        NightWalk.Walked<JournalFile.Added> walked = new NightWalk(terminal, this, sheet).through(all.stream()
+                .filter(planned -> !there.containsKey(planned)).toList(), () -> addedNow(session));
+        walked.problems().forEach(this::note);
+        if (walked.added().isEmpty() && !walked.problems().isEmpty()) {
+            throw new BadInput(walked.problems());
+        }
+        return JournalPageReport.of(journal.file().toString(), walked.added().entrySet().stream()
+                .map(one -> HandedRow.of(one.getKey().sheet(), one.getKey().wish(), one.getValue().entry(),
+                        one.getValue().already(), Optional.empty())).toList(), walked.left().stream()
+                .map(planned -> new LeftRow(planned.sheet(), planned.wish(), "not exposed", "")).toList(),
+                session.now());
+    }
+
+    private JournalFile.Added addedNow(Session session) {
+        Entry entry = entry(session, Optional.empty());
+        return FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry));
+    }
+
     private Report pageReport(Session session, PageFile.HandedOver page, List<JournalFile.Added> added) {
         return JournalPageReport.of(journal.file().toString(), IntStream.range(0, added.size())
-                .mapToObj(i -> JournalPageReport.HandedRow.of(page.exposed().get(i).sheet().sheet(),
+                .mapToObj(i -> HandedRow.of(page.exposed().get(i).sheet().sheet(),
                         page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already(),
                         added.get(i).before()))
                         .toList(),
-                page.left().stream().map(left -> new JournalPageReport.LeftRow(left.sheet(), left.wish(),
+                page.left().stream().map(left -> new LeftRow(left.sheet(), left.wish(),
                         left.why(), left.note().orElse(""))).toList(), session.now());
     }
 
@@ -132,7 +185,7 @@ final class JournalAddCommand extends ReportingCommand {
         FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
         return report(session, FromOption.of("--journal", () -> before.isEmpty()
                 ? JournalFile.add(journal.file(), entry)
-                : JournalFile.correct(journal.file(), corrects.get(),
+                : JournalFile.correct(journal.file(), before.get().identity(),
                 last -> entry(session, Optional.of(last)))));
     }
 
@@ -142,12 +195,20 @@ final class JournalAddCommand extends ReportingCommand {
         if (correction.filter(Correction::withdrawn).isPresent() && !withdraw.given()) {
             throw new BadInput("that sheet was withdrawn; bring it back with --clear withdraw (--corrects)");
         }
-        return new Entry("", session.now().truncatedTo(ChronoUnit.SECONDS), corrects.value(),
-                withdraw.given(), sheet.exposed(session, correction),
+        return new Entry(before.map(Entry::id).orElse(""), before.map(Entry::identity).orElse(""),
+                session.now().truncatedTo(ChronoUnit.SECONDS), withdraw.given(),
+                sheet.exposed(session, correction),
                 outcome.outcome(correction.map(Correction::outcome).orElse(UNKNOWN)),
                 note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""),
-                wish.value().map(String::strip).or(sheet::wish)
-                        .or(() -> correction.flatMap(Correction::wish)));
+                wish.value().map(String::strip).or(() -> sheet.planned().map(PlannedSheet::wish))
+                        .or(() -> correction.flatMap(Correction::wish)),
+                plannedTone(before),
+                before.flatMap(Entry::picture));
+    }
+
+    private OptionalDouble plannedTone(Optional<Entry> before) {
+        return sheet.planned().map(PlannedSheet::toneStops)
+                .or(() -> before.map(Entry::plannedToneStops)).orElse(OptionalDouble.empty());
     }
 
     private Report report(Session session, JournalFile.Added added) {

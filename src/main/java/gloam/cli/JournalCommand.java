@@ -17,7 +17,8 @@ final class JournalCommand extends Command {
                 .commandLine(new JournalAddCommand(session), new JournalListCommand(session),
                 new JournalFitCommand(session), new JournalNextCommand(session),
                 new JournalStatsCommand(session),
-                new JournalExportCommand(session), new JournalGuideCommand(session));
+                new JournalExportCommand(session), new JournalJoinCommand(), new JournalRepairCommand(),
+                new JournalGuideCommand(session));
     }
 
     @Override

@@ -35,12 +35,11 @@ final class JournalQuestions {
     /** Asks for what of a sheet and its outcome was not given. */
     static void ask(Questions questions, SheetOptions sheet, OutcomeOptions outcome) {
         if (!sheet.placedDirectly()) {
-            questions.ask(new Question("--trip", "Trip file, for site, film and camera: ",
-                    answer -> sheet.checkSite()));
+            questions.ask(trip(sheet));
         }
         questions.ask(new Question("--plan", "Plan saved as JSON: "));
         if (sheet.anyGiven("--plan")) {
-            questions.ask(new Question("--sheet", "  sheet of the plan: ", answer -> sheet.checkPlanned()));
+            questions.ask(new Question("--sheet", "  sheet of the plan: ", answer -> sheet.planned()));
         }
         if (sheet.anyGiven("--trip")) {
             questions.ask(new Question("--site", "Site of the trip: ", answer -> sheet.checkSite()));
@@ -53,6 +52,12 @@ final class JournalQuestions {
             questions.ask(TONE);
         }
         OUTCOME.forEach(questions::ask);
+    }
+
+    /** Asks for the trip file. */
+    static Question trip(SheetOptions sheet) {
+        return new Question("--trip", "Trip file, for site, film and camera: ",
+                answer -> sheet.checkSite());
     }
 
     private static Question number(String option, String text, Range range) {

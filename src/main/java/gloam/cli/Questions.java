@@ -149,6 +149,16 @@ final class Questions {
                 withAnswers(List.of("the input ended before the last question; nothing was written")));
     }
 
+    /** Takes away what was answered, so that the same can be asked of something else. */
+    void forget() {
+        answers.keySet().forEach(name -> forget(options.named(name).orElseThrow()));
+        answers.clear();
+    }
+
+    private static <V> void forget(Option<V> option) {
+        option.leaveOut(Optional.empty());
+    }
+
     /** A refusal that gives the answers back, as options of a command line. */
     private BadInput withAnswers(List<String> problems) {
         List<String> all = new ArrayList<>(problems);

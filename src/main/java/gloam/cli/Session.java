@@ -28,6 +28,7 @@ public final class Session {
     private final Supplier<StarCatalogue> stars;
     private final Map<String, String> environment;
     private final Supplier<Optional<Terminal>> terminal;
+    private final Supplier<Optional<Terminal>> answers;
     private Optional<CompletableFuture<Ephemeris>> reading = Optional.empty();
 
     /**
@@ -35,12 +36,14 @@ public final class Session {
      */
     public Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
                    Map<String, String> environment) {
-        this(clock, ephemeris, stars, environment, Optional::empty);
+        this(clock, ephemeris, stars, environment, Optional::empty, Optional::empty);
     }
 
     private Session(Clock clock, Supplier<Ephemeris> ephemeris, Supplier<StarCatalogue> stars,
-                    Map<String, String> environment, Supplier<Optional<Terminal>> terminal) {
+                    Map<String, String> environment, Supplier<Optional<Terminal>> terminal,
+                    Supplier<Optional<Terminal>> answers) {
         this.terminal = terminal;
+        this.answers = answers;
         this.clock = clock;
         this.ephemeris = ephemeris;
         this.stars = stars;
@@ -50,12 +53,13 @@ public final class Session {
     /** A session with the data in the jar, and with the terminal if there is one. */
     public static Session real(Clock clock, Map<String, String> environment) {
         return new Session(clock, OrekitEphemeris::builtIn, StarCatalogue::builtIn, environment,
-                Session::console);
+                Session::console, () -> console().or(() -> Optional.of(UserConsole::piped)));
     }
 
     /** The same session with a terminal that answers questions. */
     Session at(Terminal answering) {
-        return new Session(clock, ephemeris, stars, environment, () -> Optional.of(answering));
+        return new Session(clock, ephemeris, stars, environment, () -> Optional.of(answering),
+                () -> Optional.of(answering));
     }
 
     private static Optional<Terminal> console() {
@@ -65,7 +69,7 @@ public final class Session {
     /** The same session with the user's own data in place of those in the jar. */
     Session with(SkyDataOptions own) {
         Ephemeris given = own.over(OrekitEphemeris.builtIn());
-        return new Session(clock, () -> given, stars, environment, terminal);
+        return new Session(clock, () -> given, stars, environment, terminal, answers);
     }
 
     Instant now() {
@@ -99,6 +103,11 @@ public final class Session {
     /** The terminal to ask questions on, if there is one. */
     Optional<Terminal> terminal() {
         return terminal.get();
+    }
+
+    /** Who answers questions: the terminal, else what is piped to standard input. */
+    Optional<Terminal> answers() {
+        return answers.get();
     }
 
     /** Shows the progress of a computation on the terminal, if there is one. */

@@ -35,7 +35,7 @@ final class SheetOptions extends OptionGroup {
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
 
     private final Option<Integer> sheet = option("--sheet", "N", Integer.class,
-            "Number of the sheet in the plan.");
+            "Number of the sheet in the plan (default: asks for all of a night).");
 
     private final Option<List<TimedOpening>> opened = repeated("--open", "OPENING", TimedOpening.class,
             "Opening, e.g. 2027-02-08T21:00/40m (default: the plan's). Repeatable.");
@@ -105,9 +105,20 @@ final class SheetOptions extends OptionGroup {
                 .or(() -> known.map(Exposed::temperatureC)).orElse(OptionalDouble.empty()));
     }
 
-    /** The wish that the planned sheet serves, if there is a plan. */
-    Optional<String> wish() {
-        return planned().map(PlannedSheet::wish);
+    /** Whether a plan is given without one of its sheets: all of a night are meant. */
+    boolean ofANight() {
+        return plan.given() && !sheet.given() && !anyGiven("--open", "--azimuth", "--altitude");
+    }
+
+    /** The nights of the plan with their sheets. */
+    List<PlanFile.PlannedNight> nights() {
+        return FromOption.of("--plan", () -> PlanFile.nights(plan.get()));
+    }
+
+    /** The trip, which a plan needs. */
+    Trip trip() {
+        return place.trip().orElseThrow(() ->
+                new BadInput("a plan holds neither site nor camera; add --trip FILE"));
     }
 
     /** Whether a place is given without a trip. */
@@ -118,11 +129,6 @@ final class SheetOptions extends OptionGroup {
     /** Refuses a trip or a site of it that cannot be had. */
     void checkSite() {
         place.trip();
-    }
-
-    /** Refuses a sheet that the plan does not have. */
-    void checkPlanned() {
-        planned();
     }
 
     /**
@@ -146,7 +152,8 @@ final class SheetOptions extends OptionGroup {
         }
     }
 
-    private Optional<PlannedSheet> planned() {
+    /** The sheet of the plan, if one is given; refused if the plan does not have it. */
+    Optional<PlannedSheet> planned() {
         if (plan.given() != sheet.given()) {
             throw new BadInput("--plan FILE and --sheet N go together; give both");
         }
@@ -155,8 +162,8 @@ final class SheetOptions extends OptionGroup {
 
     private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned,
             Optional<Exposed> known) {
-        if (trip.isEmpty() && planned.isPresent()) {
-            throw new BadInput("a plan holds neither site nor camera; add --trip FILE");
+        if (planned.isPresent()) {
+            trip();
         }
         if (!place.given() && (skyMagArcsec2.given() || known.isPresent())) {
             return Optional.empty();

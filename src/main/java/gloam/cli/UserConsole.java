@@ -3,6 +3,7 @@ package gloam.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.Console;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -32,10 +33,19 @@ final class UserConsole {
 
     /** The answer to a question, a line of text; empty where the input has ended. */
     static Optional<String> line(String question) {
+        return line(question, System.out);
+    }
+
+    /** The same of standard input that is no terminal; the question goes where no report goes. */
+    static Optional<String> piped(String question) {
+        return line(question + System.lineSeparator(), System.err);
+    }
+
+    private static Optional<String> line(String question, PrintStream shown) {
         String asked = question;
         while (true) {
-            System.out.writeBytes(asked.getBytes(StandardCharsets.UTF_8));
-            System.out.flush();
+            shown.writeBytes(asked.getBytes(StandardCharsets.UTF_8));
+            shown.flush();
             Optional<byte[]> line = line();
             try {
                 return line.isEmpty() ? Optional.empty()

@@ -2,30 +2,53 @@ package gloam.journal;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * One entry of the journal: a sheet, or a correction of one.
+ * A sheet of the journal, as last corrected.
  *
- * @param id        its name in the journal
- * @param writtenAt when it was written
- * @param corrects  the entry that it replaces
- * @param withdrawn whether the sheet is withdrawn
- * @param exposed   how the sheet was exposed
- * @param outcome   how it came out
- * @param note      any remark, often empty
- * @param wish      the wish of a trip that it serves, by its name, if noted
+ * @param id               its short name for people, given when the journal is read; empty before
+ * @param identity         its name in the file, which no other sheet in any journal has; empty before
+ * @param writtenAt        when the last word on it was written
+ * @param withdrawn        whether the sheet is withdrawn
+ * @param exposed          how the sheet was exposed
+ * @param outcome          how it came out
+ * @param note             any remark, often empty
+ * @param wish             the wish of a trip that it serves, by its name, if noted
+ * @param plannedToneStops the sky's tone that the plan expected, in stops from the mid-tone, if it was
+ *                         planned
+ * @param picture          a photo of the sheet: its path from the journal's folder, if noted
  */
-public record Entry(String id, Instant writtenAt, Optional<String> corrects, boolean withdrawn,
-        Exposed exposed,
-                    Outcome outcome, String note, Optional<String> wish) {
+public record Entry(String id, String identity, Instant writtenAt, boolean withdrawn, Exposed exposed,
+                    Outcome outcome, String note, Optional<String> wish, OptionalDouble plannedToneStops,
+                    Optional<String> picture) {
+
+    /** A sheet that no journal has yet. */
+    public Entry(Instant writtenAt, Exposed exposed, Outcome outcome, String note, Optional<String> wish) {
+        this("", "", writtenAt, false, exposed, outcome, note, wish, OptionalDouble.empty(),
+                Optional.empty());
+    }
 
     /** Whether it is a picture as it was wished, as far as is known: nothing spoiled it, and it was kept. */
     public boolean serves() {
         return outcome.kept().orElse(true) && outcome.spoiledBy().isEmpty();
     }
 
-    /** The same entry under another name. */
+    /** The same sheet under another short name. */
     public Entry named(String newId) {
-        return new Entry(newId, writtenAt, corrects, withdrawn, exposed, outcome, note, wish);
+        return new Entry(newId, identity, writtenAt, withdrawn, exposed, outcome, note, wish,
+                plannedToneStops, picture);
+    }
+
+    /** The same sheet under another name in the file. */
+    public Entry identified(String newIdentity) {
+        return new Entry(id, newIdentity, writtenAt, withdrawn, exposed, outcome, note, wish,
+                plannedToneStops, picture);
+    }
+
+    /** The same sheet as it was written at another time. */
+    public Entry writtenAt(Instant at) {
+        return new Entry(id, identity, at, withdrawn, exposed, outcome, note, wish, plannedToneStops,
+                picture);
     }
 }

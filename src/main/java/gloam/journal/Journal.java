@@ -1,47 +1,34 @@
 package gloam.journal;
 
 import gloam.units.Interval;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A journal as read.
  *
- * @param lastWords the last entry about every sheet, withdrawn or not, under the name of its first entry and
- *                   in the order of those
+ * @param lastWords every sheet as last corrected, withdrawn or not, in the order in which they were written
  * @param damages   what could not be read or is inconsistent, a line each
- * @param firstIds  the name of every entry, with that of the first entry about the same sheet
+ * @param names     every name that a sheet can be called by, with its short name
  */
-public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> firstIds) {
+public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> names) {
+
+    private static final int LEAST_LETTERS = 4;
 
     /** Copies the lists. */
     public Journal {
         lastWords = List.copyOf(lastWords);
         damages = List.copyOf(damages);
-        firstIds = Map.copyOf(firstIds);
+        names = Map.copyOf(names);
     }
 
-    /** A journal of entries, given in the order written. */
-    public static Journal of(List<Entry> entries, List<String> damages) {
-        Map<String, String> firstIds = new LinkedHashMap<>();
-        Map<String, Entry> last = new LinkedHashMap<>();
-        List<String> misfits = new ArrayList<>(damages);
-        for (Entry entry : entries) {
-            String first = entry.corrects().map(firstIds::get).orElse(entry.id());
-            boolean unknown = entry.corrects().isPresent() && !firstIds.containsKey(entry.corrects().get());
-            if (unknown) {
-                misfits.add("entry " + entry.id() + " corrects entry " + entry.corrects().get()
-                        + ", which is not before it; it is left out");
-            } else if (firstIds.putIfAbsent(entry.id(), first) != null) {
-                misfits.add("entry " + entry.id() + " comes a second time; the second is left out");
-            } else {
-                last.put(first, entry.named(first));
-            }
-        }
-        return new Journal(List.copyOf(last.values()), misfits, firstIds);
+    /** A journal of sheets called by their short names. */
+    public static Journal of(List<Entry> sheets, List<String> damages) {
+        return new Journal(sheets, damages, sheets.stream().map(Entry::id).distinct()
+                .collect(Collectors.toMap(Function.identity(), Function.identity())));
     }
 
     /** The sheets that were not withdrawn. */
@@ -49,9 +36,16 @@ public record Journal(List<Entry> lastWords, List<String> damages, Map<String, S
         return lastWords.stream().filter(entry -> !entry.withdrawn()).toList();
     }
 
-    /** The last entry about the sheet of an entry, withdrawn or not; empty if there is no such entry. */
-    public Optional<Entry> lastWord(String id) {
-        return lastWords.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
+    /**
+     * The sheet of a short name, of a name in the file or of its first letters, withdrawn or not; empty if
+     * there is none, or more than one.
+     */
+    public Optional<Entry> lastWord(String name) {
+        List<String> meant = names.containsKey(name) ? List.of(names.get(name))
+                : names.keySet().stream().filter(full -> name.length() >= LEAST_LETTERS
+                && full.startsWith(name)).map(names::get).distinct().toList();
+        return lastWords.stream().filter(sheet -> meant.size() == 1 && sheet.id().equals(meant.get(0)))
+                .findFirst();
     }
 
     /**

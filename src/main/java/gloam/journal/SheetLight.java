@@ -68,6 +68,18 @@ public final class SheetLight {
         return new Opening(opening.open(), opening.illuminancesLx().stream().map(lx -> lx * share).toList());
     }
 
+    /** Luminances of the sky, in cd/m², that give an opening's light through a lens. */
+    public static List<Double> skyCdM2(Opening opening, Lens lens) {
+        double share = illuminanceLx(lens, new SkyBrightness(1));
+        return opening.illuminancesLx().stream().map(lx -> lx / share).toList();
+    }
+
+    /** An opening under a sky of luminances in cd/m². */
+    public static Opening under(List<Double> skyCdM2, Lens lens, Interval open) {
+        double share = illuminanceLx(lens, new SkyBrightness(1));
+        return new Opening(open, skyCdM2.stream().map(cdM2 -> cdM2 * share).toList());
+    }
+
     /** The stars at the frame's centre. */
     public static Exposed.Stars stars(Lens lens, Optional<Site> site, Optional<Direction> aim) {
         return stars(lens, site.map(Site::latitude), site.map(Site::extinctionMag)

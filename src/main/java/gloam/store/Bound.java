@@ -1,6 +1,7 @@
 package gloam.store;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import gloam.units.BadInput;
 import java.time.DateTimeException;
@@ -19,6 +20,7 @@ import tools.jackson.databind.DeserializationContext;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.EnumNamingStrategies;
 import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.ObjectReader;
 import tools.jackson.databind.cfg.EnumFeature;
 import tools.jackson.databind.cfg.MapperConfig;
 import tools.jackson.databind.deser.std.StdDeserializer;
@@ -26,6 +28,7 @@ import tools.jackson.databind.introspect.AnnotatedMember;
 import tools.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.module.SimpleModule;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Binds the JSON that Gloam keeps for itself to records, and writes it.
@@ -66,8 +69,17 @@ final class Bound {
      * @throws BadInput with the place of the first thing that is wrong
      */
     static <T extends Record> T read(Tree.Text text, Class<T> type) {
+        return read(text, MAPPER.readerFor(type));
+    }
+
+    /** The same of a text by a newer Gloam: keys that are not known are passed over. */
+    static <T extends Record> T readNewer(Tree.Text text, Class<T> type) {
+        return read(text, MAPPER.readerFor(type).without(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES));
+    }
+
+    private static <T extends Record> T read(Tree.Text text, ObjectReader reader) {
         try (JsonParser parser = MAPPER.createParser(text.content())) {
-            T record = MAPPER.readValue(parser, type);
+            T record = reader.readValue(parser);
             if (parser.nextToken() != null) {
                 throw new BadInput(text.at(parser.currentTokenLocation())
                         + ": a second value begins here. Keep one.");
@@ -78,19 +90,25 @@ final class Bound {
         }
     }
 
+    /** The keys and values of a record. */
+    static ObjectNode keys(Record record) {
+        return (ObjectNode) MAPPER.readTree(line(record));
+    }
+
     /** A record as JSON in one line, what is absent left out. */
     static String line(Record record) {
         return MAPPER.writeValueAsString(record);
     }
 
-    /** A component of a record is required unless its type says otherwise. */
+    /** A component of a record is required unless its type, or what stands for nothing, says otherwise. */
     private static final class OnlyOptionalsMayBeMissing extends JacksonAnnotationIntrospector {
 
         private static final long serialVersionUID = 1;
 
         @Override
         public Boolean hasRequiredMarker(MapperConfig<?> config, AnnotatedMember component) {
-            return component.getRawType() != Optional.class && component.getRawType() != OptionalDouble.class;
+            return component.getRawType() != Optional.class && component.getRawType() != OptionalDouble.class
+                    && !component.hasAnnotation(JsonSetter.class);
         }
     }
 

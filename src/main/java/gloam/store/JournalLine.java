@@ -1,5 +1,8 @@
 package gloam.store;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
@@ -11,50 +14,52 @@ import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
+import gloam.journal.SheetLight;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
+import gloam.light.SkyBrightness;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tools.jackson.core.JsonGenerator;
 import tools.jackson.databind.PropertyNamingStrategies;
-import tools.jackson.databind.SerializationContext;
 import tools.jackson.databind.annotation.JsonNaming;
-import tools.jackson.databind.annotation.JsonSerialize;
-import tools.jackson.databind.ser.std.StdSerializer;
 
 /**
- * A line of the journal as it stands in the file: an {@link Entry} under keys with their units, what is not
+ * A sheet as it stands in a line of the journal: an {@link Entry} under keys with their units, what is not
  * known left out.
  *
  * @param gloamJournal version of the form of a line
+ * @param id           name of the line: that of the sheet, or in the first form a number
+ * @param corrects     in the first form, the line that this one replaces
  */
 @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
 record JournalLine(int gloamJournal, String id, Instant written, Optional<String> corrects,
-        Optional<Boolean> withdrawn,
-                   String film, Optional<String> batch, Optional<SiteKeys> site,
-                   Optional<BigDecimal> azimuthDeg,
-                   Optional<BigDecimal> altitudeDeg, LensKeys lens, List<OpeningKeys> openings, Light light,
-                   BigDecimal starImageSpeedMmS, BigDecimal starLossMag, Optional<BigDecimal> temperatureC,
-                   Optional<ToneWord> tone, Optional<BigDecimal> toneStops,
-                   Optional<BigDecimal> toneSpreadStops,
+                   Optional<Boolean> withdrawn, String film, Optional<String> batch, Optional<SiteKeys> site,
+                   Optional<BigDecimal> azimuthDeg, Optional<BigDecimal> altitudeDeg, LensKeys lens,
+                   List<OpeningKeys> openings, Light light, BigDecimal starImageSpeedMmS,
+                   BigDecimal starLossMag, Optional<BigDecimal> temperatureC, Optional<ToneWord> tone,
+                   Optional<BigDecimal> toneStops, Optional<BigDecimal> toneSpreadStops,
                    Optional<BigDecimal> faintestMag, Optional<Boolean> kept,
-                   Optional<List<Spoiler>> spoiledBy, Optional<String> note,
-                   Optional<String> wish) {
+                   Optional<List<Spoiler>> spoiledBy, Optional<String> note, Optional<String> wish,
+                   Optional<BigDecimal> plannedToneStops, Optional<String> picture) {
 
-    private static final int VERSION = 1;
-    private static final Range VERSIONS = new Range("gloam-journal", VERSION, VERSION, "");
+    /** The form that is written; the first had whole sheets for corrections and the light on the film. */
+    static final int VERSION = 2;
+    /** Allowed forms; what newer ones say besides is passed over. */
+    static final Range VERSIONS = new Range("gloam-journal", 1, 999, "");
     private static final Range SPOILERS = new Range("number of spoilers", 0, Spoiler.values().length, "");
+    private static final MathContext SKY_DIGITS = new MathContext(7, RoundingMode.HALF_EVEN);
+    private static final double MEASURED_STEPS_MAG = 0.01;
 
     /** Refuses what no entry can be with {@link BadInput}. */
     JournalLine {
@@ -63,6 +68,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         spoiledBy.ifPresent(all -> SPOILERS.check(all.size()));
         azimuthDeg.ifPresent(azimuth -> Direction.AZIMUTH.check(azimuth.doubleValue()));
         altitudeDeg.ifPresent(altitude -> Direction.ALTITUDE.check(altitude.doubleValue()));
+        plannedToneStops.ifPresent(planned -> Verdict.TONE.check(planned.doubleValue()));
         if (tone.isPresent() && toneStops.isPresent()) {
             throw new BadInput("tone-stops stands beside tone; keep one of the two");
         }
@@ -71,17 +77,17 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
     /** Where the light on the film is known from. */
     enum Light { COMPUTED, MEASURED }
 
-    /** The line of an entry, without a line end. */
-    static String of(Entry entry) {
+    /** The line of a sheet. */
+    static JournalLine of(Entry entry) {
         Exposed exposed = entry.exposed();
         Outcome outcome = entry.outcome();
         Optional<Verdict.InStops> measured = outcome.verdict().filter(Verdict.InStops.class::isInstance)
                 .map(Verdict.InStops.class::cast);
-        return Bound.line(new JournalLine(VERSION, entry.id(), entry.writtenAt(), entry.corrects(),
+        return new JournalLine(VERSION, entry.identity(), entry.writtenAt(), Optional.empty(),
                 Optional.of(true).filter(yes -> entry.withdrawn()), exposed.film(), text(exposed.batch()),
                 exposed.place().map(SiteKeys::of), exposed.aim().map(aim -> cut(aim.azimuth().degrees(), 3)),
                 exposed.aim().map(aim -> cut(aim.altitude().degrees(), 3)), LensKeys.of(exposed.lens()),
-                exposed.openings().stream().map(OpeningKeys::of).toList(),
+                exposed.openings().stream().map(opening -> OpeningKeys.of(opening, exposed.lens())).toList(),
                 exposed.measured() ? Light.MEASURED : Light.COMPUTED, cut(exposed.stars().imageSpeedMmS(), 6),
                 cut(exposed.stars().lossMag(), 3), cut(exposed.temperatureC(), 1),
                 outcome.verdict().filter(Verdict.InWords.class::isInstance)
@@ -90,36 +96,41 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 measured.map(verdict -> cut(verdict.spreadStops(), 2)),
                 cut(outcome.faintestMag(), 2), outcome.kept(),
                 Optional.of(outcome.spoiledBy()).filter(all -> !all.isEmpty()), text(entry.note()),
-                entry.wish()));
+                entry.wish(), cut(entry.plannedToneStops(), 2), entry.picture());
     }
 
     /**
-     * The entry in a line.
-     *
-     * @throws BadInput with the place of what is wrong
+     * What a sheet says, whatever its names and whenever it was written. Computed light follows from the
+     * rest; it differs with the data and the program that computed it.
      */
-    static Entry read(Tree.Text text) {
-        JournalLine line = Bound.read(text, JournalLine.class);
-        try {
-            return line.entry();
-        } catch (BadInput refused) {
-            throw new BadInput(text.at(1, 1) + ": " + refused.getMessage());
-        }
+    JournalLine saying() {
+        return new JournalLine(VERSION, "", Instant.EPOCH, Optional.empty(), Optional.empty(), film, batch,
+                site, azimuthDeg, altitudeDeg, lens, openings.stream().map(opening -> opening.saying(
+                light == Light.MEASURED)).toList(), light, BigDecimal.ZERO, BigDecimal.ZERO, temperatureC,
+                tone, toneStops, toneSpreadStops, faintestMag, kept, spoiledBy, note, wish, plannedToneStops,
+                picture);
     }
 
-    private Entry entry() {
+    /**
+     * The sheet in a line, its identity the line's.
+     *
+     * @throws BadInput if the values do not go together
+     */
+    Entry entry() {
         Optional<Verdict> verdict = tone.<Verdict>map(Verdict.InWords::new)
                 .or(() -> toneStops.map(stops -> new Verdict.InStops(stops.doubleValue(),
                         toneSpreadStops.map(BigDecimal::doubleValue).orElse(Verdict.USUAL_SPREAD_STOPS))));
         Optional<Direction> aim = azimuthDeg.flatMap(azimuth -> altitudeDeg.map(altitude ->
                 Direction.ofDegrees(azimuth.doubleValue(), altitude.doubleValue())));
-        return new Entry(id, written, corrects, withdrawn.orElse(false),
-                new Exposed(film, batch.orElse(""), site.map(SiteKeys::place), aim, lens.lens(),
-                        openings.stream().map(OpeningKeys::opening).toList(), light == Light.MEASURED,
+        Lens through = lens.lens();
+        return new Entry("", id, written, withdrawn.orElse(false),
+                new Exposed(film, batch.orElse(""), site.map(SiteKeys::place), aim, through,
+                        openings.stream().map(opening -> opening.opening(through)).toList(),
+                        light == Light.MEASURED,
                         new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()),
                         number(temperatureC)),
                 new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of())),
-                note.orElse(""), wish);
+                note.orElse(""), wish, number(plannedToneStops), picture);
     }
 
     /** A place. */
@@ -166,38 +177,55 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         }
     }
 
-    /** An opening of the shutter and the light on the film. */
+    /**
+     * An opening of the shutter with the luminance of the sky; the first form had the light on the film in
+     * its place, which hangs on the lens.
+     */
     @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
     record OpeningKeys(Instant open, Instant close,
-            @JsonSerialize(contentUsing = FourDigits.class) List<Double> filmLx) {
+            @JsonSetter(nulls = Nulls.AS_EMPTY) @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            List<Double> filmLx,
+            @JsonSetter(nulls = Nulls.AS_EMPTY) @JsonInclude(JsonInclude.Include.NON_EMPTY)
+            List<BigDecimal> skyCdM2) {
 
-        /** Refuses what does not close after it opens with {@link BadInput}. */
+        /** Refuses what does not close after it opens, or has two kinds of light or none. */
         OpeningKeys {
             if (!open.isBefore(close)) {
                 throw new BadInput("closes at " + close + ", not after it opens. Put the two in order.");
             }
+            if (filmLx.isEmpty() == skyCdM2.isEmpty()) {
+                throw new BadInput("needs one of sky-cd-m2 and film-lx. Keep one of the two.");
+            }
+            Opening.SAMPLES.check(Math.max(filmLx.size(), skyCdM2.size()));
         }
 
-        private static OpeningKeys of(Opening opening) {
+        private OpeningKeys(Instant open, Instant close, List<BigDecimal> skyCdM2) {
+            this(open, close, List.of(), skyCdM2);
+        }
+
+        private static OpeningKeys of(Opening opening, Lens lens) {
             return new OpeningKeys(opening.open().start(), opening.open().endExclusive(),
-                    opening.illuminancesLx());
+                    SheetLight.skyCdM2(opening, lens).stream().map(OpeningKeys::digits).toList());
         }
 
-        private Opening opening() {
-            return new Opening(new Interval(open, close), filmLx);
-        }
-    }
-
-    /** A number in four digits, such as 2.474e-04. */
-    private static final class FourDigits extends StdSerializer<Double> {
-
-        FourDigits() {
-            super(Double.class);
+        private static BigDecimal digits(double cdM2) {
+            return new BigDecimal(cdM2).round(SKY_DIGITS).stripTrailingZeros();
         }
 
-        @Override
-        public void serialize(Double number, JsonGenerator json, SerializationContext context) {
-            json.writeNumber(String.format(Locale.ROOT, "%.3e", number));
+        private Opening opening(Lens lens) {
+            Interval span = new Interval(open, close);
+            return skyCdM2.isEmpty() ? new Opening(span, filmLx)
+                    : SheetLight.under(skyCdM2.stream().map(BigDecimal::doubleValue).toList(), lens, span);
+        }
+
+        private OpeningKeys saying(boolean measured) {
+            return new OpeningKeys(open, close, measured ? skyCdM2.stream().map(OpeningKeys::steps).toList()
+                    : List.of(BigDecimal.ONE));
+        }
+
+        private static BigDecimal steps(BigDecimal cdM2) {
+            return BigDecimal.valueOf(Math.round(new SkyBrightness(cdM2.doubleValue()).magArcsec2()
+                    / MEASURED_STEPS_MAG));
         }
     }
 

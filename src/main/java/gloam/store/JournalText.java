@@ -7,68 +7,143 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The bytes of a journal taken apart: every line read by itself, so that a damaged one spoils no other.
  *
- * @param entries entries in the order in which they stand
- * @param damages what could not be read, with its line
+ * @param lines the lines but for blank ones, in the order in which they stand
+ * @param torn  whether the last line has no line end
  */
-record JournalText(List<Entry> entries, List<String> damages) {
+record JournalText(List<Line> lines, boolean torn) {
 
-    private static final int MOST_SHOWN = 50;
+    private static final Pattern VERSION =
+            Pattern.compile("^\\{\\s*\"gloam-journal\"\\s*:\\s*(\\d{1,3})\\b");
+    private static final Pattern CHANGE = Pattern.compile("(?<!\\\\)\"change\"\\s*:\\s*\\{");
+    private static final String MARK = "\uFEFF";
+    /** What every line begins with. */
+    static final String BEGINNING = "{\"gloam-journal\"";
 
-    /** Copies the lists. */
+    /** Copies the list. */
     JournalText {
-        entries = List.copyOf(entries);
-        damages = List.copyOf(damages);
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * A line of a journal; where it can be read, either a sheet or a correction.
+     *
+     * @param where    the file and the line's number
+     * @param text     the text without byte order mark and line end
+     * @param keys     the keys of the sheet in it, if any
+     * @param sheet    that sheet
+     * @param change   the correction in it, if any
+     * @param newer    whether a newer Gloam wrote it
+     * @param problems what is wrong with it
+     */
+    record Line(String where, String text, Optional<JournalLine> keys, Optional<Entry> sheet,
+            Optional<JournalChange> change, boolean newer, List<String> problems) {
+
+        private static Line unread(String where, String text, boolean newer, List<String> problems) {
+            return new Line(where, text, Optional.empty(), Optional.empty(), Optional.empty(), newer,
+                    problems);
+        }
+
+        /** Whether it can be used. */
+        boolean read() {
+            return sheet.isPresent() || change.isPresent();
+        }
+
+        /** Whether a line of a journal stood there once, whole or broken off. */
+        boolean ofAJournal() {
+            String packed = text.replaceAll("\\s", "");
+            return packed.contains(BEGINNING.substring(1)) || BEGINNING.startsWith(packed);
+        }
+
+        /** Whether it is from before names were drawn at random. */
+        boolean first() {
+            return keys.filter(line -> line.gloamJournal() == 1).isPresent();
+        }
     }
 
     /** The journal in a file's bytes. */
     static JournalText of(Path file, byte[] bytes) {
-        List<Entry> entries = new ArrayList<>();
-        List<String> damages = new ArrayList<>();
-        int number = 0;
+        List<byte[]> raw = raw(bytes);
+        boolean torn = bytes.length > 0 && bytes[bytes.length - 1] != '\n';
+        List<Line> lines = new ArrayList<>();
+        for (int number = 1; number <= raw.size(); number++) {
+            try {
+                String text = text(raw.get(number - 1));
+                if (!text.isEmpty()) {
+                    lines.add(line(file, number, text, torn && number == raw.size()));
+                }
+            } catch (CharacterCodingException malformed) {
+                String where = file + ":" + number;
+                lines.add(Line.unread(where, new String(raw.get(number - 1), StandardCharsets.ISO_8859_1),
+                        false, List.of(where + ": not UTF-8 text. The line is left out.")));
+            }
+        }
+        return new JournalText(lines, torn);
+    }
+
+    /** The lines without their line feeds. */
+    static List<byte[]> raw(byte[] bytes) {
+        List<byte[]> lines = new ArrayList<>();
         for (int start = 0; start < bytes.length;) {
             int end = start;
             while (end < bytes.length && bytes[end] != '\n') {
                 end++;
             }
-            number++;
-            try {
-                entry(file, number, ByteBuffer.wrap(bytes, start, end - start)).ifPresent(entries::add);
-            } catch (BadInput damaged) {
-                damages.addAll(end == bytes.length
-                        ? List.of(file + ":" + number + ": the last line is broken off; its entry was never "
-                                + "acknowledged. Add it again.")
-                        : damaged.problems());
-            }
+            lines.add(Arrays.copyOfRange(bytes, start, end));
             start = end + 1;
         }
-        return new JournalText(entries, shown(damages));
+        return lines;
     }
 
-    private static List<String> shown(List<String> damages) {
-        List<String> shown = new ArrayList<>(damages.subList(0, Math.min(MOST_SHOWN, damages.size())));
-        if (damages.size() > MOST_SHOWN) {
-            shown.add("and " + (damages.size() - MOST_SHOWN) + " more");
-        }
-        return shown;
+    /** Whether a file with these lines is a journal, or may become one. */
+    boolean ofAJournal() {
+        return lines.isEmpty() || lines.stream().anyMatch(Line::ofAJournal);
     }
 
-    /** The entry in a line of a file; empty for a blank line. */
-    static Optional<Entry> entry(Path file, int number, ByteBuffer bytes) {
-        String line;
+    /** The text of a line without byte order mark and white space around it. */
+    static String text(byte[] line) throws CharacterCodingException {
+        String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(line)).toString();
+        return (text.startsWith(MARK) ? text.substring(1) : text).strip();
+    }
+
+    /** A line of text as it is read; what is wrong with it is among its problems. */
+    static Line line(Path file, int number, String text, boolean last) {
+        String where = file + ":" + number;
+        Matcher form = VERSION.matcher(text);
+        boolean newer = form.find() && Integer.parseInt(form.group(1)) > JournalLine.VERSION;
+        Tree.Text placed = new Tree.Text(file.toString(), number, text);
         try {
-            line = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-        } catch (CharacterCodingException malformed) {
-            throw new BadInput(file + ":" + number + ": not UTF-8 text. The line is left out.");
+            if (CHANGE.matcher(text).find()) {
+                JournalChange change = newer ? Bound.readNewer(placed, JournalChange.class)
+                        : Bound.read(placed, JournalChange.class);
+                return new Line(where, text, Optional.empty(), Optional.empty(), Optional.of(change), newer,
+                        List.of());
+            }
+            JournalLine keys = newer ? Bound.readNewer(placed, JournalLine.class)
+                    : Bound.read(placed, JournalLine.class);
+            return new Line(where, text, Optional.of(keys), Optional.of(sheet(placed, keys)),
+                    Optional.empty(), newer, List.of());
+        } catch (BadInput damaged) {
+            return Line.unread(where, text, newer, newer
+                    ? List.of(where + ": written by a newer Gloam and passed over. Update Gloam to use it.")
+                    : last ? List.of(where + ": the last line is broken off; its entry was never "
+                    + "acknowledged. Add it again.") : damaged.problems());
         }
-        if (line.isBlank()) {
-            return Optional.empty();
+    }
+
+    private static Entry sheet(Tree.Text text, JournalLine keys) {
+        try {
+            return keys.entry();
+        } catch (BadInput refused) {
+            throw new BadInput(text.at(1, 1) + ": " + refused.getMessage());
         }
-        return Optional.of(JournalLine.read(new Tree.Text(file.toString(), number, line)));
     }
 }

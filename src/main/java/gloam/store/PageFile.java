@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads what the page of a timetable hands over: which sheets were exposed, and when, and which were not. */
 public final class PageFile {
@@ -100,7 +101,8 @@ public final class PageFile {
         private PlanFile.PlannedSheet at(String site) {
             return new PlanFile.PlannedSheet(sheet, site, wish, film,
                     new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber));
+                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
+                    OptionalDouble.empty());
         }
     }
 }

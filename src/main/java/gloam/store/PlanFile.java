@@ -3,17 +3,25 @@ package gloam.store;
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
+import gloam.journal.Verdict;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** Reads the windows of a plan that was saved as JSON. */
 public final class PlanFile {
 
+    private static final int NOON = 12;
     static final Range SHEET = new Range("sheet", 1, 500, "");
 
     private PlanFile() {
@@ -29,26 +37,47 @@ public final class PlanFile {
      * @param open    from opening to closing
      * @param aim     direction of the frame's centre
      * @param fNumber the f-number
+     * @param toneStops the sky's tone that the plan expects, in stops from the mid-tone, if it says
      */
     public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
-                               FNumber fNumber) {
+                               FNumber fNumber, OptionalDouble toneStops) {
+    }
+
+    /** A night of a plan, by the date of its evening, with its sheets. */
+    public record PlannedNight(LocalDate night, List<PlannedSheet> sheets) {
+
+        /** Copies the list. */
+        public PlannedNight {
+            sheets = List.copyOf(sheets);
+        }
+    }
+
+    /** The nights on which the plan exposes sheets, in order. */
+    public static List<PlannedNight> nights(Input file) {
+        Map<LocalDate, List<PlannedSheet>> nights = new TreeMap<>();
+        for (SavedNight night : saved(file).nights) {
+            night.windows.forEach(window -> nights.computeIfAbsent(window.evening(),
+                    date -> new ArrayList<>()).add(window.at(night.site, file)));
+        }
+        return nights.entrySet().stream().map(night -> new PlannedNight(night.getKey(),
+                night.getValue().stream().sorted(Comparator.comparing(sheet -> sheet.open().start()))
+                        .toList())).toList();
     }
 
     /** The exposure on the sheet of a number; throws {@link gloam.units.BadInput} if the plan has none. */
     public static PlannedSheet sheet(Input file, int sheet) {
-        Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
-        if (saved.nights.stream().flatMap(night -> night.windows.stream())
-                .anyMatch(window -> window.sheet == sheet && window.several())) {
-            throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
-                    + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
-        }
-        List<PlannedSheet> sheets = saved.nights.stream()
-                .flatMap(night -> night.windows.stream().map(window -> window.at(night.site))).toList();
-        return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
-                .orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet + "; it has "
-                        + (sheets.isEmpty() ? "none" : sheets.stream()
-                        .map(planned -> String.valueOf(planned.sheet))
+        List<SavedNight> nights = saved(file).nights;
+        List<Integer> sheets = nights.stream().flatMap(night -> night.windows.stream())
+                .map(SavedWindow::sheet).toList();
+        return nights.stream().flatMap(night -> night.windows.stream()
+                .filter(window -> window.sheet == sheet).map(window -> window.at(night.site, file)))
+                .findFirst().orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet
+                        + "; it has " + (sheets.isEmpty() ? "none" : sheets.stream().map(String::valueOf)
                                 .collect(Collectors.joining(", ")))));
+    }
+
+    private static Saved saved(Input file) {
+        return Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
     }
 
     /** What is read of a saved plan, which says more. */
@@ -74,7 +103,7 @@ public final class PlanFile {
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt,
                                double azimuthDeg, double altitudeDeg, double fNumber,
-                               Optional<List<SavedOpening>> openings) {
+                               OptionalDouble skyToneStops, Optional<List<SavedOpening>> openings) {
 
         private SavedWindow {
             SHEET.check(sheet);
@@ -84,14 +113,26 @@ public final class PlanFile {
             checkOrder(openAt, closeAt);
         }
 
-        private boolean several() {
-            return openings.filter(all -> all.size() > 1).isPresent();
-        }
-
-        private PlannedSheet at(String site) {
+        private PlannedSheet at(String site, Input file) {
+            if (openings.filter(all -> all.size() > 1).isPresent()) {
+                throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
+                        + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
+            }
             return new PlannedSheet(sheet, site, wish, film,
                     new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber));
+                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
+                    tone());
+        }
+
+        /** The date of the evening before, by the site's clocks. */
+        private LocalDate evening() {
+            return openAt.minusHours(NOON).toLocalDate();
+        }
+
+        /** What the journal can keep of it: a blank sky is as dark as it knows. */
+        private OptionalDouble tone() {
+            return skyToneStops.isEmpty() ? skyToneStops : OptionalDouble.of(Math.max(Verdict.TONE.least(),
+                    Math.min(Verdict.TONE.most(), skyToneStops.getAsDouble())));
         }
     }
 }

@@ -17,7 +17,7 @@ public record TripJournal(String where, Path file) {
     /** The journal named at an item. */
     static TripJournal named(Item item) {
         Source source = Source.named(item);
-        JournalFile.checkName(source.path());
+        LockedJournal.checkName(source.path());
         return new TripJournal(item.where().toString(), source.file());
     }
 

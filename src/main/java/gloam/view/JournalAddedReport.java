@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param journal     the journal's file
  * @param id          the entry's name
  * @param already     whether the journal had it already, so that nothing was added
- * @param corrects    the entry that it replaces
+ * @param corrects    the entry that was corrected
  * @param withdrawn   whether the sheet was withdrawn
  * @param changes     what a correction changed
  * @param sheet       the sheet
@@ -28,11 +28,11 @@ public record JournalAddedReport(OffsetDateTime generatedAt, String journal, Str
         return corrects.isPresent();
     }
 
-    /** Reports an entry; {@code before} is the entry that a correction replaces. */
+    /** Reports an entry; {@code before} is the entry before a correction. */
     public static JournalAddedReport of(String journal, Entry entry, boolean already, Optional<Entry> before,
                                         Instant now) {
         return new JournalAddedReport(new SiteClock(ZoneOffset.UTC).at(now), journal, entry.id(), already,
-                entry.corrects().or(() -> before.map(Entry::id)), entry.withdrawn(),
+                before.map(Entry::id), entry.withdrawn(),
                 before.map(last -> EntryChange.between(last, entry)).orElse(List.of()), SheetRow.of(entry));
     }
 
@@ -42,7 +42,7 @@ public record JournalAddedReport(OffsetDateTime generatedAt, String journal, Str
         Document document = Document.named("Journal");
         document.text(already() ? "Nothing added: " + entry + " says so already."
                         + (corrected() ? "" : " A note keeps two alike apart.")
-                : "Added as " + entry + corrects().map(id -> ", in place of entry " + id).orElse("")
+                : (corrected() ? "Corrected " : "Added as ") + entry
                         + (withdrawn() ? "; the sheet is taken out." : "."));
         changes().forEach(change -> document.under(change.text()));
         if (!withdrawn()) {

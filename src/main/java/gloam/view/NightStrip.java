@@ -197,14 +197,10 @@ final class NightStrip {
             return;
         }
         String edge = Markup.number(top + SKY_TOP);
-        StringBuilder points = new StringBuilder(Markup.number(x(forecast.get(0).at()))).append(',')
-                .append(edge);
-        for (CloudRow row : forecast) {
-            points.append(' ').append(Markup.number(x(row.at()))).append(',')
-                    .append(Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction()));
-        }
-        points.append(' ').append(Markup.number(x(forecast.get(forecast.size() - 1).at()))).append(',')
-                .append(edge);
+        StringBuilder points = new StringBuilder(Markup.number(x(forecast.get(0).at())) + "," + edge);
+        forecast.forEach(row -> points.append(' ' + Markup.number(x(row.at())) + ","
+                + Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction())));
+        points.append(' ' + Markup.number(x(forecast.get(forecast.size() - 1).at())) + "," + edge);
         svg.open("g");
         svg.words("title", CloudRow.words(forecast));
         svg.empty("polygon", "points", points, "class", "cloud");

@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
 /**
  * A sheet of the journal, with the meanings of {@link Entry}.
  *
+ * @param id        its short name in this file
+ * @param identity  its name in every copy of the journal
  * @param openAt    when the shutter first opened, in local time; in UTC if the site was not noted
  * @param closeAt   when it last closed
  * @param openings  number of openings
@@ -25,13 +27,16 @@ import java.util.OptionalDouble;
  * @param tone      tone of the sky in a word, if judged so
  * @param toneStops tone of the sky in stops from the mid-tone, if measured
  * @param wish      the wish of a trip that it serves, if noted
+ * @param plannedToneStops tone of the sky that the plan expected, in stops from the mid-tone, if planned
+ * @param picture   path of a photo of it from the journal's folder, if noted
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
                        OffsetDateTime closeAt, int openings, double openS, double fNumber,
                        OptionalDouble azimuthDeg,
                        OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
                        Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag,
-                       Optional<Boolean> kept, List<String> spoiledBy, String note, Optional<String> wish) {
+                       Optional<Boolean> kept, List<String> spoiledBy, String note, Optional<String> wish,
+                       OptionalDouble plannedToneStops, Optional<String> picture, String identity) {
 
     static SheetRow of(Entry entry) {
         Exposed exposed = entry.exposed();
@@ -47,7 +52,8 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 exposed.middleLx(), exposed.measured() ? "measured" : "computed",
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
-                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note(), entry.wish());
+                outcome.spoiledBy().stream().map(Label::of).toList(), entry.note(), entry.wish(),
+                entry.plannedToneStops(), entry.picture(), entry.identity());
     }
 
     /** The verdict in a word or stops; nothing where there is none. */

@@ -34,7 +34,7 @@ class JournalCommandTest {
         assertTrue(ok(add(SHEET, "--batch", "P7", "--note", "=cmd|x")).startsWith("Added as entry 1 of "));
         assertTrue(ok(add(List.of(), "--corrects", "1", "--tone", "dark", "--kept", "--faintest", "4.5"))
                 .contains(
-                "Added as entry 2 of " + file() + ", in place of entry 1."));
+                "Corrected entry 1 of " + file() + "."));
         JsonNode sheet = json("list").at("/sheets/0");
         assertEquals("1", sheet.get("id").asString());
         assertEquals("dark", sheet.get("tone").asString());
@@ -42,7 +42,7 @@ class JournalCommandTest {
         assertTrue(sheet.get("kept").asBoolean());
         assertEquals(7200, sheet.get("openS").asDouble());
         assertTrue(ok(Run.of("journal", "export", "--journal", file())).contains(",\"'=cmd|x\""));
-        ok(add(List.of(), "--corrects", "2", "--withdraw"));
+        ok(add(List.of(), "--corrects", "1", "--withdraw"));
         assertEquals(0, json("list").get("sheets").size());
         assertEquals(3, Files.readAllLines(Path.of(file())).size());
     }

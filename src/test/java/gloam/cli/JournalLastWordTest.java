@@ -22,12 +22,13 @@ class JournalLastWordTest extends JournalOfOneSheet {
         assertEquals(4, lines().size());
     }
 
-    /** Every entry on a sheet speaks of the same one: what an earlier correction said may be said again. */
+    /** By its number, by its name in the file, and by the beginning of that. */
     @Test
-    void theLastWordHoldsWhicheverEntryItNames() throws IOException {
-        for (String[] word : new String[][] {{"1", "middle"}, {"2", "dark"}, {"1", "middle"},
-                {"3", "dark"}}) {
-            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Added as entry "),
+    void theLastWordHoldsByWhicheverNameItIsSaid() throws IOException {
+        String name = sheet().get("identity").asString();
+        for (String[] word : new String[][] {{"1", "middle"}, {name, "dark"},
+                {name.substring(0, 5), "middle"}, {"1", "dark"}}) {
+            assertTrue(ok(corrects(word[0], "--tone", word[1])).startsWith("Corrected entry 1 of "),
                     String.join(" ", word));
             assertEquals(word[1], sheet().get("tone").asString());
         }
@@ -44,8 +45,8 @@ class JournalLastWordTest extends JournalOfOneSheet {
         assertEquals("A", sheet().get("batch").asString());
         assertTrue(ok(correct("--clear", "withdraw")).startsWith("Nothing added: "));
         ok(correct("--withdraw"));
-        assertTrue(ok(add(SHEET)).startsWith("Added as entry 5 of "), "the same sheet said anew");
-        assertTrue(ok(add(SHEET)).startsWith("Nothing added: entry 5 of "));
+        assertTrue(ok(add(SHEET)).startsWith("Added as entry 1 of "), "the same sheet said anew");
+        assertTrue(ok(add(SHEET)).startsWith("Nothing added: entry 1 of "));
         assertEquals(1, sheets().size());
     }
 

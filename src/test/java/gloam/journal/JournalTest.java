@@ -13,48 +13,42 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** A journal of entries, some of which have a later word on an earlier one. */
+/** A journal of sheets. */
 class JournalTest {
 
     private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
 
+    /** By its short name, by its name in the file, and by the beginning of that where only one has it. */
     @Test
-    void theLastWordOnASheetCountsUnderItsFirstName() {
-        Journal journal = Journal.of(List.of(sheet("1", "dark"), sheet("2", "light"),
-                correction("3", "1", "darker"), correction("4", "3", "darkest")), List.of());
-        assertEquals(List.of("1", "2"), journal.sheets().stream().map(Entry::id).toList());
-        assertEquals("darkest", journal.sheets().get(0).note());
-        for (String name : List.of("1", "3", "4")) {
-            assertEquals("darkest", journal.lastWord(name).orElseThrow().note(), name);
+    void aSheetIsFoundByAnyOfItsNames() {
+        Entry one = sheet("1", "dark");
+        Entry two = sheet("2", "light");
+        Journal journal = new Journal(List.of(one, two), List.of(),
+                Map.of("1", "1", "0123aaaa", "1", "0123abbb", "1", "2", "2", "0123b000", "2"));
+        for (String name : List.of("1", "0123aaaa", "0123a")) {
+            assertEquals(Optional.of(one), journal.lastWord(name), name);
         }
-        assertEquals(Optional.empty(), journal.lastWord("5"));
-        assertEquals(List.of(), journal.damages());
-    }
-
-    @Test
-    void whatDoesNotFitIsToldAndLeftOut() {
-        Journal journal = Journal.of(List.of(sheet("1", "dark"), correction("2", "9", "of nothing"),
-                sheet("1", "again")), List.of("line 4 is damaged"));
-        assertEquals(List.of("dark"), journal.sheets().stream().map(Entry::note).toList());
-        assertEquals(List.of("line 4 is damaged",
-                "entry 2 corrects entry 9, which is not before it; it is left out",
-                "entry 1 comes a second time; the second is left out"), journal.damages());
+        assertEquals(Optional.of(two), journal.lastWord("0123b"));
+        for (String name : List.of("3", "0123", "012", "", "0123aaaab")) {
+            assertEquals(Optional.empty(), journal.lastWord(name), name);
+        }
     }
 
     @Test
     void aWithdrawnSheetIsNoSheet() {
         Entry one = sheet("1", "dark");
-        Entry gone = new Entry("2", Instant.EPOCH, Optional.of("1"), true, one.exposed(), one.outcome(), "",
-                Optional.empty());
-        Journal journal = Journal.of(List.of(one, gone), List.of());
+        Entry gone = new Entry("1", "", one.writtenAt(), true, one.exposed(), one.outcome(), "",
+                Optional.empty(), OptionalDouble.empty(), Optional.empty());
+        Journal journal = Journal.of(List.of(gone), List.of());
         assertEquals(List.of(), journal.sheets());
-        assertEquals(Optional.of(gone.named("1")), journal.lastWord("1"));
+        assertEquals(Optional.of(gone), journal.lastWord("1"));
     }
 
     @Test
@@ -121,13 +115,7 @@ class JournalTest {
 
     private static Entry sheet(String id, String note) {
         Entry plain = Sheets.steady(id, FILM, 256, 1400, Sheets.judged(ToneWord.DARK));
-        return new Entry(id, plain.writtenAt(), Optional.empty(), false, plain.exposed(), plain.outcome(),
-                note, Optional.empty());
-    }
-
-    private static Entry correction(String id, String corrects, String note) {
-        Entry plain = sheet(id, note);
-        return new Entry(id, plain.writtenAt(), Optional.of(corrects), false, plain.exposed(),
-                plain.outcome(), note, Optional.empty());
+        return new Entry(plain.writtenAt(), plain.exposed(), plain.outcome(), note, Optional.empty())
+                .named(id);
     }
 }

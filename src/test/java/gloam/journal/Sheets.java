@@ -50,7 +50,7 @@ public final class Sheets {
 
     /** An entry written when nobody looks. */
     public static Entry entry(String id, Exposed exposed, Outcome outcome) {
-        return new Entry(id, Instant.EPOCH, Optional.empty(), false, exposed, outcome, "", Optional.empty());
+        return new Entry(Instant.EPOCH, exposed, outcome, "", Optional.empty()).named(id);
     }
 
     /** A sheet at f/8 under a northern sky. */

@@ -101,8 +101,7 @@ class JournalFaultsTest {
     private static Entry entry(String note) {
         Entry entry = Sheets.steady("", Films.print(640, Reciprocity.none()), 300, 600,
                 Sheets.judged(ToneWord.DARK));
-        return new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(), entry.outcome(), note,
-                Optional.empty());
+        return new Entry(Instant.EPOCH, entry.exposed(), entry.outcome(), note, Optional.empty());
     }
 
     private Path file() {

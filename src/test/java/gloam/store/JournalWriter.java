@@ -25,8 +25,8 @@ final class JournalWriter {
         for (int number = Integer.parseInt(args[2]); number <= Integer.parseInt(args[3]); number++) {
             try {
                 JournalFile.add(Path.of(args[0]),
-                        new Entry("", Instant.EPOCH, Optional.empty(), false, entry.exposed(),
-                        entry.outcome(), args[1] + " " + number, Optional.empty()));
+                        new Entry(Instant.EPOCH, entry.exposed(), entry.outcome(), args[1] + " " + number,
+                                Optional.empty()));
             } catch (BadInput refused) {
                 System.out.println(refused.getMessage());
                 System.exit(2);

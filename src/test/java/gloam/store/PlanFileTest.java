@@ -8,6 +8,7 @@ import gloam.units.Interval;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,7 +32,8 @@ class PlanFileTest {
     void aSavedSheetIsReadAsItWasPlanned() {
         assertEquals(new PlanFile.PlannedSheet(3, "Stilvlakte", "Southern wheel", "Slow pan",
                 new Interval(Instant.parse("2027-06-01T17:36:00Z"), Instant.parse("2027-06-01T20:21:00Z")),
-                Direction.ofDegrees(180, 41.5), FNumber.marked(11)), sheet(PLAN, 3));
+                Direction.ofDegrees(180, 41.5), FNumber.marked(11), OptionalDouble.empty()),
+                sheet(PLAN, 3));
     }
 
     @Test

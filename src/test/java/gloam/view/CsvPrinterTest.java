@@ -43,13 +43,12 @@ class CsvPrinterTest {
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).startsWith("id,film,batch,site,openAt,closeAt,"));
         assertEquals(lines.get(0).split(",", -1).length, lines.get(1).split(",", -1).length);
-        assertTrue(lines.get(1).endsWith(",dark,,,,,plain,"), lines.get(1));
+        assertTrue(lines.get(1).endsWith(",dark,,,,,plain,,,,"), lines.get(1));
     }
 
     private static Entry sheet(String note) {
         Entry sheet = Sheets.steady("1", Films.print(640, Reciprocity.none()), 300, 600,
                 Sheets.judged(ToneWord.DARK));
-        return new Entry("1", Instant.EPOCH, Optional.empty(), false, sheet.exposed(), sheet.outcome(), note,
-                Optional.empty());
+        return new Entry(Instant.EPOCH, sheet.exposed(), sheet.outcome(), note, Optional.empty()).named("1");
     }
 }

@@ -24,8 +24,8 @@ class EntryChangeTest {
 
     private static List<EntryChange> changes(Exposed exposed, Outcome outcome, String note,
             boolean withdrawn) {
-        return EntryChange.between(BEFORE, new Entry("2", Instant.EPOCH, Optional.of("1"), withdrawn, exposed,
-                outcome, note, Optional.empty()));
+        return EntryChange.between(BEFORE, new Entry("1", "", Instant.EPOCH, withdrawn, exposed, outcome,
+                note, Optional.empty(), OptionalDouble.empty(), Optional.empty()));
     }
 
     private static EntryChange change(String what, String before, String now) {
