@@ -131,7 +131,7 @@ class LayOut {
     private boolean java(String name, List<String> arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xlog:disable",
-                "-XX:+UseG1GC", "-XX:TieredStopAtLevel=1"));
+                "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
         command.addAll(arguments);
         return new ProcessBuilder(command).redirectErrorStream(true)
                 .redirectOutput(scratch.resolve(name + ".txt").toFile()).start().onExit().join().exitValue() == 0;

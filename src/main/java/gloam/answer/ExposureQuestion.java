@@ -75,6 +75,12 @@ public record ExposureQuestion(FilmStock film, Lens lens, Optional<Frame> frame,
     public record ToneAfter(Duration lasts) implements Unknown {
     }
 
+    /** The same of another film. */
+    public ExposureQuestion of(FilmStock another) {
+        return new ExposureQuestion(another, lens, frame, skies, groundReflectance, earlier,
+                leastDifferenceDensity, unknown);
+    }
+
     /** The sky exposed for. */
     public KnownSky sky() {
         return skies.get(0);

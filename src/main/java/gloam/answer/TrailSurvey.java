@@ -24,6 +24,7 @@ import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.proof.ExposedFrame;
+import gloam.proof.StarCount;
 import gloam.sheet.Sheet;
 import gloam.trail.CelestialPole;
 import gloam.trail.FramedTrails;
@@ -77,7 +78,11 @@ final class TrailSurvey {
         List<Trails.Track> crossing = catalogue.parallelStream()
                 .flatMap(star -> track(star, clearTrail(star)).stream()).toList();
         tracks.addAll(crossing.stream().filter(track -> !track.hidden()).toList());
-        return answer(tracks, Optional.of(new Catalogue(crossing.size(), StarCatalogue.FAINTEST_MAG)));
+        StarCount count = StarCount.of(crossing.stream().map(track -> new StarCount.Crossing(
+                track.magnitude(), track.mark().map(Mark::limitMag).orElse(Double.NEGATIVE_INFINITY)))
+                .toList());
+        return answer(tracks, Optional.of(new Catalogue(count.crossing(), StarCatalogue.FAINTEST_MAG,
+                count.spread(), count.fainter())));
     }
 
     private void refuseSun() {
@@ -131,7 +136,7 @@ final class TrailSurvey {
     private Optional<Mark> mark(double magnitude, Angle semidiameter, Trail trail) {
         return sheet.filter(exposed -> Double.isFinite(magnitude))
                 .map(exposed -> exposed.mark(trail.passage(), magnitude, semidiameter))
-                .map(mark -> new Mark(mark.records(), mark.stopsOverSky()));
+                .map(mark -> new Mark(mark.records(), mark.stopsOverSky(), mark.limitMag()));
     }
 
     /** The trail as far as it runs above the skyline. */

@@ -88,8 +88,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      *
      * @param crossingStars their number
      * @param toMag         V magnitude at which the catalogue ends
+     * @param starsSpread   by how many the number of those that leave a mark may be wrong
+     * @param fainterStars  about how many fainter than the catalogue's leave one too; an estimate
      */
-    public record Catalogue(int crossingStars, double toMag) {
+    public record Catalogue(int crossingStars, double toMag, int starsSpread, int fainterStars) {
     }
 
     /** What draws a trail. */
@@ -121,8 +123,9 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      *
      * @param records      whether it shows
      * @param stopsOverSky how far it rises above the sky around it, in stops
+     * @param limitMag     faintest V magnitude of a star that shows there; negative infinity if none does
      */
-    public record Mark(boolean records, double stopsOverSky) {
+    public record Mark(boolean records, double stopsOverSky, double limitMag) {
     }
 
     /**

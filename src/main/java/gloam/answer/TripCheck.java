@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.planner.Trip;
 import gloam.units.Stops;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
@@ -11,10 +12,12 @@ import java.util.stream.DoubleStream;
  *
  * @param trip         the trip
  * @param defaultsUsed each default used, one for every value that its file omits
+ * @param journal      the file of its journal, if it names one
  * @param failureStops loss of its film to reciprocity failure at metered times of 1 min, 10 min and 1 h, in
  *                     stops
  */
-public record TripCheck(Trip trip, List<String> defaultsUsed, List<Double> failureStops) {
+public record TripCheck(Trip trip, List<String> defaultsUsed, Optional<String> journal,
+        List<Double> failureStops) {
 
     /** Copies the lists. */
     public TripCheck {
@@ -22,10 +25,10 @@ public record TripCheck(Trip trip, List<String> defaultsUsed, List<Double> failu
         failureStops = List.copyOf(failureStops);
     }
 
-    /** Checks a trip that was read with some defaults. */
-    public static TripCheck of(Trip trip, List<String> defaultsUsed) {
+    /** Checks a trip that was read with some defaults and may name a journal. */
+    public static TripCheck of(Trip trip, List<String> defaultsUsed, Optional<String> journal) {
         FilmStock film = trip.film();
-        return new TripCheck(trip, defaultsUsed, DoubleStream.of(60, 600, 3600)
+        return new TripCheck(trip, defaultsUsed, journal, DoubleStream.of(60, 600, 3600)
                 .mapToObj(meteredS -> Stops.between(meteredS, film.reciprocity().correctedS(meteredS)))
                 .toList());
     }

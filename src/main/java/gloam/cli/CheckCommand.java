@@ -21,6 +21,7 @@ final class CheckCommand extends ReportingCommand {
     Report report(Session session) {
         TripFile.Reading reading = place.reading(session).orElseThrow(() ->
                 new BadInput("there is nothing to check; give --trip FILE"));
-        return CheckReport.of(TripCheck.of(reading.trip(), reading.defaultsUsed()), session.now());
+        return CheckReport.of(TripCheck.of(reading.trip(), reading.defaultsUsed(),
+                reading.journal().map(named -> named.file().toString())), session.now());
     }
 }

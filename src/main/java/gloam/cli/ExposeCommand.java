@@ -4,13 +4,16 @@ import gloam.answer.ExposureQuestion;
 import gloam.answer.Exposures;
 import gloam.answer.KnownSky;
 import gloam.exposure.TrailLimit;
+import gloam.film.FilmStock;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
 import gloam.view.ExposureReport;
+import gloam.view.FilmsReport;
 import gloam.view.Report;
 import java.time.Duration;
 import java.util.List;
@@ -24,7 +27,7 @@ final class ExposeCommand extends ReportingCommand {
 
     private final SiteOptions place = group(new SiteOptions());
 
-    private final FilmOptions film = group(new FilmOptions());
+    private final FilmOptions film = group(FilmOptions.repeatable());
 
     private final FittedFilm fitted = group(new FittedFilm());
 
@@ -58,10 +61,12 @@ final class ExposeCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip(session);
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = read.map(TripFile.Reading::trip);
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
-        ExposureQuestion question = new ExposureQuestion(
-                fitted.film(film.required(trip.map(Trip::film)), this::note),
+        List<FilmStock> films = film.allRequired(trip.map(Trip::film)).stream()
+                .map(published -> fitted.film(published, read, this::note)).toList();
+        ExposureQuestion question = new ExposureQuestion(films.get(0),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.value().map(share ->
                 OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
@@ -69,7 +74,10 @@ final class ExposeCommand extends ReportingCommand {
                 leastDifference.value().map(density -> FromOption.checked("--least-difference",
                 TrailLimit.LEAST_DIFFERENCE,
                         density)).orElse(TrailLimit.LEAST_DIFFERENCE_DENSITY), unknown());
-        return ExposureReport.of(Exposures.of(session::ephemeris, question), session.now());
+        List<Exposures> answers = films.stream().map(question::of)
+                .map(ofFilm -> Exposures.of(session::ephemeris, ofFilm)).toList();
+        return answers.size() == 1 ? ExposureReport.of(answers.get(0), session.now())
+                : FilmsReport.of(answers, session.now());
     }
 
     private List<Interval> earlier(KnownSky known) {

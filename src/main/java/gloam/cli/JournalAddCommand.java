@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.ephemeris.OutsideCoverage;
 import gloam.journal.Entry;
+import gloam.journal.Journal;
 import gloam.journal.Outcome;
 import gloam.store.Input;
 import gloam.store.JournalFile;
@@ -11,6 +12,7 @@ import gloam.units.Range;
 import gloam.view.JournalAddedReport;
 import gloam.view.JournalPageReport;
 import gloam.view.Report;
+import java.nio.file.Files;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
@@ -99,15 +101,21 @@ final class JournalAddCommand extends ReportingCommand {
         FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
         refuseFormats(pageReport(session, page, entries.stream()
                 .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
-        return pageReport(session, page, entries.stream()
-                .map(entry -> FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry)))
-                .toList());
+        Optional<Journal> before = Optional.of(journal.file()).filter(Files::exists)
+                .map(file -> journal.read(this::note));
+        return pageReport(session, page, entries.stream().map(entry -> before
+                .flatMap(known -> known.exposedFor(entry.wish().orElseThrow(),
+                        entry.exposed().whole()))
+                .map(there -> new JournalFile.Added(there, true, Optional.of(entry)))
+                .orElseGet(() -> FromOption.of("--journal",
+                        () -> JournalFile.add(journal.file(), entry)))).toList());
     }
 
     private Report pageReport(Session session, PageFile.HandedOver page, List<JournalFile.Added> added) {
         return JournalPageReport.of(journal.file().toString(), IntStream.range(0, added.size())
                 .mapToObj(i -> JournalPageReport.HandedRow.of(page.exposed().get(i).sheet().sheet(),
-                        page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already()))
+                        page.exposed().get(i).sheet().wish(), added.get(i).entry(), added.get(i).already(),
+                        added.get(i).before()))
                         .toList(),
                 page.left().stream().map(left -> new JournalPageReport.LeftRow(left.sheet(), left.wish(),
                         left.why(), left.note().orElse(""))).toList(), session.now());

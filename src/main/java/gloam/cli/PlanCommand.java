@@ -10,6 +10,7 @@ import gloam.planner.Plan;
 import gloam.planner.Trip;
 import gloam.store.FormerPlanFile;
 import gloam.store.Input;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.view.OutputFormat;
 import gloam.view.PlanReport;
@@ -50,16 +51,18 @@ final class PlanCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Trip trip = place.trip(session)
+        TripFile.Reading read = place.reading(session)
                 .orElseThrow(() -> new BadInput("a plan needs wishes; give --trip FILE"));
+        Trip trip = read.trip();
         if (previous.given() && (night.given() || tonight.given())) {
             throw new BadInput("--previous would cancel what other nights have; leave it out with "
                     + (night.given() ? "--night" : "--tonight"));
         }
         Optional<FormerPlan> former = previous.value()
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
+        Optional<FittedFilm.Known> journal = fitted.journal(Optional.of(read), this::note);
         Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),
-                fitted.trip(rest(trip, gone(trip), session), this::note), former, session.now(),
+                FittedFilm.trip(rest(trip, journal, session), journal, this::note), former, session.now(),
                 progress("nights looked at"));
         PlanReport report = PlanReport.of(timetable, session.now());
         return wants(OutputFormat.HTML)
@@ -78,8 +81,8 @@ final class PlanCommand extends ReportingCommand {
     }
 
     /** What the journal has seen of the trip; nothing without a journal. */
-    private Gone gone(Trip trip) {
-        Gone gone = fitted.journal().map(journal -> Gone.of(trip, journal))
+    private Gone gone(Trip trip, Optional<FittedFilm.Known> journal) {
+        Gone gone = journal.map(known -> Gone.of(trip, known.journal()))
                 .orElse(new Gone(0, List.of(), Optional.empty()));
         if (gone.sheets() > 0) {
             note(gone.sheets() + (gone.sheets() == 1 ? " sheet" : " sheets")
@@ -89,7 +92,9 @@ final class PlanCommand extends ReportingCommand {
         return gone;
     }
 
-    private Trip rest(Trip trip, Gone gone, Session session) {
+    private Trip rest(Trip trip, Optional<FittedFilm.Known> journal, Session session) {
+        Gone gone = gone(trip, journal);
+        String known = journal.map(FittedFilm.Known::from).orElse("--journal");
         boolean begins = fromNow.given() || night.given() || tonight.given() || gone.sheets() > 0;
         if (!begins && (spent.given() || done.given())) {
             throw new BadInput("--spent and --done need a moment; add --from-now INSTANT");
@@ -102,11 +107,11 @@ final class PlanCommand extends ReportingCommand {
         Site first = trip.sites().get(0);
         Trip begun = fromNow.given() ? FromOption.of("--from-now",
                 () -> trip.rest(fromNow.get().in(first.zone()))) : gone.until().filter(last -> !night.given())
-                .map(last -> FromOption.of("--journal", () -> trip.rest(last))).orElse(trip);
+                .map(last -> FromOption.of(known, () -> trip.rest(last))).orElse(trip);
         Trip rest = tonight.given() ? FromOption.of("--tonight", () -> trip.rest(session.now())
                 .evening(Night.eveningOf(first, session.now())))
                 : night.given() ? FromOption.of("--night", () -> begun.evening(night.get())) : begun;
-        Trip carried = FromOption.of(spent.given() ? "--spent" : "--journal",
+        Trip carried = FromOption.of(spent.given() ? "--spent" : known,
                 () -> rest.withSpent(spent.given() ? spent.get() : gone.sheets()));
         return FromOption.of("--done", () -> carried.without(done.given() ? done.get() : gone.served()));
     }

@@ -8,6 +8,7 @@ import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.proof.Raster;
 import gloam.sheet.Sheet;
+import gloam.store.TripFile;
 import gloam.units.Quantity;
 import gloam.view.ProofReport;
 import gloam.view.Report;
@@ -45,10 +46,11 @@ final class ProofCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip(session);
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = read.map(TripFile.Reading::trip);
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
-        FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), this::note);
+        FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), read, this::note);
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
         Sheet sheet = new Sheet(site, stock, List.of(shot.setting(site, taken, false, session)));
         OptionalDouble reflectance = groundReflectance.value().map(share ->

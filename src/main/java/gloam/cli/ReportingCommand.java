@@ -8,6 +8,7 @@ import gloam.store.Input;
 import gloam.units.BadInput;
 import gloam.units.PlainText;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -52,9 +53,12 @@ abstract class ReportingCommand extends Command {
     final List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
         for (OptionSpec option : line().getCommandSpec().options()) {
-            if (option.getValue() instanceof Input input) {
-                inputs.add(input);
-            }
+            Object value = option.getValue();
+            (value instanceof List<?> several ? several : Collections.singletonList(value)).forEach(given -> {
+                if (given instanceof Input input) {
+                    inputs.add(input);
+                }
+            });
         }
         return inputs;
     }

@@ -48,13 +48,12 @@ final class SiteOptions extends OptionGroup {
             return Optional.empty();
         }
         TripFile.Reading read = TripFile.read(trip.get());
-        return Optional.of(new TripFile.Reading(at(read.trip()), read.defaultsUsed(), read.stay()));
+        return Optional.of(read.with(at(read.trip())));
     }
 
     /** The same, its sites as their measurements have them. */
     Optional<TripFile.Reading> reading(Session session) {
-        return reading().map(read -> new TripFile.Reading(
-                MeasuredSites.of(session::ephemeris, read.trip()), read.defaultsUsed(), read.stay()));
+        return reading().map(read -> read.with(MeasuredSites.of(session::ephemeris, read.trip())));
     }
 
     /** The trip itself, its sites as their measurements have them. */

@@ -12,6 +12,7 @@ import gloam.gear.Site;
 import gloam.planner.Trip;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
+import gloam.store.TripFile;
 import gloam.trail.Framing;
 import gloam.trail.LevelSearch;
 import gloam.units.Angle;
@@ -73,14 +74,16 @@ final class TrailCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        Optional<Trip> trip = place.trip(session);
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = read.map(TripFile.Reading::trip);
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         if (level.given()) {
             return levels(session, site, taken);
         }
         FrameQuestion question = question(session, site, taken);
-        Optional<Sheet> sheet = film.film(trip.map(Trip::film)).map(stock -> fitted.film(stock, this::note))
+        Optional<Sheet> sheet = film.film(trip.map(Trip::film))
+                .map(stock -> fitted.film(stock, read, this::note))
                 .map(stock -> new Sheet(site, stock, List.of(question.setting())));
         return TrailReport.of(stars.get().isEmpty()
                 ? Trails.ofAll(session.ephemeris(), question, sheet, session.stars().stars())

@@ -30,6 +30,9 @@ public final class TrailLimit {
     /** Least visible difference of tone where none is given, in density; common practice, no source. */
     public static final double LEAST_DIFFERENCE_DENSITY = 0.1;
 
+    /** Standard deviation of the limit, in mag: the model's error. */
+    public static final double SPREAD_MAG = 0.5;
+
     private static final double BRIGHTEST_MAG = -30;
     private static final double FAINTEST_MAG = 30;
 

@@ -6,6 +6,7 @@ import gloam.units.Range;
 import gloam.units.Stops;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.Locale;
 
 /**
@@ -51,7 +52,7 @@ public record Lens(double focalLengthMm, List<FNumber> fNumbers, double transmit
         focus(focalLengthMm).check(focusM);
         SPOT.check(spotUm);
         FILTER.check(filterStops);
-        fNumbers = fNumbers.stream().sorted().distinct().toList();
+        fNumbers = List.copyOf(new TreeSet<>(fNumbers));
         if (fNumbers.isEmpty()) {
             throw new BadInput("a lens needs an f-number; give at least one");
         }

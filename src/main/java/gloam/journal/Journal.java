@@ -1,5 +1,6 @@
 package gloam.journal;
 
+import gloam.units.Interval;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,6 +52,17 @@ public record Journal(List<Entry> lastWords, List<String> damages, Map<String, S
     /** The last entry about the sheet of an entry, withdrawn or not; empty if there is no such entry. */
     public Optional<Entry> lastWord(String id) {
         return lastWords.stream().filter(sheet -> sheet.id().equals(firstIds.get(id))).findFirst();
+    }
+
+    /**
+     * The last entry about the sheet that was open for a wish at some moment of a span, withdrawn or not: a
+     * camera exposes one sheet at a time, whatever was written of it since.
+     */
+    public Optional<Entry> exposedFor(String wish, Interval open) {
+        return lastWords.stream().filter(sheet -> sheet.wish().filter(wish::equals).isPresent())
+                .filter(sheet -> sheet.exposed().openings().stream()
+                        .anyMatch(opening -> opening.open().intersect(open).isPresent()))
+                .findFirst();
     }
 
     /** The sheets of a film, of one batch of it unless that is empty. */

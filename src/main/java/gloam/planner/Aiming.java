@@ -21,6 +21,7 @@ final class Aiming {
     private final Camera camera;
     private final Direction[] followed;
     private final SkyLight.Sample[] light;
+    private SkyLight.Patch fixedPatch;
 
     /** The aim of a wish on a night. */
     Aiming(Aim aim, NightSky sky, Camera camera) {
@@ -78,9 +79,19 @@ final class Aiming {
     SkyLight.Sample light(int nodeMin) {
         int node = nodeMin / NightClock.NODE_MIN;
         if (light[node] == null) {
-            light[node] = sky.light(direction(nodeMin), nodeMin);
+            light[node] = sky.light(patch(nodeMin), nodeMin);
         }
         return light[node];
+    }
+
+    private SkyLight.Patch patch(int middleMin) {
+        if (!fixed()) {
+            return sky.patch(direction(middleMin));
+        }
+        if (fixedPatch == null) {
+            fixedPatch = sky.patch(direction(middleMin));
+        }
+        return fixedPatch;
     }
 
     /** The framing for an exposure with its middle at that minute. */

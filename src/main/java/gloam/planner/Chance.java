@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.exposure.Bracket;
+import gloam.exposure.TrailLimit;
 import gloam.units.StandardNormal;
 
 /**
@@ -18,9 +19,6 @@ final class Chance {
     static final int CERTAIN = 100;
     /** A tone aimed at on a single sheet is missed by no more than that; common practice, no source. */
     static final double MOST_MISS_STOPS = 1.5;
-
-    /** Standard deviation of a trail limit, see {@link gloam.exposure.TrailLimit}. */
-    private static final double LIMIT_SPREAD_MAG = 0.5;
 
     private static final double STEP = 0.9;
     private static final double LOG_STEP = Math.log(STEP);
@@ -63,7 +61,7 @@ final class Chance {
      * fainter.
      */
     static double ofTrail(double marginMag) {
-        return marginMag >= 0 ? StandardNormal.below(marginMag / LIMIT_SPREAD_MAG) : 0;
+        return marginMag >= 0 ? StandardNormal.below(marginMag / TrailLimit.SPREAD_MAG) : 0;
     }
 
     /** A chance in whole percent. */

@@ -1,8 +1,10 @@
 package gloam.planner;
 
+import gloam.trail.Framing;
+import gloam.units.Angle;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How bright the stars are that run over the frame of a wish during exposures on a night. For one thread at a
@@ -15,17 +17,29 @@ final class CrossingStars {
 
     private static final int STEP_MIN = 15;
     private static final int SECONDS = 60;
+    /** Planets move less in declination in a night; for the Moon stars are sought anew. */
+    private static final Angle FOLLOWED_ABOUT = Angle.ofDegrees(1);
 
     private final NightSky sky;
     private final Aiming aiming;
     private final StarField field;
     private final int most;
-    private final Map<Integer, List<FrameStars.Seen>> frames = new HashMap<>();
-    private final Map<Followed, float[]> following = new HashMap<>();
+    private final Map<Integer, Followed> frames = new HashMap<>();
+    private final Map<Asked, float[]> following = new HashMap<>();
+    private NearStars near;
     private FixedFrame fixed;
     private double turnedBefore;
 
-    private record Followed(int step, int slope) {
+    private record Asked(int step, int slope) {
+    }
+
+    /** What the camera shows at a step; a star is looked up when it is first asked for. */
+    private record Followed(FrameStars frame, NearStars stars, Map<Integer, Optional<FrameStars.Seen>> seen) {
+
+        float magnitude(int number, int slope) {
+            return seen.computeIfAbsent(number, asked -> Optional.ofNullable(frame.seen(stars.get(asked))))
+                    .map(star -> StarLimit.weighed(star, slope)).orElse(Float.POSITIVE_INFINITY);
+        }
     }
 
     /**
@@ -69,20 +83,21 @@ final class CrossingStars {
             return fixed().easiest(turned(openMin), turned(closeMin), limit.slope(), most);
         }
         int step = (openMin + (closeMin - openMin) / 2 + STEP_MIN / 2) / STEP_MIN;
-        return following.computeIfAbsent(new Followed(step, limit.slope()), this::easiest);
+        return following.computeIfAbsent(new Asked(step, limit.slope()), this::easiest);
     }
 
-    private float[] easiest(Followed followed) {
-        EasiestStars easiest = new EasiestStars(most);
-        for (FrameStars.Seen star : frames.computeIfAbsent(followed.step * STEP_MIN, this::seen)) {
-            easiest.add(StarLimit.weighed(star, followed.slope));
+    private float[] easiest(Asked asked) {
+        Followed there = frames.computeIfAbsent(asked.step * STEP_MIN, this::followed);
+        return there.stars.easiest(most, asked.slope, number -> there.magnitude(number, asked.slope));
+    }
+
+    private Followed followed(int minute) {
+        Framing framing = aiming.framing(minute);
+        FrameStars frame = FrameStars.of(sky.trails(), sky.site(), framing, sky.clock().at(minute));
+        if (near == null || !near.near(frame.centre())) {
+            near = NearStars.of(field, frame.centre(), framing.radius(), FOLLOWED_ABOUT);
         }
-        return easiest.magnitudes();
-    }
-
-    private List<FrameStars.Seen> seen(int minute) {
-        return FrameStars.of(sky.trails(), sky.site(), aiming.framing(minute), sky.clock().at(minute))
-                .seen(field);
+        return new Followed(frame, near, new HashMap<>());
     }
 
     private FixedFrame fixed() {

@@ -18,8 +18,9 @@ final class EasiestStars {
         return size < least.length || magnitude < least[size - 1];
     }
 
+    /** Adds a star, if it is one of them; an infinite magnitude is none. */
     void add(float magnitude) {
-        if (!takes(magnitude)) {
+        if (!takes(magnitude) || magnitude == Float.POSITIVE_INFINITY) {
             return;
         }
         int at = size < least.length ? size++ : size - 1;

@@ -16,9 +16,13 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
      * What it offers to a wish.
      *
      * @param offers   exposures to choose from
-     * @param closedBy why there are none, where there are none
+     * @param closedBy what closes all of it to the wish, whatever the exposure
      */
     record ToWish(List<Offer> offers, Optional<Reason> closedBy) {
+
+        boolean none() {
+            return offers.isEmpty();
+        }
 
         /** The most that one of them gains, 0 for none. */
         long most() {

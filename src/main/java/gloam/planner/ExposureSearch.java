@@ -24,11 +24,13 @@ final class ExposureSearch {
 
     private final WishNight night;
     private final int minutes;
+    private final List<MinuteRun> good;
     private final int[] bestInside;
 
     private ExposureSearch(WishNight night, int minutes) {
         this.night = night;
         this.minutes = minutes;
+        this.good = MinuteRun.of(night.moments().throughout());
         this.bestInside = new int[minutes + 1];
     }
 
@@ -114,7 +116,7 @@ final class ExposureSearch {
         int shift;
         for (int covered = 1; covered <= min; covered += shift) {
             shift = Math.min(covered, min + 1 - covered);
-            for (int openMin = 0; openMin + shift < bestInside.length; openMin++) {
+            for (int openMin = good.get(0).first(); openMin + shift < bestInside.length; openMin++) {
                 bestInside[openMin] = Math.max(bestInside[openMin], bestInside[openMin + shift]);
             }
         }
@@ -122,10 +124,11 @@ final class ExposureSearch {
 
     private void add(List<Offer> offers, int number, int durationMin) {
         BitSet allowed = new BitSet(minutes);
-        for (int openMin = 0; openMin + durationMin <= minutes; openMin++) {
-            allowed.set(openMin, night.moments().throughout().get(openMin)
-                    && night.allows(openMin, openMin + durationMin)
-                    && night.clear(openMin, openMin + durationMin) > 0);
+        for (MinuteRun run : good) {
+            for (int openMin = run.first(); openMin + durationMin <= run.last(); openMin++) {
+                allowed.set(openMin, night.allows(openMin, openMin + durationMin)
+                        && night.clear(openMin, openMin + durationMin) > 0);
+            }
         }
         int[] values = new int[minutes + 1];
         for (MinuteRun run : MinuteRun.of(allowed)) {

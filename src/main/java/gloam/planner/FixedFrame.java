@@ -15,17 +15,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.IntToDoubleFunction;
-import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import java.util.stream.IntStream;
 
 /**
  * The stars that run over the frame of a camera that stands still. By the turn of the sky they are the same
  * on every night of a year: precession and aberration come to less than 0.02°. May be asked by several
  * threads at once.
  *
- * <p>Looked up at every 3.75° of the turn, a quarter of an hour. Between two looks a star crosses the frame's
- * edge or the skyline as if it ran straight towards it; it is as bright as at the look nearest to half-way
- * through its time in the frame.
+ * <p>A star is looked up at every 3.75° of the turn, a quarter of an hour, when it is first asked for.
+ * Between two looks a star crosses the frame's edge or the skyline as if it ran straight towards it; it is as
+ * bright as at the look nearest to half-way through its time in the frame.
  */
 final class FixedFrame {
 
@@ -35,33 +36,27 @@ final class FixedFrame {
     private static final int PARTS = 4;
 
     private final Instant firstLook;
-    /** The brightest first. */
-    private final List<InFrame> stars;
+    private final List<FrameStars> looks;
+    private final NearStars stars;
     private final Map<Asked, float[]> known = new ConcurrentHashMap<>();
+    private final AtomicReferenceArray<InFrame> inFrame;
 
-    private FixedFrame(Instant firstLook, List<InFrame> stars) {
+    private FixedFrame(Instant firstLook, List<FrameStars> looks, NearStars stars) {
         this.firstLook = firstLook;
+        this.looks = looks;
         this.stars = stars;
+        this.inFrame = new AtomicReferenceArray<>(stars.size());
     }
 
-    /**
-     * A star's runs over the frame.
-     *
-     * @param brightest its magnitude where it is brightest
-     * @param slowest   its image's speed where that is slowest, in octaves below that of the equator
-     */
-    private record InFrame(float brightest, float slowest, List<Run> runs) {
+    /** A star's runs over the frame. */
+    private record InFrame(List<Run> runs) {
 
-        static InFrame of(List<Run> runs) {
-            float brightest = Float.POSITIVE_INFINITY;
-            float slowest = 0;
+        float magnitude(double from, double to, int slope) {
+            float magnitude = Float.POSITIVE_INFINITY;
             for (Run run : runs) {
-                for (FrameStars.Seen seen : run.seen) {
-                    brightest = Math.min(brightest, seen.magnitude());
-                    slowest = Math.max(slowest, seen.octavesSlower());
-                }
+                magnitude = Math.min(magnitude, run.magnitude(from, to, slope));
             }
-            return new InFrame(brightest, slowest, runs);
+            return magnitude;
         }
     }
 
@@ -69,33 +64,36 @@ final class FixedFrame {
     static FixedFrame of(Ephemeris ephemeris, Site site, Framing framing, int year, StarField field) {
         Instant firstLook = within(ephemeris.covers(), LocalDate.of(year, 7, 1));
         FrameStars first = FrameStars.of(new TrailEstimator(ephemeris, site), site, framing, firstLook);
-        FrameStars[] frames = new FrameStars[LOOKS];
-        FrameStars.Seen[][] byStar = new FrameStars.Seen[field.catalogue().size()][];
-        for (int look = 0; look < LOOKS; look++) {
-            frames[look] = first.turnedBy(Angle.ofDegrees(look * LOOK_DEG));
-            for (FrameStars.Seen seen : frames[look].seen(field)) {
-                if (byStar[seen.star()] == null) {
-                    byStar[seen.star()] = new FrameStars.Seen[LOOKS];
-                }
-                byStar[seen.star()][look] = seen;
-            }
-        }
-        List<InFrame> stars = new ArrayList<>();
-        for (int star = 0; star < byStar.length; star++) {
-            if (byStar[star] != null) {
-                Vector3D place = field.catalogue().get(star).place();
-                stars.add(InFrame.of(runs(byStar[star],
-                        look -> frames[Math.floorMod(look, LOOKS)].insideMm(place))));
-            }
-        }
-        stars.sort((one, other) -> Float.compare(one.brightest, other.brightest));
-        return new FixedFrame(firstLook, stars);
+        return new FixedFrame(firstLook,
+                IntStream.range(0, LOOKS).mapToObj(look -> first.turnedBy(Angle.ofDegrees(look * LOOK_DEG)))
+                .toList(),
+                NearStars.of(field, first.centre(), framing.radius(), Angle.ZERO));
     }
 
     private static Instant within(Interval covered, LocalDate wanted) {
         Instant from = wanted.atStartOfDay(ZoneOffset.UTC).toInstant();
         Instant last = covered.endExclusive().minus(Duration.ofDays(1));
         return from.isAfter(last) ? last : from.isBefore(covered.start()) ? covered.start() : from;
+    }
+
+    private InFrame inFrame(int number) {
+        InFrame known = inFrame.get(number);
+        if (known == null) {
+            known = look(stars.get(number));
+            inFrame.set(number, known);
+        }
+        return known;
+    }
+
+    private InFrame look(StarField.Placed star) {
+        FrameStars.Seen[] seen = new FrameStars.Seen[LOOKS];
+        boolean ever = false;
+        for (int look = 0; look < LOOKS; look++) {
+            seen[look] = looks.get(look).seen(star);
+            ever |= seen[look] != null;
+        }
+        return new InFrame(ever ? runs(seen, look -> looks.get(Math.floorMod(look, LOOKS))
+                .insideMm(star.place())) : List.of());
     }
 
     private static List<Run> runs(FrameStars.Seen[] looks, IntToDoubleFunction insideMm) {
@@ -175,16 +173,7 @@ final class FixedFrame {
     private float[] found(Asked asked) {
         double from = asked.from / (double) PARTS;
         double to = asked.to / (double) PARTS;
-        EasiestStars easiest = new EasiestStars(asked.most);
-        for (InFrame star : stars) {
-            if (easiest.takes(StarLimit.weighed(star.brightest, star.slowest, asked.slope))) {
-                float magnitude = Float.POSITIVE_INFINITY;
-                for (Run run : star.runs) {
-                    magnitude = Math.min(magnitude, run.magnitude(from, to, asked.slope));
-                }
-                easiest.add(magnitude);
-            }
-        }
-        return easiest.magnitudes();
+        return stars.easiest(asked.most, asked.slope, number ->
+                inFrame(number).magnitude(from, to, asked.slope));
     }
 }

@@ -3,7 +3,6 @@ package gloam.planner;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.EarthTurn;
 import gloam.gear.Camera;
-import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;
 import gloam.trail.Framing;
@@ -12,8 +11,6 @@ import gloam.units.Angle;
 import gloam.units.Interval;
 import gloam.units.Stops;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -25,10 +22,12 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * refraction that changes over the frame moves stars near its edge by some arcminutes.
  *
  * @param centre    the place among the stars that stands at the frame's centre
+ * @param leastAhead cosine of the greatest angle from there that a star in the frame can have
  * @param toHorizon from the stars' frame to the horizon's
  * @param toCamera  and to the camera's
  */
-record FrameStars(Site site, Framing framing, Vector3D centre, Rotation toHorizon, Rotation toCamera) {
+record FrameStars(Site site, Framing framing, Vector3D centre, double leastAhead, Rotation toHorizon,
+        Rotation toCamera) {
 
     /** Of the image distance: so far out every lens sees. */
     private static final double WITHIN_SIGHT = 1;
@@ -60,8 +59,8 @@ record FrameStars(Site site, Framing framing, Vector3D centre, Rotation toHorizo
         Interval about = new Interval(at.minusSeconds(1), at.plusSeconds(1));
         Vector3D centre = trails.starAt(framing, 0, 0, about).place();
         Vector3D above = trails.starAt(framing, 0, aboveMm, about).place();
-        return new FrameStars(site, framing, centre, new Rotation(centre, above, framing.aim().vector(),
-                framing.toSky(0, aboveMm).vector()),
+        return new FrameStars(site, framing, centre, framing.radius().cos(),
+                new Rotation(centre, above, framing.aim().vector(), framing.toSky(0, aboveMm).vector()),
                 new Rotation(centre, above, Vector3D.PLUS_K, Vector3D.PLUS_J));
     }
 
@@ -69,42 +68,46 @@ record FrameStars(Site site, Framing framing, Vector3D centre, Rotation toHorizo
     FrameStars turnedBy(Angle angle) {
         Rotation turn = new Rotation(Vector3D.PLUS_K, angle.radians(), RotationConvention.VECTOR_OPERATOR);
         Rotation back = turn.revert();
-        return new FrameStars(site, framing, turn.applyTo(centre),
+        return new FrameStars(site, framing, turn.applyTo(centre), leastAhead,
                 toHorizon.compose(back, RotationConvention.VECTOR_OPERATOR),
                 toCamera.compose(back, RotationConvention.VECTOR_OPERATOR));
     }
 
-    /** The stars of a field that stand in it. */
-    List<Seen> seen(StarField field) {
-        Camera camera = framing.camera();
-        double radiusRad = framing.radius().radians();
-        List<StarField.Placed> near = field.aroundDeclinationOf(centre, radiusRad);
-        double leastAhead = Math.cos(radiusRad);
-        FNumber widest = camera.lens().fNumbers().get(0);
-        List<Seen> seen = new ArrayList<>();
-        for (StarField.Placed star : near) {
-            double ahead = star.place().dotProduct(centre);
-            if (ahead < leastAhead) {
-                continue;
-            }
-            Vector3D onSheet = onSheet(camera, toCamera.applyTo(star.place()));
-            if (onSheet == null || !camera.frame().contains(onSheet.getX(), onSheet.getY())) {
-                continue;
-            }
-            Direction direction = Direction.of(toHorizon.applyTo(star.place()));
-            if (NightSky.clearanceDeg(site, direction) >= 0) {
-                Vector3D next = onSheet(camera, toCamera.applyTo(LATER.applyTo(star.place())));
-                double speedMmS = next == null ? 0 : next.distance(onSheet) / SPEED_OVER_S;
-                double share = speedMmS / Equipment.equatorMmS(camera);
-                Angle offAxis = Angle.ofRadians(Math.acos(Math.min(1, ahead)));
-                double lossMag = Atmosphere.lossMag(site.extinctionMag(), direction.altitude())
-                        - 2.5 * Math.log10(Math.max(LEAST_SHARE,
-                        offAxis.cos() * camera.lens().mountShare(offAxis, widest)));
-                seen.add(new Seen(star.number(), (float) (star.magnitude() + lossMag),
-                        (float) Stops.between(Math.max(LEAST_SPEED_SHARE, share), 1)));
-            }
+    /** A star if it stands in it, else null. */
+    Seen seen(StarField.Placed star) {
+        double ahead = star.place().dotProduct(centre);
+        if (ahead < leastAhead) {
+            return null;
         }
-        return seen;
+        Camera camera = framing.camera();
+        Vector3D onSheet = onSheet(camera, toCamera.applyTo(star.place()));
+        if (onSheet == null || !camera.frame().contains(onSheet.getX(), onSheet.getY())) {
+            return null;
+        }
+        Direction direction = Direction.of(toHorizon.applyTo(star.place()));
+        if (NightSky.clearanceDeg(site, direction) < 0) {
+            return null;
+        }
+        Vector3D next = onSheet(camera, toCamera.applyTo(LATER.applyTo(star.place())));
+        double speedMmS = next == null ? 0 : next.distance(onSheet) / SPEED_OVER_S;
+        double share = speedMmS / Equipment.equatorMmS(camera);
+        Angle offAxis = Angle.ofRadians(Math.acos(Math.min(1, ahead)));
+        double lossMag = Atmosphere.lossMag(site.extinctionMag(), direction.altitude())
+                - 2.5 * Math.log10(Math.max(LEAST_SHARE,
+                offAxis.cos() * camera.lens().mountShare(offAxis, camera.lens().fNumbers().get(0))));
+        return new Seen(star.number(), (float) (star.magnitude() + lossMag), octavesSlower(share));
+    }
+
+    private static float octavesSlower(double share) {
+        return (float) Stops.between(Math.max(LEAST_SPEED_SHARE, share), 1);
+    }
+
+    /**
+     * By how many octaves the image of a star is slower than that of one on the equator at the frame's
+     * centre, at most: neither a projection nor refraction shortens its way to less than half.
+     */
+    static float mostOctavesSlower(StarField.Placed star) {
+        return octavesSlower(Math.cos(star.place().getDelta()) / 2);
     }
 
     /** By how much a place among the stars lies inside the frame and over the terrain; negative outside. */

@@ -52,7 +52,7 @@ final class LeftOver {
 
     /** For every wish served the best window on a night on which it is not; the earliest of equals. */
     private List<SecondChoice> cloudedOut(Function<Night, SiteNight> met) {
-        return IntStream.range(0, trip.wishes().size())
+        return IntStream.range(0, trip.wishes().size()).parallel()
                 .filter(wish -> chosen.stream().anyMatch(night -> serves(night, wish))).boxed()
                 .flatMap(wish -> elsewhere(wish)
                 .max(Comparator.comparingLong((Open open) -> open.offer.gain())

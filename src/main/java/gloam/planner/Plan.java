@@ -5,6 +5,7 @@ import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
 import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
+import gloam.proof.StarCount;
 import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Interval;
@@ -85,8 +86,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param skyToneSpreadStops standard deviation of that tone
      * @param trailLimitMag      faintest V magnitude that leaves a trail, as {@link
      *                           gloam.exposure.ExposureTable.PassingStars} tells it
-     * @param framedStars        how many catalogue stars run over the sheet above the skyline
-     * @param recordedStars      how many of them mark the sheet
+     * @param stars              how many stars mark the sheet
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
@@ -99,7 +99,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
                          double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
-                         double trailLimitMag, int framedStars, int recordedStars, double trailLengthMm,
+                         double trailLimitMag, StarCount stars, double trailLengthMm,
                          Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
                          List<Miss> misses, WindowSky sky, Slack slack) {
 

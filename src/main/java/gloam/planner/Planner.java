@@ -67,7 +67,7 @@ public final class Planner {
             SiteNight spent = met.apply(there);
             return new Plan.NightPlan(there,
                     windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
-                    refusals.of(night, site), Note.of(trip, there),
+                    refusals.of(night, site, spent), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : spent.sky().course());
         }).toList();
         return new Plan(trip, nights, cautions(trip, choice),

@@ -26,19 +26,19 @@ final class Refusals {
         this.chosen = chosen;
     }
 
-    /** The wishes not served on a night at the site where it is spent, in the trip's order. */
-    List<Plan.Refusal> of(int night, int site) {
+    /** The wishes not served on a night where it is spent, at a site by its number, in the trip's order. */
+    List<Plan.Refusal> of(int night, int site, SiteNight spent) {
         List<Plan.Refusal> refusals = new ArrayList<>();
         for (int number = 0; number < trip.wishes().size(); number++) {
             int wish = number;
             if (chosen.get(night).exposed().stream().noneMatch(candidate -> candidate.wish() == wish)) {
-                refusals.add(refusal(night, site, wish));
+                refusals.add(refusal(night, site, wish, spent));
             }
         }
         return refusals;
     }
 
-    private Plan.Refusal refusal(int night, int site, int number) {
+    private Plan.Refusal refusal(int night, int site, int number, SiteNight spent) {
         Wish wish = trip.wishes().get(number);
         List<LocalDate> served = IntStream.range(0, chosen.size()).boxed()
                 .flatMap(other -> chosen.get(other).exposed()
@@ -50,16 +50,18 @@ final class Refusals {
         }
         EveningOffers here = evenings.get(night).get(site);
         EveningOffers.ToWish found = here.toWishes().get(number);
-        if (found.closedBy().isEmpty()) {
+        if (!found.none()) {
             return new Plan.Refusal(wish, outbid(night, found), Optional.empty());
         }
         EveningOffers there = closedWhereWanted(night, here, number);
         if (there == here && !wish.limits().allow(here.night().site()) && onTheWay(night)) {
             return new Plan.Refusal(wish, Reason.Plain.TRAVEL, Optional.empty());
         }
-        Reason reason = counted(there.toWishes().get(number).closedBy().orElseThrow(), wish, there);
+        SiteNight tried = there == here ? spent : nights.apply(there.night());
+        Reason reason = counted(there.toWishes().get(number).closedBy().orElseGet(() -> tried.reason(number)),
+                wish, tried);
         return new Plan.Refusal(wish, there == here ? reason : new Reason.There(there.night(), reason),
-                remedy(night, there, number, reason));
+                remedy(night, tried, number, reason));
     }
 
     /** The evening here, or where alone a wish may be taken if it cannot be taken there either. */
@@ -68,29 +70,28 @@ final class Refusals {
         List<EveningOffers> wanted = limits.allow(here.night().site()) ? List.of() : evenings.get(night)
                 .stream().filter(evening -> limits.allow(evening.night().site())).toList();
         boolean open = wanted.stream().anyMatch(evening ->
-                evening.toWishes().get(number).closedBy().isEmpty());
+                !evening.toWishes().get(number).none());
         return open || wanted.isEmpty() ? here : wanted.get(0);
     }
 
     /** A reason whose stars are those that the sheet would show. */
-    private Reason counted(Reason reason, Wish wish, EveningOffers evening) {
+    private static Reason counted(Reason reason, Wish wish, SiteNight tried) {
         return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
-                nights.apply(evening.night()).recorded(wish, few.nearest()),
-                few.nearest()) : reason;
+                tried.recorded(wish, few.nearest()), few.nearest()) : reason;
     }
 
     /**
      * The nearest change that opens a wish closed on an evening: another site or night, or else something it
      * gives up, which is looked for once in a trip.
      */
-    private Optional<Remedy> remedy(int night, EveningOffers closed, int wish, Reason reason) {
+    private Optional<Remedy> remedy(int night, SiteNight tried, int wish, Reason reason) {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
-                .filter(evening -> !evening.toWishes().get(wish).offers().isEmpty()).findFirst();
+                .filter(evening -> !evening.toWishes().get(wish).none()).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
                 : night != nearestNight(wish) ? Optional.empty() : changed(
-                nights.apply(closed.night()), trip.wishes().get(wish), reason);
+                tried, trip.wishes().get(wish), reason);
     }
 
     private static Optional<Remedy> changed(SiteNight night, Wish wish, Reason reason) {
@@ -104,8 +105,9 @@ final class Refusals {
      */
     private int nearestNight(int wish) {
         return IntStream.range(0, evenings.size()).filter(night -> evenings.get(night).stream()
-                .map(evening -> evening.toWishes().get(wish).closedBy().orElseThrow())
-                .anyMatch(reason -> !(reason instanceof Reason.Never || reason instanceof Reason.Exclusive)))
+                .map(evening -> evening.toWishes().get(wish).closedBy())
+                .anyMatch(closedBy -> closedBy.filter(reason ->
+                reason instanceof Reason.Never || reason instanceof Reason.Exclusive).isEmpty()))
                 .findFirst().orElse(0);
     }
 

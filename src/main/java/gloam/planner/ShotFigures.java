@@ -76,7 +76,7 @@ final class ShotFigures {
         StarCount count = count(framing, shot.fNumber(), open);
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
                 open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                count.crossing(), count.recorded(), trail.lengthMm(), trail.direction(), moon(framing, open),
+                count, trail.lengthMm(), trail.direction(), moon(framing, open),
                 cloud, worth,
                 Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
@@ -95,7 +95,7 @@ final class ShotFigures {
      * The light at the frame's centre, exact at every instant; that of a picture with the Moon away from it.
      */
     private Function<Instant, SkyLight.Sample> seen(Framing framing) {
-        if (!wish.ofMoon()) {
+        if (!wish.letsMoonIn()) {
             return at -> sky.light(framing.aim(), at);
         }
         SkyLight light = new SkyLight(sky.ephemeris(), sky.site());

@@ -70,19 +70,21 @@ final class SiteNight {
         }
         WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear);
         List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
-        return offers.isEmpty() ? refused(wish, night, number)
-                : new EveningOffers.ToWish(offers, Optional.empty());
+        return new EveningOffers.ToWish(offers.isEmpty() && wish.records() instanceof Wish.Records.AtLeast
+                ? countedEnough(wish, night, number).stream().toList() : offers, Optional.empty());
     }
 
-    /** A wish that nothing is found for; stars that are estimated to be too few are counted. */
-    private EveningOffers.ToWish refused(Wish wish, WishNight night, int number) {
+    /** Of stars that are estimated to be too few the exposure in which a count finds enough. */
+    private Optional<Offer> countedEnough(Wish wish, WishNight night, int number) {
         Refused refused = new Refused(night, sky);
-        Reason reason = refused.reason();
-        boolean enough = reason instanceof Reason.TooFewStars few
+        return refused.reason() instanceof Reason.TooFewStars few
                 && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, few.nearest())
-                >= few.wanted();
-        return enough ? new EveningOffers.ToWish(List.of(refused.countedEnough(number)), Optional.empty())
-                : new EveningOffers.ToWish(List.of(), Optional.of(reason));
+                >= few.wanted() ? Optional.of(refused.countedEnough(number)) : Optional.empty();
+    }
+
+    /** Why it offers nothing to a wish of the trip that its sky is not closed to. */
+    Reason reason(int number) {
+        return new Refused(at(trip.wishes().get(number), equipment.get(number)), sky).reason();
     }
 
     /**
@@ -92,7 +94,7 @@ final class SiteNight {
     Optional<ExposureChoice> best(Wish wish) {
         Equipment with = Equipment.of(trip, wish);
         EveningOffers.ToWish found = to(wish, with, 0);
-        return found.offers().isEmpty() ? Optional.empty() : Optional.of(exposure(at(wish, with),
+        return found.none() ? Optional.empty() : Optional.of(exposure(at(wish, with),
                 found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
     }
 

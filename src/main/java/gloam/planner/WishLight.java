@@ -35,7 +35,7 @@ final class WishLight {
         this.sky = sky;
         this.aiming = aiming;
         this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
-        this.withMoon = wish.ofMoon();
+        this.withMoon = wish.letsMoonIn();
         this.whole = whole;
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
     }
@@ -71,7 +71,9 @@ final class WishLight {
 
     /** The sky by the minute, as it is judged when the camera points as at a minute. */
     private IntFunction<SkyLight.Sample> seen(int aimedMin) {
-        if (!withMoon) {
+        if (!withMoon && aiming.fixed()) {
+            return aiming::light;
+        } else if (!withMoon) {
             SkyLight.Patch patch = sky.patch(aiming.direction(aimedMin));
             return minute -> sky.light(patch, minute);
         }

@@ -94,8 +94,9 @@ public final class ExposedFrame {
      *
      * @param records      whether its trail shows
      * @param stopsOverSky how many stops it stands over the sky around it, 0 or more
+     * @param limitMag     faintest V magnitude of a star that leaves a visible trail there
      */
-    public record Mark(boolean records, double stopsOverSky) {
+    public record Mark(boolean records, double stopsOverSky, double limitMag) {
     }
 
     /**
@@ -103,11 +104,22 @@ public final class ExposedFrame {
      * without its own light.
      */
     public Mark mark(Passage passage, double magnitude, Angle semidiameter) {
-        Direction there = setting.framing().toSky(passage.middle().xMm(), passage.middle().yMm());
+        Direction there = halfWay(passage);
         ExposedSheet under = passage.target() == Body.MOON ? withoutMoonlight(there) : at(there);
         double lossMag = lossMag(there);
         return new Mark(under.records(magnitude, semidiameter, passage.speedMmS(), lossMag),
-                under.stopsOverSky(magnitude, semidiameter, passage.speedMmS(), lossMag));
+                under.stopsOverSky(magnitude, semidiameter, passage.speedMmS(), lossMag),
+                under.trailLimitMag(passage.speedMmS(), lossMag));
+    }
+
+    /** Faintest V magnitude of a star that leaves a visible trail on that way; negative infinity if none. */
+    public double limitMag(Passage passage) {
+        Direction there = halfWay(passage);
+        return at(there).trailLimitMag(passage.speedMmS(), lossMag(there));
+    }
+
+    private Direction halfWay(Passage passage) {
+        return setting.framing().toSky(passage.middle().xMm(), passage.middle().yMm());
     }
 
     /** Light that something in a direction loses to the air and to the lens's fall-off, in magnitudes. */

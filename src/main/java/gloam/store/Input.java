@@ -117,11 +117,15 @@ public final class Input {
 
     /** The text of a file that it names. */
     String text(Path beside) {
-        if (inside) {
-            return resource(beside.toString().replace('\\', '/'));
+        return inside ? resource(beside.toString().replace('\\', '/')) : TextFile.read(file(beside));
+    }
+
+    /** A file that it names, which counts as read from now on. */
+    Path file(Path beside) {
+        if (!inside) {
+            files.add(beside);
         }
-        files.add(beside);
-        return TextFile.read(beside);
+        return beside;
     }
 
     private static String resource(String name) {

@@ -222,7 +222,7 @@ public final class JournalFile {
     }
 
     /** A wrong name must not let entries be added to a trip file. */
-    private static void checkName(Path file) {
+    static void checkName(Path file) {
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ENDING)) {
             throw new BadInput("journal \"" + file + "\": the name of a journal ends in " + ENDING);
         }

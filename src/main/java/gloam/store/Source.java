@@ -44,6 +44,11 @@ record Source(String name, Path path, List<Path> chain, Input input, Findings fi
         return chain.size() == 1 ? input.text() : input.text(path);
     }
 
+    /** The file itself, for what reads it in its own way; it counts as read. */
+    Path file() {
+        return input.file(path);
+    }
+
     /** The whole file as one item. */
     Item root() {
         return rootAt("");

@@ -176,6 +176,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             #   source: Invented.
             sheets: %d
             # sheets-per-night: 3
+            # journal: journal.jsonl
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv

@@ -53,12 +53,19 @@ public final class TripFile {
      * @param defaultsUsed every value that the file omits, with its default, such as
      *                     {@code sites[0].dark-sky-mag-arcsec2: 21.6}
      * @param stay         number of consecutive nights to spend away, if the file says so
+     * @param journal      the journal of its sheets, if the file names one
      */
-    public record Reading(Trip trip, List<String> defaultsUsed, OptionalInt stay) {
+    public record Reading(Trip trip, List<String> defaultsUsed, OptionalInt stay,
+            Optional<TripJournal> journal) {
 
         /** Copies the list. */
         public Reading {
             defaultsUsed = List.copyOf(defaultsUsed);
+        }
+
+        /** The same of the trip with something of it chosen or worked out. */
+        public Reading with(Trip changed) {
+            return new Reading(changed, defaultsUsed, stay, journal);
         }
     }
 
@@ -79,6 +86,7 @@ public final class TripFile {
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
         Value<Optional<Integer>> sheetsPerNight = fields.optional("sheets-per-night",
                 value -> value.whole(Outings.SHEETS_PER_NIGHT));
+        Value<Optional<TripJournal>> journal = fields.optional("journal", TripJournal::named);
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
@@ -98,7 +106,7 @@ public final class TripFile {
                 SiteSection.previews(preview.get(), sites.get()), wishes.get(), weather, Optional.empty(),
                 new Outings(evenings.get().orElse(Evenings.ALL),
                 sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));
-        return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay);
+        return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay, journal.get());
     }
 
     private static Nights nights(Item item) {

@@ -1,12 +1,14 @@
 package gloam.view;
 
 import gloam.answer.LightFound;
-import gloam.view.ExposureReport.SharpnessTrade;
+import gloam.view.FilmExposures.SharpnessTrade;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** What to make of an exposure table, in sentences. */
 final class ExposureRemarks {
@@ -16,6 +18,9 @@ final class ExposureRemarks {
 
     /** Below which a sky comes out blue on daylight film, B−V: between moonlight and starlight. */
     private static final double BLUE_BV = 0.4;
+
+    private static final String LONGER = "A longer exposure lengthens a trail and lightens the sky; it never "
+            + "brightens the trail. A wider aperture and a sharper spot do.";
 
     private static final double WORTH_A_WORD_STOPS = 0.1;
 
@@ -30,14 +35,43 @@ final class ExposureRemarks {
         this.rows = rows;
     }
 
-    static List<String> of(Situation situation, List<ExposureRow> rows, Optional<SharpnessTrade> trade,
-                           boolean colourFilm) {
-        ExposureRemarks remarks = new ExposureRemarks(situation, rows);
+    static List<String> of(FilmExposures film, boolean colourFilm) {
+        ExposureRemarks remarks = new ExposureRemarks(film.situation(), film.exposures());
         List<String> all = new ArrayList<>();
         remarks.disagreement().ifPresent(all::add);
-        trade.map(remarks::trade).or(remarks::noTrade).ifPresent(all::add);
-        all.add("A longer exposure lengthens a trail and lightens the sky; it never brightens the trail. "
-                + "A wider aperture and a sharper spot do.");
+        film.trade().map(remarks::trade).or(remarks::noTrade).ifPresent(all::add);
+        all.add(LONGER);
+        remarks.ofLight(all, colourFilm);
+        return all;
+    }
+
+    /** What to make of several films side by side, one of them for colours or none. */
+    static List<String> ofFilms(List<FilmExposures> films, boolean colourFilm) {
+        ExposureRemarks remarks = new ExposureRemarks(films.get(0).situation(),
+                films.stream().flatMap(film -> film.exposures().stream()).toList());
+        List<String> all = new ArrayList<>();
+        remarks.disagreement().ifPresent(all::add);
+        if (remarks.situation.lastsS().isEmpty()) {
+            ahead(films, row -> row.correctedS().orElse(Double.POSITIVE_INFINITY)).ifPresent(film ->
+                    all.add("The shortest exposure at every f-number: " + film + "."));
+        }
+        ahead(films, row -> -row.trailLimitMag().orElse(Double.NEGATIVE_INFINITY)).ifPresent(film ->
+                all.add("The faintest stars at every f-number: " + film + "."));
+        all.add(LONGER);
+        remarks.ofLight(all, colourFilm);
+        return all;
+    }
+
+    /** The film of which something is least at every f-number, if it is one. */
+    private static Optional<String> ahead(List<FilmExposures> films, ToDoubleFunction<ExposureRow> what) {
+        return films.stream().filter(film -> films.stream().filter(other -> other != film)
+                .allMatch(other -> IntStream.range(0, film.exposures().size()).allMatch(i ->
+                        what.applyAsDouble(film.exposures().get(i))
+                        < what.applyAsDouble(other.exposures().get(i)))))
+                .map(film -> film.situation().film()).findFirst();
+    }
+
+    private void ofLight(List<String> all, boolean colourFilm) {
         if (!situation.earlier().isEmpty()) {
             all.add("Assumes no fading of the latent image between exposures.");
         }
@@ -45,11 +79,10 @@ final class ExposureRemarks {
                 all.add("The exposure is for level open ground; what stands in shade or "
                 + "slopes from the light comes out darker."));
         if (colourFilm) {
-            remarks.cast().ifPresent(all::add);
+            cast().ifPresent(all::add);
             situation.skyColour().ifPresent(colour -> all.add(skyColour(colour)));
         }
-        remarks.corners().ifPresent(all::add);
-        return all;
+        corners().ifPresent(all::add);
     }
 
     private String trade(SharpnessTrade trade) {

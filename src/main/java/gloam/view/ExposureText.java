@@ -2,10 +2,13 @@ package gloam.view;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Text of an exposure table: what to do, what to make of it, how it comes about. */
 final class ExposureText {
@@ -15,20 +18,28 @@ final class ExposureText {
 
     private static final int MARKS = 3;
 
-    private final ExposureReport report;
+    private final List<FilmExposures> films;
+    private final Situation situation;
+    private final List<Line> lines;
     private final List<String> notes;
 
-    private ExposureText(ExposureReport report) {
-        this.report = report;
-        this.notes = report.exposures().stream().flatMap(row -> row.notes().stream()).distinct().toList();
+    /** Of one film, or of several under the same light through the same lens. */
+    private ExposureText(List<FilmExposures> films) {
+        this.films = films;
+        this.situation = films.get(0).situation();
+        this.lines = IntStream.range(0, films.get(0).exposures().size()).boxed().flatMap(i ->
+                films.stream().map(film -> new Line(film.situation().film(), film.exposures().get(i))))
+                .toList();
+        this.notes = lines.stream().flatMap(line -> line.row.notes().stream()).distinct().toList();
     }
 
-    static Document document(ExposureReport report) {
-        return new ExposureText(report).document();
+    static Document document(List<FilmExposures> films, List<String> remarks) {
+        return new ExposureText(films).document(remarks);
     }
 
-    private Document document() {
-        Document document = Document.named("Exposure").add(report.situation().document());
+    private Document document(List<String> remarks) {
+        Document document = Document.named("Exposure")
+                .add(situation.document(films.stream().map(film -> film.situation().ofFilm()).toList()));
         document.gap();
         document.add(table(doing()));
         document.gap();
@@ -37,7 +48,7 @@ final class ExposureText {
             document.gap();
         }
         document.text(key());
-        report.remarks().forEach(document::text);
+        remarks.forEach(document::text);
         document.add(sheets());
         document.gap();
         document.heading(2, "How it comes about");
@@ -46,20 +57,20 @@ final class ExposureText {
     }
 
     private boolean timesWanted() {
-        return report.situation().lastsS().isEmpty();
+        return situation.lastsS().isEmpty();
     }
 
     private List<Cells> doing() {
-        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        List<Cells> columns = named();
         if (timesWanted()) {
             columns.addAll(List.of(new Cells(Table.numbers("expose"), row -> time(row.correctedS())),
                     new Cells(Table.numbers("at least").leaving(4), row -> time(row.correctedLowS())),
                     new Cells(Table.numbers("at most").leaving(4), row -> time(row.correctedHighS()))));
-            if (report.situation().latestCloseAt().isPresent()) {
+            if (situation.latestCloseAt().isPresent()) {
                 columns.add(new Cells(Table.numbers("close at").leaving(3), row -> closing(row)));
             }
         }
-        if (report.situation().ground().isPresent()) {
+        if (situation.ground().isPresent()) {
             columns.add(new Cells(Table.numbers("ground", "stops"), row -> text(row.groundToneStops(), "none",
                     stops -> spread(stops, row))));
             columns.add(new Cells(Table.numbers("sky", "stops"),
@@ -69,11 +80,11 @@ final class ExposureText {
         }
         columns.add(new Cells(Table.numbers("faintest star", "mag").leaving(2),
                 row -> text(row.trailLimitMag(), "none", mag -> Wording.number(mag, 1))));
-        if (report.exposures().stream().anyMatch(row -> row.cast().isPresent())) {
+        if (lines.stream().anyMatch(line -> line.row.cast().isPresent())) {
             columns.add(new Cells(Table.numbers("cast").leaving(1),
-                    row -> row.cast().map(cast -> cast.replace(", CC", "")).orElse("-")));
+                    row -> cc(row.cast())));
             columns.add(new Cells(Table.numbers("filter").leaving(1),
-                    row -> row.filter().map(filter -> filter.replace(", CC", "")).orElse("-")));
+                    row -> cc(row.filter())));
         }
         columns.add(new Cells(Table.words(""), row -> row.notes().stream().map(this::mark).sorted()
                 .collect(Collectors.joining())));
@@ -81,7 +92,7 @@ final class ExposureText {
     }
 
     private List<Cells> reasons() {
-        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        List<Cells> columns = named();
         if (timesWanted()) {
             columns.add(new Cells(Table.numbers("metered"), row -> time(row.meteredS())));
         }
@@ -90,7 +101,16 @@ final class ExposureText {
                 row -> text(row.reciprocityStops(), "-", stops -> Wording.number(stops, 1))),
                 new Cells(Table.numbers("contrast").leaving(5),
                 row -> "× " + Wording.number(row.contrast(), 2)),
-                new Cells(Table.numbers("spot", "µm"), row -> Wording.number(row.spot().togetherUm(), 0)),
+                new Cells(Table.numbers("spot", "µm"), row -> Wording.number(row.spot().togetherUm(), 0))));
+        if (films.size() == 1) {
+            columns.addAll(ofLens());
+        }
+        return columns;
+    }
+
+    /** How the spot comes about, which no film changes. */
+    private static List<Cells> ofLens() {
+        return List.of(
                 new Cells(Table.numbers("defocus").leaving(4),
                 row -> Wording.number(row.spot().defocusUm(), 0)),
                 new Cells(Table.numbers("diffraction").leaving(3),
@@ -98,18 +118,25 @@ final class ExposureText {
                 new Cells(Table.numbers("lens + film").leaving(2),
                 row -> Wording.number(row.spot().lensAndFilmUm(), 0)),
                 new Cells(Table.numbers("hyperfocal", "m").leaving(1),
-                row -> metres(row.spot().hyperfocalM()))));
-        return columns;
+                row -> metres(row.spot().hyperfocalM())));
     }
 
-    private static Cells fNumber() {
-        return new Cells(Table.numbers("f/"), row -> Wording.plain(row.fNumber()));
+    private String cc(Optional<String> hue) {
+        return hue.map(colour -> colour.replace(", CC", "")).orElse(films.size() == 1 ? "-" : "");
+    }
+
+    /** What tells the lines of a table apart. */
+    private List<Cells> named() {
+        return new ArrayList<>(List.of(new Cells(Table.numbers("f/"), row -> Wording.plain(row.fNumber()))));
     }
 
     private Table table(List<Cells> columns) {
-        Table table = new Table(columns.stream().map(Cells::column).toArray(Table.Column[]::new));
-        report.exposures().forEach(row ->
-                table.row(columns.stream().map(cells -> cells.cell.apply(row)).toArray(String[]::new)));
+        boolean several = films.size() > 1;
+        Stream<Table.Column> film = several ? Stream.of(Table.words("film")) : Stream.empty();
+        Table table = new Table(Stream.concat(film, columns.stream().map(Cells::column))
+                .toArray(Table.Column[]::new));
+        lines.forEach(line -> table.row(Stream.concat(several ? Stream.of(line.film) : Stream.empty(),
+                columns.stream().map(cells -> cells.cell.apply(line.row))).toArray(String[]::new)));
         return table;
     }
 
@@ -117,20 +144,20 @@ final class ExposureText {
         return "Stops count from the film's mid-tone, plus is lighter; two times in three the "
                 + (timesWanted() ? "right time lies from \"at least\" to \"at most\"" : "tone lies within ±")
                 + ". Faintest star: the faintest of declination "
-                + Wording.number(report.situation().starDeclinationDeg(), 0) + "° whose trail shows"
-                + (report.situation().aimDeclinationDeg() == report.situation().starDeclinationDeg() ? ""
+                + Wording.number(situation.starDeclinationDeg(), 0) + "° whose trail shows"
+                + (situation.aimDeclinationDeg() == situation.starDeclinationDeg() ? ""
                         : " (a star at the aim, next to the pole, draws little more than a point)") + ", by "
-                + Wording.plain(report.situation().leastDifferenceDensity())
+                + Wording.plain(situation.leastDifferenceDensity())
                 + " in density; the atmosphere dims it by "
-                + Wording.number(report.situation().extinctionMag(), 2) + " mag.";
+                + Wording.number(situation.extinctionMag(), 2) + " mag.";
     }
 
     private Document sheets() {
-        int sheets = report.situation().sheets();
+        int sheets = situation.sheets();
         if (sheets < 2) {
             return Document.part();
         }
-        List<Cells> columns = new ArrayList<>(List.of(fNumber()));
+        List<Cells> columns = named();
         for (int i = 0; i < sheets; i++) {
             int sheet = i;
             columns.add(new Cells(Table.numbers("sheet " + (sheet + 1)), row -> row.bracket()
@@ -158,7 +185,7 @@ final class ExposureText {
     }
 
     private String time(OptionalDouble seconds) {
-        return text(seconds, report.situation().never(), Wording::exposure);
+        return text(seconds, situation.never(), Wording::exposure);
     }
 
     private static String metres(double metres) {
@@ -167,6 +194,10 @@ final class ExposureText {
 
     private static String text(OptionalDouble value, String none, DoubleFunction<String> form) {
         return value.isPresent() ? form.apply(value.getAsDouble()) : none;
+    }
+
+    /** A line of the table: a film at an f-number. */
+    private record Line(String film, ExposureRow row) {
     }
 
     /** A column of the table and what it says of an f-number. */

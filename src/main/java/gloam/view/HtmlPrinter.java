@@ -16,7 +16,13 @@ final class HtmlPrinter implements Renderer {
     private static final String MIDDLE = "middle";
     private static final List<String> LEVELS = List.of("low", MIDDLE, "bright");
 
+    /** Parts from which on a page lists them. */
+    private static final int PARTS = 3;
+
     private final Markup page = new Markup();
+    private List<String> parts = List.of();
+    private int part;
+    private String heading = "";
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
@@ -36,20 +42,25 @@ final class HtmlPrinter implements Renderer {
                 .empty("link", "rel", "icon", "href", "data:,").words("title", document.title())
                 .open("style").add(PagePart.DRAWING_STYLE.text()).add(PagePart.STYLE.text()).close("style")
                 .close("head")
-                .open("body").empty("input", "type", "checkbox", "id", "red", "class", "view");
+                .open("body").open("main")
+                .empty("input", "type", "checkbox", "id", "red", "class", "view");
         LEVELS.forEach(level -> page.add(Markup.start("input", "type", "radio", "name", "level", "id",
-                level, "class", "view") + (level.equals(MIDDLE) ? " checked=\"checked\"/>" : "/>")));
+                level, "class", "view brightness")
+                + (level.equals(MIDDLE) ? " checked=\"checked\"/>" : "/>")));
         page.words("label", "red view", "for", "red", "class", "switch");
         LEVELS.forEach(level -> page.words("label", level, "for", level, "class", "switch level"));
-        page.open("main", "class", document.forPrograms() ? "data" : "page");
+        page.open("div", "class", document.forPrograms() ? "data" : "page");
         List<Block> blocks = document.blocks();
+        parts = blocks.stream().filter(HtmlPrinter::begins).map(block -> ((Block.Heading) block).text())
+                .toList();
+        heading = document.title();
         if (blocks.isEmpty() || !(blocks.get(0) instanceof Block.Heading)
                 || ((Block.Heading) blocks.get(0)).level() > 1) {
             words("h1", document.title());
         }
         blocks(blocks);
         words("footer", origin, "class", "small");
-        page.close("main");
+        page.close("div").close("main");
         script.addTo(page);
         return page.close("body").close("html").toString();
     }
@@ -60,7 +71,7 @@ final class HtmlPrinter implements Renderer {
         boolean section = false;
         for (Block block : blocks) {
             String own = group(block);
-            boolean begins = block instanceof Block.Heading heading && heading.level() > 1;
+            boolean begins = begins(block);
             if (!own.equals(group)) {
                 end(group);
             }
@@ -69,7 +80,8 @@ final class HtmlPrinter implements Renderer {
                 section = false;
             }
             if (begins) {
-                page.open("section");
+                contents();
+                page.open("section", "id", "part-" + ++part);
                 section = true;
             }
             if (!own.equals(group) && !own.isEmpty()) {
@@ -80,6 +92,27 @@ final class HtmlPrinter implements Renderer {
         }
         end(group);
         end(section ? "section" : "");
+    }
+
+    private static boolean begins(Block block) {
+        return block instanceof Block.Heading heading && heading.level() > 1;
+    }
+
+    /** Where the parts of a long page are, before the first of them. */
+    private void contents() {
+        if (part == 0 && parts.size() >= PARTS) {
+            page.open("details", "class", "contents");
+            words("summary", "contents");
+            page.open("nav", "aria-label", "contents").open("ul");
+            for (int i = 0; i < parts.size(); i++) {
+                link("part-" + (i + 1), parts.get(i));
+            }
+            page.close("ul").close("nav").close("details");
+        }
+    }
+
+    private void link(String id, String words) {
+        page.add("<li>" + Markup.start("a", "href", "#" + id) + ">" + html(words) + "</a></li>");
     }
 
     private void end(String element) {
@@ -97,8 +130,9 @@ final class HtmlPrinter implements Renderer {
     }
 
     private void block(Block block) {
-        if (block instanceof Block.Heading heading) {
-            words("h" + heading.level(), heading.text());
+        if (block instanceof Block.Heading title) {
+            heading = title.text();
+            words("h" + title.level(), heading);
         } else if (block instanceof Block.Paragraph paragraph) {
             words("p", paragraph.text(), "class", paragraph.under() ? "under" : "prose");
         } else if (block instanceof Block.Item item) {
@@ -131,18 +165,20 @@ final class HtmlPrinter implements Renderer {
         page.open("section", "id", "live", "class", "live", "aria-label", "what comes next")
                 .open("details", "class", "evenings", "open", "open");
         words("summary", "evenings and sheets");
+        page.open("nav", "aria-label", "evenings and sheets");
         for (Block.Evening evening : live.evenings()) {
             words("p", evening.title());
             page.open("ul");
-            evening.cards().forEach((card, words) -> page.add("<li>" + Markup.start("a", "href", "#" + card)
-                    + ">" + html(words) + "</a></li>"));
+            evening.cards().forEach(this::link);
             page.close("ul");
         }
-        page.close("details").close("section");
+        page.close("nav").close("details").close("section");
     }
 
     private void table(Table table) {
-        page.open("div", "class", "wide").open("table").open("thead").open("tr");
+        page.open("div", "class", "wide").open("table");
+        words("caption", heading, "class", "spoken");
+        page.open("thead").open("tr");
         table.columns().forEach(column -> words("th", column.heading(), "scope", "col", "class",
                 column.numbers() ? "number" : "words"));
         page.close("tr").close("thead").open("tbody");

@@ -5,6 +5,9 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The sheets that a timetable's page handed over to the journal. They are on disk before this is reported.
@@ -24,13 +27,21 @@ public record JournalPageReport(OffsetDateTime generatedAt, String journal, List
      * @param wish    the wish it serves
      * @param id      the entry's name
      * @param already whether the journal had it already, so that nothing was added
+     * @param differs what the page says of it otherwise, which changes nothing
      * @param sheet   the sheet
      */
-    public record HandedRow(int number, String wish, String id, boolean already, SheetRow sheet) {
+    public record HandedRow(int number, String wish, String id, boolean already, List<EntryChange> differs,
+            SheetRow sheet) {
 
-        /** The sheet of an entry. */
-        public static HandedRow of(int number, String wish, Entry entry, boolean already) {
-            return new HandedRow(number, wish, entry.id(), already, SheetRow.of(entry));
+        /** What a page knows of a sheet. */
+        private static final Set<String> OF_PAGE = Set.of("open", "note");
+
+        /** The sheet of an entry; {@code handed} is what the page says of it, where it was there before. */
+        public static HandedRow of(int number, String wish, Entry entry, boolean already,
+                Optional<Entry> handed) {
+            return new HandedRow(number, wish, entry.id(), already,
+                    handed.map(page -> EntryChange.between(entry, page)).orElse(List.of()).stream()
+                            .filter(change -> OF_PAGE.contains(change.what())).toList(), SheetRow.of(entry));
         }
     }
 
@@ -60,6 +71,10 @@ public record JournalPageReport(OffsetDateTime generatedAt, String journal, List
         if (!exposed.isEmpty()) {
             document.add(SheetRow.table(exposed.stream().map(HandedRow::sheet).toList()));
         }
+        exposed.stream().filter(row -> !row.differs.isEmpty()).forEach(row -> document.item("sheet "
+                + row.number + ", " + row.wish + ", stays as the journal has it; the page says otherwise: "
+                + row.differs.stream().map(EntryChange::text).collect(Collectors.joining("; "))
+                + ". Change it with gloam journal add --corrects " + row.id));
         left.forEach(row -> document.item("sheet " + row.number + ", " + row.wish + ": " + row.why
                 + ", not in the journal" + (row.note.isEmpty() ? "" : " (" + row.note + ")")));
         return document;

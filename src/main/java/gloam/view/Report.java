@@ -11,10 +11,10 @@ import java.time.ZoneOffset;
  * <p>The name of a number ends in its unit, and a moment has the offset of the site's time zone; in JSON
  * {@link Accuracy} rounds them by their names.
  */
-public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, HighReport,
-        InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport, JournalGuideReport,
-        JournalListReport, JournalNextReport, JournalPageReport, JournalStatsReport, LevelReport, NightReport,
-        NightsReport, PlanReport, ProofReport, SkyMapReport, TrailReport {
+public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, FilmsReport,
+        HighReport, InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport,
+        JournalGuideReport, JournalListReport, JournalNextReport, JournalPageReport, JournalStatsReport,
+        LevelReport, NightReport, NightsReport, PlanReport, ProofReport, SkyMapReport, TrailReport {
 
     /** The name of the schema that the JSON follows. */
     String SCHEMA = "gloam/2";

@@ -34,8 +34,9 @@ final class SheetCard {
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure(part, "tone", tone(window) + " stops");
         figure(part, "trail", TrailWords.of(window).figure());
-        figure(part, "stars", window.recordedStars() + " of " + window.framedStars() + " to mag "
-                + Wording.plain(window.catalogueToMag()) + (window.trailLimitMag().isPresent()
+        figure(part, "stars", StarWords.of(window.recordedStars(), window.recordedStarsSpread(),
+                window.framedStars(), "", window.catalogueToMag(), window.fainterStars())
+                + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
         part.text(window.reason()).text(window.slack().words(night.times()))

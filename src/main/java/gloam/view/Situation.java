@@ -130,8 +130,14 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
                 + " s metered";
     }
 
-    /** The text of it, a term a line. */
-    Document document() {
+    /** The film in words. */
+    String ofFilm() {
+        return FilmWords.name(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso()) + "; "
+                + reciprocity();
+    }
+
+    /** The text of it, a term a line, with what is said of the films. */
+    Document document(List<String> films) {
         Document document = Document.part();
         add(document, "Sky", source() + ": " + Wording.number(skyMagArcsec2(), 2) + " mag/arcsec²");
         otherSkies().forEach(other -> add(document, "But", other.source() + ": "
@@ -148,8 +154,7 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         }
         ground().ifPresent(ground -> add(document, "Ground", "reflects " + Wording.plain(ground.reflectance())
                 + " of " + Wording.light(ground.lux()) + " lx"));
-        add(document, "Film", FilmWords.name(film(), fittedToSheets()) + ", ISO " + Wording.plain(iso())
-                + "; " + reciprocity());
+        films.forEach(film -> add(document, "Film", film));
         add(document, "Lens", Wording.plain(focalLengthMm()) + " mm, focused at "
                 + Wording.focus(focusM())
                 + ", passes " + Wording.plain(transmittance()) + " of the light");

@@ -153,11 +153,12 @@ final class TrailText {
                     + " marks this sheet."
                     : "Only " + bodies + " will show: no star in the frame marks this sheet.";
         }
-        String among = records.stars() + records.catalogue()
-                .map(catalogue -> " of " + catalogue.crossingStars()
-                + " stars to mag " + Wording.plain(catalogue.toMag()))
-                .orElse(records.stars() == 1 ? " star" : " stars");
-        return among + (records.stars() == 1 ? " marks this sheet: " : " mark this sheet, the brightest ")
+        boolean one = records.stars() == 1
+                && records.catalogue().filter(catalogue -> catalogue.fainterStars() > 0).isEmpty();
+        String among = records.catalogue().map(catalogue -> StarWords.of(records.stars(),
+                catalogue.starsSpread(), catalogue.crossingStars(), "stars", catalogue.toMag(),
+                catalogue.fainterStars())).orElseGet(() -> Wording.count(records.stars(), "star"));
+        return among + (one ? " marks this sheet: " : " mark this sheet, the brightest ")
                 + records.brightestStar().orElseThrow()
                 + (records.bodies().isEmpty() ? "" : "; so will " + bodies) + ".";
     }

@@ -25,7 +25,7 @@ record TrailWords(double lengthMm, double directionDeg, double arcDeg, boolean r
 
     static TrailWords of(Plan.Window window) {
         return new TrailWords(window.trailLengthMm(), window.trailDirection().degrees(), window.turnDeg(),
-                window.recordedStars() > 0 || window.wish().records() instanceof Wish.Records.These);
+                window.stars().recorded() > 0 || window.wish().records() instanceof Wish.Records.These);
     }
 
     static TrailWords of(PlanReport.WindowRow window) {

@@ -7,6 +7,7 @@ import gloam.planner.Limits;
 import gloam.planner.Miss;
 import gloam.planner.Plan;
 import gloam.planner.WindowSky;
+import gloam.proof.StarCount;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -81,8 +82,9 @@ final class WindowWords {
     }
 
     private static String records(Plan.Window window) {
-        String stars = window.recordedStars() + " of " + window.framedStars() + " stars to mag "
-                + Wording.number(StarCatalogue.FAINTEST_MAG, 0) + " record";
+        StarCount count = window.stars();
+        String stars = StarWords.of(count.recorded(), count.spread(), count.crossing(), "stars",
+                StarCatalogue.FAINTEST_MAG, count.fainter()) + " record";
         return window.wish().mustRecord().stream().map(RequirementWords::name)
                 .map(name -> name + " and ").collect(Collectors.joining()) + stars;
     }

@@ -8,11 +8,13 @@
   var KEY = 'gloam ' + plan.identity;
   var sheets = [];
   plan.nights.forEach(function (night) {
-    night.windows.forEach(function (planned) { sheets.push({night: night, planned: planned}); });
+    night.windows.forEach(function (planned) {
+      sheets.push({night: night, planned: planned, key: planned.identity + ' ' + night.night});
+    });
   });
 
-  /* what is kept: by the planned's identity, which stays when a trip is planned anew */
-  var kept = {sheets: {}, inputs: {}, red: false, level: 'middle'};
+  /* what is kept: by the window's identity, which stays when a trip is planned anew, and by the night */
+  var kept = {sheets: {}, inputs: {}, steps: [], red: false, level: 'middle'};
   var keeps = true;
   try {
     kept = Object.assign(kept, JSON.parse(localStorage.getItem(KEY) || '{}'));
@@ -27,37 +29,54 @@
     }
   }
   function done(sheet) {
-    return kept.sheets[sheet.planned.identity] || {};
+    return kept.sheets[sheet.key] || {};
   }
   function note(sheet, changes) {
-    kept.sheets[sheet.planned.identity] = Object.assign({}, done(sheet), changes);
-    fill(sheet, 'opened at', done(sheet).openedAt);
-    fill(sheet, 'closed at', done(sheet).closedAt);
+    var planned = sheet.planned;
+    kept.sheets[sheet.key] = Object.assign({}, done(sheet), {of: {night: sheet.night.night, site: sheet.night.site,
+      zone: sheet.night.zone, sheet: planned.sheet, wish: planned.wish, film: planned.film,
+      openAt: planned.openAt, azimuthDeg: planned.azimuthDeg, altitudeDeg: planned.altitudeDeg,
+      fNumber: planned.fNumber}}, changes);
+    fill(sheet);
     keep();
     show();
   }
-
-  function fill(sheet, blank, at) {
-    var key = 'sheet-' + sheet.planned.sheet + ' ' + blank;
-    kept.inputs[key] = at ? clock(at, sheet.planned.openAt) : '';
-    document.querySelectorAll('#sheet-' + sheet.planned.sheet + ' input').forEach(function (field) {
-      if (field.name === blank) { field.value = kept.inputs[key]; }
-    });
+  function step(sheet, what, changes) {
+    kept.steps.push({key: sheet.key, what: what, sheet: sheet.planned.sheet});
+    note(sheet, changes);
   }
 
-  /* times: shown by the site's clocks, whose offset stands in the plan's times */
+  /* times: shown by the site's clocks; where a browser does not know a zone, by their offset at the opening */
+  var zones = {};
   function ms(time) { return Date.parse(time); }
   function two(number) { return (number < 10 ? '0' : '') + number; }
-  function offset(time) { return time.slice(-1) === 'Z' ? 'Z' : time.slice(-6); }
-  function offsetMin(time) {
-    var zone = offset(time);
-    return zone === 'Z' ? 0 : (zone[0] === '-' ? -1 : 1) * (60 * zone.slice(1, 3) + 1 * zone.slice(4));
+  function plannedOffsetMin(time) {
+    var zone = time.slice(-6);
+    return time.slice(-1) === 'Z' ? 0 : (zone[0] === '-' ? -1 : 1) * (60 * zone.slice(1, 3) + 1 * zone.slice(4));
   }
-  function local(at, like) {
-    return new Date(at + offsetMin(like) * MINUTE_MS).toISOString().slice(0, 19) + offset(like);
+  function offsetMin(at, sheet) {
+    var zone = sheet.night.zone;
+    try {
+      zones[zone] = zones[zone] || new Intl.DateTimeFormat('en-US', {timeZone: zone, hourCycle: 'h23', year: 'numeric',
+        month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit'});
+      var part = {};
+      zones[zone].formatToParts(at).forEach(function (each) { part[each.type] = +each.value; });
+      return Math.round((Date.UTC(part.year, part.month - 1, part.day, part.hour, part.minute)
+        - Math.floor(at / MINUTE_MS) * MINUTE_MS) / MINUTE_MS);
+    } catch (unknown) {
+      return plannedOffsetMin(sheet.planned.openAt);
+    }
   }
-  function clock(at, like) {
-    var time = local(at, like);
+  function offset(minutes) {
+    var size = Math.abs(minutes);
+    return (minutes < 0 ? '-' : '+') + two(Math.floor(size / 60)) + ':' + two(size % 60);
+  }
+  function local(at, sheet) {
+    var minutes = offsetMin(at, sheet);
+    return new Date(at + minutes * MINUTE_MS).toISOString().slice(0, 19) + offset(minutes);
+  }
+  function clock(at, sheet) {
+    var time = local(at, sheet);
     var day = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'][new Date(time.slice(0, 10) + 'T00:00Z').getUTCDay()];
     var soon = Math.abs(at - Date.now()) < 6 * 86400000;
     return day + ' ' + (soon ? '' : time.slice(0, 10) + ' ') + time.slice(11, 16);
@@ -140,41 +159,30 @@
       sound();
       var next = acts(Date.now())[0];
       action(next ? next.sheet : null);
+      show();
     });
     buttons.appendChild(made);
     return made;
   }
-  var last = null;
-  var openNow = button('opened now', 'opened', function (sheet) {
-    last = sheet;
-    note(sheet, {openedAt: Date.now()});
-  });
-  var closeNow = button('closed now', 'closed', function (sheet) {
-    last = sheet;
-    note(sheet, {closedAt: Date.now()});
-  });
-  var skip = button('skip', 'skip', function (sheet) {
-    last = sheet;
-    note(sheet, {left: 'skipped', leftAt: Date.now()});
-  });
-  var clouded = button('clouded out', 'clouded', function (sheet) {
-    last = sheet;
-    note(sheet, {left: 'clouded out', leftAt: Date.now()});
-  });
+  var openNow = button('opened now', 'opened', function (sheet) { step(sheet, 'openedAt', {openedAt: Date.now()}); });
+  var closeNow = button('closed now', 'closed', function (sheet) { step(sheet, 'closedAt', {closedAt: Date.now()}); });
+  var skip = button('skip', 'skip', function (sheet) { step(sheet, 'left', {left: 'skipped'}); });
+  var clouded = button('clouded out', 'clouded', function (sheet) { step(sheet, 'left', {left: 'clouded out'}); });
   var undo = button('undo', 'undo', function () {
-    var state = done(last);
-    if (state.left) {
-      note(last, {left: undefined, leftAt: undefined});
-    } else if (state.closedAt) {
-      note(last, {closedAt: undefined});
-    } else {
-      note(last, {openedAt: undefined});
-    }
+    var taken = kept.steps.pop();
+    var changes = {};
+    changes[taken.what] = undefined;
+    note(undoable(taken), changes);
   });
+  var ringer = button('turn sound on', 'ring', function () { sounds(); });
   [now, count, about, buttons, then, told].forEach(function (part) {
     live.insertBefore(part, live.querySelector('.evenings'));
   });
 
+  /* a step of this page's sheets; those of sheets that are planned no more stay as they are */
+  function undoable(taken) {
+    return taken && sheets.filter(function (sheet) { return sheet.key === taken.key; })[0];
+  }
   function put(place, words) {
     if (place.textContent !== words) { place.textContent = words; }
   }
@@ -187,7 +195,12 @@
     openNow.hidden = !first || open;
     closeNow.hidden = !open;
     skip.hidden = clouded.hidden = !first;
-    undo.hidden = !last || !(done(last).openedAt || done(last).left);
+    var last = kept.steps[kept.steps.length - 1];
+    undo.hidden = !undoable(last);
+    if (!undo.hidden) {
+      put(undo, 'undo: sheet ' + last.sheet + ' ' + (done(undoable(last)).left || last.what.slice(0, 6)));
+    }
+    ringer.hidden = Boolean(audio) || !(AudioKind || navigator.vibrate);
     if (!first) {
       put(now, sheets.length ? 'All sheets are done' : 'No sheet is planned');
       put(count, '');
@@ -195,17 +208,17 @@
       put(then, '');
     } else {
       var planned = first.sheet.planned;
-      put(now, clock(first.at, planned.openAt) + ' ' + first.what + ' ' + named(first.sheet));
+      put(now, clock(first.at, first.sheet) + ' ' + first.what + ' ' + named(first.sheet));
       put(count, (first.at < at ? 'late by ' : 'in ') + countdown(first.at - at));
       put(about, planned.wish + ', f/' + planned.fNumber + ', ' + first.sheet.night.site
         + (first.lost ? open ? '. No closing keeps the limits any more: this is the planned one'
           : '. Too late: no closing keeps the limits any more' : lateBy(first)));
-      put(then, next[1] ? 'then ' + clock(Math.max(next[1].at, open ? first.at : 0), next[1].sheet.planned.openAt) + ' ' + next[1].what + ' '
-        + named(next[1].sheet) + ', ' + next[1].sheet.planned.wish : '');
+      put(then, next[1] ? 'then ' + clock(Math.max(next[1].at, open ? first.at : 0), next[1].sheet) + ' '
+        + next[1].what + ' ' + named(next[1].sheet) + ', ' + next[1].sheet.planned.wish : '');
       ring(first, at);
     }
-    put(told, [zoneTold(first), awake(), keeps ? '' : 'This browser keeps nothing: hand over before you close the page.']
-      .filter(Boolean).join(' '));
+    put(told, [zoneTold(first), rings(), awake(),
+      keeps ? '' : 'This browser keeps nothing: hand over before you close the page.'].filter(Boolean).join(' '));
     handed();
   }
   function lateBy(first) {
@@ -216,29 +229,24 @@
       return '';
     }
     return '. Opened ' + late + ' min late: close '
-      + clock(closing(first.sheet.planned, from), first.sheet.planned.openAt);
+      + clock(closing(first.sheet.planned, from), first.sheet);
   }
   function zoneTold(first) {
-    var like = first ? first.sheet.planned.openAt : plan.generatedAt;
-    var own = -new Date(ms(like)).getTimezoneOffset();
-    return own === offsetMin(like) ? '' : 'This device keeps another time than the site: times here are the site\'s, UTC'
-      + (offset(like) === 'Z' ? '' : offset(like)) + '.';
+    var minutes = first ? offsetMin(first.at, first.sheet) : 0;
+    return !first || -new Date(first.at).getTimezoneOffset() === minutes ? ''
+      : 'This device keeps another time than the site: times here are the site\'s, UTC' + offset(minutes) + '.';
   }
 
-  /* a tone and a shake at set-up, opening and closing, while the page is awake */
+  /* a tone and a shake at set-up, opening and closing, while the page is awake; browsers want a press first */
+  var AudioKind = window.AudioContext || window.webkitAudioContext;
   var audio = null;
   function sound() {
-    var Audio = window.AudioContext || window.webkitAudioContext;
-    if (!audio && Audio) { audio = new Audio(); }
+    if (!audio && AudioKind) { audio = new AudioKind(); }
+    if (audio && audio.resume) { audio.resume().then(show, show); }
     stayAwake();
   }
-  function ring(first, at) {
-    var key = first.sheet.planned.identity + first.what + first.at;
-    if (at < first.at || at > first.at + MINUTE_MS || rung === key) {
-      return;
-    }
-    rung = key;
-    if (navigator.vibrate) { navigator.vibrate([400, 200, 400]); }
+  function sounds() {
+    if (wanted && navigator.vibrate) { navigator.vibrate([400, 200, 400]); }
     if (audio) {
       var tone = audio.createOscillator();
       tone.connect(audio.destination);
@@ -246,19 +254,45 @@
       tone.stop(audio.currentTime + 1);
     }
   }
+  function ring(first, at) {
+    var key = first.sheet.key + first.what + first.at;
+    if (at < first.at || at > first.at + MINUTE_MS || rung === key) {
+      return;
+    }
+    rung = key;
+    sounds();
+  }
+  function rings() {
+    if (!AudioKind) {
+      return navigator.vibrate ? 'This browser makes no sound: the phone only shakes.'
+        : 'This browser makes no sound: watch the countdown.';
+    }
+    return audio && audio.state === 'running' ? '' : 'Silent until a button is pressed.';
+  }
   var lock = null;
+  var refused = false;
+  var wanted = false;
   function stayAwake() {
+    wanted = true;
     if (navigator.wakeLock && !lock) {
       navigator.wakeLock.request('screen').then(function (got) {
         lock = got;
+        refused = false;
         lock.addEventListener('release', function () { lock = null; });
-      }, function () { lock = null; });
+        show();
+      }, function () { refused = true; show(); });
     }
   }
   function awake() {
-    return navigator.wakeLock ? '' : 'This page cannot keep the screen awake and rings only while it is: set the phone so.';
+    return navigator.wakeLock && !refused ? ''
+      : 'This browser does not keep the screen awake, and the page rings only while it is: set the phone so.';
   }
-  document.addEventListener('visibilitychange', function () { if (!document.hidden) { show(); stayAwake(); } });
+  document.addEventListener('visibilitychange', function () {
+    if (!document.hidden) {
+      show();
+      if (wanted) { stayAwake(); }
+    }
+  });
 
   /* hand over: what was really done, as a file and as text for gloam journal add --from-page */
   var file = element('a', 'hand over as a file', {'class': 'button', id: 'file'});
@@ -272,27 +306,36 @@
   over.appendChild(text);
   live.appendChild(over);
   live.querySelector('.evenings').removeAttribute('open');
-  function notes(planned) {
-    return (kept.inputs['sheet-' + planned.sheet + ' notes'] || '').trim().slice(0, 400) || undefined;
+  var unfinished = element('p', '', {id: 'unfinished'});
+  over.insertBefore(unfinished, file);
+  function notes(key) {
+    return (kept.inputs[key + ' notes'] || '').trim().slice(0, 400) || undefined;
   }
   function handedOver() {
+    var nights = {};
     var left = [];
-    var nights = plan.nights.map(function (night) {
-      return {night: night.night, site: night.site, windows: night.windows.filter(function (planned) {
-        var state = kept.sheets[planned.identity] || {};
-        if (state.left) {
-          left.push({sheet: planned.sheet, wish: planned.wish, why: state.left, note: notes(planned)});
-        }
-        return state.openedAt ? state.closedAt > state.openedAt : false;
-      }).map(function (planned) {
-        var state = kept.sheets[planned.identity];
-        return {sheet: planned.sheet, wish: planned.wish, film: planned.film, openAt: local(state.openedAt, planned.openAt),
-          closeAt: local(state.closedAt, planned.openAt), azimuthDeg: planned.azimuthDeg, altitudeDeg: planned.altitudeDeg,
-          fNumber: planned.fNumber, note: notes(planned)};
-      })};
-    }).filter(function (night) { return night.windows.length > 0; });
-    return JSON.stringify({schema: 'gloam-page/1', identity: plan.identity, title: plan.title, nights: nights,
-      skipped: left}, null, 1);
+    var open = [];
+    Object.keys(kept.sheets).sort(function (one, other) {
+      return ms(kept.sheets[one].of.openAt) - ms(kept.sheets[other].of.openAt);
+    }).forEach(function (key) {
+      var state = kept.sheets[key];
+      var of = state.of;
+      var sheet = {night: of, planned: of};
+      if (state.left) {
+        left.push({sheet: of.sheet, wish: of.wish, why: state.left, note: notes(key)});
+      } else if (state.closedAt > state.openedAt) {
+        var night = of.night + ' ' + of.site;
+        nights[night] = nights[night] || {night: of.night, site: of.site, windows: []};
+        nights[night].windows.push({sheet: of.sheet, wish: of.wish, film: of.film,
+          openAt: local(state.openedAt, sheet), closeAt: local(state.closedAt, sheet), azimuthDeg: of.azimuthDeg,
+          altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, note: notes(key)});
+      } else if (state.openedAt || state.closedAt) {
+        open.push(of.sheet);
+      }
+    });
+    put(unfinished, open.length === 0 ? '' : 'Left out, not opened and then closed: sheet ' + open.join(', ') + '.');
+    return JSON.stringify({schema: 'gloam-page/1', identity: plan.identity, title: plan.title,
+      nights: Object.keys(nights).map(function (night) { return nights[night]; }), skipped: left}, null, 1);
   }
   function handed() {
     var content = handedOver();
@@ -302,23 +345,70 @@
     }
   }
 
-  /* ticks, fields and the view are kept too */
-  function fieldKey(field) {
-    var card = field.closest('.card');
-    return card ? card.id + ' ' + field.name : '';
+  /* ticks, fields and the view are kept too; times typed into a card are what is handed over */
+  var TIMES = {'opened at': 'openedAt', 'closed at': 'closedAt'};
+  function fields(sheet) {
+    return document.querySelectorAll('#sheet-' + sheet.planned.sheet + ' input');
   }
-  document.querySelectorAll('.card input').forEach(function (field) {
-    var key = fieldKey(field);
-    if (field.type === 'checkbox') {
-      field.checked = kept.inputs[key] === true;
-    } else {
-      field.value = kept.inputs[key] || '';
-    }
-    field.addEventListener('input', function () {
-      kept.inputs[key] = field.type === 'checkbox' ? field.checked : field.value;
-      keep();
-      handed();
+  function fill(sheet) {
+    fields(sheet).forEach(function (field) {
+      if (TIMES[field.name]) {
+        var at = done(sheet)[TIMES[field.name]];
+        field.value = at ? clock(at, sheet) : '';
+        field.removeAttribute('aria-invalid');
+        wrong(field, '');
+      }
     });
+  }
+  function wrong(field, words) {
+    var told = field.parentNode.querySelector('small')
+      || field.parentNode.appendChild(element('small', '', {role: 'alert'}));
+    put(told, words);
+  }
+  /* the moment nearest to the planned one at which the site's clocks show that time */
+  function typed(words, sheet, near) {
+    var time = /(\d{1,2}):(\d\d)(?::(\d\d))?\s*$/.exec(words);
+    if (!time || time[1] > 23 || time[2] > 59 || time[3] > 59) {
+      return null;
+    }
+    var midnight = Math.floor((near + offsetMin(near, sheet) * MINUTE_MS) / 86400000) * 86400000;
+    return [-1, 0, 1].map(function (days) {
+      var shown = midnight + days * 86400000 + (time[1] * 60 + +time[2]) * MINUTE_MS + (time[3] || 0) * 1000;
+      var at = shown - offsetMin(near, sheet) * MINUTE_MS;
+      return shown - offsetMin(at, sheet) * MINUTE_MS;
+    }).sort(function (one, other) { return Math.abs(one - near) - Math.abs(other - near); })[0];
+  }
+  function change(field, sheet) {
+    var at = typed(field.value, sheet, ms(field.name === 'opened at' ? sheet.planned.openAt : sheet.planned.closeAt));
+    if (field.value.trim() && at === null) {
+      field.setAttribute('aria-invalid', 'true');
+      wrong(field, 'no time of day, such as 21:07; the one before counts');
+      return;
+    }
+    var changes = {};
+    changes[TIMES[field.name]] = at === null ? undefined : at;
+    note(sheet, changes);
+  }
+  sheets.forEach(function (sheet) {
+    fields(sheet).forEach(function (field) {
+      var key = sheet.key + ' ' + field.name;
+      if (TIMES[field.name]) {
+        field.setAttribute('placeholder', 'hh:mm');
+        field.addEventListener('change', function () { change(field, sheet); });
+        return;
+      }
+      if (field.type === 'checkbox') {
+        field.checked = kept.inputs[key] === true;
+      } else {
+        field.value = kept.inputs[key] || '';
+      }
+      field.addEventListener('input', function () {
+        kept.inputs[key] = field.type === 'checkbox' ? field.checked : field.value;
+        keep();
+        handed();
+      });
+    });
+    fill(sheet);
   });
   var red = document.getElementById('red');
   red.checked = kept.red;

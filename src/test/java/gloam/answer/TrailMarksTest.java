@@ -79,7 +79,8 @@ class TrailMarksTest {
         Trails trails = Trails.ofAll(EPHEMERIS, question, Optional.of(sheet(question, 400)),
                 List.of(alike(here, "bright", 0), alike(here, "faint", 14)));
         assertEquals(List.of("bright"), trails.tracks().stream().map(Trails.Track::name).toList());
-        assertEquals(new Trails.Catalogue(2, 6), trails.catalogue().orElseThrow());
+        assertEquals(2, trails.catalogue().orElseThrow().crossingStars());
+        assertEquals(6, trails.catalogue().orElseThrow().toMag());
         assertEquals(Optional.of("bright"), trails.recorded().orElseThrow().brightestStar());
         assertEquals(2, Trails.ofAll(EPHEMERIS, question, Optional.empty(),
                 List.of(alike(here, "bright", 0), alike(here, "faint", 14))).tracks().size());

@@ -6,6 +6,7 @@ import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.support.Places;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TripCheckTest {
@@ -14,10 +15,12 @@ class TripCheckTest {
     @Test
     void failureIsToldAtAMinuteTenMinutesAndAnHour() {
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of());
-        List<Double> stops = TripCheck.of(trip, List.of("a default")).failureStops();
+        TripCheck check = TripCheck.of(trip, List.of("a default"), Optional.of("journal.jsonl"));
+        List<Double> stops = check.failureStops();
         assertEquals(1.1814, stops.get(0), 1e-4); // given to four decimals
         assertEquals(1.8458, stops.get(1), 1e-4);
         assertEquals(2.3628, stops.get(2), 1e-4);
-        assertEquals(List.of("a default"), TripCheck.of(trip, List.of("a default")).defaultsUsed());
+        assertEquals(List.of("a default"), check.defaultsUsed());
+        assertEquals(Optional.of("journal.jsonl"), check.journal());
     }
 }

@@ -78,7 +78,7 @@ class ArchitectureTest {
             "gloam.exposure.ExposureTable$PassingStars", "gloam.exposure.ExposureTable$Row",
             "gloam.exposure.Shutter", "gloam.exposure.Trade", "gloam.trail.CelestialPole",
             "gloam.trail.Framing", "gloam.trail.LevelSearch", "gloam.trail.Motion",
-            "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture",
+            "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture", "gloam.proof.StarCount",
             "gloam.light.LightSource");
 
     /** Packages of those who compute, and classes of others that do. */

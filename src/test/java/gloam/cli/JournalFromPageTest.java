@@ -64,6 +64,24 @@ class JournalFromPageTest {
         assertEquals(before, Files.readString(folder.resolve("journal.jsonl")));
     }
 
+    /** A camera exposes one sheet at a time: what was open for a wish at that time is that sheet. */
+    @Test
+    void aSheetHandedOverAgainWithAnotherNoteOrTimeStaysOneSheet() throws Exception {
+        add(PAGE);
+        String before = Files.readString(folder.resolve("journal.jsonl"));
+        Run again = add(PAGE.replace("gusts", "gusts, dew at the end").replace("T22:05:00", "T22:06:30"));
+        assertEquals(0, again.exit(), again.err());
+        assertEquals(before, Files.readString(folder.resolve("journal.jsonl")));
+        String words = again.out().replaceAll("\\s+", " ");
+        assertTrue(words.contains("Added 0 sheets"), words);
+        assertTrue(words.contains("stays as the journal has it; the page says otherwise: open: 2027-02-08 "
+                + "21:03:10 for 1 h 1 min 50 s → 2027-02-08 21:03:10 for 1 h 3 min 20 s; "
+                + "note: gusts → gusts, dew at the end"), words);
+        assertTrue(words.contains("gloam journal add --corrects 1"), words);
+        Run next = add(PAGE.replace("T21:03:10", "T23:03:10").replace("T22:05:00", "T23:50:00"));
+        assertTrue(next.out().contains("Added 1 sheet "), next.out());
+    }
+
     @Test
     void whatIsWrongIsNamedWithItsPlaceAndNothingIsAdded() throws Exception {
         refused(PAGE.replace("gloam-page/1", "gloam/2"), "page.json:1:",

@@ -17,7 +17,7 @@ class MoonTrailPlanTest {
     @TempDir
     Path folder;
 
-    private JsonNode window(String night, double toneStops) throws IOException {
+    private JsonNode window(String night, double toneStops, String aim) throws IOException {
         Path trip = Files.writeString(folder.resolve("trip.yaml"), """
                 sites:
                   - {name: Loma, place: "41.05,-2.15,1080", zone: Europe/Madrid}
@@ -26,9 +26,9 @@ class MoonTrailPlanTest {
                 film: instant-mono-640
                 sheets: 1
                 wishes:
-                  - {name: Moon, follow: {body: moon}, tone-stops: %s, sun-depth-deg: {least: 18},
+                  - {name: Moon, %s, tone-stops: %s, sun-depth-deg: {least: 18},
                      exposure-min: {shortest: 30, longest: 60}}
-                """.formatted(night, night, toneStops));
+                """.formatted(night, night, aim, toneStops));
         Run run = Run.of("plan", "--trip", trip.toString(), "--format", "json");
         assertEquals(0, run.exit(), run.err());
         return JsonMapper.shared().readTree(run.out()).at("/nights/0/windows/0");
@@ -40,12 +40,23 @@ class MoonTrailPlanTest {
      */
     @Test
     void aMoonTrailOnADarkSkyIsPlanned() throws IOException {
-        JsonNode window = window("2027-02-11", -2);
+        JsonNode window = window("2027-02-11", -2, "follow: {body: moon}");
         assertTrue(window.isObject(), window.toString());
         double beside = tone(window, window.get("azimuthDeg").doubleValue() + 15);
         double at = tone(window, window.get("azimuthDeg").doubleValue());
         assertEquals(beside, window.get("skyToneStops").doubleValue(), 0.5);
         assertTrue(at > beside + 2, at + " " + beside);
+    }
+
+    /** So is one of a camera that stands still, towards which the Moon runs. */
+    @Test
+    void aFixedFrameThatTheMoonIsInIsJudgedByTheFrame() throws IOException {
+        JsonNode followed = window("2027-02-11", -2, "follow: {body: moon}");
+        JsonNode window = window("2027-02-11", -2, "point: {azimuth-deg: " + followed.get("azimuthDeg")
+                + ", altitude-deg: " + followed.get("altitudeDeg") + "}, moon: in-frame");
+        assertTrue(window.isObject(), window.toString());
+        assertEquals(tone(window, window.get("azimuthDeg").doubleValue() + 15),
+                window.get("skyToneStops").doubleValue(), 0.5);
     }
 
     private static double tone(JsonNode window, double azimuthDeg) {

@@ -61,8 +61,8 @@ class PageBrowserTest {
             page.locator(".ticks input").first().check();
             page.locator("[for=red]").click();
             assertEquals("rgb(0, 0, 0)",
-                    page.evaluate("getComputedStyle(document.querySelector('main')).backgroundColor"));
-            assertEquals("rgb(236, 0, 0)",
+                    page.evaluate("getComputedStyle(document.querySelector('.page')).backgroundColor"));
+            assertEquals("rgb(245, 0, 0)",
                     page.evaluate("getComputedStyle(document.querySelector('.card h3')).color"));
             assertEquals("rgb(0, 0, 0)",
                     page.evaluate("getComputedStyle(document.querySelector('.strip .paper')).fill"));
@@ -70,7 +70,7 @@ class PageBrowserTest {
             page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
             assertTrue(page.locator("#red").isHidden());
             assertEquals("rgb(255, 255, 255)",
-                    page.evaluate("getComputedStyle(document.querySelector('main')).backgroundColor"));
+                    page.evaluate("getComputedStyle(document.querySelector('.page')).backgroundColor"));
             picture(page, "print-" + width);
         }
     }

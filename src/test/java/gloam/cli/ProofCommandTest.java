@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class ProofCommandTest {
 
@@ -56,6 +58,36 @@ class ProofCommandTest {
         run(SHEET, "--out", one.toString());
         run(SHEET, "--out", two.toString());
         assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
+    }
+
+    /**
+     * Tones are of the sky at their point, not of pixels: in dusk, in colour, with stars and the Moon in the
+     * frame they are the same for any size, and at the centre what expose says.
+     */
+    @Test
+    void tonesAreOfTheSkyWhateverTheSize() {
+        String sheet = " --trip demo-data/trip.yaml --film instant-colour-125 --f-number 8 --azimuth 250 "
+                + "--altitude 25 --from 2027-02-11T19:20 --lasts 50m --format json";
+        JsonNode small = json("proof --size 17" + sheet).get("tones");
+        JsonNode large = json("proof --size 160" + sheet).get("tones");
+        assertEquals(5, small.size());
+        for (int point = 0; point < small.size(); point++) {
+            for (int layer = 0; layer < 3; layer++) {
+                String at = "/" + point + "/toneStops/" + layer;
+                assertEquals(large.at(at).doubleValue(), small.at(at).doubleValue(), 0.02, at);
+            }
+        }
+        JsonNode layers = json("expose" + sheet).at("/exposures/0/layers");
+        for (int layer = 0; layer < 3; layer++) {
+            assertEquals(layers.get(layer).get("toneStops").doubleValue(),
+                    large.at("/0/toneStops/" + layer).doubleValue(), 0.02, "layer " + layer);
+        }
+    }
+
+    private static JsonNode json(String line) {
+        Run run = run(line);
+        assertEquals(0, run.exit(), run.err());
+        return JsonMapper.shared().readTree(run.out());
     }
 
     @Test

@@ -54,7 +54,7 @@ class LauncherTest {
 
     @Test
     void theArchiveFitsTheJarWhereItWasBuilt() throws Exception {
-        assertSaysVersion(run(JAVA, "-Xshare:on", "-XX:+UseG1GC", "-XX:SharedArchiveFile="
+        assertSaysVersion(run(JAVA, "-Xshare:on", "-XX:+UseSerialGC", "-XX:SharedArchiveFile="
                 + BUILT.resolve("gloam.jsa"), "-jar", BUILT.resolve("gloam.jar").toString(), "--version"));
     }
 
@@ -133,7 +133,7 @@ class LauncherTest {
             assertEquals(new Said(0, "", ""),
                     run(Map.of(), Path.of("").toAbsolutePath(), java.resolve("bin/java"),
                     "src/launch/LayOut.java", target.toString()), java.toString());
-            assertSaysVersion(run(java.resolve("bin/java"), "-Xshare:on", "-XX:+UseG1GC",
+            assertSaysVersion(run(java.resolve("bin/java"), "-Xshare:on", "-XX:+UseSerialGC",
                     "-XX:SharedArchiveFile="
                     + target.resolve("gloam/gloam.jsa"), "-jar", target.resolve("gloam/gloam.jar").toString(),
                     "--version"));

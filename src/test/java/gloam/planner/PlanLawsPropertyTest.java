@@ -199,7 +199,7 @@ class PlanLawsPropertyTest {
             Wish wish = window.wish();
             assertTrue(overStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS, () -> window + "");
             assertTrue(!(wish.records() instanceof Wish.Records.AtLeast least)
-                    || window.recordedStars() >= least.trails(), () -> window + "");
+                    || window.stars().recorded() >= least.trails(), () -> window + "");
             assertTrue(window.trailLengthMm() >= wish.trail().leastMm().orElse(0) * (1 - POLYLINES),
                     () -> window + "");
             assertTrue(window.trailLengthMm() <= wish.trail().mostMm().orElse(1e9) * (1 + POLYLINES),

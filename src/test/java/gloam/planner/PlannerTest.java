@@ -131,7 +131,7 @@ class PlannerTest {
                 Wish.SkyKind.DARK, DARK_SKY, new Wish.Records.AtLeast(3));
         Plan.Window window = only(plan(Places.MID_SOUTH, Trips.DARK_NIGHT, wheel));
         assertTrue(window.trailLengthMm() < 2, window::toString);
-        assertTrue(window.recordedStars() >= 3, window::toString);
+        assertTrue(window.stars().recorded() >= 3, window::toString);
     }
 
     @Test

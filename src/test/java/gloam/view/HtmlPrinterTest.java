@@ -24,7 +24,7 @@ class HtmlPrinterTest {
         Document document = Document.headed("Title").text("prose").under("beneath").item("one").item("two")
                 .add(new Block.Term("name", "meaning", 8, false)).heading(2, "Section").text("inside");
         org.jsoup.nodes.Document page = page(document);
-        Element main = page.selectFirst("main");
+        Element main = page.selectFirst("main > div");
         assertEquals(List.of("Title"), texts(page, "h1"));
         assertEquals(List.of("h1", "p", "p", "ul", "dl", "section", "footer"),
                 main.children().stream().map(Element::tagName).toList());
@@ -43,8 +43,8 @@ class HtmlPrinterTest {
         assertEquals(List.of("Named"), texts(page(Document.named("Named").text("prose")), "h1"));
         assertEquals(List.of("Named"), texts(page(Document.named("Named").heading(2, "Part")), "h1"));
         assertEquals(List.of("Title"), texts(page(Document.headed("Title")), "h1"));
-        assertEquals("page", page(Document.headed("Title")).selectFirst("main").className());
-        assertEquals("data", page(Document.forPrograms("Title")).selectFirst("main").className());
+        assertEquals("page", page(Document.headed("Title")).selectFirst("main > div").className());
+        assertEquals("data", page(Document.forPrograms("Title")).selectFirst("main > div").className());
     }
 
     @Test
@@ -52,7 +52,7 @@ class HtmlPrinterTest {
         Table table = new Table(Table.words("wish"), Table.numbers("trail", "mm")).row("pole", "7")
                 .note("because")
                 .row("Mars", "128");
-        Element main = page(Document.headed("Title").add(table)).selectFirst("main");
+        Element main = page(Document.headed("Title").add(table)).selectFirst("main > div");
         assertEquals(List.of("wish", "trail mm"), texts(main, "thead th[scope=col]"));
         assertEquals(List.of("pole", "Mars"), texts(main, "tbody th[scope=row]"));
         assertEquals(List.of("7", "128"), texts(main, "tbody td.number"));
@@ -62,12 +62,38 @@ class HtmlPrinterTest {
         assertEquals("because", main.selectFirst("tr.note td").text());
     }
 
+    /** Every table says of what it is (WCAG 2.2, technique H39): of the part in which it stands. */
+    @Test
+    void aTableHasACaption() {
+        Document document = Document.headed("Title").add(new Table(Table.words("a")).row("1"))
+                .heading(2, "Part")
+                .add(new Table(Table.words("b")).row("2"));
+        assertEquals(List.of("Title", "Part"), texts(page(document), "table > caption"));
+    }
+
+    @Test
+    void aPageOfSeveralPartsListsThem() {
+        Document document = Document.headed("Title").text("first").heading(2, "One").heading(2, "Two");
+        assertTrue(page(document).select("nav").isEmpty());
+        org.jsoup.nodes.Document page = page(document.heading(2, "Three"));
+        assertEquals(List.of("One", "Two", "Three"), texts(page, "nav li > a"));
+        assertEquals(texts(page, "nav a"), page.select("nav a").eachAttr("href").stream()
+                .map(link -> page.selectFirst(link + " > h2").text()).toList());
+    }
+
+    /** What stands outside of landmarks is passed over by who goes from one to the next. */
+    @Test
+    void nothingStandsOutsideOfTheMainPart() {
+        assertEquals(List.of("main"), page(Document.headed("Title").text("prose")).body().children().stream()
+                .map(Element::tagName).toList());
+    }
+
     @Test
     void cardsStandOutsideOfSections() {
         Block.Card card = new Block.Card("sheet-1", "Sheet 1", "20:00", Document.part().text("on it"),
                 List.of("set up", "open"), List.of("note"));
         Element main = page(Document.headed("Title").heading(2, "Night").text("dark").add(card).add(card)
-                .heading(2, "Next")).selectFirst("main");
+                .heading(2, "Next")).selectFirst("main > div");
         assertEquals(List.of("h1", "section", "div", "section", "footer"),
                 main.children().stream().map(Element::tagName).toList());
         assertEquals(2, main.select("div.cards > article#sheet-1").size());
@@ -85,7 +111,7 @@ class HtmlPrinterTest {
         Element main = page(Document.headed("Title")
                 .figure("a drawing", () -> "<svg><title>drawn</title></svg>")
                 .add(new Block.Picture("a proof", () -> new byte[] {1, 2, 3}))
-                .add(new Block.Aside("more", Document.part().text("hidden")))).selectFirst("main");
+                .add(new Block.Aside("more", Document.part().text("hidden")))).selectFirst("main > div");
         assertEquals(1, main.select("div.strip > svg").size());
         assertEquals("data:image/png;base64,AQID", main.selectFirst("div.proof > img").attr("src"));
         assertEquals("a proof", main.selectFirst("img").attr("alt"));
@@ -96,7 +122,7 @@ class HtmlPrinterTest {
     /** What users write is never markup; what runs from right to left stands apart. */
     @Test
     void wordsAreWords() {
-        Element main = page(Document.headed("<b>&\"' \u05d0")).selectFirst("main");
+        Element main = page(Document.headed("<b>&\"' \u05d0")).selectFirst("main > div");
         assertEquals("<b>&\"' \u05d0", main.selectFirst("h1").text());
         assertEquals("\u05d0", main.selectFirst("h1 bdi").text());
         assertTrue(main.select("b").isEmpty());
