@@ -67,7 +67,9 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, Optiona
                         + Wording.number(choice.spreadStops(), 1),
                 Wording.number(100 * choice.rightChance(), 0)));
         document.add(table);
-        document.gap();
+        if (choices().stream().anyMatch(choice -> choice.bracket().isPresent())) {
+            document.gap();
+        }
         choices().forEach(choice -> choice.bracket().ifPresent(bracket -> document.under("bracket of "
                 + bracket.exposuresS().size() + " at " + Wording.fNumber(choice.fNumber().marked()) + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", "))
