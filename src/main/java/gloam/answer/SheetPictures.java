@@ -9,6 +9,7 @@ import gloam.planner.Trip;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The small computed pictures of a timetable's sheets.
@@ -32,8 +34,9 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
 
         static Numbered of(Trip trip, Site site, Plan.Window window) {
             Framing framing = new Framing(window.aim(), window.wish().aim().roll(), trip.camera());
-            return new Numbered(window.sheet(), Sheet.of(site, window.wish().film().orElse(trip.film()),
-                    framing, window.fNumber(), List.of(window.open())));
+            Setting first = new Setting(framing, window.fNumber(), List.of(window.open()));
+            return new Numbered(window.sheet(), new Sheet(site, window.wish().film().orElse(trip.film()),
+                    Stream.concat(Stream.of(first), window.later().stream()).toList()));
         }
     }
 

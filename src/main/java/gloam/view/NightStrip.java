@@ -8,7 +8,7 @@ import java.util.Locale;
 
 /**
  * The nights of a timetable drawn as strips over the time from sunset to sunrise: how bright the sky is, how
- * the Moon goes, and the windows beneath.
+ * the Moon goes, what cloud the forecast has, and the windows beneath.
  */
 final class NightStrip {
 
@@ -17,6 +17,7 @@ final class NightStrip {
     private static final double NIGHT_HEIGHT = 150;
     private static final double SKY_TOP = 24;
     private static final double SKY_HEIGHT = 60;
+    private static final double CLOUD_DEPTH = 20;
     private static final double BAR_TOP = 90;
     private static final double BAR_HEIGHT = 26;
     private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
@@ -64,6 +65,7 @@ final class NightStrip {
         svg.label(LEFT, top + 16, title(night) + " (" + night.zone() + ")");
         sky();
         moon();
+        cloud();
         windows();
         hours();
         return svg.toString();
@@ -115,6 +117,31 @@ final class NightStrip {
             svg.empty("polyline", "points", points, "class", "moon");
             points.setLength(0);
         }
+    }
+
+    /** The forecast's cloud, which hangs down from the sky's upper edge: by its full depth where overcast. */
+    private void cloud() {
+        List<CloudRow> forecast = night.forecast();
+        if (forecast.isEmpty()) {
+            return;
+        }
+        String edge = Markup.number(top + SKY_TOP);
+        StringBuilder points = new StringBuilder(Markup.number(x(forecast.get(0).at()))).append(',')
+                .append(edge);
+        for (CloudRow row : forecast) {
+            points.append(' ').append(Markup.number(x(row.at()))).append(',')
+                    .append(Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction()));
+        }
+        points.append(' ').append(Markup.number(x(forecast.get(forecast.size() - 1).at()))).append(',')
+                .append(edge);
+        svg.open("g");
+        svg.words("title", CloudRow.words(forecast));
+        svg.empty("polygon", "points", points, "class", "cloud");
+        svg.close("g");
+        svg.empty("rect", "x", LEFT + WIDTH - 16, "y", top + 2, "width", 16.0, "height",
+                CLOUD_DEPTH, "class", "cloud");
+        svg.label(LEFT + WIDTH - 22, top + 16, "cloud by the forecast, as deep as this where overcast",
+                "class", "end");
     }
 
     private void windows() {

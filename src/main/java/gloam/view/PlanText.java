@@ -51,7 +51,8 @@ final class PlanText {
     private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
                 + ")");
-        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
+        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
+                + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
             document.figure("the night", () -> NightStrip.of(night));
         }
@@ -140,8 +141,7 @@ final class PlanText {
                     TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
             table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
                     + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
-            table.note(window.slack().words(night.times()));
-            table.note(window.slack().lateWords(night.times()));
+            SheetOpeningRow.times(window, night.times()).forEach(table::note);
         }
         return table;
     }

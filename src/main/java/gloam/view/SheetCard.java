@@ -39,8 +39,12 @@ final class SheetCard {
                 + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
-        part.text(window.reason()).text(window.slack().words(night.times()))
-                .add(window.slack().lateTable(night.times()));
+        part.text(window.reason());
+        if (window.openings().size() == 1) {
+            part.text(window.slack().words(night.times())).add(window.slack().lateTable(night.times()));
+        } else {
+            SheetOpeningRow.times(window, night.times()).forEach(part::item);
+        }
         plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
         return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
