@@ -8,6 +8,7 @@ import gloam.units.Interval;
 import gloam.units.Range;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Reads the windows of a plan that was saved as JSON. */
@@ -35,10 +36,14 @@ public final class PlanFile {
 
     /** The exposure on the sheet of a number; throws {@link gloam.units.BadInput} if the plan has none. */
     public static PlannedSheet sheet(Input file, int sheet) {
-        List<PlannedSheet> sheets = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class)
-                .nights
-                .stream().flatMap(night -> night.windows.stream().map(window -> window.at(night.site)))
-                .toList();
+        Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
+        if (saved.nights.stream().flatMap(night -> night.windows.stream())
+                .anyMatch(window -> window.sheet == sheet && window.several())) {
+            throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
+                    + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
+        }
+        List<PlannedSheet> sheets = saved.nights.stream()
+                .flatMap(night -> night.windows.stream().map(window -> window.at(night.site))).toList();
         return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
                 .orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet + "; it has "
                         + (sheets.isEmpty() ? "none" : sheets.stream()
@@ -49,6 +54,10 @@ public final class PlanFile {
     /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(List<SavedNight> nights) {
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    private record SavedOpening(OffsetDateTime openAt) {
     }
 
     static void checkOrder(OffsetDateTime openAt, OffsetDateTime closeAt) {
@@ -64,7 +73,8 @@ public final class PlanFile {
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt,
-                               double azimuthDeg, double altitudeDeg, double fNumber) {
+                               double azimuthDeg, double altitudeDeg, double fNumber,
+                               Optional<List<SavedOpening>> openings) {
 
         private SavedWindow {
             SHEET.check(sheet);
@@ -72,6 +82,10 @@ public final class PlanFile {
             Direction.ALTITUDE.check(altitudeDeg);
             FNumber.RANGE.check(fNumber);
             checkOrder(openAt, closeAt);
+        }
+
+        private boolean several() {
+            return openings.filter(all -> all.size() > 1).isPresent();
         }
 
         private PlannedSheet at(String site) {
