@@ -129,6 +129,11 @@ class StarCountTest {
                 + window.get("openAt").asString() + " --lasts " + window.get("correctedS") + "s";
         JsonNode trail = json("trail" + sheet + " --format json");
         JsonNode proof = json("proof --size 40" + sheet + " --format json");
+        double limitMag = window.get("trailLimitMag").doubleValue();
+        assertEquals(limitMag, trail.at("/sheet/trailLimitMag").doubleValue(), 0.01);
+        assertEquals(limitMag, proof.at("/trail/sheet/trailLimitMag").doubleValue(), 0.01);
+        assertEquals(limitMag, json("expose" + sheet + " --format json").at("/exposures/0/trailLimitMag")
+                .doubleValue(), 0.01);
         int recorded = window.get("recordedStars").intValue();
         assertTrue(recorded >= least, window.toString());
         assertEquals(recorded, trail.at("/records/stars").intValue());
