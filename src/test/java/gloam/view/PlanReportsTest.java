@@ -116,9 +116,10 @@ class PlanReportsTest {
         assertEquals(1, row.number("metered") / window.meteredS(), 1e-4);
         assertEquals(1, row.number("corrected") / window.correctedS(), 1e-4);
         assertEquals(window.skyToneStops(), row.named("skyToneStops").node().asDouble(), 6e-4);
-        assertEquals(window.skyToneSpreadStops(), row.number("spread"), 6e-4);
+        assertEquals(window.skyToneSpreadStops(), row.number("tonespread"), 6e-4);
         assertEquals(window.stars().crossing(), row.number("framed"));
-        assertEquals(window.stars().recorded(), row.number("recordedstars"));
+        assertEquals(window.stars().recorded(), row.named("recordedStars").node().asInt());
+        assertEquals(window.stars().spread(), row.number("starsspread"));
         assertEquals(window.trailLengthMm(), row.number("length"), 6e-5);
         assertEquals(window.trailDirection().positive().degrees(), row.number("direction"), 6e-4);
         assertEquals(window.score(), row.number("score"), 6e-4);
