@@ -5,6 +5,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.orekit.OrekitEphemeris;
+import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Frame;
@@ -93,6 +94,6 @@ public class ProofOfSheet {
                 List.of(open));
         return Proof.of(ephemeris, sheet, OptionalDouble.empty(), StarCatalogue.builtIn().stars(),
                 Raster.of(camera.frame(), LONG_SIDE_PX))
-                .picture();
+                .picture(FilmStock.Kind.POSITIVE);
     }
 }

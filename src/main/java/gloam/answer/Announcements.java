@@ -54,8 +54,8 @@ final class Announcements {
         String wish = window.wish().name();
         UUID own = Timetable.within(identity, wish + "\n" + served.merge(wish, 1, Integer::sum));
         planned.add(own);
-        Instant prepareAt = preparation(window.open());
-        free = window.open().endExclusive();
+        Instant prepareAt = preparation(window.whole());
+        free = window.whole().endExclusive();
         return new Announced(window, new FormerPlan.Event(own,
                 sequence(own, details(window, site, prepareAt))),
                 prepareAt);
@@ -64,7 +64,7 @@ final class Announcements {
     /** What a calendar shows of it. */
     private FormerPlan.Details details(Plan.Window window, Site site, Instant prepareAt) {
         return new FormerPlan.Details(window.sheet(), site.name(),
-                window.wish().film().orElse(trip.film()).name(), prepareAt, window.open(),
+                window.wish().film().orElse(trip.film()).name(), prepareAt, window.whole(),
                 window.aim().azimuth().degrees(), window.aim().altitude().degrees(),
                 window.wish().aim().roll().degrees(), window.fNumber().marked());
     }

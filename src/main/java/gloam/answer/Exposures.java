@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * Exposure times in one situation, all f-numbers of a lens side by side.
@@ -59,14 +60,20 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
      * @throws gloam.units.BadInput if the shutter would be open by day
      */
     public static Exposures of(Supplier<Ephemeris> ephemeris, ExposureQuestion question) {
-        Optional<UsableNight> night = question.computed().filter(known -> !known.steady())
-                .map(known -> UsableNight.of(ephemeris.get(), question, known));
+        return of(ephemeris, question, UnaryOperator.identity());
+    }
+
+    /** The same, more being known of what is before the lens. */
+    static Exposures of(Supplier<Ephemeris> ephemeris, ExposureQuestion question,
+            UnaryOperator<Scene> known) {
+        Optional<UsableNight> night = question.computed().filter(computed -> !computed.steady())
+                .map(computed -> UsableNight.of(ephemeris.get(), question, computed));
         LightFound light = LightFound.of(ephemeris, question);
         Optional<Shutter> shutter = night.map(UsableNight::shutter);
         ExposureTable table = new ExposureTable(question.film(), question.lens(),
-                question.sky() instanceof KnownSky.Computed known
-                        ? computed(ephemeris.get(), question, known, shutter, light.stars())
-                        : Scene.of(known(question, light.sky()), light.stars()));
+                known.apply(question.sky() instanceof KnownSky.Computed computed
+                        ? computed(ephemeris.get(), question, computed, shutter, light.stars())
+                        : Scene.of(known(question, light.sky()), light.stars())));
         List<Row> rows = question.lens().fNumbers().stream().map(fNumber -> row(table, question, fNumber))
                 .toList();
         return new Exposures(question, light, night, rows.stream().map(row -> new AtFNumber(row,

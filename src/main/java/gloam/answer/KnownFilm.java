@@ -5,6 +5,7 @@ import gloam.journal.Entry;
 import gloam.journal.Estimate;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
+import gloam.journal.NightAtSite;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,8 +28,13 @@ public record KnownFilm(FilmStock film, int used, Estimate speedOffsetStops, Est
 
     /** The fit of a published film to its sheets in a journal, as the film of a pack if one is named. */
     static FilmFit fit(FilmStock published, Journal journal, String batch) {
+        return fit(published, journal, batch, Optional.empty());
+    }
+
+    /** The same for a sheet of a night. */
+    static FilmFit fit(FilmStock published, Journal journal, String batch, Optional<NightAtSite> tonight) {
         List<Entry> sheets = journal.of(published.name(), "");
-        return batch.isEmpty() ? FilmFit.of(published, sheets)
-                : FilmFit.of(published, sheets, Optional.of(batch));
+        return FilmFit.of(published, sheets, batch.isEmpty() ? FilmFit.onlyPack(sheets) : Optional.of(batch),
+                tonight);
     }
 }

@@ -1,64 +1,146 @@
 package gloam.answer;
 
-import gloam.exposure.FilmPlane;
+import gloam.answer.ExposureQuestion.TimeFor;
+import gloam.answer.ExposureQuestion.ToneAfter;
+import gloam.answer.ExposureQuestion.Unknown;
+import gloam.ephemeris.Ephemeris;
+import gloam.exposure.Bracket;
+import gloam.exposure.Exposure;
+import gloam.exposure.SkyDoubt;
+import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
-import gloam.journal.NextSheet;
-import gloam.journal.Verdict;
-import gloam.light.SkyBrightness;
+import gloam.journal.NightAtSite;
+import gloam.journal.Place;
 import gloam.units.BadInput;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
- * The exposure to try next.
+ * The exposure to try next: at each f-number the time that the fitted film asks for, or the nearest that may
+ * be given, and the chance that the sheet is right.
  *
- * @param fit    the film as the journal knows it
- * @param wanted the question
- * @param advice which exposures are most likely right and most telling
+ * @param fit     the film as the journal knows it, and tonight's light if sheets of it are judged
+ * @param wanted  the question
+ * @param choices one for each f-number, widest first
  */
-public record NextExposure(FilmFit fit, Wanted wanted, NextSheet.Advice advice) {
+public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
+
+    /** Copies the list. */
+    public NextExposure {
+        choices = List.copyOf(choices);
+    }
 
     /**
      * What is wanted of the next sheet.
      *
-     * @param lens       the lens, with the f-numbers to choose from
-     * @param sky        the sky at the frame's centre
-     * @param shortest   the shortest exposure possible
-     * @param longest    the longest one
-     * @param toneStops  the tone wanted, in stops from the mid-tone
-     * @param sheetsLeft sheets left
+     * @param lens      the lens, with the f-numbers to choose from
+     * @param skies     readings of the sky at the frame's centre, the first of which is exposed for
+     * @param shortest  the shortest exposure possible
+     * @param longest   the longest one
+     * @param toneStops the tone wanted, in stops from the mid-tone
+     * @param sheets    sheets to spend on the picture
      */
-    public record Wanted(Lens lens, SkyBrightness sky, Duration shortest, Duration longest, double toneStops,
-                         int sheetsLeft) {
+    public record Wanted(Lens lens, List<KnownSky> skies, Duration shortest, Duration longest,
+                         double toneStops, int sheets) {
 
         /** Refuses what is out of range with {@link BadInput}. */
         public Wanted {
-            NextSheet.SHEETS_LEFT.check(sheetsLeft);
-            Verdict.TONE.check(toneStops);
-            if (longest.compareTo(shortest) < 0) {
+            skies = List.copyOf(skies);
+            Bracket.SHEETS.check(sheets);
+            if (shortest.isZero() || longest.compareTo(shortest) < 0) {
                 throw new BadInput("the longest exposure is below the shortest; give a longer one");
             }
         }
+
+        private Optional<NightAtSite> tonight() {
+            return skies.stream().filter(KnownSky.Computed.class::isInstance)
+                    .map(KnownSky.Computed.class::cast)
+                    .findFirst().map(known -> NightAtSite.of(Place.of(known.site()), known.openAt(),
+                            !(skies.get(0) instanceof KnownSky.Computed)));
+        }
+
+        private ExposureQuestion question(FilmStock film, Unknown unknown) {
+            return new ExposureQuestion(film, lens, Optional.empty(), skies, OptionalDouble.empty(),
+                    List.of(), TrailLimit.LEAST_DIFFERENCE_DENSITY, unknown);
+        }
+    }
+
+    /**
+     * An exposure.
+     *
+     * @param fNumber     the f-number
+     * @param exposureS   exposure time in seconds
+     * @param toneStops   the tone that it makes, in stops from the mid-tone
+     * @param spreadStops standard deviation of that tone, in stops
+     * @param rightChance probability, 0 to 1, that the sheet comes within half a stop of the tone wanted
+     * @param bracket     several sheets about the tone instead, if asked for and all are possible
+     */
+    public record Choice(FNumber fNumber, double exposureS, double toneStops, double spreadStops,
+                         double rightChance, Optional<Bracket> bracket) {
     }
 
     /**
      * The advice for a film by its sheets in a journal.
      *
-     * @param batch the pack or batch of the next sheet; empty if not named
+     * @param ephemeris used only to compute a sky
+     * @param batch     the pack or batch of the next sheet; empty if not named
+     * @throws BadInput if the shutter would be open by day
      */
-    public static NextExposure of(FilmStock published, Journal journal, String batch, Wanted wanted) {
-        FilmFit fit = KnownFilm.fit(published, journal, batch);
-        NextSheet next = new NextSheet(fit.posterior(), new NextSheet.Wanted(
-                FilmPlane.meteredS(published, wanted.lens, FNumber.ONE, wanted.sky), wanted.lens.fNumbers(),
-                wanted.shortest.toMillis() / 1000.0, wanted.longest.toMillis() / 1000.0, wanted.toneStops));
-        return new NextExposure(fit, wanted, next.advice(wanted.sheetsLeft));
+    public static NextExposure of(Supplier<Ephemeris> ephemeris, FilmStock published, Journal journal,
+            String batch, Wanted wanted) {
+        FilmFit fit = KnownFilm.fit(published, journal, batch, wanted.tonight());
+        Exposures toTone = exposures(ephemeris, fit, wanted, new TimeFor(wanted.toneStops, wanted.sheets));
+        Duration longest = toTone.night().map(night -> night.shutter().available().lasts())
+                .filter(left -> left.compareTo(wanted.longest) < 0).orElse(wanted.longest);
+        double shortestS = seconds(wanted.shortest);
+        double longestS = seconds(longest);
+        List<Choice> choices = new ArrayList<>();
+        for (int i = 0; i < toTone.exposures().size(); i++) {
+            Exposures.AtFNumber at = toTone.exposures().get(i);
+            double neededS = at.row().exposure().correctedS();
+            if (neededS >= shortestS && neededS <= longestS) {
+                choices.add(choice(wanted, at, neededS, at.bracket().filter(bracket ->
+                        bracket.exposuresS().stream().allMatch(s -> s >= shortestS && s <= longestS))));
+            } else {
+                Duration bound = neededS < shortestS ? wanted.shortest : longest;
+                choices.add(choice(wanted, exposures(ephemeris, fit, wanted, new ToneAfter(bound)).exposures()
+                        .get(i), seconds(bound), Optional.empty()));
+            }
+        }
+        return new NextExposure(fit, wanted, choices);
     }
 
-    /** The exposure advised. */
-    public NextSheet.Choice chosen() {
-        return advice.learnFirst() ? advice.telling() : advice.likeliest();
+    private static Exposures exposures(Supplier<Ephemeris> ephemeris, FilmFit fit, Wanted wanted,
+            Unknown unknown) {
+        return Exposures.of(ephemeris, wanted.question(fit.film(), unknown), fit.tonight().isEmpty()
+                ? UnaryOperator.identity() : scene -> scene.known(SkyDoubt.NONE));
+    }
+
+    private static Choice choice(Wanted wanted, Exposures.AtFNumber at, double exposureS,
+            Optional<Bracket> bracket) {
+        Exposure exposure = at.row().exposure();
+        return new Choice(at.row().fNumber(), exposureS, exposure.toneStops(), exposure.spreadStops(),
+                Bracket.rightChance(exposure.toneStops() - wanted.toneStops, exposure.spreadStops()),
+                bracket);
+    }
+
+    private static double seconds(Duration duration) {
+        return duration.toMillis() / 1000.0;
+    }
+
+    /** The exposure advised: the one most likely right, of equals the shortest. */
+    public Choice chosen() {
+        return choices.stream().max(Comparator.comparingDouble(Choice::rightChance)
+                .thenComparing(Comparator.comparingDouble(Choice::exposureS).reversed())).orElseThrow();
     }
 }

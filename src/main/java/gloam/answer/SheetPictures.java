@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.film.FilmStock;
 import gloam.gear.Site;
 import gloam.planner.Plan;
 import gloam.planner.Progress;
@@ -9,6 +10,7 @@ import gloam.planner.Trip;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import java.util.List;
@@ -16,6 +18,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The small computed pictures of a timetable's sheets.
@@ -32,19 +35,20 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
 
         static Numbered of(Trip trip, Site site, Plan.Window window) {
             Framing framing = new Framing(window.aim(), window.wish().aim().roll(), trip.camera());
-            return new Numbered(window.sheet(), Sheet.of(site, window.wish().film().orElse(trip.film()),
-                    framing, window.fNumber(), List.of(window.open())));
+            Setting first = new Setting(framing, window.fNumber(), List.of(window.open()));
+            return new Numbered(window.sheet(), new Sheet(site, window.wish().film().orElse(trip.film()),
+                    Stream.concat(Stream.of(first), window.later().stream()).toList()));
         }
     }
 
-    /** Computes the pictures of all sheets, with black land. */
+    /** Computes the pictures of all sheets, with black land, negatives as their prints. */
     public static SheetPictures of(Ephemeris ephemeris, List<Star> stars, Plan plan, Progress progress) {
         List<Numbered> sheets = plan.nights().stream().flatMap(night -> night.windows().stream()
                 .map(window -> Numbered.of(plan.trip(), night.night().site(), window))).toList();
         Runnable done = progress.each(sheets.size());
         Function<Numbered, Picture> picture = numbered -> {
             Picture drawn = Proof.of(ephemeris, numbered.sheet, OptionalDouble.empty(), stars,
-                    Raster.of(numbered.sheet.frame(), LONG_SIDE_PX)).picture();
+                    Raster.of(numbered.sheet.frame(), LONG_SIDE_PX)).picture(FilmStock.Kind.POSITIVE);
             done.run();
             return drawn;
         };

@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.film.FilmStock;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
@@ -54,14 +55,15 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
      * are those of the sheet's first setting.
      *
      * @param groundReflectance share of the light that the land reflects, 0 to 1; empty for black land
+     * @param as                a negative as itself, or as the print made from it
      * @throws gloam.units.BadInput if the shutter would be open by day or the Sun shines into the frame
      */
     public static SheetProof of(Ephemeris ephemeris, Sheet sheet, OptionalDouble groundReflectance,
-                                List<Star> catalogue, Raster raster) {
+                                List<Star> catalogue, Raster raster, FilmStock.Kind as) {
         FrameQuestion question = new FrameQuestion(sheet.site(), sheet.first(), POINTS_EVERY, false);
         Trails trails = Trails.ofAll(ephemeris, question, Optional.of(sheet), catalogue);
         Proof proof = Proof.of(ephemeris, sheet, groundReflectance, catalogue, raster);
-        return new SheetProof(trails, proof.picture(),
+        return new SheetProof(trails, proof.picture(as),
                 Stream.of(StarHere.Where.values()).map(where -> PointTone.of(proof, where)).toList());
     }
 }

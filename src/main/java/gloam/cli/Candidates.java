@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Body;
+import gloam.film.FilmStock;
 import gloam.gear.Projection;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
@@ -46,6 +47,15 @@ abstract class Candidates implements Iterable<String> {
         @Override
         List<String> all() {
             return Label.all(List.of(Projection.values()));
+        }
+    }
+
+    /** Kinds of films. */
+    static final class FilmKinds extends Candidates {
+
+        @Override
+        List<String> all() {
+            return Label.all(List.of(FilmStock.Kind.values()));
         }
     }
 

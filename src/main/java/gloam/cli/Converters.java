@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import gloam.ephemeris.Star;
+import gloam.film.FilmStock;
 import gloam.gear.Coordinates;
 import gloam.gear.FNumber;
 import gloam.gear.Frame;
@@ -51,6 +52,7 @@ final class Converters {
                 : type == Frame.class ? Frame::of
                 : type == Framing.Point.class ? Converters::point
                 : type == Projection.class ? Converters::projection
+                : type == FilmStock.Kind.class ? Converters::filmKind
                 : type == Star.class ? Star::parse
                 : type == Path.class ? FileName::path
                 : type == Input.class ? Input::of
@@ -138,6 +140,10 @@ final class Converters {
         return Label.named(text, known)
                 .orElseThrow(() -> new BadInput("projection \"" + text + "\" is unknown; "
                 + Nearest.question(text, names).orElse("it is one of " + String.join(", ", names))));
+    }
+
+    private static FilmStock.Kind filmKind(String text) {
+        return OutcomeOptions.constant(text, FilmStock.Kind.values());
     }
 
     /** The transmittance of a lens by an f-number and the T-number there, such as 11/12.3. */

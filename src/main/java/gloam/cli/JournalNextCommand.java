@@ -1,19 +1,20 @@
 package gloam.cli;
 
+import gloam.answer.KnownSky;
 import gloam.answer.NextExposure;
+import gloam.answer.NextOfWish;
+import gloam.exposure.Bracket;
 import gloam.film.FilmStock;
 import gloam.gear.Lens;
 import gloam.journal.Journal;
-import gloam.journal.NextSheet;
-import gloam.journal.Verdict;
-import gloam.light.SkyBrightness;
 import gloam.planner.Trip;
-import gloam.store.Input;
-import gloam.store.TripFile;
+import gloam.planner.Wish;
+import gloam.units.BadInput;
 import gloam.units.Quantity;
 import gloam.view.JournalNextReport;
 import gloam.view.Report;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 
 /** Advises the exposure of the next sheet. */
@@ -21,29 +22,32 @@ final class JournalNextCommand extends ReportingCommand {
 
     private final JournalOptions journal = group(new JournalOptions());
 
+    private final KnownSkyOptions sky = group(new KnownSkyOptions());
+
+    private final SiteOptions place = group(new SiteOptions());
+
     private final FilmOptions film = group(new FilmOptions());
 
     private final CameraOptions camera = group(new CameraOptions());
 
-    private final Option<Input> trip = input("--trip", "FILE", "A trip file, for its film and camera.");
-
     private final Option<String> batch = option("--batch", "NAME", String.class,
             "Pack or batch of the next sheet (default: the only one, else a new one).").byDefault("");
 
-    private final Option<Quantity> skyMagArcsec2 = option("--sky-mag-arcsec2", "MAG", Quantity.class,
-            "Brightness of the sky at the frame's centre, V mag/arcsec².").required();
+    private final Option<String> wish = option("--wish", "NAME", String.class,
+            "A wish of the trip, for tone, aim, film, f-numbers and exposure times.");
 
     private final Option<Quantity> toneStops = option("--tone", "STOPS", Quantity.class,
-            "Sky tone wanted, in stops from the film's mid-tone (default: ${DEFAULT-VALUE}).").byDefault("0");
+            "Sky tone wanted, in stops from the film's mid-tone (default: the wish's, else 0).");
 
     private final Option<Integer> sheets = option("--sheets", "N", Integer.class,
-            "Sheets that may still be spent (default: ${DEFAULT-VALUE}).").byDefault("2");
+            "Sheets to spend on the picture; shows how to bracket (default: ${DEFAULT-VALUE}).")
+            .byDefault("2");
 
     private final Option<Duration> shortest = option("--shortest", "DURATION", Duration.class,
-            "Shortest exposure (default: ${DEFAULT-VALUE}).").byDefault("1m");
+            "Shortest exposure (default: the wish's, else 1m).");
 
     private final Option<Duration> longest = option("--longest", "DURATION", Duration.class,
-            "Longest exposure (default: ${DEFAULT-VALUE}).").byDefault("6h");
+            "Longest exposure (default: the wish's, else 6h).");
 
     JournalNextCommand(Session session) {
         super(session, "next",
@@ -54,16 +58,27 @@ final class JournalNextCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
-        FromOption.checked("--sheets", NextSheet.SHEETS_LEFT, sheets.get());
-        Optional<Trip> read = trip.value().map(TripFile::read).map(TripFile.Reading::trip);
-        FilmStock published = film.required(read.map(Trip::film));
-        double tone = FromOption.checked("--tone", Verdict.TONE, toneStops.get());
+        FromOption.checked("--sheets", Bracket.SHEETS, sheets.get());
+        Optional<Trip> trip = place.trip(session);
+        Optional<NextOfWish> served = wish.value().map(name -> FromOption.of("--wish", () ->
+                NextOfWish.of(trip.orElseThrow(() -> new BadInput("a wish is a trip's; add --trip FILE")),
+                        name)));
+        Optional<Wish> wished = served.map(NextOfWish::wish);
+        FilmStock published = film.required(wished.flatMap(Wish::film).or(() -> trip.map(Trip::film)));
+        double tone = toneStops.value().map(stops -> FromOption.checked("--tone", Wish.TONE, stops))
+                .orElseGet(() -> served.map(NextOfWish::toneStops).orElse(0.0));
+        Lens lens = camera.lens(trip.map(Trip::camera));
+        Lens through = wished.map(Wish::fNumbers).filter(numbers -> !numbers.isEmpty()
+                && !anyGiven("--f-number")).map(lens::with).orElse(lens);
+        List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
+        List<KnownSky> aimed = served.isEmpty() || anyGiven("--azimuth", "--altitude") ? skies
+                : skies.stream().map(served.get()::at).toList();
         Journal known = journal.read(this::note);
-        Lens lens = camera.lens(read.map(Trip::camera));
-        SkyBrightness sky = SkyBrightness.ofMagArcsec2(
-                FromOption.checked("--sky-mag-arcsec2", SkyBrightness.MAG_ARCSEC2, skyMagArcsec2.get()));
-        NextExposure.Wanted wanted = FromOption.of("--longest", () -> new NextExposure.Wanted(lens, sky,
-                shortest.get(), longest.get(), tone, sheets.get()));
-        return JournalNextReport.of(NextExposure.of(published, known, batch.get(), wanted), session.now());
+        NextExposure.Wanted wanted = FromOption.of("--longest", () -> new NextExposure.Wanted(through, aimed,
+                shortest.value().or(() -> wished.map(Wish::shortest)).orElse(Duration.ofMinutes(1)),
+                longest.value().or(() -> wished.map(Wish::longest)).orElse(Duration.ofHours(6)), tone,
+                sheets.get()));
+        return JournalNextReport.of(NextExposure.of(session::ephemeris, published, known, batch.get(),
+                wanted), session.now());
     }
 }

@@ -9,6 +9,7 @@ import gloam.planner.Trip;
 import gloam.proof.Raster;
 import gloam.sheet.Sheet;
 import gloam.store.TripFile;
+import gloam.units.BadInput;
 import gloam.units.Quantity;
 import gloam.view.ProofReport;
 import gloam.view.Report;
@@ -36,6 +37,10 @@ final class ProofCommand extends ReportingCommand {
             "Show lit ground that reflects this share of the light, "
             + "such as 0.1 for grass or 0.8 for snow (default: a black outline).");
 
+    private final Option<FilmStock.Kind> as = option("--as", "KIND", FilmStock.Kind.class,
+            "Show a negative film as its positive print or as the negative (default: positive).")
+            .completedBy(new Candidates.FilmKinds()).byDefault("positive");
+
     ProofCommand(Session session) {
         super(session, "proof",
                 "Compute the picture on the sheet: as PNG (--out FILE.png), or as SVG with names, pole and "
@@ -51,12 +56,15 @@ final class ProofCommand extends ReportingCommand {
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), read, this::note);
+        if (as.get() == FilmStock.Kind.NEGATIVE && stock.kind() == FilmStock.Kind.POSITIVE) {
+            throw new BadInput(stock.name() + " is a positive film; leave out --as negative");
+        }
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
         Sheet sheet = new Sheet(site, stock, List.of(shot.setting(site, taken, false, session)));
         OptionalDouble reflectance = groundReflectance.value().map(share ->
                 OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                 .orElse(OptionalDouble.empty());
         return ProofReport.of(SheetProof.of(session.ephemeris(), sheet, reflectance, session.stars().stars(),
-                raster), session.now());
+                raster, as.get()), session.now());
     }
 }

@@ -1,11 +1,11 @@
 package gloam.exposure;
 
 import gloam.units.Range;
+import gloam.units.StandardNormal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
-import org.hipparchus.special.Erf;
 
 /**
  * Several sheets of one picture, a stop of tone apart around the best guess: their half-stops either way
@@ -18,12 +18,26 @@ import org.hipparchus.special.Erf;
  */
 public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
 
+    /** A tone so near the one wanted is the one wanted. */
+    public static final double RIGHT_STOPS = 0.5;
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("bracket", 1, 9, "sheets");
 
     /** Copies the list. */
     public Bracket {
         exposuresS = List.copyOf(exposuresS);
+    }
+
+    /**
+     * Chance, 0 to 1, that a sheet is right: that its tone, normal about what was computed, comes within half
+     * a stop of the one wanted.
+     *
+     * @param offStops    by how many stops the computed tone is off the wanted one
+     * @param spreadStops standard deviation of the tone
+     */
+    public static double rightChance(double offStops, double spreadStops) {
+        return StandardNormal.below((RIGHT_STOPS - offStops) / spreadStops)
+                - StandardNormal.below((-RIGHT_STOPS - offStops) / spreadStops);
     }
 
     /**
@@ -39,6 +53,6 @@ public record Bracket(List<Double> exposuresS, double chanceOfOneHit) {
         }
         double spreadStops = toTone.apply(toneStops).spreadStops();
         return Optional.of(new Bracket(exposures.stream().map(Exposure::correctedS).toList(),
-                Erf.erf(sheets / 2.0 / spreadStops / Math.sqrt(2))));
+                rightChance(0, spreadStops / sheets)));
     }
 }

@@ -17,6 +17,11 @@ public record Scene(SkyOnFilm sky, Optional<SkyOnFilm> ground, PassingStars star
         return new Scene(sky, Optional.empty(), stars);
     }
 
+    /** The same, its light known otherwise. */
+    public Scene known(SkyDoubt otherwise) {
+        return new Scene(sky.known(otherwise), ground.map(lit -> lit.known(otherwise)), stars);
+    }
+
     /** What the exposure is for. */
     SkyOnFilm subject() {
         return ground.orElse(sky);

@@ -16,6 +16,9 @@ public interface SkyDoubt {
     /** Of a sky that was measured; common practice, no source. */
     SkyDoubt MEASURED = openings -> 0.1;
 
+    /** Of a sky of which all that is uncertain is told otherwise. */
+    SkyDoubt NONE = openings -> 0;
+
     /** Standard deviation of the light of some openings, in stops. */
     double stops(List<Interval> openings);
 

@@ -84,6 +84,11 @@ public record SkyOnFilm(LightCurve atF1, Function<Band, LightCurve> ofBand, Opti
         return new SkyOnFilm(atF1.sampled(shutter.span(), STEP), Optional.of(shutter));
     }
 
+    /** The same, its light known otherwise. */
+    public SkyOnFilm known(SkyDoubt otherwise) {
+        return new SkyOnFilm(atF1, ofBand, shutter, otherwise);
+    }
+
     /** The light at an f-number. */
     LightCurve at(FNumber fNumber) {
         return atF1.times(1 / fNumber.squared());

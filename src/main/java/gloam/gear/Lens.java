@@ -65,6 +65,12 @@ public record Lens(double focalLengthMm, List<FNumber> fNumbers, double transmit
         return new Range(FOCUS.what(), nearestM, FOCUS.most(), FOCUS.unit());
     }
 
+    /** The same lens with other f-numbers to choose from. */
+    public Lens with(List<FNumber> others) {
+        return new Lens(focalLengthMm, others, transmittance, focusM, spotUm, filterStops, projection,
+                vignetting);
+    }
+
     /** Image distance over focal length, 1 at infinity: thin lens, s/(s−f) for a focus at s. */
     public double extension() {
         double focusMm = focusM * 1000;

@@ -3,6 +3,7 @@ package gloam.gear;
 import gloam.units.Angle;
 import gloam.units.Range;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,9 +15,10 @@ import java.util.OptionalDouble;
  * @param magArcsec2 what it showed, V mag/arcsec², 12 to 23
  * @param spreadMag  its standard deviation in mag, 0.01 to 2
  * @param leftMag    by how much the sky as fitted is darker, in mag; empty before it is fitted
+ * @param twilight   what the fit makes of that evening's twilight; empty where it was measured at night
  */
 public record SkyReading(Instant at, Angle azimuth, Angle altitude, double magArcsec2, double spreadMag,
-                         OptionalDouble leftMag) {
+                         OptionalDouble leftMag, Optional<Twilight> twilight) {
 
     /** Allowed altitudes. */
     public static final Range ALTITUDE = new Range("altitude of the measured sky", 5, 90, "deg");
@@ -35,8 +37,27 @@ public record SkyReading(Instant at, Angle azimuth, Angle altitude, double magAr
         SPREAD.check(spreadMag);
     }
 
+    /** A measurement before it is fitted. */
+    public SkyReading(Instant at, Angle azimuth, Angle altitude, double magArcsec2, double spreadMag) {
+        this(at, azimuth, altitude, magArcsec2, spreadMag, OptionalDouble.empty(), Optional.empty());
+    }
+
+    /**
+     * A twilight as it was measured.
+     *
+     * @param brighterStops by how much it is brighter than usual; minus is darker
+     * @param spreadStops   standard deviation of that
+     */
+    public record Twilight(double brighterStops, double spreadStops) {
+    }
+
     /** The same with what a fit leaves of it. */
     public SkyReading left(double mag) {
-        return new SkyReading(at, azimuth, altitude, magArcsec2, spreadMag, OptionalDouble.of(mag));
+        return new SkyReading(at, azimuth, altitude, magArcsec2, spreadMag, OptionalDouble.of(mag), twilight);
+    }
+
+    /** The same of such a twilight. */
+    public SkyReading of(Twilight evening) {
+        return new SkyReading(at, azimuth, altitude, magArcsec2, spreadMag, leftMag, Optional.of(evening));
     }
 }

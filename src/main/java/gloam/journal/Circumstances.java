@@ -3,9 +3,6 @@ package gloam.journal;
 import gloam.exposure.SkyDoubt;
 import gloam.journal.Laplace.Row;
 import gloam.journal.Laplace.Term;
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +27,8 @@ import java.util.TreeMap;
  * @param tonight the night whose light the film's speed is told against; empty for light as computed
  * @param meanC   mean temperature where enough sheets tell one to learn from it
  */
-record Circumstances(List<String> packs, List<Night> nights, Optional<String> pack, Optional<Night> tonight,
+record Circumstances(List<String> packs, List<NightAtSite> nights, Optional<String> pack,
+        Optional<NightAtSite> tonight,
                      OptionalDouble meanC) {
 
     /** Number of the judge's shift. */
@@ -50,34 +48,12 @@ record Circumstances(List<String> packs, List<Night> nights, Optional<String> pa
     private static final int LEAST_SHEETS_OF_COLD = 8;
     private static final double LEAST_SPAN_OF_COLD_C = 10;
 
-    /**
-     * A night at a site, whose light is off in one way.
-     *
-     * @param site     the site's name, empty if not noted
-     * @param evening  the day on which it began
-     * @param measured whether its light was measured rather than computed
-     */
-    public record Night(String site, LocalDate evening, boolean measured) {
-
-        /** The night in which a sheet was exposed. */
-        static Night of(Exposed sheet) {
-            return new Night(sheet.place().map(Place::name).orElse(""), sheet.whole().start()
-                    .atZone(sheet.place().map(Place::zone).orElse(ZoneOffset.UTC))
-                    .minus(Duration.ofHours(12)).toLocalDate(), sheet.measured());
-        }
-
-        /** Standard deviation of its light in stops. */
-        double spreadStops() {
-            return (measured ? SkyDoubt.MEASURED : SkyDoubt.USUAL).stops(List.of());
-        }
-    }
-
     /** What some sheets share, the film being looked for in a pack and a night. */
-    static Circumstances of(List<Exposed> sheets, Optional<String> pack, Optional<Night> tonight) {
+    static Circumstances of(List<Exposed> sheets, Optional<String> pack, Optional<NightAtSite> tonight) {
         return new Circumstances(
                 packs(sheets).stream().filter(name -> !pack.map(Circumstances::key).equals(Optional.of(name)))
                         .toList(),
-                sheets.stream().map(Night::of).distinct()
+                sheets.stream().map(NightAtSite::of).distinct()
                         .filter(night -> !tonight.equals(Optional.of(night))).toList(),
                 pack.map(Circumstances::key), tonight, meanC(sheets));
     }
@@ -127,7 +103,7 @@ record Circumstances(List<String> packs, List<Night> nights, Optional<String> pa
     }
 
     /** How far a night's light is off. */
-    Row light(Night night) {
+    Row light(NightAtSite night) {
         return Row.of(0, Map.of(number(night), 1.0));
     }
 
@@ -139,7 +115,7 @@ record Circumstances(List<String> packs, List<Night> nights, Optional<String> pa
     Row working(Exposed sheet, double share) {
         Map<Integer, Double> factors = new TreeMap<>();
         double looked = addSpeed(sheet.batch(), factors);
-        factors.merge(number(Night.of(sheet)), -share, Double::sum);
+        factors.merge(number(NightAtSite.of(sheet)), -share, Double::sum);
         if (meanC.isPresent() && sheet.temperatureC().isPresent()) {
             factors.put(COLD, meanC.getAsDouble() - sheet.temperatureC().getAsDouble());
         }
@@ -156,7 +132,7 @@ record Circumstances(List<String> packs, List<Night> nights, Optional<String> pa
         return 0;
     }
 
-    private int number(Night night) {
+    private int number(NightAtSite night) {
         return tonight.equals(Optional.of(night)) ? TONIGHT : shared() + nights.indexOf(night);
     }
 

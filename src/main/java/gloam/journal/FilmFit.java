@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param coveredToS  metered time, in seconds, of the sheet that told something in the dimmest light, or the
  *                    range of the published law if longer
  * @param pack        the pack that it is the film of; empty for one not opened yet
+ * @param tonight     the night whose light the speed is told against; empty for light as computed
  * @param packs       the packs of the sheets used
  * @param nights      their nights
  * @param judgeStops  by how many stops words are too light
@@ -37,6 +38,7 @@ import java.util.Optional;
  */
 public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used, List<LeftOut> leftOut,
                       List<StrayNote> strayNotes, double coveredToS, Optional<String> pack,
+                      Optional<NightAtSite> tonight,
                       List<PackSpeed> packs, List<NightLight> nights, Estimate judgeStops,
                       Optional<Estimate> coldStopsPerDegree, List<FitWarning> warnings) {
 
@@ -100,8 +102,13 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
 
     /** Fits a published film to its sheets: that of their pack if they are from one, else of a new pack. */
     public static FilmFit of(FilmStock published, List<Entry> sheets) {
+        return of(published, sheets, onlyPack(sheets));
+    }
+
+    /** The pack of sheets if they are from one; empty if from several, or there are none. */
+    public static Optional<String> onlyPack(List<Entry> sheets) {
         List<String> packs = Circumstances.packs(sheets.stream().map(Entry::exposed).toList());
-        return of(published, sheets, packs.size() == 1 ? Optional.of(packs.get(0)) : Optional.empty());
+        return packs.size() == 1 ? Optional.of(packs.get(0)) : Optional.empty();
     }
 
     /** Fits a published film to all its sheets, as the film of a pack; empty for one not opened yet. */
@@ -109,9 +116,12 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
         return of(published, sheets, pack, Optional.empty());
     }
 
-    /** The same, its speed told against the light of a night as far as its sheets have shown that. */
-    static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack,
-            Optional<Circumstances.Night> tonight) {
+    /**
+     * The same for a sheet of a night, the film's speed told against that night's light if sheets have shown
+     * it: then nothing more is uncertain of that.
+     */
+    public static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack,
+            Optional<NightAtSite> tonight) {
         return new FitOfSheets(published, sheets, pack, tonight).fit();
     }
 

@@ -1,7 +1,6 @@
 package gloam.journal;
 
 import gloam.film.FilmStock;
-import gloam.journal.Circumstances.Night;
 import gloam.journal.FilmFit.LeftOut;
 import gloam.journal.FilmFit.NightLight;
 import gloam.journal.FilmFit.PackSpeed;
@@ -30,7 +29,7 @@ final class FitOfSheets {
     /** From where on packs are apart: in stops, and in standard deviations. */
     private static final double FAR_STOPS = 0.5;
     private static final double FAR_SDS = 1;
-    private static final double HELD_BACK_STOPS = 0.3;
+    private static final double HELD_BACK_STOPS = 0.5;
     private static final double JUDGE_OFF_STOPS = 0.25;
     /** In standard deviations of what was known before. */
     private static final double LIGHT_OFF_SDS = 1.2;
@@ -39,19 +38,21 @@ final class FitOfSheets {
 
     private final FilmStock published;
     private final Optional<String> pack;
-    private final Optional<Night> tonight;
+    private final Optional<NightAtSite> tonight;
     private final List<Entry> usable;
     private final List<LeftOut> leftOut;
     private final Circumstances circumstances;
 
-    FitOfSheets(FilmStock published, List<Entry> sheets, Optional<String> pack, Optional<Night> tonight) {
+    FitOfSheets(FilmStock published, List<Entry> sheets, Optional<String> pack,
+            Optional<NightAtSite> tonight) {
         this.published = published;
         this.pack = pack;
-        this.tonight = tonight;
         this.usable = sheets.stream().filter(FitOfSheets::usable).toList();
+        this.tonight = tonight.filter(night -> usable.stream()
+                .anyMatch(entry -> NightAtSite.of(entry.exposed()).equals(night)));
         this.leftOut = sheets.stream().filter(entry -> !usable(entry))
                 .map(entry -> new LeftOut(entry.id(), reason(entry.outcome()))).toList();
-        this.circumstances = Circumstances.of(exposed(usable), pack, tonight);
+        this.circumstances = Circumstances.of(exposed(usable), pack, this.tonight);
     }
 
     private static List<Exposed> exposed(List<Entry> sheets) {
@@ -84,7 +85,7 @@ final class FitOfSheets {
         List<NightLight> nights = nights(fitting);
         Estimate judge = fitting.estimate(Circumstances.judge());
         return new FilmFit(before, fitting.posterior(), used, leftOut, strayNotes(fitting), coveredToS, pack,
-                packs, nights, judge, circumstances.meanC().isPresent()
+                tonight, packs, nights, judge, circumstances.meanC().isPresent()
                         ? Optional.of(fitting.estimate(Circumstances.cold())) : Optional.empty(),
                 warnings(fitting.posterior(), used, packs, nights, judge));
     }
@@ -122,9 +123,9 @@ final class FitOfSheets {
     }
 
     private List<NightLight> nights(Fitting fitting) {
-        return usable.stream().map(entry -> Night.of(entry.exposed())).distinct()
+        return usable.stream().map(entry -> NightAtSite.of(entry.exposed())).distinct()
                 .map(night -> new NightLight(night.site(), night.evening(), (int) usable.stream()
-                        .filter(entry -> Night.of(entry.exposed()).equals(night)).count(),
+                        .filter(entry -> NightAtSite.of(entry.exposed()).equals(night)).count(),
                         night.spreadStops(), fitting.estimate(circumstances.light(night)))).toList();
     }
 

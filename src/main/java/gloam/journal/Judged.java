@@ -65,7 +65,7 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
     private static Observation observation(Circumstances circumstances, Exposed sheet, Verdict verdict,
             Response tone) {
         if (verdict instanceof Verdict.InStops measured) {
-            double nightStops = Circumstances.Night.of(sheet).spreadStops();
+            double nightStops = NightAtSite.of(sheet).spreadStops();
             double share = Math.min(1, measured.spreadStops() * Math.sqrt(0.5) / nightStops);
             double own = Math.sqrt(measured.spreadStops() * measured.spreadStops()
                     - share * share * nightStops * nightStops);
@@ -121,7 +121,7 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
         for (Observation observation : observations) {
             Response response = observation.term.response().orElseThrow();
             double light = response.steepness(speed, failure) * observation.nightShare
-                    * Circumstances.Night.of(entry.exposed()).spreadStops();
+                    * NightAtSite.of(entry.exposed()).spreadStops();
             product *= observation.evidence.blurred(Math.hypot(light,
                     observation.term.judged() ? Circumstances.JUDGE_STOPS : 0))
                     .likelihood(response.at(speed, failure));

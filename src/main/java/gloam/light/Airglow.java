@@ -2,6 +2,7 @@ package gloam.light;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
+import java.time.Instant;
 import java.util.List;
 
 /**
@@ -44,7 +45,7 @@ final class Airglow implements LightModel {
             }
 
             @Override
-            public double spreadStops() {
+            public double spreadStops(Instant at) {
                 return spreadStops;
             }
 

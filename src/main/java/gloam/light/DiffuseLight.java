@@ -2,6 +2,7 @@ package gloam.light;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
+import java.time.Instant;
 import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.stat.StatUtils;
@@ -43,7 +44,7 @@ abstract class DiffuseLight implements LightModel {
             }
 
             @Override
-            public double spreadStops() {
+            public double spreadStops(Instant at) {
                 return spreadStops;
             }
 

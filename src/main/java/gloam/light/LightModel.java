@@ -2,6 +2,7 @@ package gloam.light;
 
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
+import java.time.Instant;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** The model of one source of light in the sky. */
@@ -31,8 +32,8 @@ interface LightModel {
             return 0;
         }
 
-        /** Standard deviation of its light in stops. */
-        double spreadStops();
+        /** Standard deviation of its light at an instant, in stops. */
+        double spreadStops(Instant at);
     }
 
     /**

@@ -3,6 +3,7 @@ package gloam.light;
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
+import java.time.Instant;
 
 /**
  * Sky brightness added by scattered moonlight.
@@ -44,7 +45,7 @@ final class MoonGlow implements LightModel {
             }
 
             @Override
-            public double spreadStops() {
+            public double spreadStops(Instant at) {
                 return SPREAD_STOPS;
             }
 

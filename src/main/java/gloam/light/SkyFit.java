@@ -8,7 +8,10 @@ import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
 import gloam.gear.SkyReading;
 import gloam.units.Range;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
@@ -22,12 +25,14 @@ import org.hipparchus.util.Pair;
 
 /**
  * Sets what is free in the sky of a site by what was measured there: the figure of its zenith, its haze, the
- * strength of each town.
+ * strength of each town and of each twilight that was measured.
  *
  * <p><b>Model.</b> Weighted least squares (Levenberg and Marquardt): each measurement by its own error and
  * that of the sources that are not free, each free number by how well it was known before. <b>Valid.</b>
  * Any number of measurements, none too. <b>Error.</b> Told with each number. <b>Departures.</b> Errors of
- * the free numbers count as independent afterwards; haze is known to 0.1 mag before.
+ * the free numbers count as independent afterwards; haze is known to 0.1 mag before. A measurement is of
+ * twilight where that has a tenth of its light or more; what it says holds for that evening alone, to 0.3
+ * stop at best, since twilight keeps no exact shape.
  */
 public final class SkyFit {
 
@@ -36,7 +41,8 @@ public final class SkyFit {
     private static final double STEP = 0.02;
     private static final double WITHIN = 1e-6;
     private static final int MOST_ROUNDS = 60;
-    /** The zenith and the haze; the towns come after them. */
+    private static final double TWILIT_SHARE = 0.1;
+    /** The zenith and the haze; the towns and the twilights come after them. */
     private static final int ZENITH = 0;
     private static final int HAZE = 1;
     private static final int TOWNS = 2;
@@ -44,13 +50,48 @@ public final class SkyFit {
     private final Ephemeris ephemeris;
     private final Site site;
     private final double[] weights;
+    /** The number of the twilight that each measurement is of, from 0; -1 for none. */
+    private final int[] twilights;
 
     private SkyFit(Ephemeris ephemeris, Site site) {
         this.ephemeris = ephemeris;
         this.site = site;
-        this.weights = site.skyReadings().stream().mapToDouble(reading -> 1 / Math.hypot(
-                reading.spreadMag(), MAG_A_STOP * sample(site, reading)
-                .spreadStopsWithout(LightSource.AIRGLOW, LightSource.TOWNS))).toArray();
+        this.twilights = twilights();
+        this.weights = IntStream.range(0, twilights.length).mapToDouble(i -> 1 / Math.hypot(
+                site.skyReadings().get(i).spreadMag(), MAG_A_STOP * notFreeStops(i))).toArray();
+    }
+
+    private int[] twilights() {
+        List<SkyReading> readings = site.skyReadings();
+        SkyLight sky = new SkyLight(ephemeris, site);
+        int[] numbers = new int[readings.size()];
+        List<Instant> last = new ArrayList<>();
+        for (int i : IntStream.range(0, numbers.length).boxed()
+                .sorted(Comparator.comparing(i -> readings.get(i).at())).toList()) {
+            Instant at = readings.get(i).at();
+            SkyLight.Sample seen = sample(sky, readings.get(i));
+            if (seen.of(LightSource.TWILIGHT).cdM2() < TWILIT_SHARE * seen.total().cdM2()) {
+                numbers[i] = -1;
+                continue;
+            }
+            if (last.isEmpty() || !MeasuredTwilight.same(last.get(last.size() - 1), at)) {
+                last.add(at);
+            }
+            numbers[i] = last.size() - 1;
+            last.set(numbers[i], at);
+        }
+        return numbers;
+    }
+
+    /** How well the light of a measurement is known but for what is free. */
+    private double notFreeStops(int reading) {
+        SkyLight.Sample seen = sample(site, site.skyReadings().get(reading));
+        if (twilights[reading] < 0) {
+            return seen.spreadStopsWithout(LightSource.AIRGLOW, LightSource.TOWNS);
+        }
+        return Math.hypot(seen.spreadStopsWithout(LightSource.AIRGLOW, LightSource.TOWNS,
+                LightSource.TWILIGHT), MeasuredTwilight.LEAST_SPREAD_STOPS
+                * seen.of(LightSource.TWILIGHT).cdM2() / seen.total().cdM2());
     }
 
     /** The same site as its measurements have it, with what they leave; itself where there are none. */
@@ -59,7 +100,7 @@ public final class SkyFit {
     }
 
     private Site fitted() {
-        int free = TOWNS + site.lightDomes().size();
+        int free = TOWNS + site.lightDomes().size() + 1 + Arrays.stream(twilights).max().orElseThrow();
         double[] target = new double[weights.length + free];
         for (int i = 0; i < weights.length; i++) {
             target[i] = weights[i] * site.skyReadings().get(i).magArcsec2();
@@ -77,9 +118,21 @@ public final class SkyFit {
                 * site.lightDomes().get(i).spreadStops())).toList();
         return new Site(moved.name(), moved.latitude(), moved.longitude(), moved.heightM(), moved.zone(),
                 moved.darkSkyMagArcsec2(), moved.extinctionMag(), moved.skyline(), domes,
-                site.skyReadings().stream().map(reading -> reading.left(
-                sample(moved, reading).total().magArcsec2() - reading.magArcsec2())).toList(),
+                IntStream.range(0, weights.length).mapToObj(i -> left(moved, i, shares)).toList(),
                 shares.getEntry(ZENITH) * site.zenithSpreadStops());
+    }
+
+    /** A measurement with what the fit leaves of it and, by its errors, how well a twilight is known then. */
+    private SkyReading left(Site fitted, int i, RealVector shares) {
+        SkyReading reading = fitted.skyReadings().get(i);
+        SkyReading left = reading.left(sample(fitted, reading).total().magArcsec2() - reading.magArcsec2());
+        return left.twilight().map(twilight -> left.of(new SkyReading.Twilight(twilight.brighterStops(),
+                Math.max(MeasuredTwilight.LEAST_SPREAD_STOPS, TwilightGlow.SPREAD_STOPS
+                * shares.getEntry(twilightAt(i)))))).orElse(left);
+    }
+
+    private int twilightAt(int reading) {
+        return TOWNS + site.lightDomes().size() + twilights[reading];
     }
 
     /** What would be measured, then the free numbers themselves, each by its error; and its slopes. */
@@ -121,7 +174,10 @@ public final class SkyFit {
                 inside(Site.DARK_SKY, site.darkSkyMagArcsec2()
                 - MAG_A_STOP * point.getEntry(ZENITH) * site.zenithSpreadStops()),
                 inside(Site.EXTINCTION, site.extinctionMag() + HAZE_MAG * point.getEntry(HAZE)),
-                site.skyline(), domes, site.skyReadings(), site.zenithSpreadStops());
+                site.skyline(), domes, IntStream.range(0, weights.length).mapToObj(i -> twilights[i] < 0
+                ? site.skyReadings().get(i) : site.skyReadings().get(i).of(new SkyReading.Twilight(
+                TwilightGlow.SPREAD_STOPS * point.getEntry(twilightAt(i)), TwilightGlow.SPREAD_STOPS)))
+                .toList(), site.zenithSpreadStops());
     }
 
     private static LightDome brighter(LightDome dome, double stops) {

@@ -68,7 +68,7 @@ public final class SkyLight {
             for (int source = 0; source < glows.length; source++) {
                 glows[source] = sources[source].at(sky);
                 blueShares[source] = SkyColour.blueShare(glows[source].colourBv());
-                spreadsStops[source] = sources[source].spreadStops();
+                spreadsStops[source] = sources[source].spreadStops(sky.at());
             }
         }
 

@@ -1,11 +1,12 @@
 package gloam.light;
 
 import gloam.ephemeris.Direction;
-import gloam.gear.LightDome;
 import gloam.gear.LightDome.Measured;
 import gloam.gear.LightDome.Town;
+import gloam.gear.LightDome;
 import gloam.gear.Site;
 import gloam.units.Angle;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -155,7 +156,7 @@ final class TownGlow implements LightModel {
         }
 
         @Override
-        public double spreadStops() {
+        public double spreadStops(Instant at) {
             return spreadStops;
         }
 

@@ -3,6 +3,8 @@ package gloam.light;
 import gloam.ephemeris.Direction;
 import gloam.gear.Site;
 import gloam.units.SmoothCurve;
+import gloam.units.Stops;
+import java.time.Instant;
 
 /**
  * Sky brightness by the Sun below the horizon, the night sky itself left out.
@@ -32,7 +34,8 @@ final class TwilightGlow implements LightModel {
     private static final double LOW_SITE_M = 30;
     private static final double HIGH_SITE_M = 2800;
 
-    private static final double SPREAD_STOPS = 0.8;
+    /** Standard deviation of a twilight that was not measured. */
+    static final double SPREAD_STOPS = 0.8;
     private static final double ONCE_SHARE = 0.9;
     private static final double UNIT_DEG = 3;
     /** Single scattering is trusted down to here, and not at all from where the law was fitted. */
@@ -56,6 +59,7 @@ final class TwilightGlow implements LightModel {
 
     @Override
     public OverSite over(Site site) {
+        MeasuredTwilight measured = MeasuredTwilight.of(site);
         return new OverSite() {
 
             @Override
@@ -64,15 +68,17 @@ final class TwilightGlow implements LightModel {
             }
 
             @Override
-            public double spreadStops() {
-                return SPREAD_STOPS;
+            public double spreadStops(Instant at) {
+                return measured.spreadStops(at);
             }
 
             @Override
             public Glow at(Circumstances sky) {
                 double depressionDeg = sky.sunDepressionDeg();
-                return new Twilight(depressionDeg, overheadCdM2(depressionDeg, site.heightM()),
-                        spread(depressionDeg, site), sky.sun().azimuth().degrees());
+                double strength = Stops.factor(measured.brighterStops(sky.at()));
+                return new Twilight(depressionDeg, strength,
+                        strength * overheadCdM2(depressionDeg, site.heightM()), spread(depressionDeg, site),
+                        sky.sun().azimuth().degrees());
             }
         };
     }
@@ -82,7 +88,7 @@ final class TwilightGlow implements LightModel {
                 : SkyBrightness.ofMagArcsec2(zenithMagArcsec2(depressionDeg, heightM)).cdM2();
     }
 
-    private record Twilight(double depressionDeg, double zenithCdM2, Spread spread,
+    private record Twilight(double depressionDeg, double strength, double zenithCdM2, Spread spread,
             double sunAzimuthDeg) implements Glow {
 
         @Override
@@ -95,7 +101,7 @@ final class TwilightGlow implements LightModel {
 
         @Override
         public double groundLx() {
-            return GroundLight.twilightLx(-depressionDeg);
+            return strength * GroundLight.twilightLx(-depressionDeg);
         }
 
         @Override

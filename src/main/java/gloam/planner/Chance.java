@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.exposure.Bracket;
 import gloam.exposure.TrailLimit;
 import gloam.units.StandardNormal;
 
@@ -19,8 +20,6 @@ final class Chance {
     /** A tone aimed at on a single sheet is missed by no more than that; common practice, no source. */
     static final double MOST_MISS_STOPS = 1.5;
 
-    /** A tone so near the one aimed at is the one wished, as brackets and the journal have it. */
-    private static final double RIGHT_STOPS = 0.5;
     private static final double STEP = 0.9;
     private static final double LOG_STEP = Math.log(STEP);
     /** The steps in hundredths, down to the last that is more than 0. */
@@ -52,9 +51,7 @@ final class Chance {
         } else if (wanted instanceof Wish.Tone.AtMost most) {
             return StandardNormal.below((most.stops() - madeStops) / spreadStops);
         } else if (wanted instanceof Wish.Tone.Near near) {
-            double off = madeStops - near.stops();
-            return StandardNormal.below((RIGHT_STOPS - off) / spreadStops)
-                    - StandardNormal.below((-RIGHT_STOPS - off) / spreadStops);
+            return Bracket.rightChance(madeStops - near.stops(), spreadStops);
         }
         return 1;
     }

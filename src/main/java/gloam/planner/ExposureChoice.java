@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.Target;
 import gloam.gear.FNumber;
 import gloam.trail.Framing;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,7 +17,21 @@ import java.util.Optional;
  * @param marginMag  magnitudes by which what must record is brighter than the trail limit, infinite where
  *                   nothing must
  * @param faintest   what of it that is faintest against its limit, where it goes by names
+ * @param later      what is exposed on the same sheet after that, in order
  */
 record ExposureChoice(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops,
-        double marginMag, Optional<Target> faintest) {
+        double marginMag, Optional<Target> faintest, List<Later> later) {
+
+    /** When the sheet is done. */
+    int lastMin() {
+        return later.isEmpty() ? closeMin : later.get(later.size() - 1).closeMin;
+    }
+
+    /**
+     * A later opening.
+     *
+     * @param wish what is wanted of it
+     */
+    record Later(Wish wish, Framing framing, int openMin, int closeMin, FNumber fNumber) {
+    }
 }

@@ -103,6 +103,32 @@ final class ExposureSearch {
         return nearest;
     }
 
+    /** How long the camera is taken by the sheet of an exposure, with what follows on it. */
+    private int sheetMin(int openMin, int durationMin) {
+        return night.sequel().lastMin(openMin + durationMin) - openMin;
+    }
+
+    /**
+     * When the first opening of a sheet closes, for the best picture, where the last one closes at a minute.
+     */
+    static int firstClose(WishNight night, int openMin, int lastMin) {
+        int best = lastMin;
+        int most = -1;
+        for (int closeMin = openMin + 1; !night.sequel().none() && closeMin < lastMin; closeMin++) {
+            int durationMin = closeMin - openMin;
+            boolean wanted = durationMin >= DurationLimits.shortestMin(night.wish())
+                    && durationMin <= DurationLimits.longestMin(night.wish());
+            if (wanted && night.sequel().lastMin(closeMin) == lastMin && night.allows(openMin, closeMin)) {
+                int number = bestFNumber(night, openMin, closeMin);
+                int value = number < 0 ? 0 : value(night, number, openMin, closeMin,
+                        night.chance(number, openMin, closeMin, 0));
+                best = value > most ? closeMin : best;
+                most = Math.max(most, value);
+            }
+        }
+        return best;
+    }
+
     private static int value(WishNight night, int number, int openMin, int closeMin, double chance) {
         int hundredths = Chance.hundredths(chance);
         return hundredths == 0 ? 0 : hundredths * PREFERENCES
@@ -194,9 +220,11 @@ final class ExposureSearch {
     private void addTo(List<Offer> offers, int number, int durationMin, int[] values, MinuteRun run) {
         int first = run.first();
         for (int openMin = run.first(); openMin <= run.last(); openMin++) {
-            if (openMin == run.last() || values[openMin + 1] != values[first]) {
+            if (openMin == run.last() || values[openMin + 1] != values[first]
+                    || sheetMin(openMin + 1, durationMin) != sheetMin(first, durationMin)) {
                 if (values[first] > 0) {
-                    offers.add(new Offer(number, first, openMin, durationMin, Gain.of(night.worth(),
+                    offers.add(new Offer(number, first, openMin, sheetMin(first, durationMin),
+                            Gain.of(night.worth(),
                             values[first] / PREFERENCES, values[first] % PREFERENCES)));
                 }
                 first = openMin + 1;

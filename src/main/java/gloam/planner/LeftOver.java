@@ -125,7 +125,7 @@ final class LeftOver {
         return IntStream.range(0, made.size()).mapToObj(number -> {
             ExposureChoice exposure = made.get(number).exposure();
             return new Instead(trip.wishes().get(exposed.get(number).wish()),
-                    there.sky().clock().span(exposure.openMin(), exposure.closeMin()), exposure.fNumber());
+                    there.sky().clock().span(exposure.openMin(), exposure.lastMin()), exposure.fNumber());
         }).toList();
     }
 

@@ -184,7 +184,7 @@ final class NightSky {
     }
 
     /** The sky every quarter of an hour, from the last before sunset to the first after sunrise. */
-    List<Plan.SkySample> course() {
+    List<Plan.SkySample> course(Weather weather) {
         if (sunDown.isEmpty()) {
             return List.of();
         }
@@ -193,7 +193,7 @@ final class NightSky {
         return IntStream.rangeClosed(first, last).map(step -> step * COURSE_MIN).mapToObj(minute ->
                 new Plan.SkySample(clock.at(minute), position(Body.SUN, minute).airlessAltitude(),
                         position(Body.MOON, minute).apparentAltitude(), light(Direction.ZENITH, minute)
-                        .total())).toList();
+                        .total(), weather.cloudAt(site(), clock.at(minute)))).toList();
     }
 
     /** The light of a direction at an instant. */

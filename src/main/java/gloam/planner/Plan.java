@@ -6,12 +6,14 @@ import gloam.ephemeris.Night;
 import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
 import gloam.proof.StarCount;
+import gloam.sheet.Setting;
 import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a trip comes to: a timetable for each night and what could not be had.
@@ -68,8 +70,11 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param sunAltitude  altitude of the Sun's centre without air
      * @param moonAltitude apparent altitude of the Moon's centre
      * @param zenith       brightness of the zenith
+     * @param cloudFraction share of the sky that the forecast has cloudy, 0 to 1; empty where it does not
+     *                     reach
      */
-    public record SkySample(Instant at, Angle sunAltitude, Angle moonAltitude, SkyBrightness zenith) {
+    public record SkySample(Instant at, Angle sunAltitude, Angle moonAltitude, SkyBrightness zenith,
+            OptionalDouble cloudFraction) {
     }
 
     /**
@@ -77,16 +82,18 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      *
      * @param sheet              number of the sheet in the pack, from 1
      * @param wish               the wish it serves
-     * @param open               from opening to closing the shutter
+     * @param open               from opening to closing the shutter, the first time of several
      * @param aim                where the frame's centre looks
      * @param fNumber            the f-number to set
+     * @param later              how the camera is set for what is exposed on the same sheet after that, in
+     *                           order of time; often nothing
      * @param meteredS           time the same light would need without reciprocity failure, in s
      * @param correctedS         time the shutter is open, in s
-     * @param skyToneStops       expected tone of the sky at the frame's centre
+     * @param skyToneStops       expected tone of the sky at the frame's centre, of all openings
      * @param skyToneSpreadStops standard deviation of that tone
      * @param trailLimitMag      faintest V magnitude that leaves a trail, as {@link
      *                           gloam.exposure.ExposureTable.PassingStars} tells it
-     * @param stars              how many stars mark the sheet
+     * @param stars              how many stars mark the sheet, those of each opening counted
      * @param trailLengthMm      trail length at the frame's centre
      * @param trailDirection     direction of motion at the frame's centre, from +x towards +y
      * @param moon               the Moon half-way through
@@ -98,14 +105,16 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param slack              how exactly its times are to be kept
      */
     public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
-                         double meteredS, double correctedS, double skyToneStops, double skyToneSpreadStops,
-                         double trailLimitMag, StarCount stars, double trailLengthMm,
+                         List<Setting> later, double meteredS, double correctedS, double skyToneStops,
+                         double skyToneSpreadStops, double trailLimitMag, StarCount stars,
+                         double trailLengthMm,
                          Angle trailDirection, MoonView moon, Optional<CloudCover> cloud, double score,
                          List<Miss> misses, WindowSky sky, Slack slack) {
 
         /** Copies the list; refuses numbers that are not finite where they must be. */
         public Window {
             misses = List.copyOf(misses);
+            later = List.copyOf(later);
             Finite.check(meteredS, "metered time in s");
             Finite.check(correctedS, "exposure in s");
             Finite.check(skyToneStops, "tone in stops");
@@ -114,7 +123,13 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
             Finite.check(score, "score");
         }
 
-        /** By how many degrees the sky turns while the shutter is open. */
+        /** From the first opening to the last closing. */
+        public Interval whole() {
+            return later.isEmpty() ? open
+                    : new Interval(open.start(), later.get(later.size() - 1).whole().endExclusive());
+        }
+
+        /** By how many degrees the sky turns while the shutter is open, the first time of several. */
         public double turnDeg() {
             return EarthTurn.degrees(open.seconds());
         }

@@ -68,7 +68,7 @@ public final class Planner {
             return new Plan.NightPlan(there,
                     windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site, spent), Note.of(trip, there),
-                    trip.wishes().isEmpty() ? List.of() : spent.sky().course());
+                    trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
         return new Plan(trip, nights, cautions(trip, choice),
                 new LeftOver(trip, evenings, choice.nights()).alternatives(met));

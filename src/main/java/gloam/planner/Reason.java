@@ -106,6 +106,14 @@ public sealed interface Reason {
      */
     record TwilightMissed(Exposure nearest, int minutes, double percent) implements Reason { }
 
+    /**
+     * A later opening of its sheet cannot be made.
+     *
+     * @param opening its number, from 2
+     * @param reason  why not
+     */
+    record LaterClosed(int opening, Reason reason) implements Reason { }
+
     /** Fewer stars record than must, in the exposure in which most do. */
     record TooFewStars(int wanted, int recorded, Exposure nearest) implements Reason { }
 

@@ -16,6 +16,7 @@ import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.light.SkyLight;
 import gloam.proof.ExposedFrame;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.proof.StarCount;
 import gloam.trail.FramedTrails;
@@ -28,6 +29,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Works out to the full what a chosen shot will be: light without sampling, its trail, its stars. */
 final class ShotFigures {
@@ -58,12 +60,18 @@ final class ShotFigures {
         ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
-        Function<Instant, SkyLight.Sample> seen = seen(framing);
-        LightCurve light = at -> FilmPlane.illuminanceLx(kit.camera().lens(), shot.fNumber(),
-                seen.apply(at).total());
-        double progress = ExposureEngine.progress(kit.film(), light, open);
+        Function<Instant, SkyLight.Sample> seen = seen(wish, framing);
+        LightCurve light = light(seen, shot.fNumber());
+        double own = ExposureEngine.progress(kit.film(), light, open);
+        List<Setting> later = shot.later().stream().map(this::setting).toList();
+        double progress = own + shot.later().stream().mapToDouble(this::progress).sum();
         Exposure exposure = ExposureEngine.exposure(kit.film(), light, Shutter.on(open),
-                ExposureEngine.toneStops(progress), SkyDoubt.of(seen, DOUBT_STEP));
+                ExposureEngine.toneStops(own), SkyDoubt.of(seen, DOUBT_STEP));
+        double toneStops = ExposureEngine.toneStops(progress);
+        double spreadStops = later.isEmpty() ? exposure.spreadStops() : ExposureEngine.spreadStops(kit.film(),
+                kit.film().reciprocity().meteredS((open.seconds() + Interval.seconds(later.stream()
+                .map(Setting::whole).toList())) / progress),
+                SkyDoubt.of(seen, DOUBT_STEP).stops(List.of(open)));
         Trail trail = trail(framing, open);
         Lens lens = kit.camera().lens();
         PassingStars passing = PassingStars.of(lens,
@@ -73,29 +81,45 @@ final class ShotFigures {
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(),
                 open.seconds(),
                 progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
-        StarCount count = count(framing, shot.fNumber(), open);
-        return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), exposure.meteredS(),
-                open.seconds(), exposure.toneStops(), exposure.spreadStops(), TrailLimit.magnitude(on),
-                count, trail.lengthMm(), trail.direction(), moon(framing, open),
-                cloud, worth,
-                Miss.of(wish, exposure.toneStops(), trail.lengthMm(), count.recorded(), -shot.marginMag(),
+        Setting first = new Setting(framing, shot.fNumber(), List.of(open));
+        List<Setting> all = Stream.concat(Stream.of(first), later.stream()).toList();
+        StarCount count = count(first, all);
+        StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
+        return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), later, exposure.meteredS(),
+                open.seconds(), toneStops, spreadStops, TrailLimit.magnitude(on), stars, trail.lengthMm(),
+                trail.direction(), moon(framing, open), cloud, worth,
+                Miss.of(wish, toneStops, trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
                 WindowSky.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
     }
 
-    /** The stars on a sheet. */
-    StarCount count(Framing framing, FNumber fNumber, Interval open) {
-        Sheet sheet = Sheet.of(sky.site(), kit.film(), framing, fNumber, List.of(open));
+    private Setting setting(ExposureChoice.Later later) {
+        return new Setting(later.framing(), later.fNumber(),
+                List.of(sky.clock().span(later.openMin(), later.closeMin())));
+    }
+
+    private double progress(ExposureChoice.Later later) {
+        return ExposureEngine.progress(kit.film(), light(seen(later.wish(), later.framing()),
+                later.fNumber()), sky.clock().span(later.openMin(), later.closeMin()));
+    }
+
+    private LightCurve light(Function<Instant, SkyLight.Sample> seen, FNumber fNumber) {
+        return at -> FilmPlane.illuminanceLx(kit.camera().lens(), fNumber, seen.apply(at).total());
+    }
+
+    /** The stars of a setting on a sheet that is exposed at several. */
+    StarCount count(Setting setting, List<Setting> all) {
+        Sheet sheet = new Sheet(sky.site(), kit.film(), all);
         FramedTrails trails = new FramedTrails(new TrailEstimator(ephemeris, sky.site()),
-                sky.site().skyline(), framing, sheet.openings());
-        return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet));
+                sky.site().skyline(), setting.framing(), setting.openings());
+        return StarCount.of(stars.catalogue(), trails, new ExposedFrame(ephemeris, sheet, setting));
     }
 
     /**
      * The light at the frame's centre, exact at every instant; that of a picture with the Moon away from it.
      */
-    private Function<Instant, SkyLight.Sample> seen(Framing framing) {
-        if (!wish.letsMoonIn()) {
+    private Function<Instant, SkyLight.Sample> seen(Wish wanted, Framing framing) {
+        if (!wanted.letsMoonIn()) {
             return at -> sky.light(framing.aim(), at);
         }
         SkyLight light = new SkyLight(sky.ephemeris(), sky.site());

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
@@ -70,7 +71,14 @@ final class SiteNight {
         }
         WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear);
         List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
-        return new EveningOffers.ToWish(offers.isEmpty() && wish.records() instanceof Wish.Records.AtLeast
+        Optional<Reason> later = offers.isEmpty() ? night.sequel()
+                .closed(moments.get().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish))
+                : Optional.empty();
+        if (later.isPresent()) {
+            return new EveningOffers.ToWish(List.of(), later);
+        }
+        return new EveningOffers.ToWish(offers.isEmpty() && night.sequel().none()
+                && wish.records() instanceof Wish.Records.AtLeast
                 ? countedEnough(wish, night, number).stream().toList() : offers, Optional.empty());
     }
 
@@ -94,8 +102,13 @@ final class SiteNight {
     Optional<ExposureChoice> best(Wish wish) {
         Equipment with = Equipment.of(trip, wish);
         EveningOffers.ToWish found = to(wish, with, 0);
-        return found.none() ? Optional.empty() : Optional.of(exposure(at(wish, with),
-                found.best().firstOpenMin(), found.best().firstOpenMin() + found.best().durationMin()));
+        if (found.none()) {
+            return Optional.empty();
+        }
+        WishNight night = at(wish, with);
+        int openMin = found.best().firstOpenMin();
+        return Optional.of(exposure(night, openMin,
+                ExposureSearch.firstClose(night, openMin, openMin + found.best().durationMin())));
     }
 
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
@@ -107,15 +120,16 @@ final class SiteNight {
 
     /** The cloud over an exposure; empty without a forecast. */
     Optional<CloudCover> cloud(ExposureChoice exposure) {
-        return clear.over(exposure.openMin(), exposure.closeMin());
+        return clear.over(exposure.openMin(), exposure.lastMin());
     }
 
     /** How many stars an exposure for a wish records. */
     int recorded(Wish wish, Reason.Exposure exposure) {
         Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
+        Setting setting = new Setting(framing, exposure.fNumber(), List.of(open));
         return new ShotFigures(wish, Equipment.of(trip, wish), sky, ephemeris, stars)
-                .count(framing, exposure.fNumber(), open).recorded();
+                .count(setting, List.of(setting)).recorded();
     }
 
     /** A wish that can be exposed at some minutes of it. */
@@ -132,6 +146,9 @@ final class SiteNight {
         List<MinuteRun> times = new ArrayList<>(chosen.stream()
                 .map(one -> new MinuteRun(one.openMin(), one.closeMin())).toList());
         for (int number = 0; number < chosen.size(); number++) {
+            if (!nights.get(number).sequel().none()) {
+                continue;
+            }
             MinuteRun free = free(times, number);
             int openMin = times.get(number).first();
             MinuteRun open = new MinuteRun(openMin, ExposureSearch.closeNearestToTone(nights.get(number),
@@ -143,8 +160,11 @@ final class SiteNight {
             WishNight night = nights.get(number);
             MinuteRun open = times.get(number);
             int nextMin = made.isEmpty() ? 0 : made.getFirst().slack.mostLateMin();
-            made.addFirst(new Made(exposure(night, open.first(), open.last()),
-                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin)));
+            made.addFirst(night.sequel().none() ? new Made(exposure(night, open.first(), open.last()),
+                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin))
+                    : new Made(exposure(night, open.first(),
+                    ExposureSearch.firstClose(night, open.first(), open.last())),
+                    Slack.none(sky.clock().span(open.first(), open.last()))));
         }
         return made;
     }
@@ -171,6 +191,7 @@ final class SiteNight {
                 closeMin,
                 night.with().fNumbers().get(number), toneStops,
                 night.marginMag(number, toneStops, openMin, closeMin),
-                night.faintest(number, toneStops, openMin, closeMin));
+                night.faintest(number, toneStops, openMin, closeMin),
+                night.sequel().chosen(number, closeMin));
     }
 }

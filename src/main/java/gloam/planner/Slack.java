@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Direction;
+import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -37,6 +38,12 @@ public record Slack(Instant openEarliest, Instant openLatest, Instant closeEarli
     /** Copies the list. */
     public Slack {
         late = List.copyOf(late);
+    }
+
+    /** The times of a sheet of several openings, all of which are to be kept. */
+    static Slack none(Interval whole) {
+        return new Slack(whole.start(), whole.start(), whole.endExclusive(), whole.endExclusive(),
+                OptionalDouble.empty(), OptionalDouble.empty(), List.of());
     }
 
     /** Whether it matters by the minute when it is opened. */

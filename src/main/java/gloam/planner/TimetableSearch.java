@@ -17,6 +17,8 @@ final class TimetableSearch {
 
     /** More timetables up to a night are not followed: those that lose most are left out. */
     private static final int MOST_TIMETABLES = 4096;
+    /** So many first: the best of them tells how little may be lost of what is worth following. */
+    private static final int FIRST_TIMETABLES = 128;
     /** Nor are more joined with what a night can serve. */
     private static final int MOST_JOINED = 500_000;
 
@@ -59,16 +61,42 @@ final class TimetableSearch {
     Timetable.Choice choose(List<List<List<Offer>>> offers) {
         List<Ways> nights = IntStream.range(0, offers.size()).parallel()
                 .mapToObj(night -> ways(offers.get(night), night)).toList();
-        boolean complete = nights.stream().allMatch(Ways::complete);
-        Map<Served, UpTo> all = new HashMap<>();
-        all.put(counts.nothing(), new UpTo(0, 0, null, -1, null));
-        for (int night = 0; night < nights.size(); night++) {
-            complete &= add(all, nights.get(night).ways, night) & cut(all);
-        }
-        UpTo best = all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElseThrow();
-        List<Timetable.Night> found = best.gain < gain(first) ? first : traced(best, offers);
+        Followed rough = follow(nights, mostLoss, FIRST_TIMETABLES);
+        Followed all = rough.complete ? rough
+                : follow(nights, Math.min(mostLoss, prices.bound() - rough.best.gain), MOST_TIMETABLES);
+        boolean complete = all.complete && nights.stream().allMatch(Ways::complete);
+        List<Timetable.Night> found = all.best.gain < gain(first) ? first : traced(all.best, offers);
         double worth = new Timetable.Choice(found, 0).worth();
         return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
+    }
+
+    /** The best of the timetables followed, and whether those were all that may be better. */
+    private record Followed(UpTo best, boolean complete) {
+    }
+
+    /**
+     * Follows timetables from night to night.
+     *
+     * @param mayLose none is followed that loses more
+     * @param most    nor more at a time
+     */
+    private Followed follow(List<Ways> nights, long mayLose, int most) {
+        Map<Served, UpTo> all = new HashMap<>();
+        UpTo nothing = new UpTo(0, 0, null, -1, null);
+        all.put(counts.nothing(), nothing);
+        StillNeeded needed = new StillNeeded(counts, nights.stream()
+                .map(night -> night.ways.stream().map(Way::served).toList()).toList(),
+                wish -> prices.wish()[wish] > mayLose);
+        boolean complete = true;
+        for (int night = 0; night < nights.size(); night++) {
+            int after = night;
+            complete &= add(all, nights.get(night).ways, night, mayLose);
+            all.entrySet().removeIf(entry -> entry.getValue().over
+                    - needed.nights(entry.getKey(), after) * Gain.NIGHT_OUT < -mayLose);
+            complete &= cut(all, most);
+        }
+        return new Followed(all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElse(nothing),
+                complete);
     }
 
     private Ways ways(List<List<Offer>> sites, int ofNight) {
@@ -102,15 +130,19 @@ final class TimetableSearch {
     }
 
     /** Joins what a night can serve, the best of it first; whether that could be followed to the end. */
-    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night) {
-        List<Map.Entry<Served, UpTo>> before = all.entrySet().stream()
-                .map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
+    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night, long mayLose) {
+        List<Map.Entry<Served, UpTo>> before = byLoss(all);
         int joined = 0;
         for (Way way : ways) {
             for (Map.Entry<Served, UpTo> some : before) {
                 UpTo then = some.getValue();
+                if (then.over + way.over < -mayLose) {
+                    break;
+                } else if (!counts.fit(some.getKey(), way.served)) {
+                    continue;
+                }
                 long lost = then.way == null ? 0 : lost(then.night, then.way.site, night, way.site);
-                if (then.over + way.over - lost >= -mostLoss && counts.fit(some.getKey(), way.served)) {
+                if (then.over + way.over - lost >= -mayLose) {
                     all.merge(counts.sum(some.getKey(), way.served),
                             new UpTo(then.gain + way.gain - lost, then.over + way.over - lost, then, night,
                             way), (one, other) -> other.gain > one.gain ? other : one);
@@ -144,17 +176,32 @@ final class TimetableSearch {
         return gain;
     }
 
-    /** Keeps no more than can be followed. */
-    private boolean cut(Map<Served, UpTo> all) {
-        if (all.size() <= MOST_TIMETABLES) {
-            return true;
+    /**
+     * Leaves out what another that has served as much and more has lost no more than, and what cannot be
+     * followed; whether nothing of that kind was left out.
+     */
+    private boolean cut(Map<Served, UpTo> all, int most) {
+        List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
+        boolean complete = true;
+        for (Map.Entry<Served, UpTo> one : byLoss(all)) {
+            if (kept.stream().noneMatch(other -> counts.covers(other.getKey(), one.getKey()))) {
+                complete = kept.size() < most;
+                if (!complete) {
+                    break;
+                }
+                kept.add(one);
+            }
         }
-        List<Map.Entry<Served, UpTo>> best = all.entrySet().stream()
-                .sorted(Comparator.comparingLong(entry -> -entry.getValue().over))
-                .limit(MOST_TIMETABLES).map(entry -> Map.entry(entry.getKey(), entry.getValue())).toList();
         all.clear();
-        best.forEach(entry -> all.put(entry.getKey(), entry.getValue()));
-        return false;
+        kept.forEach(entry -> all.put(entry.getKey(), entry.getValue()));
+        return complete;
+    }
+
+    /** What has lost least first, of equals what has served most. */
+    private static List<Map.Entry<Served, UpTo>> byLoss(Map<Served, UpTo> all) {
+        return all.entrySet().stream().map(entry -> Map.entry(entry.getKey(), entry.getValue()))
+                .sorted(Comparator.<Map.Entry<Served, UpTo>>comparingLong(entry -> -entry.getValue().over)
+                        .thenComparing(entry -> -entry.getKey().sheets())).toList();
     }
 
     private List<Timetable.Night> traced(UpTo best, List<List<List<Offer>>> offers) {

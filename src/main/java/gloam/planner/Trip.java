@@ -182,7 +182,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
 
     /** The Sun, and the planets that wishes follow or must record. */
     List<Body> bodies() {
-        return Stream.concat(Stream.of(Body.SUN), wishes.stream().flatMap(wish -> wish.bodies().stream()))
+        return Stream.concat(Stream.of(Body.SUN), wishes.stream()
+                .flatMap(wish -> Stream.concat(Stream.of(wish), wish.later().stream()
+                .map(later -> later.alone(wish)))).flatMap(wish -> wish.bodies().stream()))
                 .filter(body -> body != Body.MOON).distinct().toList();
     }
 

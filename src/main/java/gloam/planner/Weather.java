@@ -5,6 +5,7 @@ import gloam.gear.Site;
 import gloam.units.Interval;
 import gloam.units.Range;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +53,13 @@ public record Weather(Optional<Forecast> everywhere, Map<String, Forecast> bySit
     /** The forecast for a site. */
     Optional<Forecast> at(Site site) {
         return Optional.ofNullable(bySite.get(site.name())).or(() -> everywhere);
+    }
+
+    /**
+     * The share of the sky at a site that is cloudy at an instant, 0 to 1; empty without a forecast of it.
+     */
+    OptionalDouble cloudAt(Site site, Instant at) {
+        return at(site).map(forecast -> forecast.cloudAt(at)).orElse(OptionalDouble.empty());
     }
 
     /** The span that the forecast for a site covers, if there is one. */

@@ -29,10 +29,12 @@ import java.util.stream.Stream;
  * @param repeat   how many sheets of it are wanted at most, one a night
  * @param film     its film where it is not the trip's
  * @param limits   what narrows it further
+ * @param later    what is exposed on the same sheet after that, in order; the tone is that of all of it, all
+ *                 else is wanted of the first opening
  */
 public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
                    Duration shortest, Duration longest, List<FNumber> fNumbers, double worth, int repeat,
-                   Optional<FilmStock> film, Limits limits) {
+                   Optional<FilmStock> film, Limits limits, List<LaterOpening> later) {
 
     /** Allowed tones. */
     public static final Range TONE = new Range("tone", -12, 6, "stops");
@@ -61,13 +63,21 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
         WORTH.check(worth);
         REPEAT.check(repeat);
         fNumbers = List.copyOf(fNumbers);
+        later = List.copyOf(later);
+    }
+
+    /** A wish of a single opening. */
+    public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
+            Duration shortest, Duration longest, List<FNumber> fNumbers, double worth, int repeat,
+            Optional<FilmStock> film, Limits limits) {
+        this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film, limits,
+                List.of());
     }
 
     /** A wish that nothing narrows further. */
     public Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records, TrailLength trail,
-            Duration shortest,
-                Duration longest, List<FNumber> fNumbers, double worth, int repeat,
-                Optional<FilmStock> film) {
+            Duration shortest, Duration longest, List<FNumber> fNumbers, double worth, int repeat,
+            Optional<FilmStock> film) {
         this(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat, film,
                 Limits.NONE);
     }
@@ -88,14 +98,14 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
             String own = offStops == 0 ? name : name + " " + (offStops > 0 ? "+" : "-")
                     + BigDecimal.valueOf(Math.abs(offStops)).stripTrailingZeros().toPlainString();
             return new Wish(own, aim, sky, new Tone.Near(aimStops + offStops, withinStops), records, trail,
-                    shortest, longest, fNumbers, worth, 1, film, limits);
+                    shortest, longest, fNumbers, worth, 1, film, limits, later);
         }).toList();
     }
 
     /** The same wish with its own film, if it has one, changed. */
     Wish withFilm(UnaryOperator<FilmStock> change) {
         return new Wish(name, aim, sky, tone, records, trail, shortest, longest, fNumbers, worth, repeat,
-                film.map(change), limits);
+                film.map(change), limits, later);
     }
 
     /** The bodies that it follows, and the bodies and stars that must record, each once. */
@@ -127,45 +137,44 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
 
     /** What is wanted of it after some sheets; empty when they are all there are wanted. */
     Optional<Wish> after(int served) {
-        return served >= repeat ? Optional.empty()
-                : Optional.of(new Wish(name, aim, sky, tone, records, trail, shortest,
-                longest, fNumbers, worth, repeat - served, film, limits));
+        return served >= repeat ? Optional.empty() : Optional.of(new Wish(name, aim, sky, tone, records,
+                trail, shortest, longest, fNumbers, worth, repeat - served, film, limits, later));
     }
 
     /** The same with other f-numbers to choose from. */
     Wish through(List<FNumber> others) {
-        return new Wish(name, aim, sky, tone, records, trail, shortest,
-                longest, others, worth, repeat, film, limits);
+        return new Wish(name, aim, sky, tone, records, trail, shortest, longest,
+                others, worth, repeat, film, limits, later);
     }
 
     /** The same with another trail length. */
     Wish drawing(TrailLength other) {
-        return new Wish(name, aim, sky, tone, records, other, shortest,
-                longest, fNumbers, worth, repeat, film, limits);
+        return new Wish(name, aim, sky, tone, records, other, shortest, longest,
+                fNumbers, worth, repeat, film, limits, later);
     }
 
     /** The same with another tone. */
     Wish toned(Tone other) {
-        return new Wish(name, aim, sky, other, records, trail, shortest,
-                longest, fNumbers, worth, repeat, film, limits);
+        return new Wish(name, aim, sky, other, records, trail, shortest, longest,
+                fNumbers, worth, repeat, film, limits, later);
     }
 
     /** The same with another sky. */
     Wish under(SkyKind other) {
-        return new Wish(name, aim, other, tone, records, trail, shortest,
-                longest, fNumbers, worth, repeat, film, limits);
+        return new Wish(name, aim, other, tone, records, trail, shortest, longest,
+                fNumbers, worth, repeat, film, limits, later);
     }
 
     /** The same with other trails that must show. */
     Wish recording(Records other) {
-        return new Wish(name, aim, sky, tone, other, trail, shortest,
-                longest, fNumbers, worth, repeat, film, limits);
+        return new Wish(name, aim, sky, tone, other, trail, shortest, longest,
+                fNumbers, worth, repeat, film, limits, later);
     }
 
     /** The same with another least exposure. */
     Wish from(Duration other) {
-        return new Wish(name, aim, sky, tone, records, trail, other,
-                longest, fNumbers, worth, repeat, film, limits);
+        return new Wish(name, aim, sky, tone, records, trail, other, longest,
+                fNumbers, worth, repeat, film, limits, later);
     }
 
     /** The kind of sky a picture wants. */

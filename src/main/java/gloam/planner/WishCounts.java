@@ -11,6 +11,7 @@ final class WishCounts {
 
     private final int[] repeats;
     private final int sheets;
+    private final boolean scarce;
     private final int[] word;
     private final int[] shift;
     private final long[] room;
@@ -51,6 +52,7 @@ final class WishCounts {
     WishCounts(int[] repeats, int sheets) {
         this.repeats = repeats.clone();
         this.sheets = sheets;
+        this.scarce = Arrays.stream(repeats).sum() > sheets;
         this.word = new int[repeats.length];
         this.shift = new int[repeats.length];
         int at = 0;
@@ -130,6 +132,22 @@ final class WishCounts {
         }
         for (int i = 0; i < room.length; i++) {
             if ((some.words[i] + others.words[i] + room[i] & spare[i]) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Whether what can be added to some can, as far as it is still open, be added to others that have served
+     * no wish less often; not told where sheets are short or it matters what was exposed last.
+     */
+    boolean covers(Served others, Served some) {
+        if (scarce || others.last != some.last) {
+            return false;
+        }
+        for (int i = 0; i < room.length; i++) {
+            if (((others.words[i] | spare[i]) - some.words[i] & spare[i]) != spare[i]) {
                 return false;
             }
         }

@@ -21,15 +21,17 @@ final class WishLight {
     private final Aiming aiming;
     private final TwilightShare twilight;
     private final boolean withMoon;
+    private final Sequel sequel;
     private final MinuteRun whole;
     private final MinuteLight[] light;
 
     /**
      * The light of a wish.
      *
-     * @param whole the minutes that exposures lie in
+     * @param whole  the minutes that exposures lie in
+     * @param sequel what adds to their light
      */
-    WishLight(Wish wish, Equipment with, NightSky sky, Aiming aiming, MinuteRun whole) {
+    WishLight(Wish wish, Equipment with, NightSky sky, Aiming aiming, MinuteRun whole, Sequel sequel) {
         this.wish = wish;
         this.with = with;
         this.sky = sky;
@@ -37,11 +39,18 @@ final class WishLight {
         this.twilight = new TwilightShare(wish.limits(), sky.darkRun());
         this.withMoon = wish.letsMoonIn();
         this.whole = whole;
+        this.sequel = sequel;
         this.light = new MinuteLight[sky.clock().minutes() / LIGHT_MIN + 3];
     }
 
     /** Logarithm to base 2 of the sky's progress at the frame's centre: its tone in stops. */
     double toneStops(int number, int openMin, int closeMin) {
+        double ownStops = ownStops(number, openMin, closeMin);
+        return sequel.none() ? ownStops
+                : log2(Stops.factor(ownStops) + sequel.progress(number, closeMin));
+    }
+
+    private double ownStops(int number, int openMin, int closeMin) {
         if (aiming.fixed()) {
             return log2(light(0).through(number).progress(openMin, closeMin));
         }
@@ -91,7 +100,8 @@ final class WishLight {
     /** Standard deviation of a tone. */
     double spreadStops(double toneStops, int openMin, int closeMin) {
         int step = aiming.fixed() ? 0 : (openMin + closeMin) / 2 / LIGHT_MIN;
-        return with.response().spreadStops(toneStops - log2((closeMin - openMin) * SECONDS),
+        return with.response().spreadStops(toneStops
+                - log2((closeMin - openMin + sequel.openMin()) * SECONDS),
                 light(step).skySpreadStops(openMin, closeMin));
     }
 

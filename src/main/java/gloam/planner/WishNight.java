@@ -26,6 +26,7 @@ final class WishNight {
     private final DurationLimits limits;
     private final ClearSky clear;
     private final MinuteRun whole;
+    private final Sequel sequel;
     private final WishLight light;
     private final CrossingStars crossing;
     private final TargetTrail[] trails;
@@ -46,7 +47,8 @@ final class WishNight {
         this.limits = new DurationLimits(wish, sky, aiming);
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
-        this.light = new WishLight(wish, with, sky, aiming, whole);
+        this.sequel = Sequel.of(wish, with, sky, stars, clear);
+        this.light = new WishLight(wish, with, sky, aiming, whole, sequel);
         this.crossing = new CrossingStars(sky, aiming, stars,
                 wish.records() instanceof Wish.Records.AtLeast least ? Math.max(1, least.trails()) : 1);
         this.trails = wish.targets().stream().map(target -> TargetTrail.of(target, sky, with))
@@ -78,6 +80,11 @@ final class WishNight {
         return moments;
     }
 
+    /** What is exposed on the same sheet after the first opening. */
+    Sequel sequel() {
+        return sequel;
+    }
+
     WishLight light() {
         return light;
     }
@@ -92,12 +99,13 @@ final class WishNight {
     }
 
     /**
-     * Whether time, sky and the length of the exposure are as the wish has them; its light is not looked at.
+     * Whether time, sky and the length of the exposure are as the wish has them, and there is time for what
+     * follows on the same sheet; its light is not looked at.
      */
     boolean allows(int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
         return moments.hold(openMin, middleMin, closeMin) && limits.allow(middleMin, closeMin - openMin)
-                && (closeMin - openMin) / 2 <= moonless.halfMin(middleMin);
+                && (closeMin - openMin) / 2 <= moonless.halfMin(middleMin) && sequel.fits(closeMin);
     }
 
     /** The chance of the tone, 0 to 1. */
@@ -179,7 +187,7 @@ final class WishNight {
 
     /** The cloud over an exposure; empty without a forecast. */
     Optional<CloudCover> cloud(int openMin, int closeMin) {
-        return clear.over(openMin, closeMin);
+        return clear.over(openMin, sequel.lastMin(closeMin));
     }
 
     /** The chance that an allowed exposure comes out as wished if the sky stays clear, 0 to 1. */
@@ -191,7 +199,7 @@ final class WishNight {
 
     /** The chance that counts for an exposure that the sky stays clear, 0 to 1. */
     double clear(int openMin, int closeMin) {
-        return clear.chance(openMin, closeMin);
+        return clear.chance(openMin, sequel.lastMin(closeMin));
     }
 
     /** The chance that an allowed exposure comes out as wished; 0 if no more than a floor, in hundredths. */

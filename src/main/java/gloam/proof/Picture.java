@@ -9,12 +9,19 @@ public final class Picture {
     private final int heightPx;
     private final int channels;
     private final byte[] levels;
+    private final boolean printed;
 
-    Picture(int widthPx, int heightPx, int channels, byte[] levels) {
+    Picture(int widthPx, int heightPx, int channels, byte[] levels, boolean printed) {
         this.widthPx = widthPx;
         this.heightPx = heightPx;
         this.channels = channels;
         this.levels = levels;
+        this.printed = printed;
+    }
+
+    /** Whether it is the print made from a negative, not the sheet itself. */
+    public boolean printed() {
+        return printed;
     }
 
     /** Pixels in a row. */

@@ -2,6 +2,7 @@ package gloam.proof;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.film.FilmStock;
 import gloam.light.GroundLight;
 import gloam.light.SkyLight;
 import gloam.sheet.Setting;
@@ -25,14 +26,14 @@ import java.util.function.Function;
  */
 public final class Proof {
 
-    private final ToneScale tones;
+    private final FilmStock film;
     private final Raster raster;
     private final double[][] progress;
     private final Function<Framing.Point, double[]> skyProgress;
 
-    private Proof(ToneScale tones, Raster raster, double[][] progress,
+    private Proof(FilmStock film, Raster raster, double[][] progress,
             Function<Framing.Point, double[]> skyProgress) {
-        this.tones = tones;
+        this.film = film;
         this.raster = raster;
         this.progress = progress;
         this.skyProgress = skyProgress;
@@ -53,7 +54,7 @@ public final class Proof {
         List<SettingProof> proofs = sheet.settings().stream().map(setting ->
                 new SettingProof(ephemeris, sheet.site(), setting, layers, raster)).toList();
         proofs.forEach(proof -> add(progress, proof.progress(sky, ground, stars)));
-        return new Proof(new ToneScale(sheet.film().tone()), raster, progress, point -> {
+        return new Proof(sheet.film(), raster, progress, point -> {
             double[] sum = new double[layers.size()];
             for (SettingProof proof : proofs) {
                 double[] part = proof.progress(sky, ground, point);
@@ -91,13 +92,21 @@ public final class Proof {
         return skyProgress.apply(point);
     }
 
-    /** The sheet as it looks when developed. */
-    public Picture picture() {
+    /**
+     * The sheet as it looks when developed.
+     *
+     * @param as a negative as itself, or as the print made from it
+     */
+    public Picture picture(FilmStock.Kind as) {
+        boolean printed = film.kind() == FilmStock.Kind.NEGATIVE && as == FilmStock.Kind.POSITIVE;
+        ToneScale tones = printed ? ToneScale.printOf(film.tone()) : new ToneScale(film.tone());
         int channels = progress.length;
         byte[] levels = new byte[raster.widthPx() * raster.heightPx() * channels];
         for (int i = 0; i < levels.length; i++) {
-            levels[i] = tones.level(progress[i % channels][i / channels]);
+            int pixel = i / channels;
+            levels[i] = tones.level(progress[i % channels][pixel], pixel % raster.widthPx(),
+                    pixel / raster.widthPx());
         }
-        return new Picture(raster.widthPx(), raster.heightPx(), channels, levels);
+        return new Picture(raster.widthPx(), raster.heightPx(), channels, levels, printed);
     }
 }

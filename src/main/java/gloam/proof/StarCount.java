@@ -46,6 +46,12 @@ public record StarCount(int recorded, int spread, int crossing, int fainter) {
                 (int) Math.round(fainter));
     }
 
+    /** The counts of two openings of a sheet together; what is wrong in one is so in the other. */
+    public StarCount plus(StarCount other) {
+        return new StarCount(recorded + other.recorded, spread + other.spread, crossing + other.crossing,
+                fainter + other.fainter);
+    }
+
     private static int count(List<Crossing> stars, double deeperMag) {
         return (int) stars.stream().filter(star -> star.recordsWith(deeperMag)).count();
     }

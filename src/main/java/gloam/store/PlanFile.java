@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -56,7 +57,7 @@ public final class PlanFile {
         Map<LocalDate, List<PlannedSheet>> nights = new TreeMap<>();
         for (SavedNight night : saved(file).nights) {
             night.windows.forEach(window -> nights.computeIfAbsent(window.evening(),
-                    date -> new ArrayList<>()).add(window.at(night.site)));
+                    date -> new ArrayList<>()).add(window.at(night.site, file)));
         }
         return nights.entrySet().stream().map(night -> new PlannedNight(night.getKey(),
                 night.getValue().stream().sorted(Comparator.comparing(sheet -> sheet.open().start()))
@@ -65,13 +66,13 @@ public final class PlanFile {
 
     /** The exposure on the sheet of a number; throws {@link gloam.units.BadInput} if the plan has none. */
     public static PlannedSheet sheet(Input file, int sheet) {
-        List<PlannedSheet> sheets = saved(file).nights.stream()
-                .flatMap(night -> night.windows.stream().map(window -> window.at(night.site)))
-                .toList();
-        return sheets.stream().filter(planned -> planned.sheet == sheet).findFirst()
-                .orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet + "; it has "
-                        + (sheets.isEmpty() ? "none" : sheets.stream()
-                        .map(planned -> String.valueOf(planned.sheet))
+        List<SavedNight> nights = saved(file).nights;
+        List<Integer> sheets = nights.stream().flatMap(night -> night.windows.stream())
+                .map(SavedWindow::sheet).toList();
+        return nights.stream().flatMap(night -> night.windows.stream()
+                .filter(window -> window.sheet == sheet).map(window -> window.at(night.site, file)))
+                .findFirst().orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet
+                        + "; it has " + (sheets.isEmpty() ? "none" : sheets.stream().map(String::valueOf)
                                 .collect(Collectors.joining(", ")))));
     }
 
@@ -82,6 +83,10 @@ public final class PlanFile {
     /** What is read of a saved plan, which says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
     private record Saved(List<SavedNight> nights) {
+    }
+
+    @JsonIgnoreProperties(ignoreUnknown = true)
+    private record SavedOpening(OffsetDateTime openAt) {
     }
 
     static void checkOrder(OffsetDateTime openAt, OffsetDateTime closeAt) {
@@ -98,7 +103,7 @@ public final class PlanFile {
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt,
                                double azimuthDeg, double altitudeDeg, double fNumber,
-                               OptionalDouble skyToneStops) {
+                               OptionalDouble skyToneStops, Optional<List<SavedOpening>> openings) {
 
         private SavedWindow {
             SHEET.check(sheet);
@@ -108,7 +113,11 @@ public final class PlanFile {
             checkOrder(openAt, closeAt);
         }
 
-        private PlannedSheet at(String site) {
+        private PlannedSheet at(String site, Input file) {
+            if (openings.filter(all -> all.size() > 1).isPresent()) {
+                throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
+                        + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
+            }
             return new PlannedSheet(sheet, site, wish, film,
                     new Interval(openAt.toInstant(), closeAt.toInstant()),
                     Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),

@@ -10,7 +10,6 @@ import gloam.units.Range;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /** Reads what is known of the sky over a site: the towns around it and measurements. */
@@ -42,7 +41,7 @@ final class SkySection {
                 SkyReading.USUAL_SPREAD_MAG, SkyReading.SPREAD);
         fields.noOthers();
         return new SkyReading(at.get(), Angle.ofDegrees(azimuthDeg.get()), Angle.ofDegrees(altitudeDeg.get()),
-                magArcsec2.get(), spreadMag.get(), OptionalDouble.empty());
+                magArcsec2.get(), spreadMag.get());
     }
 
     private static LightDome dome(Item item) {

@@ -53,7 +53,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
-                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site), across()));
+                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site), widest(), across()));
     }
 
     private String fNumbers() {
@@ -211,6 +211,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # arc-deg: {least: 30, most: 60}
                 # film: negative-slow-25
                 # site: %s
+                # openings: [{pole: {}}, {pole: {roll-deg: 90}, exposure-min: 10, f-number: %s, gap-min: 5}]\tin place of pole, sky, exposure-min and f-numbers
               - name: Trails across the sky\t
                 point: %s\t
                 sky: dark\t

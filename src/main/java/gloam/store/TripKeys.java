@@ -57,10 +57,12 @@ public final class TripKeys {
 
     /**
      * One path for the same key wherever it occurs: in every item of a list, in every film and every layer of
-     * one.
+     * one, in a wish and in each of its openings.
      */
     static String general(String path) {
-        return path.replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
+        return path.replaceFirst("\\.openings\\[0]\\.", ".")
+                .replaceFirst("\\.openings\\[\\d+]\\.(?=(point|follow|pole|sky)\\b)", ".")
+                .replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
                 .replaceFirst("\\.(red|green|blue)\\.", ".");
     }
 

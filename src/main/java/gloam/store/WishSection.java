@@ -9,7 +9,6 @@ import gloam.planner.Limits;
 import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.units.Range;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,10 +18,6 @@ import java.util.function.Function;
 final class WishSection {
 
     private static final Range WISHES = new Range("number of wishes", 0, 200, "");
-    private static final Range F_NUMBERS = new Range("number of f-numbers", 1, 60, "");
-
-    private static final double SHORTEST_MIN = 1;
-    private static final double LONGEST_MIN = 240;
     private static final int BRACKET_SHEETS = 3;
 
     private final Value<Camera> camera;
@@ -44,17 +39,18 @@ final class WishSection {
     private List<Wish> wish(Item item) {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", names);
-        Value<Aim> aim = AimSection.aim(fields);
-        Value<Wish.SkyKind> sky = fields.orDefault("sky", Wish.SkyKind.ANY, "any",
-                value -> value.word(List.of(Wish.SkyKind.values())));
+        Value<Optional<OpeningsSection>> openings = fields.optional("openings",
+                value -> OpeningsSection.of(value, this::fNumberOfLens));
+        Optional<Value<OpeningsSection.Opening>> first = OpeningsSection.first(fields, openings);
+        Value<Aim> aim = first.map(own -> own.map(OpeningsSection.Opening::aim))
+                .orElseGet(() -> AimSection.aim(fields));
+        Value<Wish.SkyKind> sky = first.map(own -> own.map(OpeningsSection.Opening::sky))
+                .orElseGet(() -> OpeningsSection.sky(fields));
         Value<Wish.Tone> tone = tone(fields);
         Value<Wish.Records> records = records(fields);
         Value<Optional<TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
-        Value<Open> open = fields.orDefault("exposure-min", new Open(SHORTEST_MIN, LONGEST_MIN),
-                "shortest " + Shown.number(SHORTEST_MIN) + ", longest " + Shown.number(LONGEST_MIN),
-                WishSection::open);
-        Value<Optional<List<FNumber>>> fNumbers = fields.optional("f-numbers",
-                value -> value.list(F_NUMBERS, this::fNumberOfLens));
+        Value<OpeningsSection.Times> times = first.map(own -> own.map(OpeningsSection.Opening::times))
+                .orElseGet(() -> OpeningsSection.times(item, fields, this::fNumberOfLens));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
         int once = fields.has("bracket-stops") ? BRACKET_SHEETS : 1;
         Value<Integer> repeat = fields.orDefault("repeat", once, String.valueOf(once),
@@ -67,8 +63,9 @@ final class WishSection {
         fields.noOthers();
         Wish wish = new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
                 trail.get().orElse(new TrailLength(OptionalDouble.empty(), OptionalDouble.empty())),
-                open.get().shortest(), open.get().longest(), fNumbers.get().orElse(List.of()), worth.get(),
-                repeat.get(), film.get(), limits.get());
+                times.get().shortest(), times.get().longest(), times.get().fNumbers(), worth.get(),
+                repeat.get(),
+                film.get(), limits.get(), openings.get().map(OpeningsSection::later).orElse(List.of()));
         if (wish.ofMoon() && limits.get().moonFrame().equals(Optional.of(Limits.MoonFrame.OUT_OF_FRAME))) {
             throw limits.place().fault("the Moon is followed or must record, so it cannot be out of the "
                     + "frame." + " Take one of the two away.");
@@ -119,17 +116,7 @@ final class WishSection {
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
-    private static Open open(Item item) {
-        Fields fields = item.fields();
-        Value<Double> shortest = fields.numberOr("shortest", SHORTEST_MIN, Wish.EXPOSURE);
-        Value<Double> longest = fields.orElse("longest", shortest.map(min -> Math.max(min, LONGEST_MIN)),
-                Shown.number(LONGEST_MIN) + ", or the shortest where that is more",
-                value -> notBelow(value, Wish.EXPOSURE, shortest.content()));
-        fields.noOthers();
-        return new Open(shortest.get(), longest.get());
-    }
-
-    private static double notBelow(Item item, Range range, Optional<Double> least) {
+    static double notBelow(Item item, Range range, Optional<Double> least) {
         double most = item.number(range);
         least.filter(number -> number > most).ifPresent(number -> {
             throw item.fault(Shown.number(most) + " " + range.unit() + " is below the lower limit of "
@@ -146,16 +133,5 @@ final class WishSection {
                     + String.join(", ", all.stream().map(FNumber::number).toList()) + ".");
         });
         return fNumber;
-    }
-
-    private record Open(double shortestMin, double longestMin) {
-
-        Duration shortest() {
-            return CameraSection.minutes(shortestMin);
-        }
-
-        Duration longest() {
-            return CameraSection.minutes(longestMin);
-        }
     }
 }

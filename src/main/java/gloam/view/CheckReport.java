@@ -138,6 +138,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + " min");
         parts.add(wish.fNumbers().isEmpty() ? "any f-number"
                 : "f/ " + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
+        wish.laterOpenings().forEach(later -> parts.add("then " + later));
         wish.film().ifPresent(film -> parts.add("film " + film));
         parts.add("worth " + Wording.plain(wish.worth()) + ", " + (wish.repeat() == 1 ? "once"
                 : "up to " + wish.repeat() + " sheets"));

@@ -12,7 +12,6 @@ import gloam.gear.LightDome;
 import gloam.gear.Site;
 import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
-import gloam.journal.NextSheet;
 import gloam.journal.Tally;
 import gloam.trail.Framing;
 import gloam.units.Angle;
@@ -61,8 +60,7 @@ final class CutValues extends ValueSerializerModifier {
         return new SimpleModule().addSerializer(new Constant()).setSerializerModifier(new CutValues())
                 .setMixInAnnotation(Site.class, SiteInBrief.class)
                 .setMixInAnnotation(Appearance.class, InFull.class)
-                .setMixInAnnotation(Tally.class, Keeping.class)
-                .setMixInAnnotation(NextSheet.Choice.class, Advised.class);
+                .setMixInAnnotation(Tally.class, Keeping.class);
     }
 
     /** A site without its surroundings. */
@@ -108,13 +106,6 @@ final class CutValues extends ValueSerializerModifier {
 
         @JsonProperty("spoiledBy")
         List<Tally.Spoiled> spoilers();
-    }
-
-    /** An exposure advised, its chances all called so. */
-    private interface Advised {
-
-        @JsonProperty("rightByTheSecondChance")
-        double rightByTheSecond();
     }
 
     @Override

@@ -1,22 +1,31 @@
 package gloam.view;
 
+import java.util.Locale;
+
 /** A drawing on paper of its own as SVG 1.1; its style sheet is the printer's to add. */
 final class Drawing extends Markup {
+
+    /** What a drawing's coordinates count: millimetres of paper, or the pixels of style sheets. */
+    enum Unit { MM, PX }
 
     /**
      * Begins a drawing.
      *
-     * @param width       its width in the units of its coordinates, which run from the upper left corner
-     * @param height      its height in them
+     * @param unit        the unit of its coordinates, in which it is as large as it is
+     * @param width       its width; coordinates run from the upper left corner
+     * @param height      its height
      * @param letter      height of its letters in them
      * @param title       what it shows
      * @param description what can be seen on it, or nothing
      */
-    Drawing(double width, double height, double letter, String title, String description) {
+    Drawing(Unit unit, double width, double height, double letter, String title, String description) {
         super();
+        String name = unit.name().toLowerCase(Locale.ROOT);
         open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink", "http://www.w3.org/1999/xlink",
                 "version", "1.1",
-                "role", "img", "class", "drawing", "viewBox", "0 0 " + number(width) + " " + number(height),
+                "role", "img", "class", "drawing", "width", number(width) + name,
+                "height", number(height) + name,
+                "viewBox", "0 0 " + number(width) + " " + number(height),
                 "font-size", letter);
         words("title", title);
         if (!description.isEmpty()) {

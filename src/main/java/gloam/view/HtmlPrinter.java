@@ -28,10 +28,7 @@ final class HtmlPrinter implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(new HtmlPrinter().printed(report.document(), "Made by Gloam on "
-                + Wording.date(report.generatedAt().toLocalDate()) + " "
-                + Wording.minuteBefore(report.generatedAt()) + " ("
-                + Wording.offset(report.generatedAt()) + ")"));
+        out.append(new HtmlPrinter().printed(report.document(), Wording.made(report.generatedAt())));
     }
 
     /** The page of a document above a line that says where it comes from. */
@@ -191,11 +188,18 @@ final class HtmlPrinter implements Renderer {
     }
 
     private void table(Table table) {
-        page.open("div", "class", "wide").open("table");
+        page.open("div", "class", "wide", "tabindex", 0, "role", "group", "aria-label", heading)
+                .open("table");
         words("caption", heading, "class", "spoken");
         page.open("thead").open("tr");
-        table.columns().forEach(column -> words("th", column.heading(), "scope", "col", "class",
-                column.numbers() ? "number" : "words"));
+        for (Table.Column column : table.columns()) {
+            String kind = column.numbers() ? "number" : "words";
+            if (column.heading().isEmpty()) {
+                words("td", "", "class", kind);
+            } else {
+                words("th", column.heading(), "scope", "col", "class", kind);
+            }
+        }
         page.close("tr").close("thead").open("tbody");
         for (Table.Row row : table.rows()) {
             page.open("tr", "class", "row");

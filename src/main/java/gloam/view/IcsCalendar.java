@@ -14,6 +14,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /**
  * The calendar of a timetable (RFC 5545, with the name that RFC 7986 gives it): an event for each window with
@@ -82,13 +83,23 @@ final class IcsCalendar {
                         + Wording.number(window.azimuthDeg(), 1)
                         + "°, altitude " + Wording.number(window.altitudeDeg(), 1) + "°, roll "
                         + Wording.number(window.rollDeg(), 1) + "°.\n" + window.reason()
-                        + ".\n" + Wording.title(window.slack().words(night.times())) + ".\n"
-                        + Wording.title(window.slack().lateWords(night.times())) + ".");
+                        + ".\n" + SheetOpeningRow.times(window, night.times()).stream().map(Wording::title)
+                        .collect(Collectors.joining(".\n")) + ".");
         long leadMin = Duration.between(window.prepareAt(), window.openAt()).toMinutes();
         alarm("TRIGGER", "-PT" + leadMin + "M", "Set up " + sheet);
         alarm("TRIGGER", "PT0S", "Open " + sheet);
+        for (int number = 1; number < window.openings().size(); number++) {
+            OffsetDateTime closeAt = window.openings().get(number - 1).closeAt();
+            alarm("TRIGGER", after(window, closeAt), "Close " + sheet + ", until the next opening");
+            alarm("TRIGGER", after(window, window.openings().get(number).openAt()), "Open " + sheet
+                    + ", again");
+        }
         alarm("TRIGGER;RELATED=END", "PT0S", "Close " + sheet);
         ics.line("END", "VEVENT");
+    }
+
+    private static String after(WindowRow window, OffsetDateTime at) {
+        return "PT" + Duration.between(window.openAt(), at).toMinutes() + "M";
     }
 
     private void closing(PlannedNightRow night, WindowRow window) {

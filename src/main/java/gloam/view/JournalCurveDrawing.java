@@ -53,7 +53,7 @@ final class JournalCurveDrawing {
         this.mostMeteredS = last.meteredS();
         this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
                 .reduce(last.mostS(), Math::max);
-        this.svg = new Drawing(WIDTH, HEIGHT, 3, title(), description());
+        this.svg = new Drawing(Drawing.Unit.MM, WIDTH, HEIGHT, 3, title(), description());
     }
 
     /** The drawing of a fit. */

@@ -3,23 +3,31 @@ package gloam.view;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * The nights of a timetable drawn as strips over the time from sunset to sunrise: how bright the sky is, how
- * the Moon goes, and the windows beneath.
+ * The nights of a timetable, each on one sheet over the time from sunset to sunrise: how bright the sky is at
+ * the zenith, as a grey and as a curve; how high the Moon stands and what each sheet aims at; twilights; what
+ * cloud the forecast has; the windows with their slack beneath.
  */
 final class NightStrip {
 
-    private static final double WIDTH = 1000;
-    private static final double LEFT = 10;
-    private static final double NIGHT_HEIGHT = 150;
-    private static final double SKY_TOP = 24;
-    private static final double SKY_HEIGHT = 60;
-    private static final double BAR_TOP = 90;
-    private static final double BAR_HEIGHT = 26;
+    private static final double WIDTH = 640;
+    private static final double LEFT = 40;
+    private static final double PLOT = WIDTH - 2 * LEFT;
+    private static final double LETTER = 12;
+    private static final double SKY_TOP = 48;
+    private static final double SKY_HEIGHT = 120;
+    private static final double CLOUD_DEPTH = 20;
+    private static final double BAR_TOP = SKY_TOP + SKY_HEIGHT + 8;
+    private static final double BAR_HEIGHT = 22;
     private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
+    private static final double WORDS_TOP = HOURS_TOP + 32;
+    private static final double LINE = 16;
     private static final double DARKEST_MAG = 22;
     private static final double BRIGHTEST_MAG = 8;
 
@@ -32,27 +40,33 @@ final class NightStrip {
     private NightStrip(PlanReport.PlannedNightRow night, double top) {
         this.night = night;
         this.top = top;
-        List<PlanReport.SkyRow> course = night.course();
-        this.from = course.get(0).at();
-        this.lastsS = Math.max(1, Duration.between(from, course.get(course.size() - 1).at()).toSeconds());
+        this.from = night.course().get(0).at();
+        this.lastsS = Math.max(1, Duration.between(from,
+                night.course().get(night.course().size() - 1).at()).toSeconds());
     }
 
     /** All nights that have one, one below the other. */
     static String of(PlanReport plan) {
-        return drawn(plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty())
+        return drawn(plan, plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty())
                 .toList());
     }
 
     /** One night; empty where the Sun does not set. */
-    static String of(PlanReport.PlannedNightRow night) {
-        return night.course().isEmpty() ? "" : drawn(title(night), List.of(night));
+    static String of(PlanReport plan, PlanReport.PlannedNightRow night) {
+        return night.course().isEmpty() ? "" : drawn(plan, title(night), List.of(night));
     }
 
-    private static String drawn(String title, List<PlanReport.PlannedNightRow> nights) {
-        Drawing all = new Drawing(WIDTH + 2 * LEFT, Math.max(1, nights.size()) * NIGHT_HEIGHT, 13, title, "");
-        for (int number = 0; number < nights.size(); number++) {
-            all.add(new NightStrip(nights.get(number), number * NIGHT_HEIGHT).strip());
+    private static String drawn(PlanReport plan, String title, List<PlanReport.PlannedNightRow> nights) {
+        Markup strips = new Markup();
+        double top = 0;
+        for (PlanReport.PlannedNightRow night : nights) {
+            strips.add(new NightStrip(night, top).strip());
+            top += WORDS_TOP + LINE * StripWords.of(night).size();
         }
+        strips.label(LEFT, top, Wording.made(plan.generatedAt()), "class", "slanted fine");
+        Drawing all = new Drawing(Drawing.Unit.PX, WIDTH, top + LINE, LETTER, title,
+                "Brightness of the sky, height of the Moon and of what each sheet aims at, and the windows.");
+        all.add(strips.toString());
         return all.finished();
     }
 
@@ -63,14 +77,27 @@ final class NightStrip {
     private String strip() {
         svg.label(LEFT, top + 16, title(night) + " (" + night.zone() + ")");
         sky();
+        axes();
+        twilights();
         moon();
+        cloud();
+        curve(night.course().stream().map(sky -> at(sky, y(90 * light(sky.zenithMagArcsec2())))), "curve");
+        aims();
         windows();
         hours();
+        List<String> words = StripWords.of(night);
+        for (int line = 0; line < words.size(); line++) {
+            svg.label(LEFT, top + WORDS_TOP - LINE / 2 + line * LINE, words.get(line), "class", "fine");
+        }
         return svg.toString();
     }
 
     private double x(OffsetDateTime at) {
-        return LEFT + WIDTH * Math.max(0, Math.min(1, Duration.between(from, at).toSeconds() / lastsS));
+        return LEFT + PLOT * Math.max(0, Math.min(1, Duration.between(from, at).toSeconds() / lastsS));
+    }
+
+    private double y(double heightDeg) {
+        return top + SKY_TOP + SKY_HEIGHT * (1 - heightDeg / 90);
     }
 
     /** The zenith's brightness as grey, a strip for each sample. */
@@ -92,41 +119,106 @@ final class NightStrip {
     }
 
     private static String grey(double light) {
-        int level = (int) Math.round(18 + 190 * light);
+        long level = Math.round(18 + 190 * light);
         return String.format(Locale.ROOT, "#%02x%02x%02x", level, level, Math.min(255, level + 12));
     }
 
-    /** The Moon's altitude from the horizon, the band's lower edge, to the zenith, its upper one. */
-    private void moon() {
-        StringBuilder points = new StringBuilder();
-        for (PlanReport.SkyRow sky : night.course()) {
-            if (sky.moonAltitudeDeg() >= 0) {
-                points.append(points.isEmpty() ? "" : " ").append(Markup.number(x(sky.at()))).append(',')
-                        .append(Markup.number(top + SKY_TOP + SKY_HEIGHT * (1 - sky.moonAltitudeDeg() / 90)));
-            } else {
-                moonLine(points);
-            }
+    /** Heights on the left, brightness of the sky on the right. */
+    private void axes() {
+        for (int heightDeg = 0; heightDeg <= 90; heightDeg += 30) {
+            svg.label(LEFT - 6, y(heightDeg) + 4, heightDeg + "°", "class", "end fine");
         }
-        moonLine(points);
+        for (double mag = DARKEST_MAG; mag >= BRIGHTEST_MAG; mag -= 4) {
+            svg.label(LEFT + PLOT + 6, y(90 * light(mag)) + 4, Wording.plain(mag), "class", "fine");
+        }
+        svg.label(WIDTH - 4, top + SKY_TOP - 20, "mag/arcsec²", "class", "end fine");
     }
 
-    private void moonLine(StringBuilder points) {
-        if (!points.isEmpty()) {
-            svg.empty("polyline", "points", points, "class", "moon");
-            points.setLength(0);
+    /** Where the Sun passes the depths that end twilights, between the samples beside them. */
+    private void twilights() {
+        List<PlanReport.SkyRow> course = night.course();
+        for (int i = 0; i + 1 < course.size(); i++) {
+            double before = course.get(i).sunAirlessAltitudeDeg();
+            double after = course.get(i + 1).sunAirlessAltitudeDeg();
+            double left = x(course.get(i).at());
+            double right = x(course.get(i + 1).at());
+            for (int depthDeg = -6; depthDeg >= -18; depthDeg -= 6) {
+                if (before > depthDeg != after > depthDeg) {
+                    double x = left + (right - left) * (depthDeg - before) / (after - before);
+                    svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP - 4)
+                            + "v4", "class", "line");
+                    svg.label(x, top + SKY_TOP - 7, "−" + -depthDeg, "class", "middle fine", "font-size", 9);
+                }
+            }
         }
+    }
+
+    /** The Moon's heights, a curve for each time that it is up. */
+    private void moon() {
+        List<String> up = new ArrayList<>();
+        for (PlanReport.SkyRow sky : night.course()) {
+            if (sky.moonAltitudeDeg() >= 0) {
+                up.add(at(sky, y(sky.moonAltitudeDeg())));
+            } else {
+                curve(up.stream(), "moon");
+                up.clear();
+            }
+        }
+        curve(up.stream(), "moon");
+    }
+
+    private String at(PlanReport.SkyRow sky, double y) {
+        return Markup.number(x(sky.at())) + "," + Markup.number(y);
+    }
+
+    private void curve(Stream<String> points, String style) {
+        String all = points.collect(Collectors.joining(" "));
+        if (!all.isEmpty()) {
+            svg.empty("polyline", "points", all, "class", style);
+        }
+    }
+
+    /** What each sheet aims at, at its height while the shutter is open. */
+    private void aims() {
+        for (PlanReport.WindowRow window : night.windows()) {
+            double left = x(window.openAt());
+            double right = Math.max(left + 3, x(window.closeAt()));
+            svg.empty("path", "d", "M" + Markup.number(left) + " " + Markup.number(y(window.altitudeDeg()))
+                    + "H" + Markup.number(right), "class", "aim");
+            svg.label((left + right) / 2, y(window.altitudeDeg()) - 4, String.valueOf(window.sheet()),
+                    "class", "aim middle");
+        }
+    }
+
+    /** The forecast's cloud, which hangs down from the sky's upper edge: by its full depth where overcast. */
+    private void cloud() {
+        List<CloudRow> forecast = night.forecast();
+        if (forecast.isEmpty()) {
+            return;
+        }
+        String edge = Markup.number(top + SKY_TOP);
+        StringBuilder points = new StringBuilder(Markup.number(x(forecast.get(0).at())) + "," + edge);
+        forecast.forEach(row -> points.append(' ' + Markup.number(x(row.at())) + ","
+                + Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction())));
+        points.append(' ' + Markup.number(x(forecast.get(forecast.size() - 1).at())) + "," + edge);
+        svg.open("g");
+        svg.words("title", CloudRow.words(forecast));
+        svg.empty("polygon", "points", points, "class", "cloud");
+        svg.close("g");
     }
 
     private void windows() {
         for (PlanReport.WindowRow window : night.windows()) {
             double left = x(window.openAt());
             double width = Math.max(3, x(window.closeAt()) - left);
-            svg.open("g");
-            svg.words("title", window.wish() + ", "
+            svg.open("g").words("title", window.wish() + ", "
                     + night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()));
+            svg.empty("path", "d", "M" + Markup.number(x(window.slack().openEarliestAt())) + " "
+                    + Markup.number(top + BAR_TOP + BAR_HEIGHT / 2) + "H"
+                    + Markup.number(x(window.slack().closeLatestAt())), "class", "line");
             svg.empty("rect", "x", left, "y", top + BAR_TOP, "width", width, "height", BAR_HEIGHT, "class",
                     "box");
-            svg.label(left + width / 2, top + BAR_TOP + 18, String.valueOf(window.sheet()), "class",
+            svg.label(left + width / 2, top + BAR_TOP + 16, String.valueOf(window.sheet()), "class",
                     "middle");
             svg.close("g");
         }
@@ -144,7 +236,7 @@ final class NightStrip {
             svg.label(x, top + HOURS_TOP, String.format(Locale.ROOT, "%02d", hour.getHour()), "class",
                     "middle");
             if (changes(hours, number - 1) || changes(hours, number)) {
-                svg.label(x, top + HOURS_TOP + 13, Wording.offset(hour.toOffsetDateTime()), "font-size", 10,
+                svg.label(x, top + HOURS_TOP + 11, Wording.offset(hour.toOffsetDateTime()), "font-size", 9,
                         "class", "middle");
             }
         }

@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  * @param all          every night in order of rank
  */
 public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<RankedNightRow> nights,
-                           List<StayRow> stays, @JsonIgnore List<NightRow> all) implements Report {
+                           List<StayRow> stays, @JsonIgnore List<NightYear.Row> all) implements Report {
 
     /** Reports a ranking. */
     public static NightsReport of(Ranking ranking, Instant now) {
@@ -34,12 +34,12 @@ public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<Ra
         return new NightsReport(new SiteClock(zone).at(now), ranking.nights().size(),
                 ranking.best().stream().map(RankedNightRow::of).toList(),
                 ranking.stays().stream().map(StayRow::of).toList(),
-                ranking.nights().parallelStream().map(NightRow::of).toList());
+                ranking.nights().parallelStream().map(NightYear.Row::of).toList());
     }
 
     @Override
     public Document document() {
-        Document document = Document.named("Nights").figure("calendar", () -> NightCalendar.of(this));
+        Document document = Document.named("Nights").figure("nights", () -> NightYear.of(this));
         if (!stays().isEmpty()) {
             document.heading(2, "Stays, best first");
             document.gap();
@@ -179,6 +179,6 @@ public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<Ra
 
     @Override
     public boolean empty() {
-        return all.stream().allMatch(night -> night.darkHours() == 0);
+        return all.stream().allMatch(row -> row.night().darkHours() == 0);
     }
 }

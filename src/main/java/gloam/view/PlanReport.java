@@ -116,12 +116,12 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param nothing  why the night has no exposure, where it has none
      * @param notes    changes of the clocks, and warnings about the weather
      * @param course   the sky from before sunset to after sunrise
+     * @param forecast the cloud forecast over that time, as far as it reaches
      */
     public record PlannedNightRow(LocalDate night, String site, double latitudeDeg, double longitudeDeg,
-            String zone,
-                           List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
-                           List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
-                           List<SkyRow> course) {
+            String zone, List<Span> darkness, List<Span> moonUp, List<WindowRow> windows,
+            List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
+            List<SkyRow> course, List<CloudRow> forecast) {
 
         static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
             Plan.NightPlan plan = announced.plan();
@@ -130,21 +130,20 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             SiteClock clock = new SiteClock(site.zone());
             ReasonWords reasons = new ReasonWords(night);
             return new PlannedNightRow(night.date(), site.name(), site.latitude().degrees(),
-                    site.longitude().degrees(), site.zone().getId(),
-                    spans(night.darkness(), clock),
+                    site.longitude().degrees(), site.zone().getId(), spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
                     announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock))
                     .toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
-                    reasons.of(refusal)))
-                            .toList(), NothingWords.of(plan), plan.notes().stream()
+                    reasons.of(refusal))).toList(), NothingWords.of(plan), plan.notes().stream()
                             .map(note -> NightWords.of(note, NightTimes.of(night))).toList(),
-                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList());
+                    plan.course().stream().map(sky -> SkyRow.of(sky, clock)).toList(),
+                    CloudRow.of(plan.course(), clock));
         }
 
         private PlannedNightRow exposures() {
             return new PlannedNightRow(night, site, latitudeDeg, longitudeDeg, zone, List.of(), List.of(),
-                    windows, List.of(), nothing, List.of(), List.of());
+                    windows, List.of(), nothing, List.of(), List.of(), List.of());
         }
 
         /** The times of the night in words. */
@@ -178,6 +177,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
      * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param openAt   when the shutter first opens
+     * @param closeAt  when it closes for the last time
+     * @param openings each time that it is open; the figures are those of the first, the tone that of all
      * @param arcDeg   how far the sky turns while the shutter is open
      * @param mustRecord bodies and named stars that the wish wants recorded
      * @param slack    how exactly its times are to be kept
@@ -186,9 +188,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
-                            double meteredS,
-                            double correctedS, double skyToneStops, double skyToneSpreadStops,
-                            OptionalDouble trailLimitMag,
+                            List<SheetOpeningRow> openings, double meteredS, double correctedS,
+                            double skyToneStops, double skyToneSpreadStops, OptionalDouble trailLimitMag,
                             int framedStars, double catalogueToMag, int recordedStars,
                             int recordedStarsSpread, int fainterStars, double trailLengthMm,
                             double trailDirectionDeg, double arcDeg, List<String> mustRecord,
@@ -202,10 +203,10 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             FilmStock film = window.wish().film().orElse(tripFilm);
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(),
                     window.wish().name(), film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
-                    clock.at(window.open().start()), clock.at(window.open().endExclusive()),
+                    clock.at(window.whole().start()), clock.at(window.whole().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(),
                     window.wish().aim().roll().degrees(), window.fNumber().marked(),
-                    window.meteredS(), window.correctedS(),
+                    SheetOpeningRow.of(window, clock), window.meteredS(), window.correctedS(),
                     window.skyToneStops(), window.skyToneSpreadStops(),
                     Finite.of(window.trailLimitMag()), window.stars().crossing(), StarCatalogue.FAINTEST_MAG,
                     window.stars().recorded(), window.stars().spread(), window.stars().fainter(),

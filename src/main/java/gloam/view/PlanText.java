@@ -31,8 +31,6 @@ final class PlanText {
         addIfClears(document, report);
         addNothing(document, report);
         addUnserved(document, report);
-        report.nights().forEach(night -> night.windows()
-                .forEach(window -> document.add(SheetCard.of(report, night, window))));
         document.gap();
         document.heading(2, "Cautions");
         report.cautions().forEach(document::item);
@@ -51,9 +49,10 @@ final class PlanText {
     private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night) {
         document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
                 + ")");
-        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp()));
+        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
+                + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
-            document.figure("the night", () -> NightStrip.of(night));
+            document.figure("the night", () -> NightStrip.of(report, night));
         }
         document.add(windows(report, night));
         night.notes().forEach(document::item);
@@ -62,6 +61,7 @@ final class PlanText {
             night.refused().forEach(refusal -> refused.item(refusal.wish() + ": " + refusal.reason()));
             document.add(new Block.Aside("not on this night", refused));
         }
+        night.windows().forEach(window -> document.add(SheetCard.of(report, night, window)));
     }
 
     private static void addIfClears(Document document, PlanReport report) {
@@ -140,8 +140,7 @@ final class PlanText {
                     TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
             table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
                     + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
-            table.note(window.slack().words(night.times()));
-            table.note(window.slack().lateWords(night.times()));
+            SheetOpeningRow.times(window, night.times()).forEach(table::note);
         }
         return table;
     }

@@ -6,13 +6,16 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 
 /**
- * The picture of a proof as PNG (ISO/IEC 15948): grey or RGB of eight bits, sRGB, its statement as text
- * inside.
+ * The picture of a proof as PNG (ISO/IEC 15948): grey or RGB of eight bits, sRGB, as large as the
+ * sheet, with its statement and settings as text inside.
  */
 final class PngRenderer implements FileRenderer {
 
@@ -22,6 +25,7 @@ final class PngRenderer implements FileRenderer {
     private static final int RGB = 2;
     private static final int FILTER_UP = 2;
     private static final int PERCEPTUAL = 0;
+    private static final int PER_METRE = 1;
 
     @Override
     public boolean suits(Report report) {
@@ -30,17 +34,31 @@ final class PngRenderer implements FileRenderer {
 
     @Override
     public void write(Report report, OutputStream out) throws IOException {
-        write(((ProofReport) report).picture(), out);
+        ProofReport proof = (ProofReport) report;
+        TrailReport.FrameRow frame = proof.figures().trail().frame();
+        write(proof.picture(), OptionalDouble.of(frame.widthMm()), Map.of("Description",
+                TrailDrawing.settings(proof), "Creation Time", proof.generatedAt().toString()), out);
     }
 
-    /** Writes a picture. */
+    /** Writes a picture without its size and settings. */
     static void write(Picture picture, OutputStream out) throws IOException {
+        write(picture, OptionalDouble.empty(), Map.of(), out);
+    }
+
+    private static void write(Picture picture, OptionalDouble widthMm, Map<String, String> said,
+            OutputStream out) throws IOException {
         DataOutputStream png = new DataOutputStream(out);
         png.write(SIGNATURE);
         chunk(png, "IHDR", header(picture));
         chunk(png, "sRGB", new byte[] {PERCEPTUAL});
+        if (widthMm.isPresent()) {
+            chunk(png, "pHYs", size(picture.widthPx() / widthMm.getAsDouble()));
+        }
         chunk(png, "tEXt", text("Title", ProofReport.STATEMENT));
         chunk(png, "tEXt", text("Software", "gloam"));
+        for (Map.Entry<String, String> word : new TreeMap<>(said).entrySet()) {
+            chunk(png, "iTXt", international(word.getKey(), word.getValue()));
+        }
         chunk(png, "IDAT", pixels(picture));
         chunk(png, "IEND", new byte[0]);
         png.flush();
@@ -53,6 +71,21 @@ final class PngRenderer implements FileRenderer {
         header.writeInt(picture.heightPx());
         header.write(new byte[] {BIT_DEPTH, (byte) (picture.channels() == 1 ? GREY : RGB), 0, 0, 0});
         return bytes.toByteArray();
+    }
+
+    /** Pixels a metre, both ways. */
+    private static byte[] size(double pixelsPerMm) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        DataOutputStream size = new DataOutputStream(bytes);
+        size.writeInt((int) Math.round(1000 * pixelsPerMm));
+        size.writeInt((int) Math.round(1000 * pixelsPerMm));
+        size.write(PER_METRE);
+        return bytes.toByteArray();
+    }
+
+    /** Words of any script, as they are, in no language that is named. */
+    private static byte[] international(String keyword, String words) {
+        return (keyword + "\0\0\0\0\0" + words).getBytes(StandardCharsets.UTF_8);
     }
 
     private static byte[] text(String keyword, String words) {

@@ -31,14 +31,16 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
         return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(),
-                picture.heightPx(), picture.channels() == 3, proof.tones(), trail), picture);
+                picture.heightPx(), picture.channels() == 3, picture.printed(), proof.tones(), trail),
+                picture);
     }
 
     @Override
     public Document document() {
         Figures proof = figures();
         Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × "
-                + proof.heightPx() + " pixels, " + (proof.colour() ? "colour" : "grey"));
+                + proof.heightPx() + " pixels, " + (proof.colour() ? "colour" : "grey")
+                + (proof.printed() ? ", printed from the negative" : ""));
         document.figure("the sheet", () -> TrailDrawing.over(this));
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
@@ -66,11 +68,12 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
      * @param widthPx     width in pixels
      * @param heightPx    height in pixels
      * @param colour      whether it is in colour
+     * @param printed     whether it is the print made from a negative, not the sheet itself
      * @param tones       tones at the frame's centre and in its corners
      * @param trail       the framing and its trails
      */
     public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx,
-            boolean colour,
+            boolean colour, boolean printed,
                           List<SheetProof.PointTone> tones, TrailReport trail) {
     }
 }

@@ -52,6 +52,8 @@ final class ReasonWords {
         } else if (reason instanceof Reason.There there) {
             return "at " + there.night().site().name() + ": "
                     + new ReasonWords(there.night()).words(there.reason(), wish);
+        } else if (reason instanceof Reason.LaterClosed later) {
+            return "opening " + later.opening() + ": " + words(later.reason(), wish);
         } else if (reason instanceof Reason.Overcast overcast) {
             return overcast(overcast);
         } else if (reason instanceof Reason.Exclusive exclusive) {
@@ -112,7 +114,7 @@ final class ReasonWords {
 
     /** How to see the figures of an exposure: the command, put behind a sentence. */
     private String command(String name, Reason.Exposure exposure, Wish wish) {
-        return String.format(Locale.ROOT,
+        return !wish.later().isEmpty() ? "" : String.format(Locale.ROOT,
                 " (gloam %s --trip FILE --site \"%s\"%s --azimuth %.2f --altitude %.2f"
                 + " --f-number %s --from %s --lasts %dm)", name, night.site().name(),
                 wish.film().map(film -> " --film \"" + film.name() + "\"").orElse(""),

@@ -26,6 +26,10 @@ final class SheetCard {
                 new Block.Picture(ProofReport.STATEMENT + ": " + window.wish() + ", sky " + tone(window)
                 + " stops, "
                         + window.recordedStars() + " star trails", () -> png(picture))));
+        if (plan.pictures().map(pictures -> pictures.bySheet().get(window.sheet())).filter(Picture::printed)
+                .isPresent()) {
+            part.text("The picture is the print made from the negative.");
+        }
         figure(part, "film", FilmWords.name(window.film(), window.fittedToSheets()));
         figure(part, "f-number", Wording.fNumber(window.fNumber()));
         figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth "
@@ -39,8 +43,12 @@ final class SheetCard {
                 + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
-        part.text(window.reason()).text(window.slack().words(night.times()))
-                .add(window.slack().lateTable(night.times()));
+        part.text(window.reason());
+        if (window.openings().size() == 1) {
+            part.text(window.slack().words(night.times())).add(window.slack().lateTable(night.times()));
+        } else {
+            SheetOpeningRow.times(window, night.times()).forEach(part::item);
+        }
         plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
         return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),

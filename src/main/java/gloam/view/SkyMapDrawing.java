@@ -17,22 +17,26 @@ final class SkyMapDrawing {
     private static final double MARGIN = 12;
     private static final double LEGEND = 44;
     private static final int STEPS_ACROSS = 4;
-    private static final int LEGEND_STEPS = 8;
+    private static final double LEGEND_HEIGHT = 64;
     private static final double LEAST_RANGE_MAG = 2;
 
     private final SkyMapReport report;
     private final double brightest;
     private final double darkest;
+    private final double stepMag;
     private final Drawing svg;
 
     private SkyMapDrawing(SkyMapReport report) {
         this.report = report;
         double[] mags = report.cells().stream().flatMapToDouble(cell -> cell.magArcsec2().stream()).sorted()
                 .toArray();
-        this.darkest = mags.length == 0 ? 0 : mags[mags.length - 1];
-        this.brightest = mags.length == 0 ? 0 : Math.min(mags[0], darkest - LEAST_RANGE_MAG);
-        this.svg = new Drawing(2 * (RADIUS + MARGIN) + LEGEND, 2 * (RADIUS + MARGIN) + 12, 3.4,
-                "Brightness of the sky at " + report.site().name(),
+        double range = mags.length == 0 ? 0 : mags[mags.length - 1] - mags[0];
+        this.stepMag = range <= 4 ? 0.5 : range <= 8 ? 1 : 2;
+        this.darkest = mags.length == 0 ? 0 : stepMag * Math.ceil(mags[mags.length - 1] / stepMag);
+        this.brightest = mags.length == 0 ? 0 : Math.min(stepMag * Math.floor(mags[0] / stepMag),
+                darkest - LEAST_RANGE_MAG);
+        this.svg = new Drawing(Drawing.Unit.MM, 2 * (RADIUS + MARGIN) + LEGEND, 2 * (RADIUS + MARGIN) + 12,
+                3.4, "Brightness of the sky at " + report.site().name(),
                 "The whole sky, the zenith in the middle, "
                 + "north at the top, east to the left.");
     }
@@ -44,7 +48,8 @@ final class SkyMapDrawing {
 
     private String drawn() {
         svg.label(6, 8, report.site().name() + ", " + Wording.date(report.at().toLocalDate()) + " "
-                + Wording.minute(report.at()), "font-size", 5);
+                + Wording.minute(report.at()) + " (" + report.site().zone() + ")", "font-size", 5);
+        svg.label(6, 2 * (RADIUS + MARGIN) + 9, Wording.made(report.generatedAt()), "class", "slanted");
         svg.empty("circle", "cx", x(Direction.ZENITH), "cy", y(Direction.ZENITH), "r", RADIUS, "class",
                 "night");
         for (int i = 0; i < report.cells().size(); i++) {
@@ -55,6 +60,7 @@ final class SkyMapDrawing {
             Direction moon = Direction.ofDegrees(report.moon().azimuthDeg(), report.moon().altitudeDeg());
             svg.empty("circle", "cx", x(moon), "cy", y(moon), "r", 1.2, "class", "lit edge", "stroke-width",
                     0.2);
+            svg.label(x(moon) + 2.2, y(moon) + 1.2, "Moon", "class", "name", "stroke-width", 0.6);
         }
         for (int azimuthDeg = 0; azimuthDeg < 360; azimuthDeg += 45) {
             double outside = (RADIUS + 5) / RADIUS;
@@ -111,12 +117,14 @@ final class SkyMapDrawing {
     private void legend() {
         double left = 2 * (RADIUS + MARGIN) + 2;
         svg.label(left, MARGIN + 14, "mag/arcsec²");
-        for (int step = 0; step <= LEGEND_STEPS; step++) {
-            double mag = brightest + (darkest - brightest) * step / LEGEND_STEPS;
-            double top = MARGIN + 18 + 8.0 * step;
-            svg.empty("rect", "x", left, "y", top, "width", 10, "height", 8, "fill", grey(mag), "class",
+        int steps = (int) Math.round((darkest - brightest) / stepMag);
+        double row = Math.min(8, LEGEND_HEIGHT / Math.max(1, steps));
+        for (int step = 0; step <= steps; step++) {
+            double mag = brightest + stepMag * step;
+            double top = MARGIN + 18 + row * step;
+            svg.empty("rect", "x", left, "y", top, "width", 10, "height", row, "fill", grey(mag), "class",
                     "edge", "stroke-width", 0.15);
-            svg.label(left + 13, top + 5.3, Wording.number(mag, 1));
+            svg.label(left + 13, top + row / 2 + 1.2, Wording.number(mag, 1));
         }
     }
 

@@ -20,15 +20,17 @@ final class ToneGuideDrawing {
     /** The drawing of the guide. */
     static String of(JournalGuideReport report) {
         List<WordRow> words = report.words();
-        Drawing svg = new Drawing(WIDTH, TOP + ROW * words.size() + 8, 3.1, "Words for the tone of the sky",
-                "A grey patch for each word, from black to white.");
+        Drawing svg = new Drawing(Drawing.Unit.MM, WIDTH, TOP + ROW * words.size() + 12, 3.1,
+                "Words for the tone of the sky", "A grey patch for each word, from black to white.");
         svg.label(6, 9, "The tone of the sky on the finished picture", "font-size", 5);
         for (int i = 0; i < words.size(); i++) {
             row(svg, words.get(i), TOP + ROW * i);
         }
-        svg.label(6, TOP + ROW * words.size() + 3,
-                "Judge in daylight, dry, away from trails and edges; a negative by "
-                + "its print. Patches are true only on a calibrated screen or print.");
+        double foot = TOP + ROW * words.size();
+        svg.label(6, foot + 3, "Judge in daylight, dry, away from trails and edges; a negative by its "
+                + "print.");
+        svg.label(6, foot + 7.5, "Patches are true only on a calibrated screen or print. "
+                + Wording.made(report.generatedAt()) + ".");
         return svg.finished();
     }
 

@@ -14,8 +14,9 @@ import java.util.stream.Collectors;
  * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the
  * celestial pole, directions along the edges and what it is underneath.
  *
- * <p>Bodies run as broad lines, stars as thin ones, trails that do not show as broken ones; each end of a
- * named trail has an arrowhead in the direction of motion.
+ * <p>A trail is the broader the further it rises above the sky; one that does not show is thin, broken and
+ * without a name; each end of a named trail has an arrowhead in the direction of motion. Printed at its size
+ * the drawing is the ground glass 1 : 1.
  */
 final class TrailDrawing {
 
@@ -23,31 +24,37 @@ final class TrailDrawing {
     private static final int MOST_NAMES = 10;
     private static final double NAMES_APART = 0.035;
     private static final double NAME_LENGTH = 6;
-    private static final double STAR_LINE = 0.08;
-    private static final double BODY_LINE = 0.2;
+    private static final double FAINT_LINE = 0.04;
+    private static final double LINE_A_STOP = 0.03;
+    private static final double MOST_STOPS = 5;
+    /** Degrees by which a direction may miss a compass point and still be called by it. */
+    private static final double TRUE_DEG = 0.5;
+    private static final double COMPASS_DEG = 22.5;
 
     private final TrailReport report;
     private final Optional<byte[]> picture;
+    private final boolean printed;
     private final Drawing svg;
     private final double widthMm;
     private final double heightMm;
     private final double marginMm;
     private final double letterMm;
 
-    private TrailDrawing(TrailReport report, Optional<byte[]> picture) {
+    private TrailDrawing(TrailReport report, Optional<byte[]> picture, boolean printed) {
         this.report = report;
         this.picture = picture;
+        this.printed = printed;
         this.widthMm = report.frame().widthMm();
         this.heightMm = report.frame().heightMm();
         this.marginMm = MARGIN * Math.max(widthMm, heightMm);
         this.letterMm = marginMm / 5;
-        this.svg = new Drawing(widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm, title(),
-                description());
+        this.svg = new Drawing(Drawing.Unit.MM, widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm,
+                title(), description());
     }
 
     /** The drawing of a framing. */
     static String of(TrailReport report) {
-        return new TrailDrawing(report, Optional.empty()).drawn();
+        return new TrailDrawing(report, Optional.empty(), false).drawn();
     }
 
     /** The drawing over the computed picture. */
@@ -58,7 +65,24 @@ final class TrailDrawing {
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }
-        return new TrailDrawing(proof.figures().trail(), Optional.of(png.toByteArray())).drawn();
+        return new TrailDrawing(proof.figures().trail(), Optional.of(png.toByteArray()),
+                proof.figures().printed()).drawn();
+    }
+
+    /** Where to, when and how, in a line. */
+    static String settings(ProofReport proof) {
+        TrailDrawing drawing = new TrailDrawing(proof.figures().trail(), Optional.empty(), false);
+        return drawing.aim() + " (" + proof.figures().trail().site().zone() + "), "
+                + settings(proof.figures().trail())
+                + (proof.picture().printed() ? ", printed from the negative" : "");
+    }
+
+    private static String settings(TrailReport report) {
+        TrailReport.FrameRow frame = report.frame();
+        return report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", "
+                + Wording.fNumber(sheet.fNumber()) + ", ").orElse("") + Wording.lasting(frame.lastsS()) + ", "
+                + Wording.plain(frame.focalLengthMm()) + " mm on "
+                + Wording.size(frame.widthMm(), frame.heightMm());
     }
 
     private String drawn() {
@@ -114,7 +138,7 @@ final class TrailDrawing {
         List<TrackRow> named = new ArrayList<>();
         double apartMm = NAMES_APART * Math.max(widthMm, heightMm);
         for (TrackRow track : report.tracks()) {
-            boolean clear = named.stream().allMatch(other ->
+            boolean clear = track.records().orElse(true) && named.stream().allMatch(other ->
                     Math.abs(middle(other).yMm() - middle(track).yMm()) > apartMm
                             || Math.abs(middle(other).xMm() - middle(track).xMm()) > NAME_LENGTH * apartMm);
             if (clear && named.size() < MOST_NAMES) {
@@ -125,8 +149,7 @@ final class TrailDrawing {
     }
 
     private static String name(TrackRow track) {
-        return (track.kind().equals("star") ? track.name() : Wording.title(track.name()))
-                + (track.records().orElse(true) ? "" : " (does not show)");
+        return track.kind().equals("star") ? track.name() : Wording.title(track.name());
     }
 
     private static TrackRow.PointRow middle(TrackRow track) {
@@ -135,7 +158,8 @@ final class TrailDrawing {
 
     /** A trail as a line for each opening. */
     private void line(TrackRow track) {
-        double strokeMm = letterMm * (track.kind().equals("star") ? STAR_LINE : BODY_LINE);
+        double strokeMm = letterMm * (FAINT_LINE + (track.records().orElse(true)
+                ? LINE_A_STOP * Math.max(1, Math.min(MOST_STOPS, track.stopsOverSky().orElse(1))) : 0));
         String dashes = track.records().orElse(true) ? "none" : Markup.number(letterMm / 3);
         List<TrackRow.PointRow> piece = new ArrayList<>();
         for (TrackRow.PointRow point : track.points()) {
@@ -201,8 +225,9 @@ final class TrailDrawing {
             svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + (bottom ? "v" : "h-")
                     + Markup.number(letterMm / 2), "class", "line", "stroke-width", letterMm / 12);
             if (bottom) {
-                svg.label(x, y + 1.6 * letterMm, Wording.number(azimuthDeg, 0) + "° "
-                        + Wording.bearing(azimuthDeg), "class", "middle");
+                boolean named = Math.abs(Math.IEEEremainder(azimuthDeg, COMPASS_DEG)) < TRUE_DEG;
+                svg.label(x, y + 1.6 * letterMm, Wording.number(azimuthDeg, 0) + "°"
+                        + (named ? " " + Wording.bearing(azimuthDeg) : ""), "class", "middle");
             } else {
                 svg.label(x - 0.8 * letterMm, y + letterMm / 3,
                         Wording.number(edge.seen().altitude().degrees(), 0) + "°", "class", "end");
@@ -213,15 +238,13 @@ final class TrailDrawing {
     private void caption() {
         double x = marginMm;
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
-        double y = marginMm + heightMm;
-        svg.label(x, y + 3.2 * letterMm,
-                report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", "
-                + Wording.fNumber(sheet.fNumber()) + ", ").orElse("")
-                        + Wording.lasting(report.frame().lastsS()) + ", "
-                        + Wording.plain(report.frame().focalLengthMm())
-                        + " mm on " + Wording.size(widthMm, heightMm));
-        svg.label(x, y + 4.4 * letterMm,
-                picture.isPresent() ? ProofReport.STATEMENT
-                : "Computed trails; directions under and beside the frame", "class", "slanted");
+        List<String> lines = List.of(settings(report) + "; times in " + report.site().zone(),
+                (picture.isPresent() ? ProofReport.STATEMENT + (printed ? ", printed from the negative" : "")
+                : "Computed trails, the broader the better they show; broken: does not show")
+                + "; in mm 1 : 1", Wording.made(report.generatedAt()));
+        for (int line = 0; line < lines.size(); line++) {
+            svg.label(x, marginMm + heightMm + (2.9 + 0.9 * line) * letterMm, lines.get(line), "font-size",
+                    0.85 * letterMm, "class", line == 0 ? "start" : "slanted");
+        }
     }
 }

@@ -9,6 +9,7 @@ import gloam.light.SkyBrightness;
 import gloam.gear.SkyReading;
 import gloam.planner.Trip;
 import gloam.units.Angle;
+import gloam.units.Finite;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,10 @@ public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<Dome
 
     private static String words(ReadingRow reading) {
         return Wording.plain(reading.magArcsec2()) + " (fit "
-                + Wording.signed(reading.leftMag().orElseThrow(), 2) + ")";
+                + Wording.signed(reading.leftMag().orElseThrow(), 2)
+                + (reading.twilightSpreadStops().isEmpty()
+                ? "" : "; that twilight ± " + Wording.number(reading.twilightSpreadStops().getAsDouble(), 1)
+                + " stops") + ")";
     }
 
     private String shownByFrame() {
@@ -74,13 +78,17 @@ public record TripSiteRow(@JsonUnwrapped Site site, int skylinePoints, List<Dome
                 + preview().map(frame -> " (" + CheckReport.words(frame) + ")").orElse("");
     }
 
-    /** A measurement of the sky, and by how many magnitudes the sky as fitted to all of them is darker. */
+    /**
+     * A measurement of the sky, by how many magnitudes the sky as fitted to all of them is darker, and how
+     * well that evening's twilight is known where it was measured.
+     */
     public record ReadingRow(OffsetDateTime at, Angle azimuth, Angle altitude, double magArcsec2,
-                             double errorMag, OptionalDouble leftMag) {
+                             double errorMag, OptionalDouble leftMag, OptionalDouble twilightSpreadStops) {
 
         static ReadingRow of(SkyReading reading, SiteClock clock) {
             return new ReadingRow(clock.at(reading.at()), reading.azimuth(), reading.altitude(),
-                    reading.magArcsec2(), reading.spreadMag(), reading.leftMag());
+                    reading.magArcsec2(), reading.spreadMag(), reading.leftMag(),
+                    Finite.of(reading.twilight().map(SkyReading.Twilight::spreadStops)));
         }
     }
 

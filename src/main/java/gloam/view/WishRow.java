@@ -7,6 +7,7 @@ import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.planner.Aim;
 import gloam.planner.Between;
+import gloam.planner.LaterOpening;
 import gloam.planner.Limits;
 import gloam.planner.Wish;
 import gloam.units.Label;
@@ -33,19 +34,28 @@ import java.util.stream.Collectors;
  * @param repeat         most sheets to spend on it
  * @param film           its film, if not the trip's
  * @param limits         further limits, in words
+ * @param laterOpenings  later openings on the same sheet, in words
  */
 public record WishRow(String name, String aim, String sky, String tone, String records,
         OptionalDouble trailLeastMm,
                       OptionalDouble trailMostMm, double shortestMin, double longestMin,
                       List<Double> fNumbers,
-                      double worth, int repeat, Optional<String> film, String limits) {
+                      double worth, int repeat, Optional<String> film, String limits,
+                      List<String> laterOpenings) {
 
     static WishRow of(Wish wish) {
         return new WishRow(wish.name(), words(wish.aim()), Label.of(wish.sky()), words(wish.tone()),
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name), limits(wish));
+                wish.film().map(FilmStock::name), limits(wish),
+                wish.later().stream().map(WishRow::words).toList());
+    }
+
+    private static String words(LaterOpening later) {
+        return words(later.aim()) + ", sky " + Label.of(later.sky()) + ", " + later.lasts().toMinutes()
+                + " min" + later.fNumber().map(fNumber -> " at " + fNumber).orElse("")
+                + (later.gap().isZero() ? "" : ", at least " + later.gap().toMinutes() + " min after");
     }
 
     private static String words(Aim aim) {

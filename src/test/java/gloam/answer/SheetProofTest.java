@@ -7,6 +7,7 @@ import static gloam.answer.Framed.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gloam.ephemeris.Direction;
+import gloam.film.FilmStock;
 import gloam.proof.Raster;
 import gloam.trail.Framing;
 import gloam.trail.StarHere;
@@ -25,7 +26,7 @@ class SheetProofTest {
     void aProofTellsTheToneAtCentreAndCorners() {
         FrameQuestion question = question(SITE, Direction.ofDegrees(0, 80), Duration.ofHours(1));
         SheetProof proof = SheetProof.of(EPHEMERIS, sheet(question, 400), OptionalDouble.empty(), List.of(),
-                Raster.of(question.framing().camera().frame(), 64));
+                Raster.of(question.framing().camera().frame(), 64), FilmStock.Kind.POSITIVE);
         assertEquals(64, proof.picture().widthPx());
         assertEquals(48, proof.picture().heightPx());
         assertEquals(List.of(StarHere.Where.values()), proof.tones().stream().map(SheetProof.PointTone::where)

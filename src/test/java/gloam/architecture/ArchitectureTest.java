@@ -84,7 +84,7 @@ class ArchitectureTest {
     /** Packages of those who compute, and classes of others that do. */
     private static final Set<String> COMPUTING = Set.of("gloam.ephemeris", "gloam.light", "gloam.exposure",
             "gloam.trail", "gloam.proof", "gloam.planner.Planner", "gloam.planner.NightRanking",
-            "gloam.journal.NextSheet", "gloam.journal.SheetLight");
+            "gloam.journal.FitOfSheets", "gloam.journal.Laplace", "gloam.journal.SheetLight");
 
     /** What commands make of options though it belongs to those who compute. */
     private static final Set<String> MADE_OF_OPTIONS = Set.of("gloam.light.Atmosphere", "gloam.proof.Raster",

@@ -22,9 +22,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ClockChangeNightsTest {
 
     private static final ZoneId ZURICH = ZoneId.of("Europe/Zurich");
-    private static final Pattern HOUR = Pattern.compile("<text x=\"([0-9.]+)\"[^>]*>(\\d\\d)</text>");
+    private static final Pattern HOUR =
+            Pattern.compile("<text x=\"([0-9.]+)\"[^>]*class=\"middle\">(\\d\\d)</text>");
     private static final Pattern BAR =
-            Pattern.compile("<rect x=\"([0-9.]+)\" y=\"90\\.00\" width=\"([0-9.]+)\"");
+            Pattern.compile("<rect x=\"([0-9.]+)\" y=\"176\\.00\" width=\"([0-9.]+)\"");
 
     @TempDir
     private Path folder;

@@ -105,7 +105,7 @@ class EveryAnswerTest {
         assertTrue(element.getAttribute("id").isEmpty() || ids.add(element.getAttribute("id")),
                 answer::toString);
         for (String link : List.of("href", "src", "xlink:href")) {
-            assertTrue(element.getAttribute(link).matches("|data:.*|#sheet-\\d+"),
+            assertTrue(element.getAttribute(link).matches("|data:.*|#(sheet|part)-\\d+"),
                     answer::toString);
         }
         assertTrue(!element.getTagName().equals("th") || !element.getAttribute("scope").isEmpty(),

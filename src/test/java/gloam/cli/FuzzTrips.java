@@ -110,7 +110,12 @@ final class FuzzTrips {
                 + ", longitude-deg: " + one("0", "24", "15.6", "-171.8", "180") + ", height-m: " + one("0",
                 "1080", "9000")
                 + ", zone: " + one(FuzzEdges.ZONES) + one("", ", dark-sky-mag-arcsec2: 14",
-                ", sea-horizon: true") + "}\n";
+                ", sea-horizon: true") + one("", "", ", extinction-mag: " + one("0", "0.3", "2"),
+                ", light-domes: [{azimuth-deg: 0, people: 5.0e+7, distance-km: 1}, {azimuth-deg: 360, "
+                + "altitude-deg: 5, mag-arcsec2: " + one("12", "22.5") + "}]",
+                ", sky: [{at: 2027-02-08T" + one("17:30", "19:00", "23:00") + ", altitude-deg: "
+                + one("5", "90") + ", mag-arcsec2: " + one("12", "21", "23") + ", error-mag: "
+                + one("0.01", "2") + "}, {at: 2027-02-09T05:00, mag-arcsec2: 20}]") + "}\n";
     }
 
     private String camera() {

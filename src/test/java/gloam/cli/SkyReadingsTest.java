@@ -63,6 +63,25 @@ class SkyReadingsTest {
                 "--format", "json").out()).at("/sites/0/zenithSpreadStops").doubleValue());
     }
 
+    /** A meter read in dusk narrows the dusk of that evening, not that of the next, nor the night. */
+    @Test
+    void aTwilightThatWasMeasuredIsNarrowedThatEvening() throws IOException {
+        String dusk = "[{at: 2027-02-08T19:25, azimuth-deg: 255, altitude-deg: 45, mag-arcsec2: 17.1}]";
+        double before = spreadStops("[]", "2027-02-08T19:30");
+        assertEquals(0.3 / 0.8, spreadStops(dusk, "2027-02-08T19:30") / before, 0.06);
+        assertEquals(before, spreadStops(dusk, "2027-02-07T19:30"), 0.02);
+        assertEquals(spreadStops("[]", "2027-02-09T03:00"), spreadStops(dusk, "2027-02-09T03:00"), 0.02);
+        assertTrue(Run.of("check", "--trip", trip(dusk).toString()).out().replaceAll("\\s+", " ")
+                .contains("that twilight ± 0.3"));
+    }
+
+    private double spreadStops(String sky, String at) throws IOException {
+        Run run = Run.of(("sky --trip " + trip(sky) + " --at " + at + " --azimuth 255 --altitude 30"
+                + " --format json").split(" "));
+        assertEquals(0, run.exit(), run.err());
+        return JsonMapper.shared().readTree(run.out()).at("/towards/spreadStops").doubleValue();
+    }
+
     @Test
     void whatIsWrongIsNamedWithItsPlace() throws IOException {
         String wrong = Run.of("check", "--trip", trip("[{at: tonight, mag-arcsec2: 25}, "

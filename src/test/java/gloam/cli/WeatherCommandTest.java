@@ -1,12 +1,16 @@
 package gloam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -59,6 +63,50 @@ class WeatherCommandTest {
     private static double score(String trip) throws IOException {
         return Timetables.windows(Timetables.json(trip)).stream()
                 .mapToDouble(window -> window.get("score").asDouble()).sum();
+    }
+
+    /** Hanging from the sky's upper edge, by a third of its height where it is overcast. */
+    @Test
+    void theForecastIsDrawnOverTheNightAsFarAsItReaches() throws IOException {
+        String trip = trip(forecast("2027-01-06T18:00Z 0.5", "2027-01-06T20:00Z 0.5", "2027-01-06T22:00Z 1",
+                "2027-01-07T00:00Z 0"));
+        Run drawn = Run.of("plan", "--trip", trip, "--format", "svg");
+        List<double[]> cloud = Pattern.compile("<polygon points=\"([^\"]*)\" class=\"cloud\"")
+                .matcher(drawn.out())
+                .results().flatMap(found -> Arrays.stream(found.group(1).split(" ")))
+                .map(point -> Arrays.stream(point.split(",")).mapToDouble(Double::parseDouble).toArray())
+                .toList();
+        assertEquals(2 + 6 * 4 + 1, cloud.size(),
+                "both ends of the edge, and a point every quarter of an hour");
+        double topY = cloud.get(0)[1];
+        assertEquals(10, cloud.get(1)[1] - topY, 0.01, "half covered");
+        assertEquals(20, cloud.get(1 + 16)[1] - topY, 0.01, "overcast at 22:00");
+        assertEquals(0, cloud.get(1 + 24)[1] - topY, 0.01, "clear at midnight");
+        double hour = (cloud.get(1 + 24)[0] - cloud.get(1)[0]) / 6;
+        assertEquals(hour, cloud.get(1 + 16)[0] - cloud.get(1 + 12)[0], 0.05);
+        assertTrue(drawn.out().contains("<title>cloud 0 … 100 % by the forecast</title>"), drawn.out());
+        assertTrue(drawn.out().contains(">cloud by the forecast, as deep as this where overcast</text>"));
+        JsonNode forecast = plan(trip).get("nights").get(0).get("forecast");
+        assertEquals(25, forecast.size());
+        assertEquals(0.75, forecast.get(12).get("cloudFraction").asDouble(), 1e-9);
+        assertEquals(Instant.parse("2027-01-06T21:00:00Z"), Timetables.at(forecast.get(12), "at"));
+        assertTrue(Run.of("plan", "--trip", trip).out().replaceAll("\\s+", " ")
+                .contains("; cloud 0 … 100 % by the forecast"));
+    }
+
+    @Test
+    void whereThereIsNoForecastNoneIsDrawn() throws IOException {
+        assertFalse(Run.of("plan", "--trip", trip(""), "--format", "svg").out().contains("class=\"cloud\""));
+        assertEquals(0, plan(trip("")).get("nights").get(0).get("forecast").size());
+    }
+
+    /** On a page that is red for the night nothing of it is of another colour. */
+    @Test
+    void thePageDrawsItInRedToo() throws IOException {
+        String page = Run.of("plan", "--trip", trip(even(0.4)), "--format", "html").out();
+        assertTrue(page.contains("class=\"cloud\""));
+        assertTrue(page.contains("#red:checked ~ * .strip .cloud { fill: var(--line); fill-opacity: .6; "
+                + "stroke: var(--ink); }"));
     }
 
     @Test

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class FilmFitSimulationTest {
 
     private static final int JOURNALS = 40;
-    private static final int JOURNALS_OF_A_SEARCH = 400;
+    private static final int JOURNALS_OF_A_SEARCH = 200;
     private static final double DARK_METERED_S = 928;
     private static final double HALF_A_MAGNITUDE_STOPS = 0.5 * Math.log(Math.pow(10, 0.4)) / Math.log(2);
 
@@ -29,19 +29,25 @@ class FilmFitSimulationTest {
      * @param sheets how many sheets each
      * @param packs  the packs, one sheet from each in turn
      * @param drawn  what is set rather than drawn
+     * @param measured whether the first sheet of each night was measured
      */
-    private record Kind(int nights, int sheets, List<String> packs, UnaryOperator<Simulation> drawn) {
+    private record Kind(int nights, int sheets, List<String> packs, UnaryOperator<Simulation> drawn,
+                        boolean measured) {
 
         static Kind of(int nights, int sheets) {
-            return new Kind(nights, sheets, List.of("A"), UnaryOperator.identity());
+            return new Kind(nights, sheets, List.of("A"), UnaryOperator.identity(), false);
         }
 
         Kind with(UnaryOperator<Simulation> set) {
-            return new Kind(nights, sheets, packs, set);
+            return new Kind(nights, sheets, packs, set, measured);
         }
 
         Kind from(String... names) {
-            return new Kind(nights, sheets, List.of(names), drawn);
+            return new Kind(nights, sheets, List.of(names), drawn, measured);
+        }
+
+        Kind withMeasured() {
+            return new Kind(nights, sheets, packs, drawn, true);
         }
 
         List<Fitted> fitted(int journals) {
@@ -49,8 +55,11 @@ class FilmFitSimulationTest {
                 Simulation truth = drawn.apply(new Simulation(20270206 + seed));
                 List<Entry> journal = new ArrayList<>();
                 for (int sheet = 0; sheet < nights * sheets; sheet++) {
-                    journal.add(truth.anySheet(String.valueOf(sheet + 1), packs.get(sheet % packs.size()),
-                            sheet / sheets));
+                    String id = String.valueOf(sheet + 1);
+                    String pack = packs.get(sheet % packs.size());
+                    journal.add(measured && sheet % sheets == 0
+                            ? truth.measuredSheet(id, pack, sheet / sheets)
+                            : truth.anySheet(id, pack, sheet / sheets));
                 }
                 return new Fitted(truth, FilmFit.of(Simulation.PUBLISHED, journal, Optional.of("A")));
             }).toList();
@@ -81,19 +90,50 @@ class FilmFitSimulationTest {
         assertHeldAsOftenAsSaid("2 nights of 4", Kind.of(2, 4).fitted(JOURNALS_OF_A_SEARCH));
         assertHeldAsOftenAsSaid("16 nights of 1", Kind.of(16, 1).fitted(JOURNALS_OF_A_SEARCH));
         assertHeldAsOftenAsSaid("4 nights of 4", Kind.of(4, 4).fitted(JOURNALS_OF_A_SEARCH));
-        assertHeldAsOftenAsSaid("packs 0.8 stop apart",
-                packsApart(4, 4).fitted(JOURNALS_OF_A_SEARCH));
-        row("judge a class off", Kind.of(2, 4).with(one -> one.withJudge(1)).fitted(JOURNALS_OF_A_SEARCH));
-        row("light of a night off", Kind.of(4, 4).with(one -> one.withNight(1, HALF_A_MAGNITUDE_STOPS))
+        // half of 0.8 stop is less than packs may differ: a little surer than said
+        List<Fitted> apart = row("packs 0.8 stop apart", packsApart(4, 4).fitted(JOURNALS_OF_A_SEARCH));
+        assertEquals(0.68, speeds(apart, 0.68), 0.15);
+        assertTrue(speeds(apart, 0.95) >= 0.95 - 3 * Math.sqrt(0.95 * 0.05 / JOURNALS_OF_A_SEARCH));
+    }
+
+    /** Ordinary journals are the measure of what a warning is worth. */
+    @Tag("search")
+    @Test
+    void warningsComeWhereSomethingIsOff() {
+        List<Fitted> eight = row("2 nights of 4", Kind.of(2, 4).fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> sixteen = row("4 nights of 4", Kind.of(4, 4).fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> judge = row("judge a class off", Kind.of(2, 4).with(one -> one.withJudge(1))
                 .fitted(JOURNALS_OF_A_SEARCH));
-        row("light of every night off", Kind.of(2, 4).with(one -> one.withNight(0, HALF_A_MAGNITUDE_STOPS)
-                .withNight(1, HALF_A_MAGNITUDE_STOPS)).fitted(JOURNALS_OF_A_SEARCH));
-        row("old pack", Kind.of(2, 4).with(one -> one.withPack("A", 2.5)).fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> light = row("light of a night off", Kind.of(4, 4).with(one ->
+                one.withNight(1, HALF_A_MAGNITUDE_STOPS)).fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> old = row("old pack", Kind.of(2, 4).with(one -> one.withPack("A", 2.5))
+                .fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> apart = row("packs 0.8 stop apart", packsApart(4, 4).fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> measured = row("2 nights of 4, one each measured", Kind.of(2, 4).withMeasured()
+                .fitted(JOURNALS_OF_A_SEARCH));
+        List<Fitted> judgeMeasured = row("judge a class off, one each measured", Kind.of(2, 4).withMeasured()
+                .with(one -> one.withJudge(1)).fitted(JOURNALS_OF_A_SEARCH));
+        // words alone cannot tell a judge from a film, measured tones can
+        moreOften(FitWarning.FarFromPublished.class, 0.1, judge, eight);
+        moreOften(FitWarning.JudgeOff.class, 0.4, judgeMeasured, measured);
+        moreOften(FitWarning.LightOff.class, 0.1, light, sixteen);
+        moreOften(FitWarning.FarFromPublished.class, 0.4, old, eight);
+        moreOften(FitWarning.PacksApart.class, 0.6, apart, sixteen);
+    }
+
+    private static void moreOften(Class<? extends FitWarning> kind, double byShare, List<Fitted> there,
+            List<Fitted> elsewhere) {
+        double share = share(there, one -> one.warned(kind));
+        double falsely = share(elsewhere, one -> one.warned(kind));
+        assertTrue(share >= falsely + byShare, kind.getSimpleName() + ": " + share + " and " + falsely);
     }
 
     private static Kind packsApart(int nights, int sheets) {
         return Kind.of(nights, sheets).from("A", "B")
-                .with(one -> one.withPack("A", 0.4).withPack("B", -0.4));
+                .with(one -> {
+                    double half = one.random().nextBoolean() ? 0.4 : -0.4;
+                    return one.withPack("A", half).withPack("B", -half);
+                });
     }
 
     private static void assertHeldAsOftenAsSaid(String kind, List<Fitted> fitted) {
@@ -122,7 +162,7 @@ class FilmFitSimulationTest {
                 Stops.between(1, one.truth.midToneS("A", DARK_METERED_S)), share));
     }
 
-    private static void row(String kind, List<Fitted> fitted) {
+    private static List<Fitted> row(String kind, List<Fitted> fitted) {
         System.out.printf("TABLE %s | %d | %.2f %.2f | %.2f %.2f | %.2f %.2f | sd %.2f | far %.2f held %.2f "
                 + "judge %.2f light %.2f apart %.2f%n", kind, fitted.size(), speeds(fitted, 0.68),
                 speeds(fitted, 0.95), exponents(fitted, 0.68), exponents(fitted, 0.95), times(fitted, 0.68),
@@ -132,6 +172,7 @@ class FilmFitSimulationTest {
                 share(fitted, one -> one.warned(FitWarning.JudgeOff.class)),
                 share(fitted, one -> one.warned(FitWarning.LightOff.class)),
                 share(fitted, one -> one.warned(FitWarning.PacksApart.class)));
+        return fitted;
     }
 
     @Test

@@ -117,6 +117,15 @@ final class Simulation {
                 Sheets.judged(verdict(pack, night, meteredS, openS))), pack, night);
     }
 
+    /** A sheet whose tone was measured to 0.3 stop, half the variance of it the light's. */
+    Entry measuredSheet(String id, String pack, int night) {
+        double meteredS = 20 * Math.pow(100, random.nextDouble());
+        double openS = publishedS(meteredS);
+        double seen = toneStops(pack, night, meteredS, openS) + 0.3 * Math.sqrt(0.5) * gaussian();
+        return Sheets.moved(Sheets.steady(id, PUBLISHED, meteredS, openS, Sheets.measured(seen, 0.3)), pack,
+                night);
+    }
+
     /** A sheet in a light from dusk to dark, open for about the published time. */
     Entry anySheet(String id, String pack, int night) {
         double meteredS = 20 * Math.pow(100, random.nextDouble());

@@ -14,7 +14,6 @@ import gloam.units.Angle;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -29,8 +28,7 @@ class SkyFitTest {
             new LightDome(Angle.ofDegrees(90), new LightDome.Town(30_000, 15), 3000)));
 
     private static SkyReading reading(double azimuthDeg, double altitudeDeg, double mag, double spreadMag) {
-        return new SkyReading(AT, Angle.ofDegrees(azimuthDeg), Angle.ofDegrees(altitudeDeg), mag, spreadMag,
-                OptionalDouble.empty());
+        return new SkyReading(AT, Angle.ofDegrees(azimuthDeg), Angle.ofDegrees(altitudeDeg), mag, spreadMag);
     }
 
     private static double mag(Site site, double azimuthDeg, double altitudeDeg) {
@@ -105,5 +103,61 @@ class SkyFitTest {
             inside += Math.abs(offStops) <= fitted.zenithSpreadStops() ? 1 : 0;
         }
         assertEquals(0.68, (double) inside / draws, 0.08); // three standard deviations of 300 draws
+    }
+
+    private static final Site PLAIN = Places.at(44, 9, 500);
+    private static final StandingSky DUSK = new StandingSky(Direction.ofDegrees(270, -8),
+            Direction.ofDegrees(200, -40), 384_400, Angle.ofDegrees(90));
+
+    private static SkyLight.Sample dusk(Site site, Instant at) {
+        return new SkyLight(DUSK, site).at(Direction.ofDegrees(300, 25), at);
+    }
+
+    /** A zenith in dusk a magnitude brighter than usual: so is that dusk, known to 0.3 stop, and no other. */
+    @Test
+    void aTwilightThatWasMeasuredIsKnownThatEvening() {
+        double usual = new SkyLight(DUSK, PLAIN).at(Direction.ZENITH, AT).total().magArcsec2();
+        Site fitted = SkyFit.of(DUSK, PLAIN.measured(List.of(reading(0, 90, usual - 1, 0.05))));
+        double darkMag = fitted.darkSkyMagArcsec2();
+        assertEquals(PLAIN.darkSkyMagArcsec2(), darkMag, 0.02, "the night is not of it");
+        // prior of 0.8 stop against 0.3: a seventh of the step is left
+        assertEquals(dusk(PLAIN, AT).total().magArcsec2() - 1,
+                dusk(fitted, AT).total().magArcsec2(), 0.18);
+        assertEquals(0.3, dusk(fitted, AT).spreadStops(), 0.02);
+        assertEquals(0.8, dusk(PLAIN, AT).spreadStops(), 0.02);
+        Instant nextEvening = AT.plusSeconds(86_400);
+        assertEquals(0.8, dusk(fitted, nextEvening).spreadStops(), 0.02);
+        assertEquals(dusk(PLAIN, nextEvening).total().magArcsec2(),
+                dusk(fitted, nextEvening).total().magArcsec2(), 0.02);
+        double lux = new GroundLight(DUSK, PLAIN).lux(AT);
+        assertEquals(1, Math.log(new GroundLight(DUSK, fitted).lux(AT) / lux) / Math.log(Math.pow(10, 0.4)),
+                0.2, "the ground lies in the same light");
+        double before = dusk(fitted, AT).total().cdM2();
+        for (int minute = 10; minute <= 480; minute += 10) {
+            double now = dusk(fitted, AT.plusSeconds(60L * minute)).total().cdM2();
+            assertEquals(0, Math.log(now / before) / Math.log(2), 0.1, "at minute " + minute);
+            before = now;
+        }
+    }
+
+    /** In simulation the dusk of an evening lies inside its ± in two of three or more. */
+    @Test
+    void aMeasuredTwilightIsKnownAsWellAsItSays() {
+        Random random = new Random(11);
+        double usual = new SkyLight(DUSK, PLAIN).at(Direction.ZENITH, AT).total().magArcsec2();
+        int inside = 0;
+        int draws = 300;
+        for (int draw = 0; draw < draws; draw++) {
+            double truly = 0.8 * random.nextGaussian();
+            double errorMag = 0.4;
+            double shown = usual - 2.5 * Math.log10(2) * truly + errorMag * random.nextGaussian();
+            SkyLight.Sample fitted = dusk(SkyFit.of(DUSK, PLAIN.measured(
+                    List.of(reading(0, 90, shown, errorMag)))), AT);
+            double offStops = Math.log(dusk(PLAIN, AT).total().cdM2() * Math.pow(2, truly)
+                    / fitted.total().cdM2()) / Math.log(2);
+            inside += Math.abs(offStops) <= fitted.spreadStops() ? 1 : 0;
+        }
+        // three standard deviations of 300 draws below; above, since a third of a stop stays open
+        assertTrue(inside >= (0.68 - 0.08) * draws && inside < 0.9 * draws, inside + " of " + draws);
     }
 }

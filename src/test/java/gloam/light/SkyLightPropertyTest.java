@@ -5,12 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
+import gloam.gear.LightDome;
 import gloam.gear.Site;
+import gloam.gear.SkyReading;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import gloam.support.Samples;
+import gloam.units.Angle;
 import java.time.Instant;
 import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -28,9 +33,26 @@ class SkyLightPropertyTest {
 
     static Stream<Named<Case>> cases() {
         List<Site> sites = Places.all();
-        return Samples.of(400, random -> new Case(sites.get(random.nextInt(sites.size())),
-                FIRST.plusSeconds(random.nextInt(365 * 86_400)),
-                Direction.ofDegrees(random.nextDouble(360), random.nextDouble(90))));
+        return Samples.of(400, random -> {
+            Site site = sites.get(random.nextInt(sites.size()));
+            Instant at = FIRST.plusSeconds(random.nextInt(365 * 86_400));
+            Direction direction = Direction.ofDegrees(random.nextDouble(360), random.nextDouble(90));
+            return new Case(random.nextBoolean() ? site : known(site, at, random), at, direction);
+        });
+    }
+
+    /** The same site with its own air and darkness, some with towns, some measured about an instant. */
+    private static Site known(Site site, Instant at, RandomGenerator random) {
+        Site own = new Site(site.name(), site.latitude(), site.longitude(), site.heightM(), site.zone(),
+                random.nextDouble(18, 22.5), random.nextDouble(0.05, 0.5), site.skyline());
+        Site near = own.with(IntStream.range(0, random.nextInt(3)).mapToObj(town ->
+                new LightDome(Angle.ofDegrees(random.nextInt(360)), random.nextBoolean()
+                ? new LightDome.Town(random.nextDouble(1e3, 1e6), random.nextDouble(2, 100))
+                : new LightDome.Measured(Angle.ofDegrees(random.nextDouble(5, 60)),
+                random.nextDouble(17, 22)), 3000)).toList());
+        return random.nextInt(4) > 0 ? near : SkyFit.of(EPHEMERIS, near.measured(List.of(new SkyReading(
+                at.plusSeconds(random.nextInt(-20_000, 20_000)), Angle.ofDegrees(random.nextInt(360)),
+                Angle.ofDegrees(random.nextDouble(5, 90)), random.nextDouble(14, 22), 0.1))));
     }
 
     @ParameterizedTest

@@ -180,9 +180,10 @@ class ProofTest {
                 FRAME, Sheets.colour(), Sheets.open("2027-02-06T21:00:00Z", 30),
                 Sheets.open("2027-02-06T22:00:00Z", 30));
         List<Star> stars = List.of(new Star("a", 80, -5, 0, 0, 1, 1.2), new Star("b", 84, 3, 0, 0, 2, -0.2));
-        Picture first = Proof.of(EPHEMERIS, sheet, BLACK_LAND, stars, Raster.of(FRAME, 100)).picture();
+        Picture first = Proof.of(EPHEMERIS, sheet, BLACK_LAND, stars, Raster.of(FRAME, 100))
+                .picture(FilmStock.Kind.POSITIVE);
         Picture again = Proof.of(new AnalyticEphemeris(), sheet, BLACK_LAND, stars,
-                Raster.of(FRAME, 100)).picture();
+                Raster.of(FRAME, 100)).picture(FilmStock.Kind.POSITIVE);
         for (int row = 0; row < first.heightPx(); row++) {
             assertArrayEquals(first.row(row), again.row(row));
         }
@@ -200,7 +201,8 @@ class ProofTest {
         Proof proof = Proof.of(EPHEMERIS, moonlit, BLACK_LAND, List.of(), Raster.of(FRAME, 20));
         assertTrue(proof.progress(2, 10, 5) > proof.progress(1, 10, 5));
         assertTrue(proof.progress(1, 10, 5) > proof.progress(0, 10, 5));
-        assertTrue(proof.picture().level(10, 5, 2) > proof.picture().level(10, 5, 0));
+        assertTrue(proof.picture(FilmStock.Kind.POSITIVE)
+                .level(10, 5, 2) > proof.picture(FilmStock.Kind.POSITIVE).level(10, 5, 0));
     }
 
     /** A level camera at an f-number for an hour of a night without Moon. */

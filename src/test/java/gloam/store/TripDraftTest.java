@@ -107,6 +107,9 @@ class TripDraftTest {
         String line = lines.get(at);
         String indent = line.replaceFirst("\\S.*", "");
         Set<String> rivals = new TreeSet<>(Set.of(key(line)));
+        if (key(line).equals("openings")) {
+            rivals.addAll(List.of("point", "follow", "pole", "sky", "exposure-min", "f-numbers"));
+        }
         EXCLUSIVE.stream().filter(keys -> keys.contains(key(line))).forEach(rivals::addAll);
         for (int step : List.of(-1, 1)) {
             for (int other = at + step; other > 0 && within(kept, other, indent); other += step) {

@@ -34,8 +34,8 @@ class PlanReportsTest {
 
     private static final Instant NOW = Instant.parse("2027-01-01T10:00:00Z");
     private static final double DEG = 6e-6;
-    private static final double STRIP_LEFT = 10;
-    private static final double STRIP_WIDTH = 1000;
+    private static final double STRIP_LEFT = 40;
+    private static final double STRIP_WIDTH = 560;
 
     private static Timetable timetable;
     private static PlanReport report;
@@ -136,7 +136,7 @@ class PlanReportsTest {
     @Test
     void theMoonIsDrawnAsHighAsItStands() {
         PlanReport.PlannedNightRow night = report.nights().get(0);
-        String svg = NightStrip.of(night);
+        String svg = NightStrip.of(report, night);
         List<Plan.SkySample> up = timetable.nights().get(0).plan().course().stream()
                 .filter(sky -> sky.moonAltitude().degrees() >= 0).toList();
         List<double[]> moon = Arrays.stream(first(svg, "<polyline points=\"([^\"]*)\" class=\"moon\"")
@@ -157,7 +157,7 @@ class PlanReportsTest {
     /** Windows stand where their times do, over the time from the first sample of the sky to the last. */
     @Test
     void windowsAreDrawnAtTheirTimes() {
-        String svg = NightStrip.of(report.nights().get(0));
+        String svg = NightStrip.of(report, report.nights().get(0));
         List<MatchResult> boxes =
                 Pattern.compile("<rect x=\"([^\"]*)\" y=\"[^\"]*\" width=\"([^\"]*)\" height=\"[^\"]*\""
                 + " class=\"box\"").matcher(svg).results().toList();
@@ -177,12 +177,29 @@ class PlanReportsTest {
     void aDarkSkyIsDrawnDark() {
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         List<Double> lights = Pattern.compile("--light:([0-9.]+)")
-                .matcher(NightStrip.of(report.nights().get(0))).results()
+                .matcher(NightStrip.of(report, report.nights().get(0))).results()
                 .map(found -> Double.parseDouble(found.group(1))).toList();
         assertEquals(course.size() - 1, lights.size());
         for (int i = 0; i < lights.size(); i++) {
             double expected = Math.max(0, Math.min(1, (22 - course.get(i).zenith().magArcsec2()) / 14));
             assertEquals(expected, lights.get(i), 0.01);
+        }
+    }
+
+    /** The zenith's curve is as high over the axis of 22 mag/arcsec² as its grey is light. */
+    @Test
+    void theCurveAndTheGreySayTheSame() {
+        String svg = NightStrip.of(report, report.nights().get(0));
+        List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
+        String[] points = first(svg, "<polyline points=\"([^\"]*)\" class=\"curve\"").group(1).split(" ");
+        MatchResult sky = first(svg,
+                "<rect x=\"[^\"]*\" y=\"([^\"]*)\" width=\"[^\"]*\" height=\"([^\"]*)\" fill");
+        double foot = Double.parseDouble(sky.group(1)) + Double.parseDouble(sky.group(2));
+        assertEquals(course.size(), points.length);
+        for (int i = 0; i < points.length; i++) {
+            double light = Math.max(0, Math.min(1, (22 - course.get(i).zenith().magArcsec2()) / 14));
+            assertEquals(foot - Double.parseDouble(sky.group(2)) * light,
+                    Double.parseDouble(points[i].split(",")[1]), 0.1);
         }
     }
 

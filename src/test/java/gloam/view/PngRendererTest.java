@@ -1,6 +1,7 @@
 package gloam.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.answer.SheetProof;
 import gloam.ephemeris.Direction;
@@ -27,15 +28,24 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
 import org.junit.jupiter.api.Test;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.Node;
 
 /** Pictures as the JDK's own reader of PNG sees them. */
 class PngRendererTest {
 
     private static Picture picture(FilmStock film) {
+        return proof(film).picture();
+    }
+
+    private static SheetProof proof(FilmStock film) {
         Camera camera = new Camera("camera",
                 new Lens(50, List.of(FNumber.exact(4)), 0.9, Double.POSITIVE_INFINITY,
                 40, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 60), Duration.ZERO);
@@ -44,7 +54,7 @@ class PngRendererTest {
                 FNumber.exact(4), List.of(open));
         return SheetProof.of(new AnalyticEphemeris(), sheet, OptionalDouble.of(0.1), StarCatalogue.builtIn()
                 .stars(),
-                Raster.of(sheet.frame(), 48)).picture();
+                Raster.of(sheet.frame(), 48), FilmStock.Kind.POSITIVE);
     }
 
     private static BufferedImage read(Picture picture) throws IOException {
@@ -80,5 +90,39 @@ class PngRendererTest {
                 assertEquals(rgb, image.getRGB(column, row) & 0xffffff);
             }
         }
+    }
+
+    /** ISO/IEC 15948, 11.3.5.3 (pHYs) and 11.3.4.5 (iTXt), as the JDK's own reader names them. */
+    @Test
+    void aProofIsAsLargeAsTheSheetAndSaysHowItWasTaken() throws IOException {
+        SheetProof proof = proof(Films.print(640, Reciprocity.none()));
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        new PngRenderer().write(ProofReport.of(proof, Instant.parse("2027-01-15T10:00:00Z")), png);
+        ImageReader reader = ImageIO.getImageReadersByFormatName("png").next();
+        reader.setInput(ImageIO.createImageInputStream(new ByteArrayInputStream(png.toByteArray())));
+        Node root = reader.getImageMetadata(0).getAsTree("javax_imageio_png_1.0");
+        NamedNodeMap size = child(root, "pHYs").getAttributes();
+        assertEquals("600", size.getNamedItem("pixelsPerUnitXAxis").getNodeValue()); // 48 px on 80 mm
+        assertEquals("600", size.getNamedItem("pixelsPerUnitYAxis").getNodeValue());
+        assertEquals("meter", size.getNamedItem("unitSpecifier").getNodeValue());
+        Map<String, String> said = new HashMap<>();
+        for (Node entry = child(root, "iTXt").getFirstChild(); entry != null;
+                entry = entry.getNextSibling()) {
+            said.put(entry.getAttributes().getNamedItem("keyword").getNodeValue(),
+                    entry.getAttributes().getNamedItem("text").getNodeValue());
+        }
+        assertTrue(said.get("Description").contains(Places.MID_NORTH.name() + ", S, altitude 40°"),
+                said::toString);
+        assertTrue(said.get("Description").contains("f/4, 1 h, 50 mm on 80 × 60 mm"), said::toString);
+        assertTrue(said.get("Creation Time").startsWith("2027-01-15T"), said::toString);
+    }
+
+    private static Node child(Node parent, String name) {
+        for (Node child = parent.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child.getNodeName().equals(name)) {
+                return child;
+            }
+        }
+        throw new AssertionError("no " + name);
     }
 }
