@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.StarCatalogue;
+import gloam.film.FilmStock;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
  * The timetable of a trip as announced to calendars.
@@ -53,6 +55,31 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
      * @param prepareAt when to begin to set up, never before the previous sheet is closed
      */
     public record Announced(Plan.Window window, FormerPlan.Event event, Instant prepareAt) {
+    }
+
+    /**
+     * A film fitted to a journal.
+     *
+     * @param film             its name
+     * @param fittedToSheets   how many sheets it is fitted to
+     * @param speedOffsetStops by how many stops it is slower than rated; minus is faster
+     * @param exponent         exponent of its reciprocity law, local to 100 s
+     */
+    public record Fitted(String film, int fittedToSheets, double speedOffsetStops, double exponent) {
+
+        private static final double EXPONENT_AT_S = 100;
+
+        private static Fitted of(FilmStock film) {
+            return new Fitted(film.name(), film.fittedToSheets(), film.speedOffsetStops(),
+                    film.reciprocity().exponentAt(EXPONENT_AT_S));
+        }
+    }
+
+    /** The films of the trip and its wishes that are fitted to a journal, each once. */
+    public List<Fitted> fitted() {
+        return Stream.concat(Stream.of(plan.trip().film()),
+                plan.trip().wishes().stream().flatMap(wish -> wish.film().stream()))
+                .filter(film -> film.fittedToSheets() > 0).map(Fitted::of).distinct().toList();
     }
 
     /**

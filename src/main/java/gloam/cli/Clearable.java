@@ -10,6 +10,7 @@ enum Clearable {
     SPOILED_BY("--spoiled-by"),
     NOTE("--note"),
     WISH("--wish"),
+    PICTURE("--picture"),
     BATCH("--batch"),
     TEMPERATURE("--temperature"),
     AIM("--azimuth", "--altitude", "--plan"),

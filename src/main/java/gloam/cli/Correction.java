@@ -56,6 +56,11 @@ record Correction(Entry before, List<Clearable> cleared) {
         return before.wish().filter(name -> !clears(Clearable.WISH));
     }
 
+    /** The photo of it. */
+    Optional<String> picture() {
+        return before.picture().filter(path -> !clears(Clearable.PICTURE));
+    }
+
     /** Whatever else was said of it. */
     String note() {
         return clears(Clearable.NOTE) ? "" : before.note();

@@ -16,6 +16,7 @@ import gloam.view.JournalPageReport.HandedRow;
 import gloam.view.JournalPageReport.LeftRow;
 import gloam.view.Report;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -32,7 +33,6 @@ final class JournalAddCommand extends ReportingCommand {
     private static final Outcome UNKNOWN =
             new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
     private static final Range NOTE = new Range("length of the note", 0, 400, "characters");
-
     private static final Range WISH = new Range("length of the wish's name", 1, 500, "characters");
 
     private final JournalOptions journal = group(new JournalOptions());
@@ -44,8 +44,8 @@ final class JournalAddCommand extends ReportingCommand {
             "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, wish, batch, temperature, "
-            + "aim, site, sky or withdraw.")
+            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, wish, picture, batch, "
+            + "temperature, " + "aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final Option<Input> fromPage = input("--from-page", "FILE",
@@ -60,6 +60,9 @@ final class JournalAddCommand extends ReportingCommand {
 
     private final Option<String> wish = option("--wish", "NAME", String.class,
             "The trip's wish that it serves (default: the plan's).");
+
+    private final Option<Path> picture = option("--picture", "FILE", Path.class,
+            "A photo of the sheet; its path is kept from the journal's folder.");
 
     private final Option<String> note = option("--note", "TEXT", String.class,
             "Anything else worth knowing.");
@@ -121,8 +124,7 @@ final class JournalAddCommand extends ReportingCommand {
                 .flatMap(known -> known.exposedFor(entry.wish().orElseThrow(),
                         entry.exposed().whole()))
                 .map(there -> new JournalFile.Added(there, true, Optional.of(entry)))
-                .orElseGet(() -> FromOption.of("--journal",
-                        () -> JournalFile.add(journal.file(), entry)))).toList());
+                .orElseGet(() -> add(entry))).toList());
     }
 
     /** Adds the sheets of a planned night as they are answered; those in the journal are not asked for. */
@@ -146,8 +148,9 @@ final class JournalAddCommand extends ReportingCommand {
         }
         there.forEach((planned, entry) -> note("sheet " + planned.sheet() + ", " + planned.wish()
                 + ", is in the journal as entry " + entry.id()));
-        NightWalk.Walked<JournalFile.Added> walked = new NightWalk(terminal, this, sheet).through(all.stream()
-                .filter(planned -> !there.containsKey(planned)).toList(), () -> addedNow(session));
+        NightWalk.Walked<JournalFile.Added> walked = new NightWalk(terminal, this, sheet).through(
+                all.stream().filter(planned -> !there.containsKey(planned)).toList(),
+                () -> add(entry(session, Optional.empty())));
         walked.problems().forEach(this::note);
         if (walked.added().isEmpty() && !walked.problems().isEmpty()) {
             throw new BadInput(walked.problems());
@@ -159,8 +162,7 @@ final class JournalAddCommand extends ReportingCommand {
                 session.now());
     }
 
-    private JournalFile.Added addedNow(Session session) {
-        Entry entry = entry(session, Optional.empty());
+    private JournalFile.Added add(Entry entry) {
         return FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry));
     }
 
@@ -203,7 +205,9 @@ final class JournalAddCommand extends ReportingCommand {
                 wish.value().map(String::strip).or(() -> sheet.planned().map(PlannedSheet::wish))
                         .or(() -> correction.flatMap(Correction::wish)),
                 plannedTone(before),
-                before.flatMap(Entry::picture));
+                picture.value().map(file -> FromOption.of("--picture", () ->
+                        JournalFile.picture(journal.file(), file))).or(() ->
+                        correction.flatMap(Correction::picture)));
     }
 
     private OptionalDouble plannedTone(Optional<Entry> before) {

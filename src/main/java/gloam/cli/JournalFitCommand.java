@@ -2,11 +2,16 @@ package gloam.cli;
 
 import gloam.answer.Fit;
 import gloam.film.FilmStock;
+import gloam.journal.Journal;
 import gloam.planner.Trip;
+import gloam.store.FilmFile;
 import gloam.store.Input;
 import gloam.store.TripFile;
+import gloam.units.BadInput;
 import gloam.view.JournalFitReport;
 import gloam.view.Report;
+import java.util.List;
+import java.util.Optional;
 
 /** Fits a film to the sheets exposed on it. */
 final class JournalFitCommand extends ReportingCommand {
@@ -28,8 +33,20 @@ final class JournalFitCommand extends ReportingCommand {
 
     @Override
     Report report(Session session) {
+        Journal sheets = journal.read(this::note);
         FilmStock published = film.required(trip.value().map(TripFile::read).map(TripFile.Reading::trip)
-                .map(Trip::film));
-        return JournalFitReport.of(Fit.of(published, journal.read(this::note), batch.get()), session.now());
+                .map(Trip::film).or(() -> film.named() ? Optional.empty() : onlyFilm(sheets)));
+        return JournalFitReport.of(Fit.of(published, sheets, batch.get()), session.now());
+    }
+
+    /** The film of the journal's sheets, if they are all of one that is built in. */
+    private static Optional<FilmStock> onlyFilm(Journal journal) {
+        List<String> films = journal.sheets().stream().map(entry -> entry.exposed().film()).distinct()
+                .toList();
+        if (films.size() > 1) {
+            throw new BadInput("the journal has sheets of " + films.size() + " films, "
+                    + String.join(", ", films) + "; use --film NAME|FILE");
+        }
+        return FilmFile.builtIns().stream().filter(known -> films.contains(known.name())).findFirst();
     }
 }

@@ -42,12 +42,18 @@ final class JournalOptions extends OptionGroup {
                 "Only sheets of that pack or batch.")
                 .byDefault("");
 
+        private final Option<String> wish = option("--wish", "NAME", String.class,
+                "Only sheets that serve that wish.")
+                .byDefault("");
+
         List<Entry> of(Journal journal) {
             return journal.sheets().stream()
                     .filter(entry -> film.get().isEmpty() || entry.exposed().film()
                     .equalsIgnoreCase(film.get()))
                     .filter(entry -> batch.get().isEmpty() || entry.exposed().batch()
-                    .equalsIgnoreCase(batch.get())).toList();
+                    .equalsIgnoreCase(batch.get()))
+                    .filter(entry -> wish.get().isEmpty()
+                    || entry.wish().filter(wish.get()::equalsIgnoreCase).isPresent()).toList();
         }
     }
 }

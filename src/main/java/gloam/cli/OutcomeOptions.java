@@ -33,7 +33,7 @@ final class OutcomeOptions extends OptionGroup {
     private final Option<Boolean> kept = flag("--kept", "Whether the sheet is a keeper.").deniable();
 
     private final Option<List<Spoiler>> spoiledBy = repeated("--spoiled-by", "WHAT", Spoiler.class,
-            "What spoiled it: cloud, dew, bump, late-close, …; an unknown word lists all.")
+            "cloud, dew, bump, late-close, …; an unknown word lists all.")
             .readBy(new Cause()).completedBy(new Candidates.Spoilers()).withCommas();
 
     /** Whether anything is said. */

@@ -34,6 +34,15 @@ public record Entry(String id, String identity, Instant writtenAt, boolean withd
         return outcome.kept().orElse(true) && outcome.spoiledBy().isEmpty();
     }
 
+    /**
+     * By how many stops the sky came out lighter than planned, a word standing for its middle; empty unless
+     * both are known.
+     */
+    public OptionalDouble offPlanStops() {
+        return outcome.verdict().isEmpty() || plannedToneStops.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(outcome.verdict().get().typicalStops() - plannedToneStops.getAsDouble());
+    }
+
     /** The same sheet under another short name. */
     public Entry named(String newId) {
         return new Entry(newId, identity, writtenAt, withdrawn, exposed, outcome, note, wish,

@@ -3,11 +3,13 @@ package gloam.journal;
 import gloam.units.Label;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -20,8 +22,11 @@ import java.util.stream.Collectors;
  * @param kept     how many are keepers
  * @param undecided how many are neither kept nor rejected yet
  * @param spoilers the causes that spoiled sheets, the most frequent first
+ * @param compared how many were planned and their tone is known
+ * @param offPlanStops by how much those came out lighter than planned in the mean; empty if there are none
  */
-public record Tally(String group, int sheets, int kept, int undecided, List<Spoiled> spoilers) {
+public record Tally(String group, int sheets, int kept, int undecided, List<Spoiled> spoilers, int compared,
+        OptionalDouble offPlanStops) {
 
     private static final List<String> SEASONS = List.of("winter", "spring", "summer", "autumn");
     private static final double TROPIC_DEG = 23.44;
@@ -54,6 +59,12 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
     public static List<Tally> byPack(List<Entry> sheets) {
         return grouped(sheets.stream().filter(entry -> !entry.exposed().batch().isEmpty()).toList(),
                 entry -> entry.exposed().film() + ", " + entry.exposed().batch());
+    }
+
+    /** By wish, where it was noted. */
+    public static List<Tally> byWish(List<Entry> sheets) {
+        return grouped(sheets.stream().filter(entry -> entry.wish().isPresent()).toList(),
+                entry -> entry.wish().orElseThrow());
     }
 
     /** By season at the site: three months each, beginning in December; reversed in the south. */
@@ -89,6 +100,9 @@ public record Tally(String group, int sheets, int kept, int undecided, List<Spoi
                 .map(count -> new Spoiled(count.getKey(), count.getValue()))
                 .sorted(Comparator.comparingInt(Spoiled::sheets).reversed().thenComparing(Spoiled::by))
                 .toList();
-        return new Tally(group, sheets.size(), kept, undecided, spoilers);
+        double[] offPlanStops = sheets.stream().flatMap(entry -> entry.offPlanStops().stream().boxed())
+                .mapToDouble(Double::doubleValue).toArray();
+        return new Tally(group, sheets.size(), kept, undecided, spoilers, offPlanStops.length,
+                Arrays.stream(offPlanStops).average());
     }
 }

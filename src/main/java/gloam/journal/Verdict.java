@@ -15,8 +15,16 @@ public sealed interface Verdict {
     /** Allowed standard deviations in stops. */
     Range SPREAD = new Range("spread of the sky tone", 0.05, 3, "stops");
 
+    /** The tone in stops from the mid-tone; of a word, the middle of what it stands for. */
+    double typicalStops();
+
     /** A word. */
     record InWords(ToneWord word) implements Verdict {
+
+        @Override
+        public double typicalStops() {
+            return word.typicalStops();
+        }
     }
 
     /**
@@ -31,6 +39,11 @@ public sealed interface Verdict {
         public InStops {
             TONE.check(stops);
             SPREAD.check(spreadStops);
+        }
+
+        @Override
+        public double typicalStops() {
+            return stops;
         }
     }
 }

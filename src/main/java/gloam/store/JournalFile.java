@@ -3,7 +3,10 @@ package gloam.store;
 import gloam.journal.Entry;
 import gloam.journal.Journal;
 import gloam.units.BadInput;
+import gloam.units.Range;
+import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
@@ -22,6 +25,7 @@ import java.util.function.UnaryOperator;
  */
 public final class JournalFile {
 
+    private static final Range PICTURE = new Range("length of the path of a picture", 1, 500, "characters");
     private static final SecureRandom RANDOM = new SecureRandom();
     private static final Duration LATER = Duration.ofMillis(1);
 
@@ -58,6 +62,23 @@ public final class JournalFile {
                     new BadInput("the journal has no entry " + Shown.quoted(name) + " to correct"));
             return changed(file, journal, text, before, change.apply(before));
         });
+    }
+
+    /**
+     * The path by which a journal keeps a photo: from the journal's folder, so that both may be moved.
+     *
+     * @throws BadInput if there is no such file, or its path is too long
+     */
+    public static String picture(Path journal, Path picture) {
+        if (!Files.isRegularFile(picture)) {
+            throw new BadInput("no file " + picture + ". Check the name and the folder you are in.");
+        }
+        Path folder = journal.toAbsolutePath().normalize().getParent();
+        Path there = picture.toAbsolutePath().normalize();
+        String kept = (folder.getRoot().equals(there.getRoot()) ? folder.relativize(there) : there).toString()
+                .replace(File.separatorChar, '/');
+        PICTURE.check(kept.length());
+        return kept;
     }
 
     private static Added addSheet(Path file, LockedJournal journal, Entry sheet) throws IOException {

@@ -47,11 +47,12 @@ final class Accuracy {
         decimals(3, "minutes", "Min");
         decimals(3, "percent", "Percent");
         decimals(3, "hours", "Hours");
-        decimals(3, NO_UNIT, "Reflectance", "Iso", "Density", "Score", "Worth", "Correlation", "Mean", "Sd");
+        decimals(3, NO_UNIT, "Reflectance", "Iso", "Density", "Score", "Worth", "Exponent",
+                "Correlation", "Mean", "Sd");
         decimals(2, "magnitudes", "Mag", "Magnitude", "Bv");
         decimals(2, "magnitudes per square arcsecond", "MagArcsec2");
         decimals(2, "metres", "M");
-        decimals(2, NO_UNIT, "TNumber", "Contrast", "ChanceOfOneHit");
+        decimals(2, NO_UNIT, "Price", "TNumber", "Contrast", "ChanceOfOneHit");
         decimals(1, "micrometres", "Um");
         decimals(1, "degrees Celsius", "C");
         decimals(-2, "kelvins", "K");

@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 
 /** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
 sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap,
-        Block.Figure, Block.Picture, Block.Aside, Block.Card, Block.Live, Table {
+        Block.Figure, Block.Picture, Block.Link, Block.Aside, Block.Card, Block.Live, Table {
 
     /**
      * A heading.
@@ -57,6 +57,15 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      * @param png  the picture as PNG, made when it is printed
      */
     record Picture(String name, Supplier<byte[]> png) implements Block {
+    }
+
+    /**
+     * A file beside the page, which plain text leaves out.
+     *
+     * @param name what it is
+     * @param path its path from the page's folder
+     */
+    record Link(String name, String path) implements Block {
     }
 
     /** What few want to read; plain text leaves it out. */

@@ -81,6 +81,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("kept", row.kept().map(Wording::yes).orElse(""));
         sayings.put("spoiled by", String.join(", ", row.spoiledBy()));
         sayings.put("wish", entry.wish().orElse(""));
+        sayings.put("picture", entry.picture().orElse(""));
         sayings.put("note", entry.note());
         return sayings;
     }

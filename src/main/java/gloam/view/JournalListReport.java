@@ -30,6 +30,17 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
     @Override
     public Document document() {
         Document document = Document.named("Sheets of the journal");
-        return empty() ? document.text(NO_SHEET) : document.add(SheetRow.table(sheets));
+        if (empty()) {
+            return document.text(NO_SHEET);
+        }
+        document.add(SheetRow.table(sheets));
+        Document details = Document.part();
+        for (SheetRow sheet : sheets) {
+            sheet.picture().ifPresent(path -> details.add(new Block.Link("Entry " + sheet.id() + ": picture",
+                    path)));
+            sheet.proof().ifPresent(command -> details.text("Entry " + sheet.id() + ": " + command));
+        }
+        return details.blocks().isEmpty() ? document
+                : document.add(new Block.Aside("pictures, and commands of computed pictures", details));
     }
 }

@@ -6,7 +6,10 @@ import gloam.journal.Tally;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Numbers of keepers and the causes that spoil sheets.
@@ -33,21 +36,39 @@ public record JournalStatsReport(OffsetDateTime generatedAt,
         if (empty()) {
             return document.text(JournalListReport.NO_SHEET);
         }
-        Table table = new Table(Table.words(""), Table.numbers("sheets"), Table.numbers("kept"),
-                Table.numbers("kept", "%").leaving(3), Table.numbers("undecided").leaving(1),
-                Table.words("spoiled by").leaving(2));
-        row(table, keepers.all());
-        keepers.packs().forEach(group -> row(table, group));
-        keepers.films().forEach(group -> row(table, group));
-        keepers.seasons().forEach(group -> row(table, group));
-        return document.add(table);
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.words(""), Table.numbers("sheets"),
+                Table.numbers("kept"), Table.numbers("kept", "%").leaving(3),
+                Table.numbers("undecided").leaving(1)));
+        if (planned()) {
+            columns.add(Table.numbers("off plan", "stops").leaving(4));
+        }
+        columns.add(Table.words("spoiled by").leaving(2));
+        Table table = new Table(columns.toArray(Table.Column[]::new));
+        Stream.of(List.of(keepers.all()), keepers.packs(), keepers.films(), keepers.seasons(),
+                keepers.wishes()).flatMap(List::stream).forEach(group -> row(table, group));
+        document.add(table);
+        keepers.stock().forEach(pack -> document.text(pack.pack() + ": " + (pack.sheetsLeft() < 0
+                ? Wording.count(-pack.sheetsLeft(), "sheet") + " more than in a pack"
+                : Wording.count(pack.sheetsLeft(), "sheet") + " left") + (pack.keeperPrice().isEmpty() ? ""
+                : ", a keeper cost " + Wording.number(pack.keeperPrice().getAsDouble(), 2))));
+        return document;
     }
 
-    private static void row(Table table, Tally group) {
+    private boolean planned() {
+        return keepers.all().compared() > 0;
+    }
+
+    private void row(Table table, Tally group) {
         boolean decided = group.sheets() > group.undecided();
-        table.row(group.group(), String.valueOf(group.sheets()), String.valueOf(group.kept()),
-                decided ? Wording.number(100 * group.keptShare(), 0) : "-", String.valueOf(group.undecided()),
-                group.spoilers().stream().map(spoiled -> spoiled.by() + " " + spoiled.sheets())
-                        .collect(Collectors.joining(", ")));
+        List<String> cells = new ArrayList<>(List.of(group.group(), String.valueOf(group.sheets()),
+                String.valueOf(group.kept()), decided ? Wording.number(100 * group.keptShare(), 0) : "-",
+                String.valueOf(group.undecided())));
+        if (planned()) {
+            cells.add(group.offPlanStops().isEmpty() ? ""
+                    : Wording.signed(group.offPlanStops().getAsDouble(), 1) + " of " + group.compared());
+        }
+        cells.add(group.spoilers().stream().map(spoiled -> spoiled.by() + " " + spoiled.sheets())
+                .collect(Collectors.joining(", ")));
+        table.row(cells.toArray(String[]::new));
     }
 }

@@ -41,12 +41,14 @@ import java.util.stream.Stream;
  * @param cloudedOut  for wishes served, the best window that is left on another night
  * @param ifClears    of a single evening, what is left if the sky clears only later
  * @param cautions    what to mind in the field
+ * @param fittedFilms the films that are fitted to a journal
  * @param pictures    computed pictures of the sheets, if asked for
  */
 public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
                          List<PlannedNightRow> nights, int sheets, int sheetsUsed, int sheetsLeft,
                          List<Unserved> unserved, List<CancelledRow> cancelled,
                          List<SecondChoiceRow> cloudedOut, List<IfClearsRow> ifClears, List<String> cautions,
+                         List<Timetable.Fitted> fittedFilms,
                          @JsonIgnore Optional<SheetPictures> pictures) implements Report {
 
     /** Reports a timetable. */
@@ -61,13 +63,13 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                 plan.otherwise().cloudedOut().stream().map(SecondChoiceRow::of).toList(),
                 plan.otherwise().ifClears().stream().map(IfClearsRow::of).toList(),
                 Stream.concat(plan.cautions().stream().map(NightWords::of), Cautions.ALL.stream()).toList(),
-                Optional.empty());
+                timetable.fitted(), Optional.empty());
     }
 
     /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
         return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, sheetsLeft,
-                unserved, cancelled, cloudedOut, ifClears, cautions, Optional.of(drawn));
+                unserved, cancelled, cloudedOut, ifClears, cautions, fittedFilms, Optional.of(drawn));
     }
 
     /** What a page needs to follow the clock, as JSON: the nights with exposures alone, without their sky. */
@@ -77,7 +79,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             new JsonRenderer().render(new PlanReport(generatedAt, identity, title, camera, nights.stream()
                     .filter(night -> !night.windows.isEmpty()).map(PlannedNightRow::exposures).toList(),
                     sheets, sheetsUsed, sheetsLeft, List.of(), List.of(), List.of(), List.of(), List.of(),
-                    Optional.empty()), json);
+                    List.of(), Optional.empty()), json);
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }

@@ -9,6 +9,8 @@ import gloam.units.Label;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,6 +58,24 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 entry.plannedToneStops(), entry.picture(), entry.identity());
     }
 
+    /**
+     * The command that computes the sheet's picture with the camera of its trip; nothing where site or aim
+     * are not noted, or there was more than one opening.
+     */
+    Optional<String> proof() {
+        return site.filter(name -> openings == 1 && azimuthDeg.isPresent() && altitudeDeg.isPresent())
+                .map(name -> "gloam proof --trip TRIP.yaml --site " + quoted(name) + " --film " + quoted(film)
+                + " --f-number " + Wording.plain(fNumber) + " --azimuth "
+                + Wording.plain(azimuthDeg.getAsDouble()) + " --altitude "
+                + Wording.plain(altitudeDeg.getAsDouble()) + " --from "
+                + openAt.toLocalDateTime().truncatedTo(ChronoUnit.SECONDS) + " --lasts " + Math.round(openS)
+                + "s --out entry-" + id + ".png");
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("'", "'\\''") + "'";
+    }
+
     /** The verdict in a word or stops; nothing where there is none. */
     String verdict() {
         return tone.map(word -> word.replace('-', ' ')).orElse(toneStops.isPresent()
@@ -77,22 +97,35 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
 
     /** Sheets as a table to read. */
     static Table table(List<SheetRow> rows) {
-        Table table = new Table(Table.numbers("entry"), Table.words("opened"),
+        List<Table.Column> columns = new ArrayList<>(List.of(Table.numbers("entry"), Table.words("opened"),
                 Table.numbers("open").leaving(4),
                 Table.numbers("f/"), Table.words("film").leaving(2), Table.words("site").leaving(1),
-                Table.words("sky tone"),
-                Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5));
+                Table.words("sky tone")));
+        boolean planned = rows.stream().anyMatch(row -> row.plannedToneStops.isPresent());
+        if (planned) {
+            columns.add(Table.numbers("planned", "stops").leaving(6));
+        }
+        columns.addAll(List.of(Table.numbers("to", "mag").leaving(3), Table.words("kept").leaving(5)));
+        Table table = new Table(columns.toArray(Table.Column[]::new));
         for (SheetRow row : rows) {
-            table.row(row.id(), row.openAt().toLocalDate() + " " + Wording.minute(row.openAt()),
+            List<String> cells = new ArrayList<>(List.of(row.id(), row.openAt().toLocalDate() + " "
+                    + Wording.minute(row.openAt()),
                     Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
                     row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""),
-                    row.verdict(),
-                    row.faintestMag().isPresent() ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
-                    row.kept().map(Wording::yes).orElse(""));
+                    row.verdict()));
+            if (planned) {
+                cells.add(row.plannedToneStops.isPresent()
+                        ? Wording.signed(row.plannedToneStops.getAsDouble(), 1) : "");
+            }
+            cells.addAll(List.of(row.faintestMag().isPresent()
+                    ? Wording.number(row.faintestMag().getAsDouble(), 1) : "",
+                    row.kept().map(Wording::yes).orElse("")));
+            table.row(cells.toArray(String[]::new));
             row.wish().ifPresent(wish -> table.note("for \"" + wish + "\""));
             if (!row.spoiledBy().isEmpty()) {
                 table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
             }
+            row.picture().ifPresent(picture -> table.note("picture " + picture));
             if (!row.note().isEmpty()) {
                 table.note(row.note());
             }

@@ -9,6 +9,7 @@ import gloam.journal.Entry;
 import gloam.journal.Journal;
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -57,6 +58,31 @@ class JournalCrashTest {
         assertEquals(WRITERS * entries, journal.sheets().stream().map(Entry::id).distinct().count());
     }
 
+    /** Three processes correct one sheet at once, each its own field: no correction undoes another. */
+    @Test
+    void correctionsOfOneSheetAtOnceAllHold() throws Exception {
+        int corrections = 20;
+        lines(start(0, 1, 1));
+        List<String> fields = List.of("note", "wish", "picture");
+        together(writer -> {
+            if (writer >= fields.size()) {
+                return 0;
+            }
+            List<String> command = JournalProcess.packed(jars, file(), writer, 1, corrections);
+            command.add(fields.get(writer));
+            Process process = JournalProcess.start(command);
+            lines(process);
+            return process.waitFor();
+        });
+        Journal journal = JournalFile.read(file());
+        assertEquals(List.of(), journal.damages());
+        // the first note is what the sheet says already
+        assertEquals(fields.size() * corrections, Files.readAllLines(file()).size());
+        Entry sheet = journal.sheets().get(0);
+        assertEquals(List.of("0 20", "1 20", "2 20"), List.of(sheet.note(), sheet.wish().orElseThrow(),
+                sheet.picture().orElseThrow()));
+    }
+
     @Test
     void twentyFourKillsLoseAndDoubleNothing() throws Exception {
         assertKillsLoseAndDoubleNothing(3);
@@ -93,13 +119,15 @@ class JournalCrashTest {
     }
 
     /**
-     * Reads what is acknowledged and kills the process a random while after its first word; the last one
-     * heard of.
+     * Reads what is acknowledged and kills the process a random while after one of its first words; the last
+     * one heard of.
      */
     private static int untilKilled(Process process, SplittableRandom random, int last) throws Exception {
         int heard = last;
         try (BufferedReader out = JournalProcess.reader(process)) {
-            heard = number(out.readLine(), heard);
+            for (int words = 1 + random.nextInt(3); words > 0; words--) {
+                heard = number(out.readLine(), heard);
+            }
             Thread.sleep(random.nextInt(MOST_MS_TO_KILL));
             process.toHandle().destroyForcibly();
             for (String line = out.readLine(); line != null; line = out.readLine()) {
