@@ -1,5 +1,7 @@
 package gloam.view;
 
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -66,6 +68,16 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      * @param path its path from the page's folder
      */
     record Link(String name, String path) implements Block {
+
+        /** The address of the file, which can be nothing but a path. */
+        String address() {
+            try {
+                return new URI(path.startsWith("/") ? "file" : null, null, path.startsWith("/") ? path
+                        : "./" + path, null).toASCIIString();
+            } catch (URISyntaxException cannotHappen) {
+                throw new IllegalStateException(cannotHappen);
+            }
+        }
     }
 
     /** What few want to read; plain text leaves it out. */

@@ -1,8 +1,6 @@
 package gloam.view;
 
 import java.io.IOException;
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.util.Base64;
 import java.util.List;
 
@@ -148,7 +146,7 @@ final class HtmlPrinter implements Renderer {
                     "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get()))
                     .close("div");
         } else if (block instanceof Block.Link link) {
-            page.open("p", "class", "prose").add(Markup.start("a", "href", beside(link.path())) + ">"
+            page.open("p", "class", "prose").add(Markup.start("a", "href", link.address()) + ">"
                     + html(link.name()) + "</a>").close("p");
         } else if (block instanceof Block.Aside aside) {
             page.open("details");
@@ -159,16 +157,6 @@ final class HtmlPrinter implements Renderer {
             card(card);
         } else if (block instanceof Block.Live live) {
             live(live);
-        }
-    }
-
-    /** The address of a file by its path, which can be nothing but a path. */
-    private static String beside(String path) {
-        try {
-            return new URI(path.startsWith("/") ? "file" : null, null, path.startsWith("/") ? path
-                    : "./" + path, null).toASCIIString();
-        } catch (URISyntaxException cannotHappen) {
-            throw new IllegalStateException(cannotHappen);
         }
     }
 
