@@ -36,6 +36,9 @@ final class ExposureText {
         if (!notes.isEmpty()) {
             document.gap();
         }
+        if (ExposureDrawing.suits(report)) {
+            document.figure("the times", () -> ExposureDrawing.of(report));
+        }
         document.text(key());
         report.remarks().forEach(document::text);
         document.add(sheets());
