@@ -47,6 +47,9 @@ final class ExposureText {
         if (!notes.isEmpty()) {
             document.gap();
         }
+        if (ExposureDrawing.suits(report)) {
+            document.figure("the times", () -> ExposureDrawing.of(report));
+        }
         document.text(key());
         remarks.forEach(document::text);
         document.add(sheets());

@@ -25,8 +25,8 @@ final class TrailDrawing {
     private static final double NAMES_APART = 0.035;
     private static final double NAME_LENGTH = 6;
     private static final double FAINT_LINE = 0.04;
-    private static final double LINE_A_STOP = 0.03;
-    private static final double MOST_STOPS = 5;
+    private static final double LINE_A_STOP = 0.018;
+    private static final double MOST_STOPS = 9;
     /** Degrees by which a direction may miss a compass point and still be called by it. */
     private static final double TRUE_DEG = 0.5;
     private static final double COMPASS_DEG = 22.5;
