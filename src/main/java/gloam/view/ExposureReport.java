@@ -29,7 +29,11 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
 
     @Override
     public Document document() {
-        return ExposureText.document(List.of(new FilmExposures(situation, exposures, trade)), remarks);
+        Optional<Block> figure = ExposureDrawing.suits(this)
+                ? Optional.of(new Block.Figure("the times", () -> ExposureDrawing.of(this)))
+                : Optional.empty();
+        return ExposureText.document(List.of(new FilmExposures(situation, exposures, trade)), figure,
+                remarks);
     }
 
     @Override

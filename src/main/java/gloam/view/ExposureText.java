@@ -33,11 +33,11 @@ final class ExposureText {
         this.notes = lines.stream().flatMap(line -> line.row.notes().stream()).distinct().toList();
     }
 
-    static Document document(List<FilmExposures> films, List<String> remarks) {
-        return new ExposureText(films).document(remarks);
+    static Document document(List<FilmExposures> films, Optional<Block> figure, List<String> remarks) {
+        return new ExposureText(films).document(figure, remarks);
     }
 
-    private Document document(List<String> remarks) {
+    private Document document(Optional<Block> figure, List<String> remarks) {
         Document document = Document.named("Exposure")
                 .add(situation.document(films.stream().map(film -> film.situation().ofFilm()).toList()));
         document.gap();
@@ -47,9 +47,7 @@ final class ExposureText {
         if (!notes.isEmpty()) {
             document.gap();
         }
-        if (ExposureDrawing.suits(report)) {
-            document.figure("the times", () -> ExposureDrawing.of(report));
-        }
+        figure.ifPresent(document::add);
         document.text(key());
         remarks.forEach(document::text);
         document.add(sheets());

@@ -4,6 +4,7 @@ import gloam.answer.Exposures;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Exposure times of several films, side by side under the same light.
@@ -25,7 +26,7 @@ public record FilmsReport(OffsetDateTime generatedAt, List<FilmExposures> films,
 
     @Override
     public Document document() {
-        return ExposureText.document(films, remarks);
+        return ExposureText.document(films, Optional.empty(), remarks);
     }
 
     @Override
