@@ -85,7 +85,7 @@ class WeatherCommandTest {
         double hour = (cloud.get(1 + 24)[0] - cloud.get(1)[0]) / 6;
         assertEquals(hour, cloud.get(1 + 16)[0] - cloud.get(1 + 12)[0], 0.05);
         assertTrue(drawn.out().contains("<title>cloud 0 … 100 % by the forecast</title>"), drawn.out());
-        assertTrue(drawn.out().contains(">cloud by the forecast, as deep as this where overcast</text>"));
+        assertTrue(drawn.out().contains("Pale, down from the upper edge: cloud by the forecast"));
         JsonNode forecast = plan(trip).get("nights").get(0).get("forecast");
         assertEquals(25, forecast.size());
         assertEquals(0.75, forecast.get(12).get("cloudFraction").asDouble(), 1e-9);
