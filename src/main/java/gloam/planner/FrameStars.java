@@ -106,8 +106,8 @@ record FrameStars(Site site, Framing framing, Vector3D centre, double leastAhead
      * By how many octaves the image of a star is slower than that of one on the equator at the frame's
      * centre, at most: neither a projection nor refraction shortens its way to less than half.
      */
-    static float mostOctavesSlower(StarField.Placed star) {
-        return octavesSlower(Math.cos(star.place().getDelta()) / 2);
+    static float mostOctavesSlower(Vector3D place) {
+        return octavesSlower(Math.cos(place.getDelta()) / 2);
     }
 
     /** By how much a place among the stars lies inside the frame and over the terrain; negative outside. */

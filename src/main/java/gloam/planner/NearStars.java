@@ -1,7 +1,6 @@
 package gloam.planner;
 
 import gloam.units.Angle;
-import java.util.Comparator;
 import java.util.List;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
@@ -11,17 +10,11 @@ final class NearStars {
     private final double leastDeclinationRad;
     private final double mostDeclinationRad;
     private final List<StarField.Placed> stars;
-    /** By how many octaves their images are slower than those of stars on the equator, at most. */
-    private final float[] octavesSlower;
 
     private NearStars(double leastDeclinationRad, double mostDeclinationRad, List<StarField.Placed> stars) {
         this.leastDeclinationRad = leastDeclinationRad;
         this.mostDeclinationRad = mostDeclinationRad;
         this.stars = stars;
-        this.octavesSlower = new float[stars.size()];
-        for (int number = 0; number < octavesSlower.length; number++) {
-            octavesSlower[number] = FrameStars.mostOctavesSlower(stars.get(number));
-        }
     }
 
     /**
@@ -32,9 +25,9 @@ final class NearStars {
      */
     static NearStars of(StarField field, Vector3D centre, Angle radius, Angle about) {
         double declinationRad = centre.getDelta();
+        double reachRad = radius.plus(about).radians();
         return new NearStars(declinationRad - about.radians(), declinationRad + about.radians(),
-                field.aroundDeclinationOf(centre, radius.plus(about).radians()).stream()
-                .sorted(Comparator.comparingDouble(StarField.Placed::magnitude)).toList());
+                field.between(declinationRad - reachRad, declinationRad + reachRad));
     }
 
     /** Whether they are all those for a frame about another centre. */
@@ -58,9 +51,9 @@ final class NearStars {
      */
     float[] easiest(int most, int slope, Weighing weighing) {
         EasiestStars easiest = new EasiestStars(most);
-        for (int number = 0; number < octavesSlower.length; number++) {
-            if (easiest.takes(StarLimit.weighed((float) stars.get(number).magnitude(),
-                    octavesSlower[number], slope))) {
+        for (int number = 0; number < stars.size(); number++) {
+            StarField.Placed star = stars.get(number);
+            if (easiest.takes(StarLimit.weighed(star.magnitude(), star.octavesSlower(), slope))) {
                 easiest.add(weighing.magnitude(number));
             }
         }
@@ -72,6 +65,6 @@ final class NearStars {
     }
 
     int size() {
-        return octavesSlower.length;
+        return stars.size();
     }
 }

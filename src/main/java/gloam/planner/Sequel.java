@@ -16,6 +16,7 @@ final class Sequel {
 
     private final List<Part> parts;
     private final int minutes;
+    private final int openMin;
     private final Map<Integer, Optional<List<MinuteRun>>> byClose = new HashMap<>();
 
     /**
@@ -46,6 +47,7 @@ final class Sequel {
     private Sequel(List<Part> parts, int minutes) {
         this.parts = parts;
         this.minutes = minutes;
+        this.openMin = parts.stream().mapToInt(part -> (int) part.wanted.lasts().toMinutes()).sum();
     }
 
     /** The later openings of a wish, of which there are often none. */
@@ -80,7 +82,7 @@ final class Sequel {
 
     /** How long the shutter is open in them, in minutes. */
     int openMin() {
-        return parts.stream().mapToInt(part -> (int) part.wanted.lasts().toMinutes()).sum();
+        return openMin;
     }
 
     /**

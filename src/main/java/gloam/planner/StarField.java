@@ -18,22 +18,28 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 final class StarField {
 
     private final List<Star> catalogue;
-    private final List<Placed> stars;
+    private final List<Placed> brightestFirst;
     private final Map<Fixed, FixedFrame> fixed = new ConcurrentHashMap<>();
 
-    private StarField(List<Star> catalogue, List<Placed> stars) {
+    private StarField(List<Star> catalogue, List<Placed> brightestFirst) {
         this.catalogue = catalogue;
-        this.stars = stars;
+        this.brightestFirst = brightestFirst;
     }
 
     private record Fixed(Site site, Framing framing, int year) {
     }
 
-    /** A star, its number in the catalogue, and where it stands. */
-    record Placed(int number, Vector3D place, double magnitude) {
+    /**
+     * A star, its number in the catalogue, and where it stands.
+     *
+     * @param octavesSlower by how many octaves its image is slower than that of a star on the equator, at
+     *                      most
+     */
+    record Placed(int number, Vector3D place, float magnitude, float octavesSlower) {
 
         static Placed of(int number, Star star) {
-            return new Placed(number, star.place(), star.magnitude());
+            return new Placed(number, star.place(), (float) star.magnitude(),
+                    FrameStars.mostOctavesSlower(star.place()));
         }
     }
 
@@ -41,7 +47,7 @@ final class StarField {
     static StarField of(List<Star> stars) {
         return new StarField(stars, IntStream.range(0, stars.size())
                 .mapToObj(number -> Placed.of(number, stars.get(number)))
-                .sorted(Comparator.comparingDouble(star -> star.place.getZ())).toList());
+                .sorted(Comparator.comparingDouble(Placed::magnitude)).toList());
     }
 
     /** The stars in the order of their numbers. */
@@ -55,26 +61,11 @@ final class StarField {
                 frame -> FixedFrame.of(ephemeris, site, framing, year, this));
     }
 
-    /**
-     * The stars, and perhaps no others, whose declination is no further from that of a place than an angle.
-     */
-    List<Placed> aroundDeclinationOf(Vector3D place, double radiusRad) {
-        double declinationRad = place.getDelta();
-        return stars.subList(firstAtLeast(Math.sin(Math.max(-Math.PI / 2, declinationRad - radiusRad))),
-                firstAtLeast(Math.nextUp(Math.sin(Math.min(Math.PI / 2, declinationRad + radiusRad)))));
-    }
-
-    private int firstAtLeast(double z) {
-        int low = 0;
-        int high = stars.size();
-        while (low < high) {
-            int middle = (low + high) / 2;
-            if (stars.get(middle).place.getZ() >= z) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+    /** The stars from one declination to another, in radians, the brightest first. */
+    List<Placed> between(double leastRad, double mostRad) {
+        double leastZ = Math.sin(Math.max(-Math.PI / 2, leastRad));
+        double mostZ = Math.sin(Math.min(Math.PI / 2, mostRad));
+        return brightestFirst.stream().filter(star -> star.place.getZ() >= leastZ
+                && star.place.getZ() <= mostZ).toList();
     }
 }

@@ -5,6 +5,7 @@ import gloam.units.BadInput;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
@@ -64,11 +65,7 @@ final class FirstForm {
         try {
             byte[] digest = MessageDigest.getInstance("SHA-256")
                     .digest(line.getBytes(StandardCharsets.UTF_8));
-            StringBuilder name = new StringBuilder();
-            for (int i = 0; i < NAME_BYTES; i++) {
-                name.append(String.format("%02x", digest[i]));
-            }
-            return name.toString();
+            return HexFormat.of().formatHex(digest, 0, NAME_BYTES);
         } catch (NoSuchAlgorithmException cannotHappen) {
             throw new IllegalStateException(cannotHappen);
         }
