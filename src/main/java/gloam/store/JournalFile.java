@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HexFormat;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -123,6 +124,6 @@ public final class JournalFile {
     }
 
     private static String name() {
-        return String.format("%016x", RANDOM.nextLong());
+        return HexFormat.of().toHexDigits(RANDOM.nextLong());
     }
 }
