@@ -57,7 +57,7 @@ public final class JournalCopies {
             for (JournalText.Line line : read) {
                 String second = line.first() ? second(firstForm, line) : line.text();
                 boolean known = !names.add(name(JournalText.line(file, 1, second, false)));
-                if (done.isEmpty()) {
+                if (done.isEmpty() && (line.first() || !known)) {
                     lines.add(line.text());
                 } else if (!known) {
                     lines.add(second);

@@ -180,6 +180,18 @@ class JournalCopiesTest extends JournalOfOneSheet {
         assertEquals(2, Files.readAllLines(other).size());
     }
 
+    /** A copy put behind itself holds every line twice; joined with another it grows no more. */
+    @Test
+    void aLineThatStandsTwiceIsJoinedOnce() throws IOException {
+        Path once = folder.resolve("once.jsonl");
+        ok(addTo(once, SECOND));
+        ok(addTo(once, "--corrects", "1", "--tone", "dark"));
+        Path twice = Files.writeString(folder.resolve("twice.jsonl"), Files.readString(once).repeat(2));
+        Path joined = folder.resolve("joined.jsonl");
+        join(joined, twice, once);
+        assertEquals(Files.readString(once), Files.readString(joined));
+    }
+
     @Test
     void fifteenRoundsOfCopiesLoseAndDoubleNothing() throws IOException {
         assertCopiesLoseAndDoubleNothing(15);
