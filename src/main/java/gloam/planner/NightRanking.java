@@ -142,14 +142,20 @@ public final class NightRanking {
 
     private NightRank byWishes(NightRank bySky, Trip asked) {
         List<Wish> wishes = asked.wishes();
-        List<Offer> offers = new SiteNight(asked, equipment, ephemeris, stars, bySky.night()).offers().all();
-        Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(offers))).nights().get(0);
+        Timetable.Night best = best(asked, bySky.night(), new Shortfalls());
         List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted()
                 .map(wishes::get).toList();
         double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
         return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
                 bySky.trulyDarkHours(), bySky.moon(), bySky.high(), wishes.size(), served,
                 worth / wishes.stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum());
+    }
+
+    private Timetable.Night best(Trip asked, Night night, Shortfalls shortfalls) {
+        SiteNight there = new SiteNight(asked, equipment, ephemeris, stars, night, shortfalls);
+        Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(there.offers().all()))).nights()
+                .get(0);
+        return there.fallShort(best.exposed()) ? best(asked, night, shortfalls) : best;
     }
 
     /** When it is dark and the Moon adds hardly any light. */

@@ -90,7 +90,7 @@ final class Refused {
             double toneStops = night.light().toneStops(number, openMin, closeMin);
             Looked looked = new Looked(number, openMin, closeMin, toneStops,
                     Chance.missStops(night.wish().tone(), toneStops),
-                    Math.max(0, -night.marginMag(number, toneStops, openMin, closeMin)));
+                    night.shortMag(number, toneStops, openMin, closeMin));
             if (!night.light().blends(number, openMin, closeMin)) {
                 boolean elseGood = looked.miss() == 0 && !night.blank(number, toneStops, openMin, closeMin);
                 unblended = elseGood || unblended == null ? nearerBlend(unblended, looked) : unblended;

@@ -51,7 +51,8 @@ final class Sequel {
     }
 
     /** The later openings of a wish, of which there are often none. */
-    static Sequel of(Wish wish, Equipment with, NightSky sky, StarField stars, ClearSky clear) {
+    static Sequel of(Wish wish, Equipment with, NightSky sky, StarField stars, ClearSky clear,
+            Shortfalls shortfalls) {
         return new Sequel(wish.later().stream().map(later -> {
             Wish alone = later.alone(wish);
             Equipment kit = later.fNumber().map(own -> with.through(List.of(own))).orElse(with);
@@ -59,7 +60,7 @@ final class Sequel {
             List<Condition> conditions = Conditions.of(alone, sky, aiming);
             Optional<Moments> moments = Moments.of(conditions, sky.sunDown());
             return new Part(later, moments.map(good ->
-                    new WishNight(alone, kit, sky, aiming, good, stars, clear)),
+                    new WishNight(alone, kit, sky, aiming, good, stars, clear, shortfalls)),
                     moments.isPresent() ? Optional.empty() : Optional.of(Reasons.closed(conditions, sky)));
         }).toList(), sky.clock().minutes());
     }

@@ -63,7 +63,8 @@ final class ShotFigures {
         Function<Instant, SkyLight.Sample> seen = seen(wish, framing);
         LightCurve light = light(seen, shot.fNumber());
         double own = ExposureEngine.progress(kit.film(), light, open);
-        List<Setting> later = shot.later().stream().map(this::setting).toList();
+        List<Setting> all = settings(shot);
+        List<Setting> later = all.subList(1, all.size());
         double progress = own + shot.later().stream().mapToDouble(this::progress).sum();
         Exposure exposure = ExposureEngine.exposure(kit.film(), light, Shutter.on(open),
                 ExposureEngine.toneStops(own), SkyDoubt.of(seen, DOUBT_STEP));
@@ -81,9 +82,7 @@ final class ShotFigures {
         TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(),
                 open.seconds(),
                 progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
-        Setting first = new Setting(framing, shot.fNumber(), List.of(open));
-        List<Setting> all = Stream.concat(Stream.of(first), later.stream()).toList();
-        StarCount count = count(first, all);
+        StarCount count = count(all.get(0), all);
         StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
         return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), later, exposure.meteredS(),
                 open.seconds(), toneStops, spreadStops, TrailLimit.magnitude(on), stars, trail.lengthMm(),
@@ -91,6 +90,18 @@ final class ShotFigures {
                 Miss.of(wish, toneStops, trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
                 WindowSky.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
+    }
+
+    /** The stars of the first opening of a shot. */
+    StarCount count(ExposureChoice shot) {
+        List<Setting> all = settings(shot);
+        return count(all.get(0), all);
+    }
+
+    private List<Setting> settings(ExposureChoice shot) {
+        return Stream.concat(Stream.of(new Setting(shot.framing(), shot.fNumber(),
+                List.of(sky.clock().span(shot.openMin(), shot.closeMin())))),
+                shot.later().stream().map(this::setting)).toList();
     }
 
     private Setting setting(ExposureChoice.Later later) {

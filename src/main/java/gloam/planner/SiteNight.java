@@ -10,12 +10,16 @@ import java.util.ArrayList;
 import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
 final class SiteNight {
 
     /** An estimate of fewer stars than that part of those wanted is not as far off as that. */
     private static final double FEW_SHARE = 0.5;
+    /** Nor is an estimate that leaves so many magnitudes to spare. */
+    private static final double SURE_MAG = 1;
 
     private final Trip trip;
     private final List<Equipment> equipment;
@@ -23,13 +27,16 @@ final class SiteNight {
     private final StarField stars;
     private final NightSky sky;
     private final ClearSky clear;
+    private final Shortfalls shortfalls;
 
     /**
      * A night of a trip.
      *
-     * @param equipment that for each of its wishes
+     * @param equipment  that for each of its wishes
+     * @param shortfalls what counts of stars have shown of its nights
      */
-    SiteNight(Trip trip, List<Equipment> equipment, Ephemeris ephemeris, StarField stars, Night night) {
+    SiteNight(Trip trip, List<Equipment> equipment, Ephemeris ephemeris, StarField stars, Night night,
+            Shortfalls shortfalls) {
         this.trip = trip;
         this.equipment = equipment;
         this.ephemeris = ephemeris;
@@ -38,6 +45,7 @@ final class SiteNight {
                 trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())),
                 NightClock.NODE_MIN);
         this.clear = new ClearSky(trip.forecast(), sky);
+        this.shortfalls = shortfalls;
     }
 
     private SiteNight(SiteNight of, ClearSky clear) {
@@ -47,6 +55,7 @@ final class SiteNight {
         this.stars = of.stars;
         this.sky = of.sky;
         this.clear = clear;
+        this.shortfalls = of.shortfalls;
     }
 
     NightSky sky() {
@@ -69,7 +78,8 @@ final class SiteNight {
         if (moments.isEmpty()) {
             return new EveningOffers.ToWish(List.of(), Optional.of(Reasons.closed(conditions, sky)));
         }
-        WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear);
+        WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear,
+                shortfalls);
         List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
         Optional<Reason> later = offers.isEmpty() ? night.sequel()
                 .closed(moments.get().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish))
@@ -78,7 +88,7 @@ final class SiteNight {
             return new EveningOffers.ToWish(List.of(), later);
         }
         return new EveningOffers.ToWish(offers.isEmpty() && night.sequel().none()
-                && wish.records() instanceof Wish.Records.AtLeast
+                && wish.records() instanceof Wish.Records.AtLeast && !night.fellShort()
                 ? countedEnough(wish, night, number).stream().toList() : offers, Optional.empty());
     }
 
@@ -136,7 +146,8 @@ final class SiteNight {
     WishNight at(Wish wish, Equipment with) {
         Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
         return new WishNight(wish, with, sky, aiming,
-                Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown()).orElseThrow(), stars, clear);
+                Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown()).orElseThrow(), stars, clear,
+                shortfalls);
     }
 
     /** The exposures chosen for wishes of the trip, in order of time, as they are made. */
@@ -167,6 +178,42 @@ final class SiteNight {
                     Slack.none(sky.clock().span(open.first(), open.last()))));
         }
         return made;
+    }
+
+    /**
+     * Takes down which exposures of a timetable record fewer stars than must; whether one is that was not
+     * known.
+     *
+     * @param tooFew whether fewer are counted in the exposure of a number
+     */
+    boolean fallShort(List<Timetable.Exposed> chosen, List<Made> made, IntPredicate tooFew) {
+        boolean any = false;
+        for (int number = 0; number < made.size(); number++) {
+            ExposureChoice exposure = made.get(number).exposure;
+            any |= tooFew.test(number) && shortfalls.add(sky.night(),
+                    trip.wishes().get(chosen.get(number).wish()), exposure.fNumber(), exposure.marginMag());
+        }
+        return any;
+    }
+
+    /** The same where stars are counted only for that. */
+    boolean fallShort(List<Timetable.Exposed> chosen) {
+        if (chosen.stream().noneMatch(one -> least(one).isPresent())) {
+            return false;
+        }
+        List<Made> made = made(chosen);
+        return fallShort(chosen, made, number -> {
+            Timetable.Exposed one = chosen.get(number);
+            ExposureChoice exposure = made.get(number).exposure;
+            return least(one).isPresent() && exposure.marginMag() < SURE_MAG
+                    && new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), sky,
+                    ephemeris, stars).count(exposure).recorded() < least(one).getAsInt();
+        });
+    }
+
+    private OptionalInt least(Timetable.Exposed one) {
+        return trip.wishes().get(one.wish()).records() instanceof Wish.Records.AtLeast least
+                ? OptionalInt.of(least.trails()) : OptionalInt.empty();
     }
 
     /** From when to when the camera is free for an exposure between the others. */

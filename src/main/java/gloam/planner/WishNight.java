@@ -33,10 +33,12 @@ final class WishNight {
     private final TargetTrail[] required;
     private final TimeInFrame inFrame;
     private final MoonlessFrame moonless;
+    private final Shortfalls shortfalls;
+    private final double[] tooFewMag;
 
     /** A wish at the good moments of a night, of which there are some. */
     WishNight(Wish wish, Equipment with, NightSky sky, Aiming aiming, Moments moments, StarField stars,
-            ClearSky clear) {
+            ClearSky clear, Shortfalls shortfalls) {
         this.wish = wish;
         this.with = with;
         this.sky = sky;
@@ -44,10 +46,12 @@ final class WishNight {
         this.moments = moments;
         this.stars = stars;
         this.clear = clear;
+        this.shortfalls = shortfalls;
+        this.tooFewMag = shortfalls.of(sky.night(), wish, with.fNumbers());
         this.limits = new DurationLimits(wish, sky, aiming);
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);
-        this.sequel = Sequel.of(wish, with, sky, stars, clear);
+        this.sequel = Sequel.of(wish, with, sky, stars, clear, shortfalls);
         this.light = new WishLight(wish, with, sky, aiming, whole, sequel);
         this.crossing = new CrossingStars(sky, aiming, stars,
                 wish.records() instanceof Wish.Records.AtLeast least ? Math.max(1, least.trails()) : 1);
@@ -61,7 +65,8 @@ final class WishNight {
 
     /** The same through another f-number alone. */
     WishNight through(FNumber fNumber) {
-        return new WishNight(wish, with.through(List.of(fNumber)), sky, aiming, moments, stars, clear);
+        return new WishNight(wish, with.through(List.of(fNumber)), sky, aiming, moments, stars, clear,
+                shortfalls);
     }
 
     Wish wish() {
@@ -193,8 +198,24 @@ final class WishNight {
     /** The chance that an allowed exposure comes out as wished if the sky stays clear, 0 to 1. */
     double underClearSky(int number, double toneStops, int openMin, int closeMin) {
         return ofTone(toneStops, openMin, closeMin)
-                * Chance.ofTrail(marginMag(number, toneStops, openMin, closeMin))
+                * ofTrail(number, marginMag(number, toneStops, openMin, closeMin))
                 * inFrame.share(openMin, closeMin);
+    }
+
+    private double ofTrail(int number, double marginMag) {
+        return marginMag <= tooFewMag[number] ? 0 : Chance.ofTrail(marginMag);
+    }
+
+    /** By how many mag what must record is too faint, or 0; something where a count found too few. */
+    double shortMag(int number, double toneStops, int openMin, int closeMin) {
+        double marginMag = marginMag(number, toneStops, openMin, closeMin);
+        return marginMag >= 0 && marginMag <= tooFewMag[number]
+                ? Math.max(Double.MIN_NORMAL, tooFewMag[number] - marginMag) : Math.max(0, -marginMag);
+    }
+
+    /** Whether a count found too few stars in something that was offered. */
+    boolean fellShort() {
+        return Arrays.stream(tooFewMag).anyMatch(mag -> mag > Double.NEGATIVE_INFINITY);
     }
 
     /** The chance that counts for an exposure that the sky stays clear, 0 to 1. */
@@ -210,7 +231,7 @@ final class WishNight {
             return 0;
         }
         double marginMag = marginMag(number, toneStops, openMin, closeMin);
-        chance *= Chance.ofTrail(marginMag) * inFrame.share(openMin, closeMin);
+        chance *= ofTrail(number, marginMag) * inFrame.share(openMin, closeMin);
         return Chance.hundredths(chance) <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : chance;
     }
 

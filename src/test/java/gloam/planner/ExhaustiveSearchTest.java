@@ -56,7 +56,8 @@ class ExhaustiveSearchTest {
 
     private static double best(Trip trip) {
         Night night = Night.of(EPHEMERIS, trip.sites().get(0), trip.firstNight());
-        SiteNight met = new SiteNight(trip, Equipment.all(trip), EPHEMERIS, STARS, night);
+        SiteNight met = new SiteNight(trip, Equipment.all(trip), EPHEMERIS, STARS, night,
+                new Shortfalls());
         Best one = Best.of(met, trip, 0);
         Best other = Best.of(met, trip, 1);
         double best = 0;

@@ -94,7 +94,8 @@ class PlanLawsPropertyTest {
                     trip.sheets(), trip.wishes());
             case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(),
                     trip.wishes());
-            case 2 -> with(trip, List.of(Places.MID_SOUTH, Places.MID_NORTH), trip.firstNight(),
+            case 2 -> with(trip, Stream.concat(Stream.of(Places.MID_SOUTH, Places.MID_NORTH),
+                    trip.sites().stream()).distinct().toList(), trip.firstNight(),
                     trip.lastNight(), trip.sheets(), trip.wishes());
             case 3 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets() + 1,
                     trip.wishes());

@@ -3,8 +3,14 @@ package gloam.planner;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.field.Forecast;
+import gloam.gear.Camera;
 import gloam.gear.FNumber;
+import gloam.gear.Frame;
+import gloam.gear.Lens;
+import gloam.gear.LightDome;
+import gloam.gear.Projection;
 import gloam.gear.Site;
+import gloam.gear.Vignetting;
 import gloam.support.Places;
 import gloam.units.Angle;
 import java.time.Duration;
@@ -29,6 +35,15 @@ final class RandomTrips {
     private static final int DATES = 28;
     private static final List<Site> SITES = List.of(Places.MID_NORTH, Places.MID_SOUTH);
 
+    /** One of them with a town on its horizon, under a sky that was measured. */
+    private static final Site BY_A_TOWN = new Site("by a town", Places.MID_NORTH.latitude(),
+            Places.MID_NORTH.longitude(), Places.MID_NORTH.heightM(), Places.MID_NORTH.zone(), 20.6, 0.3,
+            Places.MID_NORTH.skyline(), List.of(new LightDome(Angle.ofDegrees(150), new LightDome.Town(40_000,
+            18), LightDome.USUAL_COLOUR_K)), List.of(), 0.1);
+    private static final Camera PINHOLE = new Camera("pinhole", new Lens(60, List.of(FNumber.exact(200)), 1,
+            Double.POSITIVE_INFINITY, 300, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(120, 90),
+            Duration.ofMinutes(6));
+
     private RandomTrips() {
     }
 
@@ -39,8 +54,11 @@ final class RandomTrips {
         List<Wish> wishes = IntStream.range(0, 1 + random.nextInt(3)).mapToObj(i -> wish("wish " + i, random))
                 .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
-        Trip trip = new Trip("random", sites, first, first.plusDays(nights - 1L), Trips.CAMERA, Trips.FILM,
-                1 + random.nextInt(4), Previews.NONE, wishes,
+        boolean pinhole = random.nextInt(16) == 0;
+        Trip trip = new Trip("random", random.nextInt(16) == 0 ? List.of(BY_A_TOWN) : sites, first,
+                first.plusDays(nights - 1L), pinhole ? PINHOLE : Trips.CAMERA, Trips.FILM,
+                1 + random.nextInt(4), Previews.NONE,
+                pinhole ? wishes.stream().map(wish -> wish.through(List.of())).toList() : wishes,
                 random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN, Optional.empty());
         return narrowed(trip, random);
     }
@@ -57,12 +75,15 @@ final class RandomTrips {
                     Optional.of(new Limits.TimeOfNight(from, from.plusHours(5 + random.nextInt(12)))),
                     Travel.NONE);
             case 3 -> new Outings(Evenings.ALL, 500, Optional.empty(),
-                    new Travel(Duration.ofMinutes(random.nextInt(1500)), List.of()));
+                    new Travel(Duration.ofMinutes(random.nextInt(1500)), random.nextBoolean() ? List.of()
+                    : List.of(new Travel.Leg(SITES.get(1).name(), SITES.get(0).name(),
+                    Duration.ofMinutes(random.nextInt(1500))))));
             default -> Outings.ANY;
         };
         List<Wish> wishes = new ArrayList<>(trip.wishes());
         if (wishes.size() < 3 && random.nextBoolean()) {
-            wishes.add(wish("wish " + wishes.size(), random).recording(new Wish.Records.Nothing()));
+            Wish more = wish("wish " + wishes.size(), random).recording(new Wish.Records.Nothing());
+            wishes.add(trip.camera().equals(PINHOLE) ? more.through(List.of()) : more);
         }
         return new Trip(trip.title(), trip.sites(), first, trip.lastNight(), trip.camera(), trip.film(),
                 trip.sheets(), trip.preview(),
