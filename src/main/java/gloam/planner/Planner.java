@@ -49,70 +49,63 @@ public final class Planner {
 
     /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
     public Plan plan(Trip trip) {
-        Settled settled = settled(trip);
+        List<Equipment> equipment = Equipment.all(trip);
+        Function<Night, SiteNight> met = met(trip, equipment);
+        Settled settled = settled(trip, met, evenings(trip, met));
         List<List<EveningOffers>> evenings = settled.evenings;
         Timetable.Choice choice = settled.choice;
-        Refusals refusals = new Refusals(trip, settled.met, evenings, choice.nights());
-        List<Plan.NightPlan> nights = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
-            Spent spent = settled.spent.get(night);
-            return new Plan.NightPlan(spent.at.sky().night(), spent.windows,
-                    refusals.of(night, spent.site, spent.at), Note.of(trip, spent.at.sky().night()),
-                    trip.wishes().isEmpty() ? List.of() : spent.at.sky().course(trip.forecast()));
-        }).toList();
-        return new Plan(trip, nights, cautions(trip, choice),
-                new LeftOver(trip, evenings, choice.nights()).alternatives(settled.met));
-    }
-
-    /** What the timetable of a trip is worth. */
-    double worth(Trip trip) {
-        return settled(trip).choice.worth();
-    }
-
-    /**
-     * A night as it is spent.
-     *
-     * @param site  number of the site
-     * @param fallsShort whether a window of it records fewer stars than must, which was not known
-     */
-    private record Spent(int site, SiteNight at, List<Plan.Window> windows, boolean fallsShort) {
-    }
-
-    /** A timetable in which no window records fewer stars than must, and what it was chosen from. */
-    private record Settled(Function<Night, SiteNight> met, List<List<EveningOffers>> evenings,
-            Timetable.Choice choice, List<Spent> spent) {
-    }
-
-    private Settled settled(Trip trip) {
-        List<Equipment> equipment = Equipment.all(trip);
-        Shortfalls shortfalls = new Shortfalls();
-        Function<Night, SiteNight> met =
-                night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);
-        return settled(trip, equipment, met, evenings(trip, met));
-    }
-
-    /** Chooses, counts the stars of what is chosen, and where they are too few chooses again without that. */
-    private Settled settled(Trip trip, List<Equipment> equipment, Function<Night, SiteNight> met,
-            List<List<EveningOffers>> evenings) {
-        Timetable.Choice choice = choice(trip, evenings);
+        Refusals refusals = new Refusals(trip, met, evenings, choice.nights());
         int[] firstSheet = new int[evenings.size()];
         int sheet = trip.spent() + 1;
         for (int night = 0; night < firstSheet.length; night++) {
             firstSheet[night] = sheet;
             sheet += choice.nights().get(night).exposed().size();
         }
-        List<Spent> spent = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
+        List<Plan.NightPlan> nights = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
             Timetable.Night chosen = choice.nights().get(night);
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
-            return spent(trip, equipment, site, met.apply(evenings.get(night).get(site).night()),
-                    chosen.exposed(), firstSheet[night]);
+            Night there = evenings.get(night).get(site).night();
+            SiteNight spent = met.apply(there);
+            return new Plan.NightPlan(there,
+                    windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
+                    refusals.of(night, site, spent), Note.of(trip, there),
+                    trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
-        if (spent.stream().noneMatch(Spent::fallsShort)) {
-            return new Settled(met, evenings, choice, spent);
+        return new Plan(trip, nights, cautions(trip, choice),
+                new LeftOver(trip, evenings, choice.nights()).alternatives(met));
+    }
+
+    /** What the timetable of a trip is worth, without the figures of its exposures. */
+    double worth(Trip trip) {
+        Function<Night, SiteNight> met = met(trip, Equipment.all(trip));
+        return settled(trip, met, evenings(trip, met)).choice.worth();
+    }
+
+    private Function<Night, SiteNight> met(Trip trip, List<Equipment> equipment) {
+        Shortfalls shortfalls = new Shortfalls();
+        return night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);
+    }
+
+    /** A timetable in which no exposure records fewer stars than must, and what it was chosen from. */
+    private record Settled(List<List<EveningOffers>> evenings, Timetable.Choice choice) {
+    }
+
+    /** Chooses, counts the stars of what is chosen, and where they are too few chooses again without that. */
+    private static Settled settled(Trip trip, Function<Night, SiteNight> met,
+            List<List<EveningOffers>> evenings) {
+        Timetable.Choice choice = choice(trip, evenings);
+        List<Boolean> tooFew = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
+            Timetable.Night chosen = choice.nights().get(night);
+            return !chosen.exposed().isEmpty() && met.apply(evenings.get(night).get(chosen.site()).night())
+                    .fallShort(chosen.exposed());
+        }).toList();
+        if (!tooFew.contains(true)) {
+            return new Settled(evenings, choice);
         }
-        return settled(trip, equipment, met, IntStream.range(0, evenings.size()).parallel()
+        return settled(trip, met, IntStream.range(0, evenings.size()).parallel()
                 .mapToObj(night -> IntStream.range(0, evenings.get(night).size()).mapToObj(site ->
-                spent.get(night).fallsShort && site == spent.get(night).site
-                ? met.apply(spent.get(night).at.sky().night()).offers() : evenings.get(night).get(site))
+                tooFew.get(night) && site == choice.nights().get(night).site()
+                ? met.apply(evenings.get(night).get(site).night()).offers() : evenings.get(night).get(site))
                 .toList()).toList());
     }
 
@@ -144,18 +137,16 @@ public final class Planner {
                         .thenComparing(Comparator.reverseOrder())).orElseThrow();
     }
 
-    private Spent spent(Trip trip, List<Equipment> equipment, int site, SiteNight night,
-            List<Timetable.Exposed> exposed, int firstSheet) {
+    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, SiteNight night,
+                                      List<Timetable.Exposed> exposed, int firstSheet) {
         List<SiteNight.Made> made = night.made(exposed);
-        List<Plan.Window> windows = IntStream.range(0, exposed.size()).mapToObj(number -> {
+        return IntStream.range(0, exposed.size()).mapToObj(number -> {
             Timetable.Exposed one = exposed.get(number);
             return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
                     ephemeris, stars)
                     .window(firstSheet + number, made.get(number), night.cloud(made.get(number).exposure()),
                             one.worth());
         }).toList();
-        return new Spent(site, night, windows, night.fallShort(exposed, made, number ->
-                windows.get(number).misses().stream().anyMatch(miss -> miss instanceof Miss.Stars)));
     }
 
     private static List<Caution> cautions(Trip trip, Timetable.Choice choice) {

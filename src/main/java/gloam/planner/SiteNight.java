@@ -11,7 +11,6 @@ import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.IntPredicate;
 
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
 final class SiteNight {
@@ -181,34 +180,25 @@ final class SiteNight {
     }
 
     /**
-     * Takes down which exposures of a timetable record fewer stars than must; whether one is that was not
-     * known.
-     *
-     * @param tooFew whether fewer are counted in the exposure of a number
+     * Counts the stars of the exposures of a timetable and takes down where fewer record than must; whether
+     * that was not known of one.
      */
-    boolean fallShort(List<Timetable.Exposed> chosen, List<Made> made, IntPredicate tooFew) {
-        boolean any = false;
-        for (int number = 0; number < made.size(); number++) {
-            ExposureChoice exposure = made.get(number).exposure;
-            any |= tooFew.test(number) && shortfalls.add(sky.night(),
-                    trip.wishes().get(chosen.get(number).wish()), exposure.fNumber(), exposure.marginMag());
-        }
-        return any;
-    }
-
-    /** The same where stars are counted only for that. */
     boolean fallShort(List<Timetable.Exposed> chosen) {
         if (chosen.stream().noneMatch(one -> least(one).isPresent())) {
             return false;
         }
         List<Made> made = made(chosen);
-        return fallShort(chosen, made, number -> {
+        boolean any = false;
+        for (int number = 0; number < made.size(); number++) {
             Timetable.Exposed one = chosen.get(number);
             ExposureChoice exposure = made.get(number).exposure;
-            return least(one).isPresent() && exposure.marginMag() < SURE_MAG
-                    && new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), sky,
-                    ephemeris, stars).count(exposure).recorded() < least(one).getAsInt();
-        });
+            Wish wish = trip.wishes().get(one.wish());
+            any |= least(one).isPresent() && exposure.marginMag() < SURE_MAG
+                    && new ShotFigures(wish, equipment.get(one.wish()), sky, ephemeris, stars).count(exposure)
+                    .recorded() < least(one).getAsInt()
+                    && shortfalls.add(sky.night(), wish, exposure.fNumber(), exposure.marginMag());
+        }
+        return any;
     }
 
     private OptionalInt least(Timetable.Exposed one) {
