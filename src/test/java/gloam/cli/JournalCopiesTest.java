@@ -113,6 +113,8 @@ class JournalCopiesTest extends JournalOfOneSheet {
     @Test
     void aNewJournalIsWrittenOverNothing() throws IOException {
         byte[] before = Files.readAllBytes(file());
+        assertRefused("name two or more", Run.of("journal", "join", file().toString(), "--out",
+                folder.resolve("alone.jsonl").toString()));
         assertRefused("already exists", Run.of("journal", "join", file().toString(), file().toString(),
                 "--out", file().toString()));
         assertRefused("already exists", Run.of("journal", "repair", file().toString(), "--out",
