@@ -108,27 +108,6 @@ final class ExposureSearch {
         return night.sequel().lastMin(openMin + durationMin) - openMin;
     }
 
-    /**
-     * When the first opening of a sheet closes, for the best picture, where the last one closes at a minute.
-     */
-    static int firstClose(WishNight night, int openMin, int lastMin) {
-        int best = lastMin;
-        int most = -1;
-        for (int closeMin = openMin + 1; !night.sequel().none() && closeMin < lastMin; closeMin++) {
-            int durationMin = closeMin - openMin;
-            boolean wanted = durationMin >= DurationLimits.shortestMin(night.wish())
-                    && durationMin <= DurationLimits.longestMin(night.wish());
-            if (wanted && night.sequel().lastMin(closeMin) == lastMin && night.allows(openMin, closeMin)) {
-                int number = bestFNumber(night, openMin, closeMin);
-                int value = number < 0 ? 0 : value(night, number, openMin, closeMin,
-                        night.chance(number, openMin, closeMin, 0));
-                best = value > most ? closeMin : best;
-                most = Math.max(most, value);
-            }
-        }
-        return best;
-    }
-
     private static int value(WishNight night, int number, int openMin, int closeMin, double chance) {
         int hundredths = Chance.hundredths(chance);
         return hundredths == 0 ? 0 : hundredths * PREFERENCES
@@ -223,7 +202,7 @@ final class ExposureSearch {
             if (openMin == run.last() || values[openMin + 1] != values[first]
                     || sheetMin(openMin + 1, durationMin) != sheetMin(first, durationMin)) {
                 if (values[first] > 0) {
-                    offers.add(new Offer(number, first, openMin, sheetMin(first, durationMin),
+                    offers.add(new Offer(number, first, openMin, sheetMin(first, durationMin), durationMin,
                             Gain.of(night.worth(),
                             values[first] / PREFERENCES, values[first] % PREFERENCES)));
                 }

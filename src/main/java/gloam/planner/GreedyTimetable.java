@@ -101,8 +101,7 @@ final class GreedyTimetable {
     private record Place(int night, int site, Offer offer, long gain) {
 
         Timetable.Night with(Timetable.Night before) {
-            Timetable.Exposed added = new Timetable.Exposed(offer.wish(), offer.firstOpenMin(),
-                    offer.firstOpenMin() + offer.durationMin(), offer.gain());
+            Timetable.Exposed added = Timetable.Exposed.of(offer, offer.firstOpenMin());
             Timetable.Exposed[] all = Arrays.copyOf(before.exposed().toArray(Timetable.Exposed[]::new),
                     before.exposed().size() + 1);
             all[all.length - 1] = added;

@@ -39,9 +39,8 @@ final class LeftOver {
                 return clock(evening.night()).at(openMin);
             }
             SiteNight night = met.apply(evening.night());
-            Timetable.Exposed alone = new Timetable.Exposed(offer.wish(), openMin,
-                    openMin + offer.durationMin(), offer.gain());
-            return night.sky().clock().at(night.made(List.of(alone)).get(0).exposure().openMin());
+            return night.sky().clock().at(night.made(List.of(Timetable.Exposed.of(offer, openMin))).get(0)
+                    .exposure().openMin());
         }
     }
 

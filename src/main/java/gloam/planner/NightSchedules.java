@@ -131,9 +131,7 @@ final class NightSchedules {
     List<Timetable.Exposed> exposures(Served served) {
         List<Timetable.Exposed> exposed = new ArrayList<>();
         for (Schedule at = all.get(served).most(); at.last != null; at = at.before) {
-            Offer offer = at.last.offer;
-            exposed.add(new Timetable.Exposed(offer.wish(), at.last.openMin, at.last.closeMin(),
-                    offer.gain()));
+            exposed.add(Timetable.Exposed.of(at.last.offer, at.last.openMin));
         }
         Collections.reverse(exposed);
         return exposed;

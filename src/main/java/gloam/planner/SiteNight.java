@@ -117,7 +117,7 @@ final class SiteNight {
         WishNight night = at(wish, with);
         int openMin = found.best().firstOpenMin();
         return Optional.of(exposure(night, openMin,
-                ExposureSearch.firstClose(night, openMin, openMin + found.best().durationMin())));
+                openMin + found.best().firstMin()));
     }
 
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
@@ -173,7 +173,7 @@ final class SiteNight {
             made.addFirst(night.sequel().none() ? new Made(exposure(night, open.first(), open.last()),
                     new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin))
                     : new Made(exposure(night, open.first(),
-                    ExposureSearch.firstClose(night, open.first(), open.last())),
+                    open.first() + chosen.get(number).firstMin()),
                     Slack.none(sky.clock().span(open.first(), open.last()))));
         }
         return made;

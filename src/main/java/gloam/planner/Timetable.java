@@ -62,10 +62,17 @@ final class Timetable {
      *
      * @param wish     number of its wish in the trip, from 0
      * @param openMin  when the shutter opens, in minutes of the night
-     * @param closeMin when it closes
+     * @param closeMin when it closes, the last time of several
+     * @param firstMin how long it is open first
      * @param gain     what it adds to the trip, see {@link Gain}
      */
-    record Exposed(int wish, int openMin, int closeMin, long gain) {
+    record Exposed(int wish, int openMin, int closeMin, int firstMin, long gain) {
+
+        /** An offer, opened at one of its minutes. */
+        static Exposed of(Offer offer, int openMin) {
+            return new Exposed(offer.wish(), openMin, openMin + offer.durationMin(), offer.firstMin(),
+                    offer.gain());
+        }
 
         /** Its worth times its chance. */
         double worth() {
