@@ -17,14 +17,22 @@ final class TwilightDirections {
     static final int DEEPEST_DEG = 12;
     private static final int KEYS = 3;
 
-    /** Logarithms by dust, depression and altitude, then azimuth. */
-    private final double[][] rows;
+    /** Logarithms by dust and depression. */
+    private final BilinearInterpolatingFunction[][] logarithms =
+            new BilinearInterpolatingFunction[DUST_DEPTHS.length][DEEPEST_DEG + 1];
 
     TwilightDirections() {
-        List<double[]> read = TextResource.rows("/gloam/light/twilight.tsv", fields ->
+        List<double[]> rows = TextResource.rows("/gloam/light/twilight.tsv", fields ->
                 Arrays.stream(fields).skip(KEYS).mapToDouble(field -> Math.log(Double.parseDouble(field)))
                 .toArray());
-        this.rows = read.toArray(double[][]::new);
+        int first = 0;
+        for (BilinearInterpolatingFunction[] byDepression : logarithms) {
+            for (int depression = 0; depression <= DEEPEST_DEG; depression++) {
+                byDepression[depression] = new BilinearInterpolatingFunction(ALTITUDES_DEG, AZIMUTHS_DEG,
+                        rows.subList(first, first + ALTITUDES_DEG.length).toArray(double[][]::new));
+                first += ALTITUDES_DEG.length;
+            }
+        }
     }
 
     /** The sky for one depression of the Sun and depth of dust. */
@@ -33,32 +41,31 @@ final class TwilightDirections {
         int above = Math.min(DEEPEST_DEG - 1, (int) step);
         double dust = Math.max(0, Math.min(1,
                 (dustDepth - DUST_DEPTHS[0]) / (DUST_DEPTHS[1] - DUST_DEPTHS[0])));
-        double[][] logarithms = new double[ALTITUDES_DEG.length][AZIMUTHS_DEG.length];
-        for (int altitude = 0; altitude < ALTITUDES_DEG.length; altitude++) {
-            for (int azimuth = 0; azimuth < AZIMUTHS_DEG.length; azimuth++) {
-                logarithms[altitude][azimuth] = between(step - above,
-                        between(dust, at(0, above, altitude)[azimuth], at(1, above, altitude)[azimuth]),
-                        between(dust, at(0, above + 1, altitude)[azimuth],
-                        at(1, above + 1, altitude)[azimuth]));
-            }
-        }
-        return new Sky(new BilinearInterpolatingFunction(ALTITUDES_DEG, AZIMUTHS_DEG, logarithms));
+        return new Sky(logarithms, above, step - above, dust);
     }
 
-    private double[] at(int dust, int depression, int altitude) {
-        return rows[(dust * (DEEPEST_DEG + 1) + depression) * ALTITUDES_DEG.length + altitude];
-    }
-
-    private static double between(double share, double from, double to) {
-        return from + share * (to - from);
-    }
-
-    /** A whole sky. */
-    record Sky(BilinearInterpolatingFunction logarithm) {
+    /**
+     * A whole sky.
+     *
+     * @param deeper how far it lies from the depression above it to the next, 0 to 1
+     * @param dust   how far from the least dust to the most
+     */
+    record Sky(BilinearInterpolatingFunction[][] logarithms, int above, double deeper, double dust) {
 
         /** Luminance of a direction as a multiple of the zenith's with the Sun 3° down. */
         double relative(double altitudeDeg, double azimuthFromSunDeg) {
-            return Math.exp(logarithm.value(Math.max(ALTITUDES_DEG[0], altitudeDeg), azimuthFromSunDeg));
+            double heldDeg = Math.max(ALTITUDES_DEG[0], altitudeDeg);
+            return Math.exp(between(deeper, at(above, heldDeg, azimuthFromSunDeg),
+                    at(above + 1, heldDeg, azimuthFromSunDeg)));
+        }
+
+        private double at(int depression, double altitudeDeg, double azimuthFromSunDeg) {
+            return between(dust, logarithms[0][depression].value(altitudeDeg, azimuthFromSunDeg),
+                    logarithms[1][depression].value(altitudeDeg, azimuthFromSunDeg));
+        }
+
+        private static double between(double share, double from, double to) {
+            return from + share * (to - from);
         }
     }
 }

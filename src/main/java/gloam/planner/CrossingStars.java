@@ -63,12 +63,6 @@ final class CrossingStars {
         return easiest.length < count ? Double.POSITIVE_INFINITY : easiest[count - 1];
     }
 
-    /** The same of the stars that stand in the frame half-way through alone. */
-    double halfway(int count, int openMin, int closeMin, StarLimit limit) {
-        int middleMin = openMin + (closeMin - openMin) / 2;
-        return magnitude(count, middleMin, middleMin, limit);
-    }
-
     /** How many stars record, of those that may be asked for. */
     int recorded(int openMin, int closeMin, StarLimit limit) {
         int recorded = 0;

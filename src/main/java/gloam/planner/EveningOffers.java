@@ -15,10 +15,18 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
     /**
      * What it offers to a wish.
      *
-     * @param offers   exposures to choose from
-     * @param closedBy what closes all of it to the wish, whatever the exposure
+     * @param offers    exposures to choose from
+     * @param noneSince why there are none, where that came out already
      */
-    record ToWish(List<Offer> offers, Optional<Reason> closedBy) {
+    record ToWish(List<Offer> offers, Optional<Reason> noneSince) {
+
+        static ToWish of(List<Offer> offers) {
+            return new ToWish(offers, Optional.empty());
+        }
+
+        static ToWish none(Reason since) {
+            return new ToWish(List.of(), Optional.of(since));
+        }
 
         boolean none() {
             return offers.isEmpty();

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -65,9 +66,10 @@ public final class Planner {
             Timetable.Night chosen = choice.nights().get(night);
             int site = chosen.exposed().isEmpty() ? mostPromising(evenings.get(night)) : chosen.site();
             Night there = evenings.get(night).get(site).night();
-            SiteNight spent = met.apply(there);
+            Outing outing = settled.outings.get(night).orElseGet(() -> Outing.none(met.apply(there)));
+            SiteNight spent = outing.there;
             return new Plan.NightPlan(there,
-                    windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
+                    windows(trip, equipment, outing, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site, spent), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
@@ -86,21 +88,39 @@ public final class Planner {
         return night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);
     }
 
-    /** A timetable in which no exposure records fewer stars than must, and what it was chosen from. */
-    private record Settled(List<List<EveningOffers>> evenings, Timetable.Choice choice) {
+    /**
+     * A timetable in which no exposure records fewer stars than must.
+     *
+     * @param evenings what it was chosen from
+     * @param outings  those of each night, where anything is exposed
+     */
+    private record Settled(List<List<EveningOffers>> evenings, Timetable.Choice choice,
+            List<Optional<Outing>> outings) {
+    }
+
+    /** A night at a site, and the exposures made there. */
+    private record Outing(SiteNight there, List<SiteNight.Made> made) {
+
+        static Outing none(SiteNight there) {
+            return new Outing(there, List.of());
+        }
     }
 
     /** Chooses, counts the stars of what is chosen, and where they are too few chooses again without that. */
     private static Settled settled(Trip trip, Function<Night, SiteNight> met,
             List<List<EveningOffers>> evenings) {
         Timetable.Choice choice = choice(trip, evenings);
-        List<Boolean> tooFew = IntStream.range(0, evenings.size()).parallel().mapToObj(night -> {
-            Timetable.Night chosen = choice.nights().get(night);
-            return !chosen.exposed().isEmpty() && met.apply(evenings.get(night).get(chosen.site()).night())
-                    .fallShort(chosen.exposed());
-        }).toList();
+        List<Optional<Outing>> outings = IntStream.range(0, evenings.size()).parallel().mapToObj(night ->
+                Optional.of(choice.nights().get(night)).filter(chosen -> !chosen.exposed().isEmpty())
+                .map(chosen -> {
+                    SiteNight there = met.apply(evenings.get(night).get(chosen.site()).night());
+                    return new Outing(there, there.made(chosen.exposed()));
+                })).toList();
+        List<Boolean> tooFew = IntStream.range(0, evenings.size()).parallel().mapToObj(night ->
+                outings.get(night).map(outing -> outing.there.fallShort(
+                choice.nights().get(night).exposed(), outing.made)).orElse(false)).toList();
         if (!tooFew.contains(true)) {
-            return new Settled(evenings, choice);
+            return new Settled(evenings, choice, outings);
         }
         return settled(trip, met, IntStream.range(0, evenings.size()).parallel()
                 .mapToObj(night -> IntStream.range(0, evenings.get(night).size()).mapToObj(site ->
@@ -137,9 +157,10 @@ public final class Planner {
                         .thenComparing(Comparator.reverseOrder())).orElseThrow();
     }
 
-    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, SiteNight night,
+    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, Outing outing,
                                       List<Timetable.Exposed> exposed, int firstSheet) {
-        List<SiteNight.Made> made = night.made(exposed);
+        List<SiteNight.Made> made = outing.made;
+        SiteNight night = outing.there;
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
             Timetable.Exposed one = exposed.get(number);
             return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),

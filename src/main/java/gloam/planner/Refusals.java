@@ -58,8 +58,7 @@ final class Refusals {
             return new Plan.Refusal(wish, Reason.Plain.TRAVEL, Optional.empty());
         }
         SiteNight tried = there == here ? spent : nights.apply(there.night());
-        Reason reason = counted(there.toWishes().get(number).closedBy().orElseGet(() -> tried.reason(number)),
-                wish, tried);
+        Reason reason = there.toWishes().get(number).noneSince().orElseGet(() -> tried.reason(number));
         return new Plan.Refusal(wish, there == here ? reason : new Reason.There(there.night(), reason),
                 remedy(night, tried, number, reason));
     }
@@ -72,12 +71,6 @@ final class Refusals {
         boolean open = wanted.stream().anyMatch(evening ->
                 !evening.toWishes().get(number).none());
         return open || wanted.isEmpty() ? here : wanted.get(0);
-    }
-
-    /** A reason whose stars are those that the sheet would show. */
-    private static Reason counted(Reason reason, Wish wish, SiteNight tried) {
-        return reason instanceof Reason.TooFewStars few ? new Reason.TooFewStars(few.wanted(),
-                tried.recorded(wish, few.nearest()), few.nearest()) : reason;
     }
 
     /**
@@ -105,8 +98,8 @@ final class Refusals {
      */
     private int nearestNight(int wish) {
         return IntStream.range(0, evenings.size()).filter(night -> evenings.get(night).stream()
-                .map(evening -> evening.toWishes().get(wish).closedBy())
-                .anyMatch(closedBy -> closedBy.filter(reason ->
+                .map(evening -> evening.toWishes().get(wish).noneSince())
+                .anyMatch(since -> since.filter(reason ->
                 reason instanceof Reason.Never || reason instanceof Reason.Exclusive).isEmpty()))
                 .findFirst().orElse(0);
     }

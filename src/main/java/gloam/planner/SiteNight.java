@@ -75,33 +75,45 @@ final class SiteNight {
         List<Condition> conditions = Conditions.of(wish, sky, aiming);
         Optional<Moments> moments = Moments.of(conditions, sky.sunDown());
         if (moments.isEmpty()) {
-            return new EveningOffers.ToWish(List.of(), Optional.of(Reasons.closed(conditions, sky)));
+            return EveningOffers.ToWish.none(Reasons.closed(conditions, sky));
         }
         WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear,
                 shortfalls);
         List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
-        Optional<Reason> later = offers.isEmpty() ? night.sequel()
-                .closed(moments.get().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish))
-                : Optional.empty();
-        if (later.isPresent()) {
-            return new EveningOffers.ToWish(List.of(), later);
+        if (!offers.isEmpty()) {
+            return EveningOffers.ToWish.of(offers);
         }
-        return new EveningOffers.ToWish(offers.isEmpty() && night.sequel().none()
-                && wish.records() instanceof Wish.Records.AtLeast && !night.fellShort()
-                ? countedEnough(wish, night, number).stream().toList() : offers, Optional.empty());
+        if (!night.sequel().none()) {
+            return new EveningOffers.ToWish(offers, night.sequel().closed(
+                    moments.get().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish)));
+        }
+        return wish.records() instanceof Wish.Records.AtLeast && !night.fellShort()
+                ? counted(wish, night, number) : EveningOffers.ToWish.of(offers);
     }
 
     /** Of stars that are estimated to be too few the exposure in which a count finds enough. */
-    private Optional<Offer> countedEnough(Wish wish, WishNight night, int number) {
+    private EveningOffers.ToWish counted(Wish wish, WishNight night, int number) {
         Refused refused = new Refused(night, sky);
-        return refused.reason() instanceof Reason.TooFewStars few
-                && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, few.nearest())
-                >= few.wanted() ? Optional.of(refused.countedEnough(number)) : Optional.empty();
+        Reason reason = refused.reason();
+        if (!(reason instanceof Reason.TooFewStars few)) {
+            return EveningOffers.ToWish.none(reason);
+        } else if (few.recorded() < FEW_SHARE * few.wanted()) {
+            return EveningOffers.ToWish.of(List.of());
+        }
+        Reason.TooFewStars counted = counted(few, wish);
+        return counted.recorded() < counted.wanted() ? EveningOffers.ToWish.none(counted)
+                : EveningOffers.ToWish.of(List.of(refused.countedEnough(number)));
     }
 
-    /** Why it offers nothing to a wish of the trip that its sky is not closed to. */
+    private Reason.TooFewStars counted(Reason.TooFewStars few, Wish wish) {
+        return new Reason.TooFewStars(few.wanted(), recorded(wish, few.nearest()), few.nearest());
+    }
+
+    /** Why it offers nothing to a wish of the trip that its sky is not closed to; its stars are counted. */
     Reason reason(int number) {
-        return new Refused(at(trip.wishes().get(number), equipment.get(number)), sky).reason();
+        Wish wish = trip.wishes().get(number);
+        Reason reason = new Refused(at(wish, equipment.get(number)), sky).reason();
+        return reason instanceof Reason.TooFewStars few ? counted(few, wish) : reason;
     }
 
     /**
@@ -184,10 +196,11 @@ final class SiteNight {
      * that was not known of one.
      */
     boolean fallShort(List<Timetable.Exposed> chosen) {
-        if (chosen.stream().noneMatch(one -> least(one).isPresent())) {
-            return false;
-        }
-        List<Made> made = made(chosen);
+        return chosen.stream().anyMatch(one -> least(one).isPresent()) && fallShort(chosen, made(chosen));
+    }
+
+    /** The same of exposures as they are made. */
+    boolean fallShort(List<Timetable.Exposed> chosen, List<Made> made) {
         boolean any = false;
         for (int number = 0; number < made.size(); number++) {
             Timetable.Exposed one = chosen.get(number);

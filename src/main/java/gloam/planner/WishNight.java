@@ -14,9 +14,6 @@ import java.util.Optional;
  */
 final class WishNight {
 
-    /** A margin that is certain: who has it half-way through need not be looked at all along. */
-    private static final double PLENTY_MAG = 1.5;
-
     private final Wish wish;
     private final Equipment with;
     private final NightSky sky;
@@ -144,9 +141,7 @@ final class WishNight {
         if (limit.none()) {
             return Double.NEGATIVE_INFINITY;
         }
-        double halfwayMag = limit.equatorMag() - crossing.halfway(stars, openMin, closeMin, limit);
-        return halfwayMag >= PLENTY_MAG ? halfwayMag
-                : limit.equatorMag() - crossing.magnitude(stars, openMin, closeMin, limit);
+        return limit.equatorMag() - crossing.magnitude(stars, openMin, closeMin, limit);
     }
 
     private StarLimit starLimit(int number, double toneStops, int middleMin) {
