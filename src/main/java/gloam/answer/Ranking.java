@@ -24,12 +24,13 @@ import java.util.OptionalInt;
 /**
  * Nights, best first.
  *
- * @param nights every night in order of rank, at least one
+ * @param ranked how many nights were ranked, at least one
+ * @param nights every night in order of rank, or the best of them alone
  * @param best   the first of them, looked at more closely
  * @param stays  the best runs of consecutive nights at one site that share no date, in order of rank; empty
  *               unless asked for
  */
-public record Ranking(List<NightRank> nights, List<Shown> best, List<ShownStay> stays) {
+public record Ranking(int ranked, List<NightRank> nights, List<Shown> best, List<ShownStay> stays) {
 
     private static final Duration HOUR = Duration.ofHours(1);
 
@@ -67,9 +68,10 @@ public record Ranking(List<NightRank> nights, List<Shown> best, List<ShownStay> 
      * @param taste    what the sky is wanted for where no wishes count
      * @param stay     length of runs in nights, if runs are wanted
      * @param best     how many nights and runs are wanted
+     * @param every    whether the order of all nights is wanted
      */
     public record Wanted(List<Site> sites, List<LocalDate> evenings, Optional<Trip> trip, SkyTaste taste,
-                         OptionalInt stay, int best) {
+                         OptionalInt stay, int best, boolean every) {
 
         /** Allowed numbers of nights and runs. */
         public static final Range BEST = new Range("number of nights to list", 1, 20_000, "");
@@ -90,11 +92,14 @@ public record Ranking(List<NightRank> nights, List<Shown> best, List<ShownStay> 
      * @param progress informed of every night done
      */
     public static Ranking of(Ephemeris ephemeris, StarCatalogue stars, Wanted wanted, Progress progress) {
-        List<NightRank> nights = new NightRanking(ephemeris, stars, wanted.trip, progress)
-                .wanting(wanted.taste).nights(wanted.sites, wanted.evenings);
+        NightRanking ranking = new NightRanking(ephemeris, stars, wanted.trip, progress).wanting(wanted.taste);
+        List<NightRank> nights = wanted.every || wanted.stay.isPresent()
+                ? ranking.nights(wanted.sites, wanted.evenings)
+                : ranking.best(wanted.sites, wanted.evenings, wanted.best);
         List<Stay> stays = wanted.stay.isPresent()
                 ? Stay.separate(NightRanking.stays(nights, wanted.stay.getAsInt())) : List.of();
-        return new Ranking(nights, nights.stream().limit(wanted.best)
+        int ranked = wanted.evenings.stream().mapToInt(date -> Night.having(wanted.sites, date).size()).sum();
+        return new Ranking(ranked, nights, nights.stream().limit(wanted.best)
                 .map(rank -> shown(ephemeris, wanted, rank)).toList(),
                 stays.stream().limit(wanted.best).map(stay -> new ShownStay(stay, stay.nights().stream()
                 .map(rank -> shown(ephemeris, wanted, rank)).toList())).toList());

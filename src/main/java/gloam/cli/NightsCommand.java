@@ -6,6 +6,7 @@ import gloam.planner.Evenings;
 import gloam.planner.SkyTaste;
 import gloam.planner.Trip;
 import gloam.view.NightsReport;
+import gloam.view.OutputFormat;
 import gloam.view.Report;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
@@ -63,7 +64,8 @@ final class NightsCommand extends ReportingCommand {
                 : reading.isPresent() ? reading.get().stay() : OptionalInt.empty();
         SkyTaste wantedFor = taste.value().orElse(SkyTaste.DARK);
         Ranking.Wanted wanted = FromOption.of("--stay",
-                () -> new Ranking.Wanted(sites, dates, trip, wantedFor, run, listed));
+                () -> new Ranking.Wanted(sites, dates, trip, wantedFor, run, listed,
+                        wants(OutputFormat.SVG) || wants(OutputFormat.HTML)));
         return NightsReport.of(Ranking.of(session.ephemeris(), session.stars(), wanted, progress("nights")),
                 session.now());
     }

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.exposure.ExposureEngine;
 import gloam.film.FilmStock;
+import java.util.Arrays;
 
 /**
  * What a film makes of steady light and how well that is known, read off tables since a timetable asks
@@ -43,8 +44,19 @@ final class FilmResponse {
         return Math.sqrt(ofFilm * ofFilm + ofSky * ofSky);
     }
 
+    /** No more than that spread is for tones made at mean rates from one to another. */
+    double leastSpreadStops(double fromLog2RatePerS, double toLog2RatePerS) {
+        int first = (int) Math.floor(step(fromLog2RatePerS));
+        int last = (int) Math.ceil(step(toLog2RatePerS));
+        return Arrays.stream(filmStops, first, last + 1).min().orElseThrow();
+    }
+
+    private static double step(double stops) {
+        return (Math.max(DARKEST, Math.min(LIGHTEST, stops)) - DARKEST) * STEPS_A_STOP;
+    }
+
     private static double at(double[] table, double stops) {
-        double step = (Math.max(DARKEST, Math.min(LIGHTEST, stops)) - DARKEST) * STEPS_A_STOP;
+        double step = step(stops);
         int left = Math.min((int) step, table.length - 2);
         return table[left] + (step - left) * (table[left + 1] - table[left]);
     }

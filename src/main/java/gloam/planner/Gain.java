@@ -30,6 +30,11 @@ final class Gain {
         return Math.round(worth * hundredths * STEPS_A_HUNDREDTH) * STEP + preference * PREFERENCE;
     }
 
+    /** No more than what exposures of so much worth times their chances together gain on a night. */
+    static long atLeast(double worth) {
+        return (long) Math.floor(worth * STEPS_A_HUNDREDTH * Chance.CERTAIN) * STEP - NIGHT_OUT;
+    }
+
     /** The worth times the chance of an exposure. */
     static double worth(long gain) {
         return (double) Math.floorDiv(gain, STEP) / STEPS_A_HUNDREDTH / Chance.CERTAIN;

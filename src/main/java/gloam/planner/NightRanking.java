@@ -2,16 +2,15 @@ package gloam.planner;
 
 import gloam.ephemeris.Appearance;
 import gloam.ephemeris.Body;
-import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
-import gloam.light.SkyLight;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -20,6 +19,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Puts nights and sites in order by how many of a trip's wishes they have the time for, counted by worth;
@@ -33,25 +34,40 @@ public final class NightRanking {
     private static final double PLANET_HIGH_SINE = Math.sin(Math.toRadians(20));
     private static final List<Body> PLANETS = List.of(Body.VENUS, Body.MARS, Body.JUPITER, Body.SATURN);
     private static final double FULL_HOURS = 12;
-    private static final double STEP_S = 1200;
     private static final double SECONDS_AN_HOUR = 3600;
+    /** So many nights are planned before it is seen again which others are worth it. */
+    private static final int TOGETHER = 8;
 
     private final Ephemeris ephemeris;
-    private final StarField stars;
     private final Optional<Trip> trip;
-    private final List<Equipment> equipment;
+    private final Optional<NightAlone> alone;
     private final Progress progress;
     private SkyTaste taste = SkyTaste.DARK;
 
-    /** A night's rank and, for the order among those of the same score, the hours its sky counts for. */
-    private record Ranked(NightRank rank, double skyHours) implements Comparable<Ranked> {
+    /**
+     * A night's rank and, for the order among those of the same score, the hours its sky counts for.
+     *
+     * @param place its place among those asked for
+     */
+    private record Ranked(NightRank rank, double skyHours, int place) implements Comparable<Ranked> {
+
+        private static final Comparator<Ranked> BEST_FIRST =
+                Comparator.comparingDouble((Ranked ranked) -> -ranked.rank.score())
+                        .thenComparingDouble(ranked -> -ranked.rank.night().site().darkSkyMagArcsec2())
+                        .thenComparingDouble(ranked -> -ranked.skyHours)
+                        .thenComparingInt(ranked -> ranked.place);
 
         @Override
         public int compareTo(Ranked other) {
-            int byScore = Double.compare(other.rank.score(), rank.score());
-            int byDark = Double.compare(other.rank.night().site().darkSkyMagArcsec2(),
-                    rank.night().site().darkSkyMagArcsec2());
-            return byScore != 0 ? byScore : byDark != 0 ? byDark : Double.compare(other.skyHours, skyHours);
+            return BEST_FIRST.compare(this, other);
+        }
+    }
+
+    /** A night that is not planned yet, and by wish what it can be worth at most. */
+    private record Promising(SiteEvening evening, int place, double[] most) {
+
+        double worth() {
+            return Arrays.stream(most).sum();
         }
     }
 
@@ -73,9 +89,8 @@ public final class NightRanking {
     /** The same with any stars. */
     NightRanking(Ephemeris ephemeris, StarField stars, Optional<Trip> trip, Progress progress) {
         this.ephemeris = ephemeris;
-        this.stars = stars;
         this.trip = trip.filter(asked -> !asked.wishes().isEmpty()).map(Trip::withSheetsEnough);
-        this.equipment = this.trip.map(Equipment::all).orElse(List.of());
+        this.alone = this.trip.map(asked -> new NightAlone(asked, ephemeris, stars));
         this.progress = progress;
     }
 
@@ -89,11 +104,51 @@ public final class NightRanking {
     public List<NightRank> nights(List<Site> sites, List<LocalDate> dates) {
         List<SiteEvening> evenings = SiteEvening.all(dates, sites);
         Runnable done = progress.each(evenings.size());
-        return evenings.parallelStream().map(evening -> {
-            Ranked ranked = ranked(evening.site(), evening.date());
+        return IntStream.range(0, evenings.size()).parallel().mapToObj(place -> {
+            SiteEvening evening = evenings.get(place);
+            Night night = Night.of(ephemeris, evening.site(), evening.date());
+            Ranked ranked = ranked(night, alone.map(plan -> plan.best(night)), place);
             done.run();
             return ranked;
         }).sorted().map(Ranked::rank).toList();
+    }
+
+    /**
+     * The same, cut after the first so many. Nights are planned in the order of what their skies could be
+     * worth at most, until no other can be among the best.
+     */
+    public List<NightRank> best(List<Site> sites, List<LocalDate> dates, int many) {
+        List<SiteEvening> evenings = SiteEvening.all(dates, sites);
+        if (trip.isEmpty() || many >= evenings.size()) {
+            return nights(sites, dates).stream().limit(many).toList();
+        }
+        Runnable done = progress.each(2 * evenings.size());
+        List<Promising> promising = IntStream.range(0, evenings.size()).parallel().mapToObj(place -> {
+            SiteEvening evening = evenings.get(place);
+            done.run();
+            return new Promising(evening, place,
+                    alone.get().most(Night.of(ephemeris, evening.site(), evening.date())));
+        }).sorted(Comparator.comparingDouble(night -> -night.worth())).toList();
+        List<Ranked> best = List.of();
+        for (int first = 0; first < promising.size(); first += TOGETHER) {
+            double least = best.size() < many ? 0 : best.get(many - 1).rank.score() * allWorth();
+            Stream<Ranked> more = promising.subList(first, Math.min(promising.size(), first + TOGETHER))
+                    .parallelStream().flatMap(night -> {
+                        done.run();
+                        return planned(night, least).stream();
+                    });
+            best = Stream.concat(best.stream(), more).sorted().limit(many).toList();
+        }
+        return best.stream().map(Ranked::rank).toList();
+    }
+
+    private Optional<Ranked> planned(Promising promising, double leastWorth) {
+        if (promising.worth() < leastWorth) {
+            return Optional.empty();
+        }
+        Night night = Night.of(ephemeris, promising.evening.site(), promising.evening.date());
+        return alone.get().best(night, promising.most, leastWorth)
+                .map(best -> ranked(night, Optional.of(best), promising.place));
     }
 
     /**
@@ -127,81 +182,31 @@ public final class NightRanking {
                 > run.size();
     }
 
-    private Ranked ranked(Site site, LocalDate date) {
-        Night night = Night.of(ephemeris, site, date);
-        List<Interval> trulyDark = trulyDark(night);
+    private Ranked ranked(Night night, Optional<Timetable.Night> planned, int place) {
+        List<Interval> trulyDark = TrulyDark.of(ephemeris, night);
         List<Body> high = night.darkness().isEmpty() ? List.of() : high(night);
         double darkHours = hours(night.darkness());
         double trueHours = hours(trulyDark);
         double skyHours = taste.hours(darkHours, trueHours, high.size() / (double) PLANETS.size());
-        Appearance moon = ephemeris.appearance(Body.MOON, site, night.middle());
+        Appearance moon = ephemeris.appearance(Body.MOON, night.site(), night.middle());
         NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
                 high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS));
-        return new Ranked(trip.isPresent() ? byWishes(bySky, trip.get()) : bySky, skyHours);
+        return new Ranked(planned.map(best -> byWishes(bySky, best)).orElse(bySky), skyHours,
+                place);
     }
 
-    private NightRank byWishes(NightRank bySky, Trip asked) {
-        List<Wish> wishes = asked.wishes();
-        Timetable.Night best = best(asked, bySky.night(), new Shortfalls());
+    private NightRank byWishes(NightRank bySky, Timetable.Night best) {
+        List<Wish> wishes = trip.get().wishes();
         List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted()
                 .map(wishes::get).toList();
         double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
         return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
                 bySky.trulyDarkHours(), bySky.moon(), bySky.high(), wishes.size(), served,
-                worth / wishes.stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum());
+                worth / allWorth());
     }
 
-    private Timetable.Night best(Trip asked, Night night, Shortfalls shortfalls) {
-        SiteNight there = new SiteNight(asked, equipment, ephemeris, stars, night, shortfalls);
-        Timetable.Night best = Timetable.of(asked).choose(List.of(List.of(there.offers().all()))).nights()
-                .get(0);
-        return there.fallShort(best.exposed()) ? best(asked, night, shortfalls) : best;
-    }
-
-    /** When it is dark and the Moon adds hardly any light. */
-    private List<Interval> trulyDark(Night night) {
-        List<Interval> parts = new ArrayList<>(night.moonlessDarkness());
-        parts.addAll(faintlyMoonlit(night));
-        return Interval.union(parts);
-    }
-
-    /**
-     * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon
-     * climbs and sinks once, and its light with it.
-     */
-    private List<Interval> faintlyMoonlit(Night night) {
-        SkyLight light = new SkyLight(ephemeris, night.site());
-        SkyLight.Patch zenith = light.patch(Direction.ZENITH);
-        List<Interval> faint = new ArrayList<>();
-        for (Interval span : Interval.intersect(night.darkness(), night.moonUp())) {
-            int steps = (int) Math.max(1, Math.round(span.seconds() / STEP_S));
-            long stepNanos = span.lasts().toNanos() / steps;
-            int first = 0;
-            while (first < steps && faint(light, zenith,
-                    span.start().plusNanos(stepNanos * first + stepNanos / 2))) {
-                first++;
-            }
-            int last = steps;
-            while (last > first && faint(light, zenith,
-                    span.start().plusNanos(stepNanos * last - stepNanos / 2))) {
-                last--;
-            }
-            if (first == steps) {
-                faint.add(span);
-                continue;
-            }
-            if (first > 0) {
-                faint.add(new Interval(span.start(), span.start().plusNanos(stepNanos * first)));
-            }
-            if (last < steps) {
-                faint.add(new Interval(span.start().plusNanos(stepNanos * last), span.endExclusive()));
-            }
-        }
-        return faint;
-    }
-
-    private static boolean faint(SkyLight light, SkyLight.Patch zenith, Instant at) {
-        return light.moment(at).at(zenith).moonlightMag() < SkyLight.DARK_MOONLIGHT_MAG;
+    private double allWorth() {
+        return trip.get().wishes().stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum();
     }
 
     /** The bright planets that stand high at the start, in the middle or at the end of darkness. */

@@ -11,6 +11,7 @@ import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
 final class SiteNight {
@@ -63,11 +64,27 @@ final class SiteNight {
 
     /** What it offers to all wishes. */
     EveningOffers offers() {
-        List<EveningOffers.ToWish> toWishes = new ArrayList<>();
-        for (int number = 0; number < trip.wishes().size(); number++) {
-            toWishes.add(to(trip.wishes().get(number), equipment.get(number), number));
-        }
-        return new EveningOffers(sky.night(), toWishes);
+        return new EveningOffers(sky.night(), IntStream.range(0, trip.wishes().size()).mapToObj(this::to)
+                .toList());
+    }
+
+    /** What it offers to a wish. */
+    EveningOffers.ToWish to(int number) {
+        return to(trip.wishes().get(number), equipment.get(number), number);
+    }
+
+    /** Whether its sky leaves time for the shortest exposure of a wish. */
+    boolean open(int number) {
+        Wish wish = trip.wishes().get(number);
+        Aiming aiming = new Aiming(wish.aim(), sky, equipment.get(number).camera());
+        return moments(wish, aiming).stream()
+                .flatMap(moments -> MinuteRun.of(moments.throughout()).stream())
+                .anyMatch(run -> run.last() - run.first() >= DurationLimits.shortestMin(wish));
+    }
+
+    /** How much of its worth a wish has on it at best. */
+    double worthShare() {
+        return clear.worthShare();
     }
 
     private EveningOffers.ToWish to(Wish wish, Equipment with, int number) {
@@ -156,9 +173,12 @@ final class SiteNight {
     /** A wish that can be exposed at some minutes of it. */
     WishNight at(Wish wish, Equipment with) {
         Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
-        return new WishNight(wish, with, sky, aiming,
-                Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown()).orElseThrow(), stars, clear,
+        return new WishNight(wish, with, sky, aiming, moments(wish, aiming).orElseThrow(), stars, clear,
                 shortfalls);
+    }
+
+    private Optional<Moments> moments(Wish wish, Aiming aiming) {
+        return Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown());
     }
 
     /** The exposures chosen for wishes of the trip, in order of time, as they are made. */

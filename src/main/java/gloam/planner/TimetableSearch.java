@@ -32,12 +32,12 @@ final class TimetableSearch {
     private final long mostLoss;
     private final WishCounts counts;
 
-    /** A search with prices at which nothing gains anything. */
-    TimetableSearch(Timetable timetable, Prices prices, List<Timetable.Night> first) {
+    /** A search with prices at which nothing gains anything; what gains less than the least is not sought. */
+    TimetableSearch(Timetable timetable, Prices prices, List<Timetable.Night> first, long leastGain) {
         this.timetable = timetable;
         this.prices = prices;
         this.first = first;
-        this.mostLoss = prices.bound() - gain(first);
+        this.mostLoss = prices.bound() - Math.max(leastGain, gain(first));
         this.counts = new WishCounts(timetable.repeats(), timetable.sheets());
     }
 
@@ -104,7 +104,8 @@ final class TimetableSearch {
         boolean complete = true;
         for (int number = 0; number < sites.size(); number++) {
             int site = number;
-            NightSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()));
+            NightSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()),
+                    mostLoss);
             int last = timetable.moves().isEmpty() ? 0 : ofNight * MOST_SITES + site + 1;
             night.gains().forEach((served, gain) -> best.merge(served.lastAt(last),
                     new Way(served.lastAt(last), gain - Gain.NIGHT_OUT,
@@ -116,8 +117,8 @@ final class TimetableSearch {
                 complete);
     }
 
-    private NightSchedules schedules(List<Offer> offers, WishCounts within) {
-        return new NightSchedules(within, offers, timetable.changeoverMin(), prices, mostLoss);
+    private NightSchedules schedules(List<Offer> offers, WishCounts within, long mayLose) {
+        return new NightSchedules(within, offers, timetable.changeoverMin(), prices, mayLose);
     }
 
     /** What something served gains over its prices. */
@@ -210,7 +211,8 @@ final class TimetableSearch {
         for (UpTo at = best; at.before != null; at = at.before) {
             WishCounts within = counts.upTo(at.way.served);
             nights.set(at.night, new Timetable.Night(at.way.site,
-                    schedules(offers.get(at.night).get(at.way.site), within)
+                    schedules(offers.get(at.night).get(at.way.site), within,
+                    -at.way.over - Gain.NIGHT_OUT)
                     .exposures(within.all())));
         }
         return nights;

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * @param nights       the best of them in order of rank
  * @param stays        the best runs of consecutive nights at one site that share no date, in order of rank;
  *                     empty unless asked for
- * @param all          every night in order of rank
+ * @param all          every night in order of rank, or the best alone where no picture is wanted
  */
 public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<RankedNightRow> nights,
                            List<StayRow> stays, @JsonIgnore List<NightYear.Row> all) implements Report {
@@ -31,7 +31,7 @@ public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<Ra
     /** Reports a ranking. */
     public static NightsReport of(Ranking ranking, Instant now) {
         ZoneId zone = ranking.nights().get(0).night().site().zone();
-        return new NightsReport(new SiteClock(zone).at(now), ranking.nights().size(),
+        return new NightsReport(new SiteClock(zone).at(now), ranking.ranked(),
                 ranking.best().stream().map(RankedNightRow::of).toList(),
                 ranking.stays().stream().map(StayRow::of).toList(),
                 ranking.nights().parallelStream().map(NightYear.Row::of).toList());

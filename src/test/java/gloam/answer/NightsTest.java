@@ -133,7 +133,7 @@ class NightsTest {
         List<LocalDate> evenings = EVENING.datesUntil(EVENING.plusDays(4)).toList();
         Ranking ranking = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), evenings,
-                Optional.empty(), SkyTaste.DARK, OptionalInt.of(3), 10), Progress.NONE);
+                Optional.empty(), SkyTaste.DARK, OptionalInt.of(3), 10, true), Progress.NONE);
         assertEquals(4, ranking.nights().size());
         assertEquals(1, ranking.stays().size(), "the two that there are share dates");
         for (int i = 1; i < ranking.nights().size(); i++) {
@@ -148,7 +148,7 @@ class NightsTest {
         List<LocalDate> evenings = List.of(EVENING, EVENING.plusDays(1));
         List<NightRank> nights = Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH, Places.EQUATOR), evenings, Optional.empty(),
-                        SkyTaste.DARK, OptionalInt.empty(), 10), Progress.NONE).nights();
+                        SkyTaste.DARK, OptionalInt.empty(), 10, true), Progress.NONE).nights();
         assertEquals(4, nights.size());
         for (Site site : List.of(Places.MID_NORTH, Places.EQUATOR)) {
             assertEquals(evenings, nights.stream().map(NightRank::night)
@@ -160,13 +160,14 @@ class NightsTest {
     @Test
     void aStayIsNoLongerThanTheNightsThereAre() {
         assertThrows(BadInput.class, () -> new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
-                Optional.empty(), SkyTaste.DARK, OptionalInt.of(2), 10));
+                Optional.empty(), SkyTaste.DARK, OptionalInt.of(2), 10, true));
     }
 
     @Test
     void noRunIsMadeWhereNoneIsAskedFor() {
         assertTrue(Ranking.of(new AnalyticEphemeris(), StarCatalogue.builtIn(),
                 new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
-                Optional.empty(), SkyTaste.DARK, OptionalInt.empty(), 10), Progress.NONE).stays().isEmpty());
+                Optional.empty(), SkyTaste.DARK, OptionalInt.empty(), 10, true), Progress.NONE).stays()
+                .isEmpty());
     }
 }

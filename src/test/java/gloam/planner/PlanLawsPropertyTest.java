@@ -219,15 +219,39 @@ class PlanLawsPropertyTest {
     void nightsAndPlanAgree(Sample sample) {
         LocalDate date = sample.trip.firstNight();
         Site site = sample.trip.sites().get(0);
-        NightRank rank = new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(sample.trip),
-                Progress.NONE)
-                .nights(List.of(site), List.of(date)).get(0);
+        NightRank rank = ranking(sample.trip).nights(List.of(site), List.of(date)).get(0);
         Plan alone = plan(with(sample.trip, List.of(site), date, date, 100, sample.trip.wishes()));
         assertEquals(rank.served(), sample.trip.wishes().stream()
                 .filter(wish -> alone.nights().get(0).windows().stream()
                 .anyMatch(window -> window.wish().equals(wish))).toList());
         double all = sample.trip.wishes().stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum();
         assertEquals(worth(alone) / all, rank.score(), ROUNDING);
+    }
+
+    /** The best of many nights are the same whether all are planned or not. */
+    @ParameterizedTest
+    @MethodSource("tripsOfAMonth")
+    void theBestNightsAreTheFirstOfAll(Sample sample) {
+        List<LocalDate> month = sample.trip.firstNight().datesUntil(sample.trip.firstNight().plusDays(30))
+                .toList();
+        List<NightRank> all = ranking(sample.trip).nights(sample.trip.sites(), month);
+        for (int many : new int[] {1, 3, 10}) {
+            assertEquals(all.subList(0, many).stream().map(PlanLawsPropertyTest::told).toList(),
+                    ranking(sample.trip).best(sample.trip.sites(), month, many).stream()
+                            .map(PlanLawsPropertyTest::told).toList());
+        }
+    }
+
+    static List<Sample> tripsOfAMonth() {
+        return samples().subList(0, TRIPS / 25);
+    }
+
+    private static NightRanking ranking(Trip trip) {
+        return new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(trip), Progress.NONE);
+    }
+
+    private static List<Object> told(NightRank rank) {
+        return List.of(rank.night().date(), rank.night().site(), rank.served(), rank.score());
     }
 
     @Test

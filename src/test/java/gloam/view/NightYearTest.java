@@ -98,7 +98,7 @@ class NightYearTest {
 
     private static String text(Site site, LocalDate first, LocalDate last) {
         List<LocalDate> dates = first.datesUntil(last.plusDays(1)).toList();
-        return NightYear.of(NightsReport.of(new Ranking(
+        return NightYear.of(NightsReport.of(new Ranking(dates.size(),
                 new NightRanking(new AnalyticEphemeris()).nights(List.of(site), dates), List.of(),
                 List.of()),
                 Instant.EPOCH));
