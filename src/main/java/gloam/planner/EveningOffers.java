@@ -20,6 +20,15 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
      */
     record ToWish(List<Offer> offers, Optional<Reason> closedBy) {
 
+        /** What several cameras are offered. */
+        static ToWish together(List<ToWish> byCamera) {
+            if (byCamera.size() == 1) {
+                return byCamera.get(0);
+            }
+            List<Offer> offers = byCamera.stream().flatMap(one -> one.offers.stream()).toList();
+            return new ToWish(offers, offers.isEmpty() ? byCamera.get(0).closedBy : Optional.empty());
+        }
+
         boolean none() {
             return offers.isEmpty();
         }

@@ -39,7 +39,7 @@ public final class NightRanking {
     private final Ephemeris ephemeris;
     private final StarField stars;
     private final Optional<Trip> trip;
-    private final List<Equipment> equipment;
+    private final List<List<Equipment>> equipment;
     private final Progress progress;
     private SkyTaste taste = SkyTaste.DARK;
 

@@ -49,7 +49,7 @@ public final class Planner {
 
     /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
     public Plan plan(Trip trip) {
-        List<Equipment> equipment = Equipment.all(trip);
+        List<List<Equipment>> equipment = Equipment.all(trip);
         Function<Night, SiteNight> met = met(trip, equipment);
         Settled settled = settled(trip, met, evenings(trip, met));
         List<List<EveningOffers>> evenings = settled.evenings;
@@ -67,7 +67,7 @@ public final class Planner {
             Night there = evenings.get(night).get(site).night();
             SiteNight spent = met.apply(there);
             return new Plan.NightPlan(there,
-                    windows(trip, equipment, spent, chosen.exposed(), firstSheet[night]),
+                    windows(trip, spent, chosen.exposed(), firstSheet[night]),
                     refusals.of(night, site, spent), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
@@ -81,7 +81,7 @@ public final class Planner {
         return settled(trip, met, evenings(trip, met)).choice.worth();
     }
 
-    private Function<Night, SiteNight> met(Trip trip, List<Equipment> equipment) {
+    private Function<Night, SiteNight> met(Trip trip, List<List<Equipment>> equipment) {
         Shortfalls shortfalls = new Shortfalls();
         return night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);
     }
@@ -137,15 +137,14 @@ public final class Planner {
                         .thenComparing(Comparator.reverseOrder())).orElseThrow();
     }
 
-    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, SiteNight night,
-                                      List<Timetable.Exposed> exposed, int firstSheet) {
-        List<SiteNight.Made> made = night.made(exposed);
+    private List<Plan.Window> windows(Trip trip, SiteNight night, List<Timetable.Exposed> exposed,
+                                      int firstSheet) {
+        List<Made> made = night.made(exposed);
         return IntStream.range(0, exposed.size()).mapToObj(number -> {
-            Timetable.Exposed one = exposed.get(number);
-            return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
-                    ephemeris, stars)
-                    .window(firstSheet + number, made.get(number), night.cloud(made.get(number).exposure()),
-                            one.worth());
+            Timetable.Exposed one = made.get(number).chosen();
+            return new ShotFigures(trip.wishes().get(one.wish()), night.with(one), night.sky(), ephemeris,
+                    stars).window(firstSheet + number, made.get(number),
+                    night.cloud(made.get(number).exposure()), one.worth());
         }).toList();
     }
 
