@@ -5,7 +5,6 @@ import gloam.gear.Site;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Trip;
-import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -32,7 +31,8 @@ final class Announcements {
     private final int revision;
     private final Map<String, Integer> served = new HashMap<>();
     private final Set<UUID> planned = new HashSet<>();
-    private Instant free;
+    private final Map<String, Instant> free = new HashMap<>();
+    private final Instant begun;
 
     /** The announcements of a trip's windows, made now. */
     Announcements(Trip trip, Optional<FormerPlan> former, Instant now) {
@@ -40,7 +40,7 @@ final class Announcements {
         this.former = former;
         this.identity = former.map(FormerPlan::identity).orElseGet(trip::identity);
         this.revision = (int) ChronoUnit.MINUTES.between(Instant.EPOCH, now);
-        this.free = trip.begun().map(Trip.Begun::at).orElse(Instant.MIN);
+        this.begun = trip.begun().map(Trip.Begun::at).orElse(Instant.MIN);
         trip.begun().ifPresent(begun -> begun.done().forEach(wish -> served.merge(wish, 1, Integer::sum)));
     }
 
@@ -54,8 +54,8 @@ final class Announcements {
         String wish = window.wish().name();
         UUID own = Timetable.within(identity, wish + "\n" + served.merge(wish, 1, Integer::sum));
         planned.add(own);
-        Instant prepareAt = preparation(window.whole());
-        free = window.whole().endExclusive();
+        Instant prepareAt = preparation(window);
+        free.put(window.camera().name(), window.whole().endExclusive());
         return new Announced(window, new FormerPlan.Event(own,
                 sequence(own, details(window, site, prepareAt))),
                 prepareAt);
@@ -64,18 +64,20 @@ final class Announcements {
     /** What a calendar shows of it. */
     private FormerPlan.Details details(Plan.Window window, Site site, Instant prepareAt) {
         return new FormerPlan.Details(window.sheet(), site.name(),
-                window.wish().film().orElse(trip.film()).name(), prepareAt, window.whole(),
+                window.film().name(), prepareAt, window.whole(),
                 window.aim().azimuth().degrees(), window.aim().altitude().degrees(),
-                window.wish().aim().roll().degrees(), window.fNumber().marked());
+                window.wish().aim().roll().degrees(), window.fNumber().marked(),
+                Optional.of(window.camera().name()));
     }
 
     /**
      * As long before as setting up takes, or the changeover where that is longer, but not before the camera
      * is free.
      */
-    private Instant preparation(Interval open) {
-        Instant lead = open.start().minus(trip.preparation());
-        return free.isAfter(lead) ? free : lead;
+    private Instant preparation(Plan.Window window) {
+        Instant lead = window.whole().start().minus(trip.preparation());
+        Instant from = free.getOrDefault(window.camera().name(), begun);
+        return from.isAfter(lead) ? from : lead;
     }
 
     private int sequence(UUID own, FormerPlan.Details details) {

@@ -6,7 +6,6 @@ import gloam.film.FilmStock;
 import gloam.gear.Site;
 import gloam.planner.Plan;
 import gloam.planner.Progress;
-import gloam.planner.Trip;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
@@ -33,10 +32,10 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
     /** A sheet and its number in the pack. */
     private record Numbered(int number, Sheet sheet) {
 
-        static Numbered of(Trip trip, Site site, Plan.Window window) {
-            Framing framing = new Framing(window.aim(), window.wish().aim().roll(), trip.camera());
+        static Numbered of(Site site, Plan.Window window) {
+            Framing framing = new Framing(window.aim(), window.wish().aim().roll(), window.camera());
             Setting first = new Setting(framing, window.fNumber(), List.of(window.open()));
-            return new Numbered(window.sheet(), new Sheet(site, window.wish().film().orElse(trip.film()),
+            return new Numbered(window.sheet(), new Sheet(site, window.film(),
                     Stream.concat(Stream.of(first), window.later().stream()).toList()));
         }
     }
@@ -44,7 +43,7 @@ public record SheetPictures(Map<Integer, Picture> bySheet) {
     /** Computes the pictures of all sheets, with black land, negatives as their prints. */
     public static SheetPictures of(Ephemeris ephemeris, List<Star> stars, Plan plan, Progress progress) {
         List<Numbered> sheets = plan.nights().stream().flatMap(night -> night.windows().stream()
-                .map(window -> Numbered.of(plan.trip(), night.night().site(), window))).toList();
+                .map(window -> Numbered.of(night.night().site(), window))).toList();
         Runnable done = progress.each(sheets.size());
         Function<Numbered, Picture> picture = numbered -> {
             Picture drawn = Proof.of(ephemeris, numbered.sheet, OptionalDouble.empty(), stars,

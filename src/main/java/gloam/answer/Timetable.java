@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -52,7 +53,7 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
      *
      * @param window    the exposure
      * @param event     what a calendar keeps of it
-     * @param prepareAt when to begin to set up, never before the previous sheet is closed
+     * @param prepareAt when to begin to set up, never before its camera is free
      */
     public record Announced(Plan.Window window, FormerPlan.Event event, Instant prepareAt) {
     }
@@ -77,8 +78,10 @@ public record Timetable(Plan plan, UUID identity, List<Night> nights, List<Forme
 
     /** The films of the trip and its wishes that are fitted to a journal, each once. */
     public List<Fitted> fitted() {
-        return Stream.concat(Stream.of(plan.trip().film()),
+        return Stream.of(Stream.of(plan.trip().film()),
+                plan.trip().cameras().stream().flatMap(camera -> camera.film().stream()),
                 plan.trip().wishes().stream().flatMap(wish -> wish.film().stream()))
+                .flatMap(Function.identity())
                 .filter(film -> film.fittedToSheets() > 0).map(Fitted::of).distinct().toList();
     }
 

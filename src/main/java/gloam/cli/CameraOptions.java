@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The camera: the trip's, with whatever is given changed. */
-final class CameraOptions extends OptionGroup {
+class CameraOptions extends OptionGroup {
 
     private static final double FOCAL_LENGTH_MM = 150;
     private static final double TRANSMITTANCE = 0.9;

@@ -31,7 +31,7 @@ final class ExposeCommand extends ReportingCommand {
 
     private final FittedFilm fitted = group(new FittedFilm());
 
-    private final CameraOptions camera = group(new CameraOptions());
+    private final TripCameraOptions camera = group(new TripCameraOptions());
 
     private final Option<Quantity> toneStops = option("--tone", "STOPS", Quantity.class,
             "Tone wanted, in stops from the film's mid-tone (default: 0).");
@@ -62,7 +62,7 @@ final class ExposeCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         Optional<TripFile.Reading> read = place.reading(session);
-        Optional<Trip> trip = read.map(TripFile.Reading::trip);
+        Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip));
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
         List<FilmStock> films = film.allRequired(trip.map(Trip::film)).stream()
                 .map(published -> fitted.film(published, read, this::note)).toList();

@@ -28,7 +28,7 @@ final class JournalNextCommand extends ReportingCommand {
 
     private final FilmOptions film = group(new FilmOptions());
 
-    private final CameraOptions camera = group(new CameraOptions());
+    private final TripCameraOptions camera = group(new TripCameraOptions());
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
             "Pack or batch of the next sheet (default: the only one, else a new one).").byDefault("");
@@ -59,7 +59,7 @@ final class JournalNextCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         FromOption.checked("--sheets", Bracket.SHEETS, sheets.get());
-        Optional<Trip> trip = place.trip(session);
+        Optional<Trip> trip = camera.of(place.trip(session));
         Optional<NextOfWish> served = wish.value().map(name -> FromOption.of("--wish", () ->
                 NextOfWish.of(trip.orElseThrow(() -> new BadInput("a wish is a trip's; add --trip FILE")),
                         name)));

@@ -25,7 +25,7 @@ final class OptionSections implements IHelpSectionRenderer {
 
     /** Options that several commands share, and the heading they stand under. */
     private static final Map<Class<?>, String> SHARED = Map.of(SiteOptions.class, "Place",
-            CameraOptions.class, "Camera",
+            CameraOptions.class, "Camera", TripCameraOptions.class, "Camera",
             FilmOptions.class, "Film", FittedFilm.class, "Film", OutputOptions.class, "Output",
             SkyDataOptions.class, MORE, StandardOptions.class, MORE);
 

@@ -22,7 +22,7 @@ final class ProofCommand extends ReportingCommand {
 
     private final SiteOptions place = group(new SiteOptions());
 
-    private final CameraOptions camera = group(new CameraOptions());
+    private final TripCameraOptions camera = group(new TripCameraOptions());
 
     private final FilmOptions film = group(new FilmOptions());
 
@@ -52,7 +52,7 @@ final class ProofCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         Optional<TripFile.Reading> read = place.reading(session);
-        Optional<Trip> trip = read.map(TripFile.Reading::trip);
+        Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip));
         Site site = oneOf(place.sites(trip));
         Camera taken = camera.camera(trip.map(Trip::camera));
         FilmStock stock = fitted.film(film.required(trip.map(Trip::film)), read, this::note);

@@ -59,7 +59,7 @@ final class SheetOptions extends OptionGroup {
 
     private final FilmOptions film = group(new FilmOptions());
 
-    private final CameraOptions camera = group(new CameraOptions());
+    private final TripCameraOptions camera = group(new TripCameraOptions());
 
     /** Whether any exposure is given. */
     boolean given() {
@@ -88,7 +88,8 @@ final class SheetOptions extends OptionGroup {
             Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
         Optional<Exposed> known = correction.map(Correction::exposed);
-        Optional<Trip> trip = place.trip(session);
+        Optional<Trip> trip = camera.of(place.trip(session), planned.flatMap(PlannedSheet::camera)
+                .filter(name -> place.trip().filter(all -> all.cameras().size() > 1).isPresent()));
         Optional<Site> site = site(trip, planned, known);
         Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));

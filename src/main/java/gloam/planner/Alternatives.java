@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Night;
+import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.units.Interval;
 import java.time.Instant;
@@ -27,10 +28,11 @@ public record Alternatives(List<SecondChoice> cloudedOut, List<IfClears> ifClear
      * The best window that is left for a wish on a night on which it is not planned, beside what is.
      *
      * @param wish   which
+     * @param camera with which camera
      * @param night  the night and its site
      * @param openAt when the shutter would open
      */
-    public record SecondChoice(Wish wish, Night night, Instant openAt) {
+    public record SecondChoice(Wish wish, Camera camera, Night night, Instant openAt) {
     }
 
     /**
@@ -48,7 +50,9 @@ public record Alternatives(List<SecondChoice> cloudedOut, List<IfClears> ifClear
         }
     }
 
-    /** An exposure of what is left: its wish, when the shutter is open, and the f-number to set. */
-    public record Instead(Wish wish, Interval open, FNumber fNumber) {
+    /**
+     * An exposure of what is left: its wish, its camera, when the shutter is open, and the f-number to set.
+     */
+    public record Instead(Wish wish, Camera camera, Interval open, FNumber fNumber) {
     }
 }

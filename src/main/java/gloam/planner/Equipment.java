@@ -9,14 +9,17 @@ import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.units.Angle;
 import gloam.units.Stops;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a wish is exposed with, and what that makes of light.
  *
+ * @param number       number of the camera in the trip, from 0
  * @param camera       the camera
- * @param film         the wish's film, or the trip's
+ * @param film         the wish's film, or the camera's or the trip's
  * @param fNumbers     the f-numbers to choose from, growing
  * @param response     what the film makes of light
  * @param equatorial   by f-number, the limits of stars on the celestial equator near the frame's centre
@@ -24,41 +27,45 @@ import java.util.stream.IntStream;
  * @param blackStops   the darkest tone that shows
  * @param whiteStops   the lightest tone that shows
  */
-record Equipment(Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResponse response,
+record Equipment(int number, Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResponse response,
                  List<TrailLimits> equatorial, List<TrailLimits> slower, double blackStops,
                  double whiteStops) {
 
     /** How much slower the images of the second set of limits are, in octaves. */
     static final double OCTAVES = 2;
 
-    /** The equipment for a wish on a trip. */
+    /** The equipment for a wish on a trip: with the first camera that may take it. */
     static Equipment of(Trip trip, Wish wish) {
-        List<FNumber> fNumbers = wish.fNumbers().isEmpty() ? trip.camera().lens().fNumbers()
-                : wish.fNumbers().stream().sorted().toList();
-        return of(trip.camera(), wish.film().orElse(trip.film()), fNumbers);
+        return of(trip, wish, trip.takers(wish).get(0));
     }
 
-    /** For each wish of a trip its equipment; wishes with the same film and f-numbers share one. */
-    static List<Equipment> all(Trip trip) {
-        Equipment[] all = new Equipment[trip.wishes().size()];
-        for (int wish = 0; wish < all.length; wish++) {
-            Wish wanted = trip.wishes().get(wish);
-            int same = wish;
-            all[wish] = IntStream.range(0, wish).filter(other -> sameKit(trip.wishes().get(other), wanted))
-                    .mapToObj(other -> all[other]).findFirst()
-                    .orElseGet(() -> of(trip, trip.wishes().get(same)));
-        }
-        return List.of(all);
+    private static Equipment of(Trip trip, Wish wish, int number) {
+        Camera camera = trip.cameras().get(number).camera();
+        List<FNumber> fNumbers = wish.fNumbers().isEmpty() ? camera.lens().fNumbers()
+                : wish.fNumbers().stream().filter(wanted -> trip.cameras().size() == 1
+                || camera.lens().fNumbers().contains(wanted)).sorted().toList();
+        return of(number, camera, trip.film(wish, number), fNumbers);
     }
 
-    private static boolean sameKit(Wish one, Wish other) {
-        return one.film().equals(other.film()) && one.fNumbers().equals(other.fNumbers());
+    /**
+     * For each wish of a trip its equipment with every camera that may take it; wishes with the same film and
+     * f-numbers share one.
+     */
+    static List<List<Equipment>> all(Trip trip) {
+        Map<Kit, Equipment> known = new HashMap<>();
+        return trip.wishes().stream().map(wish -> trip.takers(wish).stream()
+                .map(number -> known.computeIfAbsent(new Kit(number, wish.film(), wish.fNumbers()),
+                kit -> of(trip, wish, number))).toList()).toList();
     }
 
-    private static Equipment of(Camera camera, FilmStock film, List<FNumber> fNumbers) {
+    /** What tells the equipment of one wish from that of another. */
+    private record Kit(int camera, Optional<FilmStock> film, List<FNumber> fNumbers) {
+    }
+
+    private static Equipment of(int number, Camera camera, FilmStock film, List<FNumber> fNumbers) {
         double equatorMmS = equatorMmS(camera);
         ToneCurve tone = film.tone();
-        return new Equipment(camera, film, fNumbers, new FilmResponse(film),
+        return new Equipment(number, camera, film, fNumbers, new FilmResponse(film),
                 limits(camera, film, fNumbers, equatorMmS, Angle.ZERO),
                 limits(camera, film, fNumbers, equatorMmS * Math.pow(2, -OCTAVES), Angle.ZERO),
                 ExposureEngine.toneStops(tone.leastShown(TrailLimit.LEAST_DIFFERENCE_DENSITY)),
@@ -67,7 +74,7 @@ record Equipment(Camera camera, FilmStock film, List<FNumber> fNumbers, FilmResp
 
     /** The same with other f-numbers to choose from. */
     Equipment through(List<FNumber> others) {
-        return of(camera, film, others);
+        return of(number, camera, film, others);
     }
 
     /** By f-number, the limits of something whose image runs at a speed. */

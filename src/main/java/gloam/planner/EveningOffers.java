@@ -28,6 +28,15 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
             return new ToWish(List.of(), Optional.of(since));
         }
 
+        /** What several cameras are offered. */
+        static ToWish together(List<ToWish> byCamera) {
+            if (byCamera.size() == 1) {
+                return byCamera.get(0);
+            }
+            List<Offer> offers = byCamera.stream().flatMap(one -> one.offers.stream()).toList();
+            return new ToWish(offers, offers.isEmpty() ? byCamera.get(0).noneSince : Optional.empty());
+        }
+
         boolean none() {
             return offers.isEmpty();
         }

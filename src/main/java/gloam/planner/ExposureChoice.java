@@ -22,6 +22,18 @@ import java.util.Optional;
 record ExposureChoice(Framing framing, int openMin, int closeMin, FNumber fNumber, double toneStops,
         double marginMag, Optional<Target> faintest, List<Later> later) {
 
+    /** The exposure of a wish between two minutes of its night, through the best f-number. */
+    static ExposureChoice of(WishNight night, int openMin, int closeMin) {
+        int number = ExposureSearch.bestFNumber(night, openMin, closeMin);
+        double toneStops = night.light().toneStops(number, openMin, closeMin);
+        return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
+                closeMin,
+                night.with().fNumbers().get(number), toneStops,
+                night.marginMag(number, toneStops, openMin, closeMin),
+                night.faintest(number, toneStops, openMin, closeMin),
+                night.sequel().chosen(number, closeMin));
+    }
+
     /** When the sheet is done. */
     int lastMin() {
         return later.isEmpty() ? closeMin : later.get(later.size() - 1).closeMin;

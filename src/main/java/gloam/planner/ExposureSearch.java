@@ -202,8 +202,8 @@ final class ExposureSearch {
             if (openMin == run.last() || values[openMin + 1] != values[first]
                     || sheetMin(openMin + 1, durationMin) != sheetMin(first, durationMin)) {
                 if (values[first] > 0) {
-                    offers.add(new Offer(number, first, openMin, sheetMin(first, durationMin), durationMin,
-                            Gain.of(night.worth(),
+                    offers.add(new Offer(number, night.with().number(), first, openMin,
+                            sheetMin(first, durationMin), durationMin, Gain.of(night.worth(),
                             values[first] / PREFERENCES, values[first] % PREFERENCES)));
                 }
                 first = openMin + 1;

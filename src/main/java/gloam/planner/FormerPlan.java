@@ -66,9 +66,11 @@ public record FormerPlan(UUID identity, List<Window> windows, List<Cancelled> ca
      * @param altitudeDeg altitude of it
      * @param rollDeg     roll of the camera
      * @param fNumber     f-number as marked
+     * @param camera      name of the camera, if known
      */
     public record Details(int sheet, String site, String film, Instant prepareAt, Interval open,
-                          double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber) {
+                          double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
+                          Optional<String> camera) {
 
         /** A saved timetable tells times to a tenth of a second and angles to the fifth decimal. */
         private static final Duration SAME_TIME = Duration.ofMillis(100);
@@ -81,7 +83,8 @@ public record FormerPlan(UUID identity, List<Window> windows, List<Cancelled> ca
                     && same(open.endExclusive(), other.open.endExclusive())
                     && same(azimuthDeg, other.azimuthDeg)
                     && same(altitudeDeg, other.altitudeDeg) && same(rollDeg, other.rollDeg)
-                    && same(fNumber, other.fNumber);
+                    && same(fNumber, other.fNumber)
+                    && (camera.isEmpty() || other.camera.isEmpty() || camera.equals(other.camera));
         }
 
         private static boolean same(Instant one, Instant other) {

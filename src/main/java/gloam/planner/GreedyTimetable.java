@@ -17,7 +17,7 @@ final class GreedyTimetable {
     private final int[] repeats;
     private final int sheets;
     private final int sheetsPerNight;
-    private final int changeoverMin;
+    private final Timetable limits;
     private final Optional<Moves> moves;
     private final long[] most;
 
@@ -27,7 +27,7 @@ final class GreedyTimetable {
         this.sheets = limits.sheets();
         this.sheetsPerNight = limits.sheetsPerNight();
         this.moves = limits.moves();
-        this.changeoverMin = limits.changeoverMin();
+        this.limits = limits;
         this.most = new long[repeats.length];
     }
 
@@ -68,7 +68,7 @@ final class GreedyTimetable {
                 }
                 for (Offer offer : offers.get(night).get(site)) {
                     if (offer.wish() == wish && (best == null || offer.gain() - lost > best.gain)) {
-                        List<Offer> beside = Timetable.beside(there.exposed(), offer, changeoverMin);
+                        List<Offer> beside = limits.beside(there.exposed(), offer);
                         best = beside.isEmpty() ? best
                                 : new Place(night, site, beside.get(0), offer.gain() - lost);
                     }
@@ -105,7 +105,7 @@ final class GreedyTimetable {
             Timetable.Exposed[] all = Arrays.copyOf(before.exposed().toArray(Timetable.Exposed[]::new),
                     before.exposed().size() + 1);
             all[all.length - 1] = added;
-            Arrays.sort(all, Comparator.comparingInt(Timetable.Exposed::openMin));
+            Arrays.sort(all, Timetable.Exposed.IN_TIME);
             return new Timetable.Night(site, List.of(all));
         }
     }

@@ -19,12 +19,14 @@ import java.util.stream.Stream;
 final class LeftOver {
 
     private final Trip trip;
+    private final Timetable timetable;
     private final List<List<EveningOffers>> evenings;
     private final List<Timetable.Night> chosen;
 
     /** What is left beside a timetable; lists go by night, and evenings in each by site. */
     LeftOver(Trip trip, List<List<EveningOffers>> evenings, List<Timetable.Night> chosen) {
         this.trip = trip;
+        this.timetable = Timetable.of(trip);
         this.evenings = evenings;
         this.chosen = chosen;
     }
@@ -58,7 +60,8 @@ final class LeftOver {
                         .thenComparing(open -> open.evening.night().date(), Comparator.reverseOrder())
                         .thenComparing(open -> open.offer.firstOpenMin(), Comparator.reverseOrder()))
                         .stream())
-                .map(open -> new SecondChoice(trip.wishes().get(open.offer.wish()), open.evening.night(),
+                .map(open -> new SecondChoice(trip.wishes().get(open.offer.wish()),
+                        trip.cameras().get(open.offer.camera()).camera(), open.evening.night(),
                         open.at(met))).toList();
     }
 
@@ -67,7 +70,7 @@ final class LeftOver {
                 .filter(night -> !serves(chosen.get(night), wish))
                 .flatMap(night -> there(night)
                 .flatMap(evening -> evening.toWishes().get(wish).offers().stream()
-                .flatMap(offer -> Timetable.beside(chosen.get(night).exposed(), offer, trip.changeoverMin())
+                .flatMap(offer -> timetable.beside(chosen.get(night).exposed(), offer)
                 .stream()).map(offer -> new Open(evening, chosen.get(night).exposed().isEmpty(), offer))));
     }
 
@@ -118,12 +121,12 @@ final class LeftOver {
     }
 
     private List<Instead> instead(SiteNight there, List<Offer> offers) {
-        List<Timetable.Exposed> exposed = Timetable.of(trip).choose(List.of(List.of(offers))).nights().get(0)
+        List<Timetable.Exposed> exposed = timetable.choose(List.of(List.of(offers))).nights().get(0)
                 .exposed();
-        List<SiteNight.Made> made = there.made(exposed);
-        return IntStream.range(0, made.size()).mapToObj(number -> {
-            ExposureChoice exposure = made.get(number).exposure();
-            return new Instead(trip.wishes().get(exposed.get(number).wish()),
+        return there.made(exposed).stream().map(made -> {
+            ExposureChoice exposure = made.exposure();
+            return new Instead(trip.wishes().get(made.chosen().wish()),
+                    trip.cameras().get(made.chosen().camera()).camera(),
                     there.sky().clock().span(exposure.openMin(), exposure.lastMin()), exposure.fNumber());
         }).toList();
     }

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.gear.Camera;
 import gloam.gear.Site;
 import gloam.units.Range;
 import java.time.LocalTime;
@@ -21,42 +22,56 @@ import java.util.Optional;
  * @param twilightPercent share of the sky's tone that is made in twilight
  * @param arcDeg          how far the sky turns during the exposure
  * @param sites           names of the sites where it may be taken; empty for all of the trip
+ * @param cameras         names of the cameras that may take it; empty for all of the trip
  * @param moonFrame       whether the Moon is in the frame; empty for out of it, unless the picture is of the
  *                        Moon
  */
 public record Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
         Between sunDepthDeg,
                      Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
-                     Between arcDeg, List<String> sites, Optional<MoonFrame> moonFrame) {
+                     Between arcDeg, List<String> sites, List<String> cameras,
+                     Optional<MoonFrame> moonFrame) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public Limits {
         sites = List.copyOf(sites);
+        cameras = List.copyOf(cameras);
     }
 
-    /** The same at any site, without a word about the Moon in the frame. */
+    /** The same at any site, with any camera, without a word about the Moon in the frame. */
     public Limits(Between moonAltitudeDeg, Between moonLitPercent, Optional<Side> moonSide,
             Between sunDepthDeg, Optional<TimeOfNight> time, Between twilightMin, Between twilightPercent,
             Between arcDeg) {
         this(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin, twilightPercent,
-                arcDeg, List.of(), Optional.empty());
+                arcDeg, List.of(), List.of(), Optional.empty());
     }
 
     /** The same at some sites alone. */
     Limits at(List<String> names) {
         return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
-                twilightPercent, arcDeg, names, moonFrame);
+                twilightPercent, arcDeg, names, cameras, moonFrame);
+    }
+
+    /** The same with some cameras alone. */
+    Limits by(List<String> names) {
+        return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
+                twilightPercent, arcDeg, sites, names, moonFrame);
     }
 
     /** The same with the Moon in the frame or out of it. */
     Limits with(MoonFrame frame) {
         return new Limits(moonAltitudeDeg, moonLitPercent, moonSide, sunDepthDeg, time, twilightMin,
-                twilightPercent, arcDeg, sites, Optional.of(frame));
+                twilightPercent, arcDeg, sites, cameras, Optional.of(frame));
     }
 
     /** Whether it may be taken at a site. */
     boolean allow(Site site) {
         return sites.isEmpty() || sites.contains(site.name());
+    }
+
+    /** Whether a camera may take it. */
+    boolean allow(Camera camera) {
+        return cameras.isEmpty() || cameras.contains(camera.name());
     }
 
     /** Nothing narrowed. */

@@ -23,7 +23,7 @@ final class NightAlone {
     private static final double ROUNDING = 1e-9;
 
     private final Trip trip;
-    private final List<Equipment> equipment;
+    private final List<List<Equipment>> equipment;
     private final Ephemeris ephemeris;
     private final StarField stars;
     private final int[] mostHundredths;
@@ -36,7 +36,8 @@ final class NightAlone {
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.mostHundredths = IntStream.range(0, trip.wishes().size()).map(number ->
-                mostHundredths(trip.wishes().get(number), equipment.get(number))).toArray();
+                equipment.get(number).stream().mapToInt(with -> mostHundredths(trip.wishes().get(number), with))
+                .max().orElseThrow()).toArray();
         this.lost = Stream.generate(DoubleAdder::new).limit(trip.wishes().size()).toList();
     }
 
@@ -103,7 +104,8 @@ final class NightAlone {
         Timetable.Night best = Timetable.of(trip).choose(List.of(List.of(offers.all())),
                 Gain.atLeast(leastWorth - ROUNDING)).nights().get(0);
         double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
-        return worth >= leastWorth - ROUNDING && there.fallShort(best.exposed())
+        return worth >= leastWorth - ROUNDING && there.wantStars(best.exposed())
+                && there.fallShort(there.made(best.exposed()))
                 ? best(offers.night(), shortfalls) : best;
     }
 

@@ -3,6 +3,8 @@ package gloam.planner;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.EarthTurn;
 import gloam.ephemeris.Night;
+import gloam.film.FilmStock;
+import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.light.SkyBrightness;
 import gloam.proof.StarCount;
@@ -46,7 +48,7 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * One night's part.
      *
      * @param night   the night and its site
-     * @param windows exposures in order of time, without overlaps
+     * @param windows exposures in order of time, those of one camera without overlaps
      * @param refused wishes not served on this night, with the reason, in the trip's order
      * @param notes   what to know of it: clocks that change, dew and cold
      * @param course  the sky from before sunset to after sunrise, every quarter of an hour
@@ -82,6 +84,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      *
      * @param sheet              number of the sheet in the pack, from 1
      * @param wish               the wish it serves
+     * @param camera             the camera
+     * @param film               the film in it
      * @param open               from opening to closing the shutter, the first time of several
      * @param aim                where the frame's centre looks
      * @param fNumber            the f-number to set
@@ -104,7 +108,8 @@ public record Plan(Trip trip, List<NightPlan> nights, List<Caution> cautions,
      * @param sky                the sky in which it stands
      * @param slack              how exactly its times are to be kept
      */
-    public record Window(int sheet, Wish wish, Interval open, Direction aim, FNumber fNumber,
+    public record Window(int sheet, Wish wish, Camera camera, FilmStock film, Interval open, Direction aim,
+            FNumber fNumber,
                          List<Setting> later, double meteredS, double correctedS, double skyToneStops,
                          double skyToneSpreadStops, double trailLimitMag, StarCount stars,
                          double trailLengthMm,

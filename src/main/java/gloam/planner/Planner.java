@@ -50,8 +50,7 @@ public final class Planner {
 
     /** The timetable of a trip: every night of it, and on each a window or a refusal for every wish. */
     public Plan plan(Trip trip) {
-        List<Equipment> equipment = Equipment.all(trip);
-        Function<Night, SiteNight> met = met(trip, equipment);
+        Function<Night, SiteNight> met = met(trip, Equipment.all(trip));
         Settled settled = settled(trip, met, evenings(trip, met));
         List<List<EveningOffers>> evenings = settled.evenings;
         Timetable.Choice choice = settled.choice;
@@ -68,8 +67,7 @@ public final class Planner {
             Night there = evenings.get(night).get(site).night();
             Outing outing = settled.outings.get(night).orElseGet(() -> Outing.none(met.apply(there)));
             SiteNight spent = outing.there;
-            return new Plan.NightPlan(there,
-                    windows(trip, equipment, outing, chosen.exposed(), firstSheet[night]),
+            return new Plan.NightPlan(there, windows(trip, outing, firstSheet[night]),
                     refusals.of(night, site, spent), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
@@ -83,7 +81,7 @@ public final class Planner {
         return settled(trip, met, evenings(trip, met)).choice.worth();
     }
 
-    private Function<Night, SiteNight> met(Trip trip, List<Equipment> equipment) {
+    private Function<Night, SiteNight> met(Trip trip, List<List<Equipment>> equipment) {
         Shortfalls shortfalls = new Shortfalls();
         return night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);
     }
@@ -99,7 +97,7 @@ public final class Planner {
     }
 
     /** A night at a site, and the exposures made there. */
-    private record Outing(SiteNight there, List<SiteNight.Made> made) {
+    private record Outing(SiteNight there, List<Made> made) {
 
         static Outing none(SiteNight there) {
             return new Outing(there, List.of());
@@ -117,8 +115,7 @@ public final class Planner {
                     return new Outing(there, there.made(chosen.exposed()));
                 })).toList();
         List<Boolean> tooFew = IntStream.range(0, evenings.size()).parallel().mapToObj(night ->
-                outings.get(night).map(outing -> outing.there.fallShort(
-                choice.nights().get(night).exposed(), outing.made)).orElse(false)).toList();
+                outings.get(night).map(outing -> outing.there.fallShort(outing.made)).orElse(false)).toList();
         if (!tooFew.contains(true)) {
             return new Settled(evenings, choice, outings);
         }
@@ -157,16 +154,14 @@ public final class Planner {
                         .thenComparing(Comparator.reverseOrder())).orElseThrow();
     }
 
-    private List<Plan.Window> windows(Trip trip, List<Equipment> equipment, Outing outing,
-                                      List<Timetable.Exposed> exposed, int firstSheet) {
-        List<SiteNight.Made> made = outing.made;
+    private List<Plan.Window> windows(Trip trip, Outing outing, int firstSheet) {
+        List<Made> made = outing.made;
         SiteNight night = outing.there;
-        return IntStream.range(0, exposed.size()).mapToObj(number -> {
-            Timetable.Exposed one = exposed.get(number);
-            return new ShotFigures(trip.wishes().get(one.wish()), equipment.get(one.wish()), night.sky(),
-                    ephemeris, stars)
-                    .window(firstSheet + number, made.get(number), night.cloud(made.get(number).exposure()),
-                            one.worth());
+        return IntStream.range(0, made.size()).mapToObj(number -> {
+            Timetable.Exposed one = made.get(number).chosen();
+            return new ShotFigures(trip.wishes().get(one.wish()), night.with(one), night.sky(), ephemeris,
+                    stars).window(firstSheet + number, made.get(number),
+                    night.cloud(made.get(number).exposure()), one.worth());
         }).toList();
     }
 

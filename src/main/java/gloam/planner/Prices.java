@@ -42,4 +42,13 @@ record Prices(long sheet, long[] wish, long bound) {
     long over(int number, long gain) {
         return gain - sheet - wish[number];
     }
+
+    /** What something served gains over its prices. */
+    long over(WishCounts counts, WishCounts.Served served, long gain) {
+        long over = gain - sheet * served.sheets();
+        for (int number = 0; number < counts.wishes(); number++) {
+            over -= counts.often(served, number) * wish[number];
+        }
+        return over;
+    }
 }

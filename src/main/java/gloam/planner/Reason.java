@@ -54,6 +54,14 @@ public sealed interface Reason {
     record There(Night night, Reason reason) implements Reason { }
 
     /**
+     * None of several cameras can take it.
+     *
+     * @param camera name of the first of them
+     * @param reason why not with that one
+     */
+    record With(String camera, Reason reason) implements Reason { }
+
+    /**
      * What is required holds at different times.
      *
      * @param what       what is required; empty for everything else together

@@ -59,8 +59,17 @@ final class Refusals {
         }
         SiteNight tried = there == here ? spent : nights.apply(there.night());
         Reason reason = there.toWishes().get(number).noneSince().orElseGet(() -> tried.reason(number));
-        return new Plan.Refusal(wish, there == here ? reason : new Reason.There(there.night(), reason),
+        Reason told = with(reason, wish);
+        return new Plan.Refusal(wish, there == here ? told : new Reason.There(there.night(), told),
                 remedy(night, tried, number, reason));
+    }
+
+    /** A reason whose figures are those of one of several cameras. */
+    private Reason with(Reason reason, Wish wish) {
+        boolean ofSky = reason instanceof Reason.Never || reason instanceof Reason.Exclusive
+                || reason instanceof Reason.Overcast || reason instanceof Reason.LaterClosed;
+        return trip.cameras().size() == 1 || ofSky ? reason
+                : new Reason.With(trip.cameras().get(trip.takers(wish).get(0)).camera().name(), reason);
     }
 
     /** The evening here, or where alone a wish may be taken if it cannot be taken there either. */
@@ -113,8 +122,9 @@ final class Refusals {
 
     private Reason outbid(int night, EveningOffers.ToWish found) {
         List<Timetable.Exposed> exposed = chosen.get(night).exposed();
+        Timetable timetable = Timetable.of(trip);
         boolean timeLeft = found.offers().stream().anyMatch(offer ->
-                !Timetable.beside(exposed, offer, trip.changeoverMin()).isEmpty());
+                !timetable.beside(exposed, offer).isEmpty());
         if (timeLeft) {
             return sheetsLeft() == 0 ? Reason.Plain.SHEETS_SPENT
                     : exposed.size() == trip.outings().sheetsPerNight() ? Reason.Plain.NIGHT_FULL

@@ -73,7 +73,7 @@ final class Refused {
      */
     Offer countedEnough(int number) {
         double chance = night.chanceOfRecorded(trail.number, trail.openMin, trail.closeMin);
-        return Offer.at(number, trail.openMin, trail.closeMin,
+        return Offer.at(number, night.with().number(), trail.openMin, trail.closeMin,
                 Gain.of(night.wish().worth(), Math.max(1, Chance.hundredths(chance)),
                 Preference.of(night, trail.number, trail.openMin, trail.closeMin)));
     }

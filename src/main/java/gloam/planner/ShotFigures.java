@@ -56,7 +56,7 @@ final class ShotFigures {
     }
 
     /** The window of a shot that was chosen, of some worth times its chance. */
-    Plan.Window window(int sheet, SiteNight.Made made, Optional<CloudCover> cloud, double worth) {
+    Plan.Window window(int sheet, Made made, Optional<CloudCover> cloud, double worth) {
         ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
@@ -84,7 +84,8 @@ final class ShotFigures {
                 progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
         StarCount count = count(all.get(0), all);
         StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
-        return new Plan.Window(sheet, wish, open, framing.aim(), shot.fNumber(), later, exposure.meteredS(),
+        return new Plan.Window(sheet, wish, kit.camera(), kit.film(), open, framing.aim(), shot.fNumber(),
+                later, exposure.meteredS(),
                 open.seconds(), toneStops, spreadStops, TrailLimit.magnitude(on), stars, trail.lengthMm(),
                 trail.direction(), moon(framing, open), cloud, worth,
                 Miss.of(wish, toneStops, trail.lengthMm(), count.recorded(), -shot.marginMag(),

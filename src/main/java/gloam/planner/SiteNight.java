@@ -7,7 +7,6 @@ import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,7 +21,7 @@ final class SiteNight {
     private static final double SURE_MAG = 1;
 
     private final Trip trip;
-    private final List<Equipment> equipment;
+    private final List<List<Equipment>> equipment;
     private final Ephemeris ephemeris;
     private final StarField stars;
     private final NightSky sky;
@@ -32,10 +31,10 @@ final class SiteNight {
     /**
      * A night of a trip.
      *
-     * @param equipment  that for each of its wishes
+     * @param equipment  that for each of its wishes, with every camera that may take it
      * @param shortfalls what counts of stars have shown of its nights
      */
-    SiteNight(Trip trip, List<Equipment> equipment, Ephemeris ephemeris, StarField stars, Night night,
+    SiteNight(Trip trip, List<List<Equipment>> equipment, Ephemeris ephemeris, StarField stars, Night night,
             Shortfalls shortfalls) {
         this.trip = trip;
         this.equipment = equipment;
@@ -68,16 +67,11 @@ final class SiteNight {
                 .toList());
     }
 
-    /** What it offers to a wish. */
-    EveningOffers.ToWish to(int number) {
-        return to(trip.wishes().get(number), equipment.get(number), number);
-    }
-
     /** Whether its sky leaves time for the shortest exposure of a wish. */
     boolean open(int number) {
         Wish wish = trip.wishes().get(number);
-        Aiming aiming = new Aiming(wish.aim(), sky, equipment.get(number).camera());
-        return moments(wish, aiming).stream()
+        return equipment.get(number).stream()
+                .flatMap(with -> moments(wish, new Aiming(wish.aim(), sky, with.camera())).stream())
                 .flatMap(moments -> MinuteRun.of(moments.throughout()).stream())
                 .anyMatch(run -> run.last() - run.first() >= DurationLimits.shortestMin(wish));
     }
@@ -85,6 +79,16 @@ final class SiteNight {
     /** How much of its worth a wish has on it at best. */
     double worthShare() {
         return clear.worthShare();
+    }
+
+    /** What it offers to a wish with all cameras; where that is nothing, what closes it to the first. */
+    EveningOffers.ToWish to(int number) {
+        Wish wish = trip.wishes().get(number);
+        List<EveningOffers.ToWish> byCamera = new ArrayList<>();
+        for (Equipment with : equipment.get(number)) {
+            byCamera.add(to(wish, with, number));
+        }
+        return EveningOffers.ToWish.together(byCamera);
     }
 
     private EveningOffers.ToWish to(Wish wish, Equipment with, int number) {
@@ -129,7 +133,7 @@ final class SiteNight {
     /** Why it offers nothing to a wish of the trip that its sky is not closed to; its stars are counted. */
     Reason reason(int number) {
         Wish wish = trip.wishes().get(number);
-        Reason reason = new Refused(at(wish, equipment.get(number)), sky).reason();
+        Reason reason = new Refused(at(wish, equipment.get(number).get(0)), sky).reason();
         return reason instanceof Reason.TooFewStars few ? counted(few, wish) : reason;
     }
 
@@ -145,7 +149,7 @@ final class SiteNight {
         }
         WishNight night = at(wish, with);
         int openMin = found.best().firstOpenMin();
-        return Optional.of(exposure(night, openMin,
+        return Optional.of(ExposureChoice.of(night, openMin,
                 openMin + found.best().firstMin()));
     }
 
@@ -163,10 +167,11 @@ final class SiteNight {
 
     /** How many stars an exposure for a wish records. */
     int recorded(Wish wish, Reason.Exposure exposure) {
-        Framing framing = new Framing(exposure.aim(), wish.aim().roll(), trip.camera());
+        Equipment with = Equipment.of(trip, wish);
+        Framing framing = new Framing(exposure.aim(), wish.aim().roll(), with.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
         Setting setting = new Setting(framing, exposure.fNumber(), List.of(open));
-        return new ShotFigures(wish, Equipment.of(trip, wish), sky, ephemeris, stars)
+        return new ShotFigures(wish, with, sky, ephemeris, stars)
                 .count(setting, List.of(setting)).recorded();
     }
 
@@ -181,87 +186,42 @@ final class SiteNight {
         return Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown());
     }
 
-    /** The exposures chosen for wishes of the trip, in order of time, as they are made. */
+    /** The exposures chosen for wishes of the trip as they are made, in order of time. */
     List<Made> made(List<Timetable.Exposed> chosen) {
-        List<WishNight> nights = chosen.stream()
-                .map(one -> at(trip.wishes().get(one.wish()), equipment.get(one.wish()))).toList();
-        List<MinuteRun> times = new ArrayList<>(chosen.stream()
-                .map(one -> new MinuteRun(one.openMin(), one.closeMin())).toList());
-        for (int number = 0; number < chosen.size(); number++) {
-            if (!nights.get(number).sequel().none()) {
-                continue;
-            }
-            MinuteRun free = free(times, number);
-            int openMin = times.get(number).first();
-            MinuteRun open = new MinuteRun(openMin, ExposureSearch.closeNearestToTone(nights.get(number),
-                    openMin, times.get(number).last(), free.last()));
-            times.set(number, new SlackSearch(nights.get(number), sky.clock(), open, free).rounded());
-        }
-        LinkedList<Made> made = new LinkedList<>();
-        for (int number = chosen.size() - 1; number >= 0; number--) {
-            WishNight night = nights.get(number);
-            MinuteRun open = times.get(number);
-            int nextMin = made.isEmpty() ? 0 : made.getFirst().slack.mostLateMin();
-            made.addFirst(night.sequel().none() ? new Made(exposure(night, open.first(), open.last()),
-                    new SlackSearch(night, sky.clock(), open, free(times, number)).slack(nextMin))
-                    : new Made(exposure(night, open.first(),
-                    open.first() + chosen.get(number).firstMin()),
-                    Slack.none(sky.clock().span(open.first(), open.last()))));
-        }
-        return made;
+        return new Making(trip, sky, one -> at(trip.wishes().get(one.wish()), with(one))).made(chosen);
+    }
+
+    /** What an exposure for a wish of the trip is made with. */
+    Equipment with(Timetable.Exposed one) {
+        return equipment.get(one.wish()).stream().filter(with -> with.number() == one.camera()).findFirst()
+                .orElseThrow();
     }
 
     /**
-     * Counts the stars of the exposures of a timetable and takes down where fewer record than must; whether
+     * Counts the stars of exposures as they are made and takes down where fewer record than must; whether
      * that was not known of one.
      */
-    boolean fallShort(List<Timetable.Exposed> chosen) {
-        return chosen.stream().anyMatch(one -> least(one).isPresent()) && fallShort(chosen, made(chosen));
-    }
-
-    /** The same of exposures as they are made. */
-    boolean fallShort(List<Timetable.Exposed> chosen, List<Made> made) {
+    boolean fallShort(List<Made> all) {
         boolean any = false;
-        for (int number = 0; number < made.size(); number++) {
-            Timetable.Exposed one = chosen.get(number);
-            ExposureChoice exposure = made.get(number).exposure;
-            Wish wish = trip.wishes().get(one.wish());
-            any |= least(one).isPresent() && exposure.marginMag() < SURE_MAG
-                    && new ShotFigures(wish, equipment.get(one.wish()), sky, ephemeris, stars).count(exposure)
-                    .recorded() < least(one).getAsInt()
-                    && shortfalls.add(sky.night(), wish, exposure.fNumber(), exposure.marginMag());
+        for (Made made : all) {
+            ExposureChoice exposure = made.exposure();
+            Wish wish = trip.wishes().get(made.chosen().wish());
+            any |= least(made.chosen()).isPresent() && exposure.marginMag() < SURE_MAG
+                    && new ShotFigures(wish, with(made.chosen()), sky, ephemeris, stars).count(exposure)
+                    .recorded() < least(made.chosen()).getAsInt()
+                    && shortfalls.add(sky.night(), wish, with(made.chosen()).camera(), exposure.fNumber(),
+                    exposure.marginMag());
         }
         return any;
+    }
+
+    /** Whether stars must be counted of any of them. */
+    boolean wantStars(List<Timetable.Exposed> chosen) {
+        return chosen.stream().anyMatch(one -> least(one).isPresent());
     }
 
     private OptionalInt least(Timetable.Exposed one) {
         return trip.wishes().get(one.wish()).records() instanceof Wish.Records.AtLeast least
                 ? OptionalInt.of(least.trails()) : OptionalInt.empty();
-    }
-
-    /** From when to when the camera is free for an exposure between the others. */
-    private MinuteRun free(List<MinuteRun> times, int number) {
-        return new MinuteRun(number == 0 ? 0 : times.get(number - 1).last() + trip.changeoverMin(),
-                number + 1 == times.size() ? sky.clock().minutes()
-                : times.get(number + 1).first() - trip.changeoverMin());
-    }
-
-    /**
-     * An exposure as it is made.
-     *
-     * @param slack how exactly its times are to be kept
-     */
-    record Made(ExposureChoice exposure, Slack slack) {
-    }
-
-    private static ExposureChoice exposure(WishNight night, int openMin, int closeMin) {
-        int number = ExposureSearch.bestFNumber(night, openMin, closeMin);
-        double toneStops = night.light().toneStops(number, openMin, closeMin);
-        return new ExposureChoice(night.aiming().framing(openMin + (closeMin - openMin) / 2), openMin,
-                closeMin,
-                night.with().fNumbers().get(number), toneStops,
-                night.marginMag(number, toneStops, openMin, closeMin),
-                night.faintest(number, toneStops, openMin, closeMin),
-                night.sequel().chosen(number, closeMin));
     }
 }

@@ -2,12 +2,14 @@ package gloam.planner;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * Chooses from offers the timetable that gains most: one site a night, one exposure at a time with the
- * changeover between, no wish twice on a night or more often than it repeats, no more sheets
+ * Chooses from offers the timetable that gains most: one site a night, in each camera one exposure at a time
+ * with its changeover between, no wish twice on a night or more often than it repeats, no more sheets
  * than carried, or than are exposed on one night.
  *
  * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
@@ -21,7 +23,7 @@ final class Timetable {
     private final int[] repeats;
     private final int sheets;
     private final int sheetsPerNight;
-    private final int changeoverMin;
+    private final int[] changeoverMin;
     private final Optional<Moves> moves;
 
     /**
@@ -30,14 +32,14 @@ final class Timetable {
      * @param repeats       how often each wish may be served, at least once each
      * @param sheets        how many exposures there may be, at least one
      * @param sheetsPerNight how many on one night, at least one
-     * @param changeoverMin least time from closing one exposure to opening the next of the night, not
-     *                      negative
+     * @param changeoverMin by camera, least time from closing one exposure to opening the next of the night,
+     *                      not negative
      */
-    Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin) {
+    Timetable(int[] repeats, int sheets, int sheetsPerNight, int... changeoverMin) {
         this(repeats, sheets, sheetsPerNight, changeoverMin, Optional.empty());
     }
 
-    private Timetable(int[] repeats, int sheets, int sheetsPerNight, int changeoverMin,
+    private Timetable(int[] repeats, int sheets, int sheetsPerNight, int[] changeoverMin,
             Optional<Moves> moves) {
         this.repeats = Arrays.stream(repeats).map(repeat -> Math.min(repeat, sheets)).toArray();
         this.sheets = sheets;
@@ -54,24 +56,30 @@ final class Timetable {
     /** The limits of a trip. */
     static Timetable of(Trip trip) {
         return new Timetable(trip.wishes().stream().mapToInt(Wish::repeat).toArray(),
-                trip.sheets() - trip.spent(), trip.outings().sheetsPerNight(), trip.changeoverMin());
+                trip.sheets() - trip.spent(), trip.outings().sheetsPerNight(),
+                IntStream.range(0, trip.cameras().size()).map(trip::changeoverMin).toArray());
     }
 
     /**
      * An exposure.
      *
      * @param wish     number of its wish in the trip, from 0
+     * @param camera   number of its camera in the trip, from 0
      * @param openMin  when the shutter opens, in minutes of the night
      * @param closeMin when it closes, the last time of several
      * @param firstMin how long it is open first
      * @param gain     what it adds to the trip, see {@link Gain}
      */
-    record Exposed(int wish, int openMin, int closeMin, int firstMin, long gain) {
+    record Exposed(int wish, int camera, int openMin, int closeMin, int firstMin, long gain) {
+
+        /** By their openings, those at the same minute by camera. */
+        static final Comparator<Exposed> IN_TIME =
+                Comparator.comparingInt(Exposed::openMin).thenComparingInt(Exposed::camera);
 
         /** An offer, opened at one of its minutes. */
         static Exposed of(Offer offer, int openMin) {
-            return new Exposed(offer.wish(), openMin, openMin + offer.durationMin(), offer.firstMin(),
-                    offer.gain());
+            return new Exposed(offer.wish(), offer.camera(), openMin, openMin + offer.durationMin(),
+                    offer.firstMin(), offer.gain());
         }
 
         /** Its worth times its chance. */
@@ -145,20 +153,25 @@ final class Timetable {
         return moves;
     }
 
-    int changeoverMin() {
+    /** By camera, the changeover in minutes. */
+    int[] changeoverMin() {
         return changeoverMin;
     }
 
-    /** What of an offer still can be had beside exposures in order of time. */
-    static List<Offer> beside(List<Exposed> exposed, Offer offer, int changeoverMin) {
+    /** What of an offer still can be had beside exposures in order of time, those of its camera. */
+    List<Offer> beside(List<Exposed> exposed, Offer offer) {
+        int betweenMin = changeoverMin[offer.camera()];
         List<Offer> fitting = new ArrayList<>();
         int fromMin = offer.firstOpenMin();
         for (Exposed other : exposed) {
-            int toMin = Math.min(offer.lastOpenMin(), other.openMin - changeoverMin - offer.durationMin());
+            if (other.camera != offer.camera()) {
+                continue;
+            }
+            int toMin = Math.min(offer.lastOpenMin(), other.openMin - betweenMin - offer.durationMin());
             if (fromMin <= toMin) {
                 fitting.add(offer.opening(fromMin, toMin));
             }
-            fromMin = Math.max(fromMin, other.closeMin + changeoverMin);
+            fromMin = Math.max(fromMin, other.closeMin + betweenMin);
         }
         if (fromMin <= offer.lastOpenMin()) {
             fitting.add(offer.opening(fromMin, offer.lastOpenMin()));

@@ -104,12 +104,12 @@ final class TimetableSearch {
         boolean complete = true;
         for (int number = 0; number < sites.size(); number++) {
             int site = number;
-            NightSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()),
+            CameraSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()),
                     mostLoss);
             int last = timetable.moves().isEmpty() ? 0 : ofNight * MOST_SITES + site + 1;
             night.gains().forEach((served, gain) -> best.merge(served.lastAt(last),
                     new Way(served.lastAt(last), gain - Gain.NIGHT_OUT,
-                    over(served, gain - Gain.NIGHT_OUT), site),
+                    prices.over(counts, served, gain - Gain.NIGHT_OUT), site),
                     (one, other) -> other.gain > one.gain ? other : one));
             complete &= night.complete();
         }
@@ -117,17 +117,8 @@ final class TimetableSearch {
                 complete);
     }
 
-    private NightSchedules schedules(List<Offer> offers, WishCounts within, long mayLose) {
-        return new NightSchedules(within, offers, timetable.changeoverMin(), prices, mayLose);
-    }
-
-    /** What something served gains over its prices. */
-    private long over(Served served, long gain) {
-        long over = gain - prices.sheet() * served.sheets();
-        for (int wish = 0; wish < counts.wishes(); wish++) {
-            over -= counts.often(served, wish) * prices.wish()[wish];
-        }
-        return over;
+    private CameraSchedules schedules(List<Offer> offers, WishCounts within, long mayLose) {
+        return new CameraSchedules(within, offers, timetable.changeoverMin(), prices, mayLose);
     }
 
     /** Joins what a night can serve, the best of it first; whether that could be followed to the end. */

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -25,8 +26,9 @@ import java.util.stream.Stream;
  * @param sites      the sites it can go to, at least one; a night is spent at one of them
  * @param firstNight date of the first night's evening
  * @param lastNight  date of the last night's evening, not before the first
- * @param camera     the camera carried
- * @param film       the film carried, for wishes that name no other
+ * @param cameras    the cameras carried, at least one, each with a name of its own; all are at one site at a
+ *                   time
+ * @param film       the film carried, for wishes and cameras that name no other
  * @param sheets     how many sheets may be spent, 1 to 500
  * @param preview    digital test frames that looked right
  * @param wishes     the pictures wanted
@@ -34,9 +36,9 @@ import java.util.stream.Stream;
  * @param begun      how far it has gone, where it has begun
  * @param outings    when people go out
  */
-public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-                   FilmStock film, int sheets, Previews preview, List<Wish> wishes,
-                   Weather forecast, Optional<Begun> begun, Outings outings) {
+public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight,
+                   List<CarriedCamera> cameras, FilmStock film, int sheets, Previews preview,
+                   List<Wish> wishes, Weather forecast, Optional<Begun> begun, Outings outings) {
 
     /** Allowed numbers of sheets. */
     public static final Range SHEETS = new Range("sheets", 1, 500, "");
@@ -51,30 +53,29 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
     public Trip {
         SHEETS.check(sheets);
         sites = List.copyOf(sites);
+        cameras = List.copyOf(cameras);
         wishes = List.copyOf(wishes);
     }
 
-    /** A trip on which every evening is free. */
+    /** A trip with one camera, on which every evening is free. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
             FilmStock film, int sheets, Previews preview, List<Wish> wishes, Weather forecast,
             Optional<Begun> begun) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast, begun,
-                Outings.ANY);
+        this(title, sites, firstNight, lastNight, List.of(new CarriedCamera(camera, Optional.empty())), film,
+                sheets, preview, wishes, forecast, begun, Outings.ANY);
     }
 
     /** The same into unknown weather. */
     public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-            FilmStock film,
-                int sheets, List<Wish> wishes) {
+            FilmStock film, int sheets, List<Wish> wishes) {
         this(title, sites, firstNight, lastNight, camera, film, sheets, Previews.NONE, wishes,
-                Weather.UNKNOWN,
-                Optional.empty());
+                Weather.UNKNOWN, Optional.empty());
     }
 
     /** The same trip to other sites. */
     public Trip to(List<Site> others) {
-        return new Trip(title, others, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
-                begun, outings);
+        return new Trip(title, others, firstNight, lastNight, cameras, film, sheets, preview, wishes,
+                forecast, begun, outings);
     }
 
     /**
@@ -88,7 +89,8 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
             throw new BadInput("the trip's last night, " + lastNight
                     + ", is over by then; give an earlier instant");
         }
-        return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, camera, film,
+        return new Trip(title, sites, night.isAfter(firstNight) ? night : firstNight, lastNight, cameras,
+                film,
                 sheets, preview, wishes, forecast, Optional.of(new Begun(from, spent(), List.of(), first())),
                 outings);
     }
@@ -105,7 +107,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         }
         Instant noon = sites.stream().map(site -> Night.spanOf(site, date).start()).min(Instant::compareTo)
                 .orElseThrow();
-        return new Trip(title, sites, date, date, camera, film, sheets, preview, wishes, forecast,
+        return new Trip(title, sites, date, date, cameras, film, sheets, preview, wishes, forecast,
                 begun.or(() -> Optional.of(new Begun(noon, 0, List.of(), firstNight))), outings);
     }
 
@@ -119,7 +121,7 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
             throw new BadInput(spent + " sheets spent leave none of the " + sheets
                     + " carried; give a smaller number");
         }
-        return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, wishes, forecast,
+        return new Trip(title, sites, firstNight, lastNight, cameras, film, sheets, preview, wishes, forecast,
                 begun.map(since -> new Begun(since.at, spent, since.done, since.firstNight)), outings);
     }
 
@@ -136,25 +138,59 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
                 });
         List<Wish> left = wishes.stream().flatMap(wish ->
                 wish.after(Collections.frequency(done, wish.name())).stream()).toList();
-        return new Trip(title, sites, firstNight, lastNight, camera, film, sheets, preview, left, forecast,
+        return new Trip(title, sites, firstNight, lastNight, cameras, film, sheets, preview, left, forecast,
                 begun.map(since -> new Begun(since.at, since.spent, done, since.firstNight)), outings);
     }
 
     /** The same trip with a sheet for every picture wanted. */
     Trip withSheetsEnough() {
         int wanted = spent() + wishes.stream().mapToInt(Wish::repeat).sum();
-        return new Trip(title, sites, firstNight, lastNight, camera, film, Math.max(sheets, wanted), preview,
+        return new Trip(title, sites, firstNight, lastNight, cameras, film, Math.max(sheets, wanted), preview,
                 wishes, forecast, begun, outings);
     }
 
-    /** Minutes from closing one sheet to opening the next. */
-    int changeoverMin() {
-        return (int) Math.ceil(camera.changeover().toMillis() / 60_000.0);
+    /** The only camera, or the first of several. */
+    public Camera camera() {
+        return cameras.get(0).camera();
     }
 
-    /** How long before the first opening of a night setting up begins: as long as a changeover at least. */
+    /**
+     * The same trip with one of its cameras alone, whose film is the trip's then.
+     *
+     * @throws BadInput when no camera has the name
+     */
+    public Trip by(String name) {
+        CarriedCamera only = cameras.stream().filter(one -> one.camera().name().equals(name)).findFirst()
+                .orElseThrow(() -> new BadInput("no camera is named \"" + name + "\"; the trip has "
+                + String.join(", ", cameras.stream().map(one -> one.camera().name()).toList())));
+        return new Trip(title, sites, firstNight, lastNight, List.of(only), only.film().orElse(film), sheets,
+                preview, wishes, forecast, begun, outings);
+    }
+
+    /** The numbers of the cameras that may take a wish, from 0; the only camera takes all. */
+    List<Integer> takers(Wish wish) {
+        return IntStream.range(0, cameras.size()).filter(number -> cameras.size() == 1
+                || wish.limits().allow(cameras.get(number).camera()) && cameras.get(number).takes(wish))
+                .boxed().toList();
+    }
+
+    /** The film of a wish in one of the cameras. */
+    FilmStock film(Wish wish, int number) {
+        return wish.film().or(() -> cameras.get(number).film()).orElse(film);
+    }
+
+    /** Minutes from closing one sheet in a camera to opening the next. */
+    int changeoverMin(int number) {
+        return (int) Math.ceil(cameras.get(number).camera().changeover().toMillis() / 60_000.0);
+    }
+
+    /**
+     * How long before the first opening of a night setting up begins: as long as the longest changeover at
+     * least.
+     */
     public Duration preparation() {
-        return camera.changeover().compareTo(SET_UP) > 0 ? camera.changeover() : SET_UP;
+        return cameras.stream().map(one -> one.camera().changeover()).reduce(SET_UP,
+                (one, other) -> one.compareTo(other) > 0 ? one : other);
     }
 
     /** What stays the same in every timetable of the trip: made of its title and its first night. */
@@ -190,7 +226,9 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
 
     /** The same trip with every film, its own and those of wishes, changed. */
     public Trip withFilms(UnaryOperator<FilmStock> change) {
-        return new Trip(title, sites, firstNight, lastNight, camera, change.apply(film), sheets, preview,
+        return new Trip(title, sites, firstNight, lastNight,
+                cameras.stream().map(one -> new CarriedCamera(one.camera(), one.film().map(change))).toList(),
+                change.apply(film), sheets, preview,
                 wishes.stream().map(wish -> wish.withFilm(change)).toList(), forecast, begun, outings);
     }
 

@@ -138,6 +138,16 @@ final class WishCounts {
         return true;
     }
 
+    /** Whether two parts of one night, on which no wish is served twice, have no wish in common. */
+    boolean apart(Served some, Served others) {
+        for (int i = 0; i < room.length; i++) {
+            if ((some.words[i] & others.words[i]) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * Whether what can be added to some can, as far as it is still open, be added to others that have served
      * no wish less often; not told where sheets are short or it matters what was exposed last.

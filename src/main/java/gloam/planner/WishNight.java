@@ -44,7 +44,7 @@ final class WishNight {
         this.stars = stars;
         this.clear = clear;
         this.shortfalls = shortfalls;
-        this.tooFewMag = shortfalls.of(sky.night(), wish, with.fNumbers());
+        this.tooFewMag = shortfalls.of(sky.night(), wish, with.camera(), with.fNumbers());
         this.limits = new DurationLimits(wish, sky, aiming);
         BitSet good = moments.throughout();
         this.whole = new MinuteRun(good.nextSetBit(0), good.length() - 1);

@@ -1,15 +1,19 @@
 package gloam.store;
 
+import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Vignetting;
+import gloam.planner.CarriedCamera;
+import gloam.units.Nearest;
 import gloam.units.Range;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads the camera from its keys. */
 final class CameraSection {
@@ -30,12 +34,43 @@ final class CameraSection {
     /** The camera at an item. */
     static Camera camera(Item item) {
         Fields fields = item.fields();
-        Value<String> name = fields.orDefault("name", "camera", "camera", Item::text);
+        return camera(item, fields, fields.orDefault("name", "camera", "camera", Item::text));
+    }
+
+    private static Camera camera(Item item, Fields fields, Value<String> name) {
         Value<Frame> frame = fields.required("frame-mm", CameraSection::frame);
         Value<Double> changeoverMin = fields.numberOr("changeover-min", CHANGEOVER_MIN, Camera.CHANGEOVER);
         Value<Lens> lens = lens(item, fields, frame);
         fields.noOthers();
         return new Camera(name.get(), lens.get(), frame.get(), minutes(changeoverMin.get()));
+    }
+
+    /** The cameras in a list, each with a name. */
+    static List<CarriedCamera> cameras(Item item) {
+        UniqueName names = new UniqueName();
+        return item.list(CarriedCamera.CAMERAS, one -> {
+            Fields fields = one.fields();
+            Value<String> name = fields.required("name", names);
+            Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
+            return new CarriedCamera(camera(one, fields, name), film.get());
+        });
+    }
+
+    /** The names of some of the cameras: one, or a list. */
+    static List<String> named(Item item, Value<List<CarriedCamera>> cameras) {
+        List<String> names = item.node() instanceof Node.Scalar ? List.of(oneNamed(item, cameras))
+                : item.list(CarriedCamera.CAMERAS, one -> oneNamed(one, cameras));
+        item.readAs("name of a camera, or a list of them");
+        return names;
+    }
+
+    private static String oneNamed(Item item, Value<List<CarriedCamera>> cameras) {
+        String name = item.text();
+        List<String> known = cameras.get().stream().map(one -> one.camera().name()).toList();
+        if (!known.contains(name)) {
+            throw item.fault("no camera is named " + Shown.quoted(name) + ". " + Nearest.hint(name, known));
+        }
+        return name;
     }
 
     private static Value<Lens> lens(Item item, Fields fields, Value<Frame> frame) {

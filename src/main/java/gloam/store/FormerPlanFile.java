@@ -8,6 +8,7 @@ import gloam.units.Interval;
 import gloam.units.Range;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 
 /** Reads from a plan saved as JSON what it announced to calendars. */
@@ -44,7 +45,8 @@ public final class FormerPlanFile {
     private record SavedWindow(UUID identity, int sequence, String wish, OffsetDateTime openAt,
             OffsetDateTime closeAt,
                                int sheet, String film, OffsetDateTime prepareAt, double azimuthDeg,
-                               double altitudeDeg, double rollDeg, double fNumber) {
+                               double altitudeDeg, double rollDeg, double fNumber,
+                               Optional<String> camera) {
 
         private SavedWindow {
             SEQUENCE.check(sequence);
@@ -60,7 +62,7 @@ public final class FormerPlanFile {
             return new FormerPlan.Window(new FormerPlan.Event(identity, sequence), wish,
                     new FormerPlan.Details(sheet,
                     site, film, prepareAt.toInstant(), new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    azimuthDeg, altitudeDeg, rollDeg, fNumber));
+                    azimuthDeg, altitudeDeg, rollDeg, fNumber, camera));
         }
     }
 

@@ -26,7 +26,7 @@ final class KeyComments {
     private static final Set<String> PLAIN = Set.of("text", "date", "section", "time zone", "time of day",
             "name of a file",
             "name of a star, or section", "name of a film, or section", "width x height, or section",
-            "true or false", "name of a site, or a list of them",
+            "true or false", "name of a site, or a list of them", "name of a camera, or a list of them",
             "name of a body or star, or a list of them");
     private static final String OWN_COMMENT = "\t";
     private static final int COLUMN = 40;
@@ -72,7 +72,7 @@ final class KeyComments {
 
     private String below(String parent, String name) {
         String inSection = parent + "." + name;
-        return keys.containsKey(inSection) ? inSection : parent + "[]." + name;
+        return TripKeys.general(keys.containsKey(inSection) ? inSection : parent + "[]." + name);
     }
 
     private TripKey key(String path) {

@@ -20,8 +20,8 @@ final class LimitsSection {
     private LimitsSection() {
     }
 
-    /** The limits among the keys of a wish of a trip to some sites. */
-    static Value<Limits> limits(Fields fields, Value<List<SiteSection>> sites) {
+    /** The limits among the keys of a wish of a trip to some sites, for some of its cameras. */
+    static Value<Limits> limits(Fields fields, Value<List<SiteSection>> sites, List<String> cameras) {
         Value<Moon> moon = fields.optional("moon", LimitsSection::moon).map(said -> said.orElse(Moon.ANY));
         fields.defaultRule("moon", MOON_FRAME);
         Value<Between> sunDepthDeg = between(fields, "sun-depth-deg", Limits.SUN_DEPTH);
@@ -32,7 +32,7 @@ final class LimitsSection {
         Value<Optional<List<String>>> at = fields.optional("site", value -> names(value, sites));
         return moon.map(wanted -> new Limits(wanted.altitudeDeg, wanted.litPercent, wanted.side,
                 sunDepthDeg.get(), time.get(), twilightMin.get(), twilightPercent.get(), arcDeg.get(),
-                at.get().orElse(List.of()), wanted.frame));
+                at.get().orElse(List.of()), cameras, wanted.frame));
     }
 
     /** The names of some of the trip's sites: one, or a list. */

@@ -87,7 +87,7 @@ public final class PageFile {
 
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt, double azimuthDeg, double altitudeDeg, double fNumber,
-            Optional<String> note) {
+            Optional<String> camera, Optional<String> note) {
 
         private SavedWindow {
             PlanFile.SHEET.check(sheet);
@@ -99,7 +99,7 @@ public final class PageFile {
         }
 
         private PlanFile.PlannedSheet at(String site) {
-            return new PlanFile.PlannedSheet(sheet, site, wish, film,
+            return new PlanFile.PlannedSheet(sheet, site, wish, camera, film,
                     new Interval(openAt.toInstant(), closeAt.toInstant()),
                     Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
                     OptionalDouble.empty());

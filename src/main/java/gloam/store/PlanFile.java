@@ -33,13 +33,15 @@ public final class PlanFile {
      * @param sheet   number of the sheet, from 1
      * @param site    the site's name
      * @param wish    the wish it serves
+     * @param camera  the camera's name, if the plan says it
      * @param film    the film's name
      * @param open    from opening to closing
      * @param aim     direction of the frame's centre
      * @param fNumber the f-number
      * @param toneStops the sky's tone that the plan expects, in stops from the mid-tone, if it says
      */
-    public record PlannedSheet(int sheet, String site, String wish, String film, Interval open, Direction aim,
+    public record PlannedSheet(int sheet, String site, String wish, Optional<String> camera,
+                               String film, Interval open, Direction aim,
                                FNumber fNumber, OptionalDouble toneStops) {
     }
 
@@ -100,8 +102,8 @@ public final class PlanFile {
     }
 
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
-            OffsetDateTime closeAt,
+    private record SavedWindow(int sheet, String wish, Optional<String> camera, String film,
+            OffsetDateTime openAt, OffsetDateTime closeAt,
                                double azimuthDeg, double altitudeDeg, double fNumber,
                                OptionalDouble skyToneStops, Optional<List<SavedOpening>> openings) {
 
@@ -118,7 +120,7 @@ public final class PlanFile {
                 throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
                         + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
             }
-            return new PlannedSheet(sheet, site, wish, film,
+            return new PlannedSheet(sheet, site, wish, camera, film,
                     new Interval(openAt.toInstant(), closeAt.toInstant()),
                     Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
                     tone());

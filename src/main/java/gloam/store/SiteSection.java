@@ -1,13 +1,13 @@
 package gloam.store;
 
 import gloam.field.Forecast;
-import gloam.gear.Camera;
 import gloam.gear.Coordinates;
 import gloam.gear.LightDome;
 import gloam.gear.Site;
 import gloam.gear.SkyReading;
 import gloam.gear.Skyline;
 import gloam.light.Atmosphere;
+import gloam.planner.CarriedCamera;
 import gloam.planner.Preview;
 import gloam.planner.Previews;
 import gloam.units.Angle;
@@ -72,14 +72,14 @@ record SiteSection(Site site, boolean stated, Value<Optional<Preview>> preview, 
     }
 
     /** The site under the sky that its frame shows, or else that of the trip, where it states none. */
-    Value<Site> lit(Value<Optional<Preview>> everywhere, Value<Camera> camera) {
+    Value<Site> lit(Value<Optional<Preview>> everywhere, Value<List<CarriedCamera>> cameras) {
         Value<Optional<Preview>> frame = preview.content().flatMap(Function.identity()).isPresent() ? preview
                 : everywhere;
         if (stated || frame.get().isEmpty()) {
             return new Value<>(frame.place(), Optional.of(site));
         }
-        double mag = Math.rint(frame.get().get().sky(camera.get().lens()).magArcsec2() * STEPS_A_MAG)
-                / STEPS_A_MAG;
+        double mag = Math.rint(frame.get().get().sky(cameras.get().get(0).camera().lens())
+                .magArcsec2() * STEPS_A_MAG) / STEPS_A_MAG;
         return frame.place().value(item -> site.under(mag));
     }
 

@@ -53,7 +53,8 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 widest(), number(lens.spotUm()), number(lens.filterStops()), Label.of(lens.projection()),
                 number(lens.vignetting().cornerStops()), number(camera.changeover().toSeconds() / 60.0))
                 + String.format(Locale.ROOT, FILM, film, String.join(", ", FilmFile.names()), sheets)
-                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site), widest(), across()));
+                + String.format(Locale.ROOT, WISHES, round(), widest(), quoted(site),
+                quoted(camera.name()), widest(), across()));
     }
 
     private String fNumbers() {
@@ -154,6 +155,13 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
               projection: %s
               corner-stops: %s
               changeover-min: %s
+            # cameras:\tseveral, in place of camera
+            #   - {name: Box, focal-length-mm: 120, frame-mm: 80x80, f-numbers: [11, 16, 22]}
+            #   - name: Tin\tthe keys of camera, and a film of its own
+            #     focal-length-mm: 60
+            #     frame-mm: 4x5in
+            #     pinhole-mm: 0.3
+            #     film: negative-classic-100
 
             """;
 
@@ -211,6 +219,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
                 # arc-deg: {least: 30, most: 60}
                 # film: negative-slow-25
                 # site: %s
+                # camera: %s
                 # openings: [{pole: {}}, {pole: {roll-deg: 90}, exposure-min: 10, f-number: %s, gap-min: 5}]\tin place of pole, sky, exposure-min and f-numbers
               - name: Trails across the sky\t
                 point: %s\t

@@ -2,9 +2,9 @@ package gloam.store;
 
 import gloam.field.Forecast;
 import gloam.film.FilmStock;
-import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
+import gloam.planner.CarriedCamera;
 import gloam.planner.Evenings;
 import gloam.planner.Limits;
 import gloam.planner.Outings;
@@ -81,7 +81,9 @@ public final class TripFile {
                 value -> OutingsSection.evenings(value, nights));
         Value<Optional<Limits.TimeOfNight>> awake = fields.optional("awake", OutingsSection::awake);
         Value<Travel> travel = OutingsSection.travel(fields, sites);
-        Value<Camera> camera = fields.required("camera", CameraSection::camera);
+        Value<List<CarriedCamera>> cameras = fields.exactlyOneOf(List.of(
+                new Fields.Choice<>("camera", value -> List.of(new CarriedCamera(CameraSection.camera(value),
+                Optional.empty()))), new Fields.Choice<>("cameras", CameraSection::cameras)));
         Value<FilmStock> film = fields.required("film", FilmFile::film);
         Value<Integer> sheets = fields.required("sheets", value -> value.whole(Trip.SHEETS));
         Value<Optional<Integer>> sheetsPerNight = fields.optional("sheets-per-night",
@@ -95,14 +97,14 @@ public final class TripFile {
         Value<Double> clearPrior = fields.numberOr("clear-prior-percent", Weather.USUAL_CLEAR_PRIOR_PERCENT,
                 Weather.CLEAR_PRIOR);
         Value<List<Wish>> wishes = fields.orDefault("wishes", List.of(), "none",
-                value -> WishSection.wishes(value, camera, sites));
+                value -> WishSection.wishes(value, cameras, sites));
         fields.noOthers();
-        List<Value<Site>> lit = sites.get().stream().map(site -> site.lit(preview, camera)).toList();
+        List<Value<Site>> lit = sites.get().stream().map(site -> site.lit(preview, cameras)).toList();
         Map<String, Value<Forecast>> forecasts = SiteSection.forecasts(sites.get(), nights);
         Weather weather = new Weather(forecast.get(), Value.all(forecasts), leastClear.get(),
                 clearPrior.get());
         Trip trip = new Trip(title.get(), lit.stream().map(Value::get).toList(), nights.get().from,
-                nights.get().to, camera.get(), film.get(), sheets.get(),
+                nights.get().to, cameras.get(), film.get(), sheets.get(),
                 SiteSection.previews(preview.get(), sites.get()), wishes.get(), weather, Optional.empty(),
                 new Outings(evenings.get().orElse(Evenings.ALL),
                 sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));

@@ -57,12 +57,13 @@ public final class TripKeys {
 
     /**
      * One path for the same key wherever it occurs: in every item of a list, in every film and every layer of
-     * one, in a wish and in each of its openings.
+     * one, in a wish and in each of its openings, in the camera and in each of several.
      */
     static String general(String path) {
         return path.replaceFirst("\\.openings\\[0]\\.", ".")
                 .replaceFirst("\\.openings\\[\\d+]\\.(?=(point|follow|pole|sky)\\b)", ".")
-                .replaceAll("\\[\\d+]", "[]").replaceFirst("^wishes\\[]\\.film\\.", "film.")
+                .replaceAll("\\[\\d+]", "[]").replaceFirst("^(wishes|cameras)\\[]\\.film\\.", "film.")
+                .replaceFirst("^cameras\\[]\\.(?!name$|film$)", "camera.")
                 .replaceFirst("\\.(red|green|blue)\\.", ".");
     }
 

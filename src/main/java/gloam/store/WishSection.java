@@ -1,10 +1,10 @@
 package gloam.store;
 
 import gloam.film.FilmStock;
-import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
 import gloam.planner.Aim;
+import gloam.planner.CarriedCamera;
 import gloam.planner.Limits;
 import gloam.planner.TrailLength;
 import gloam.planner.Wish;
@@ -20,18 +20,19 @@ final class WishSection {
     private static final Range WISHES = new Range("number of wishes", 0, 200, "");
     private static final int BRACKET_SHEETS = 3;
 
-    private final Value<Camera> camera;
+    private final Value<List<CarriedCamera>> cameras;
     private final Value<List<SiteSection>> sites;
     private final UniqueName names = new UniqueName();
 
-    private WishSection(Value<Camera> camera, Value<List<SiteSection>> sites) {
-        this.camera = camera;
+    private WishSection(Value<List<CarriedCamera>> cameras, Value<List<SiteSection>> sites) {
+        this.cameras = cameras;
         this.sites = sites;
     }
 
-    /** The wishes in a list, for a camera at some sites. */
-    static List<Wish> wishes(Item item, Value<Camera> camera, Value<List<SiteSection>> sites) {
-        WishSection section = new WishSection(camera, sites);
+    /** The wishes in a list, for some cameras at some sites. */
+    static List<Wish> wishes(Item item, Value<List<CarriedCamera>> cameras,
+            Value<List<SiteSection>> sites) {
+        WishSection section = new WishSection(cameras, sites);
         return item.list(WISHES, section::wish).stream().flatMap(List::stream).toList();
     }
 
@@ -39,8 +40,11 @@ final class WishSection {
     private List<Wish> wish(Item item) {
         Fields fields = item.fields();
         Value<String> name = fields.required("name", names);
+        Value<Optional<List<String>>> by = fields.optional("camera",
+                value -> CameraSection.named(value, cameras));
+        Function<Item, FNumber> fNumber = value -> fNumberOfLens(value, takers(by));
         Value<Optional<OpeningsSection>> openings = fields.optional("openings",
-                value -> OpeningsSection.of(value, this::fNumberOfLens));
+                value -> OpeningsSection.of(value, fNumber));
         Optional<Value<OpeningsSection.Opening>> first = OpeningsSection.first(fields, openings);
         Value<Aim> aim = first.map(own -> own.map(OpeningsSection.Opening::aim))
                 .orElseGet(() -> AimSection.aim(fields));
@@ -50,7 +54,7 @@ final class WishSection {
         Value<Wish.Records> records = records(fields);
         Value<Optional<TrailLength>> trail = fields.optional("trail-mm", WishSection::trail);
         Value<OpeningsSection.Times> times = first.map(own -> own.map(OpeningsSection.Opening::times))
-                .orElseGet(() -> OpeningsSection.times(item, fields, this::fNumberOfLens));
+                .orElseGet(() -> OpeningsSection.times(item, fields, fNumber));
         Value<Double> worth = fields.numberOr("worth", 1, Wish.WORTH);
         int once = fields.has("bracket-stops") ? BRACKET_SHEETS : 1;
         Value<Integer> repeat = fields.orDefault("repeat", once, String.valueOf(once),
@@ -58,7 +62,8 @@ final class WishSection {
         fields.defaultRule("repeat", "1, or " + BRACKET_SHEETS + " with bracket-stops");
         Value<Optional<Double>> bracketStops = fields.optional("bracket-stops",
                 value -> value.number(Wish.BRACKET));
-        Value<Limits> limits = LimitsSection.limits(fields, sites);
+        Value<Limits> limits = LimitsSection.limits(fields, sites,
+                by.content().flatMap(Function.identity()).orElse(List.of()));
         Value<Optional<FilmStock>> film = fields.optional("film", FilmFile::film);
         fields.noOthers();
         Wish wish = new Wish(name.get(), aim.get(), sky.get(), tone.get(), records.get(),
@@ -69,6 +74,9 @@ final class WishSection {
         if (wish.ofMoon() && limits.get().moonFrame().equals(Optional.of(Limits.MoonFrame.OUT_OF_FRAME))) {
             throw limits.place().fault("the Moon is followed or must record, so it cannot be out of the "
                     + "frame." + " Take one of the two away.");
+        }
+        if (!takers(by).isEmpty() && takers(by).stream().noneMatch(one -> one.takes(wish))) {
+            throw item.fault("no camera has all of its f-numbers. Name those of one.");
         }
         return bracketStops.get().map(stops -> bracket(wish, stops, bracketStops.place()))
                 .orElse(List.of(wish));
@@ -125,13 +133,22 @@ final class WishSection {
         return most;
     }
 
-    private FNumber fNumberOfLens(Item item) {
+    /** The cameras that may take a wish, all where it names none; empty where they could not be read. */
+    private List<CarriedCamera> takers(Value<Optional<List<String>>> by) {
+        Optional<List<String>> names = by.content().flatMap(Function.identity());
+        return cameras.content().orElse(List.of()).stream().filter(one ->
+                names.map(some -> some.contains(one.camera().name())).orElse(true)).toList();
+    }
+
+    private static FNumber fNumberOfLens(Item item, List<CarriedCamera> takers) {
         FNumber fNumber = CameraSection.fNumber(item);
-        camera.content().map(known -> known.lens().fNumbers()).filter(all -> !all.contains(fNumber))
-                .ifPresent(all -> {
-            throw item.fault("the lens has no " + fNumber + ". It has "
+        List<FNumber> all = takers.stream().flatMap(one -> one.camera().lens().fNumbers().stream()).distinct()
+                .sorted().toList();
+        if (!all.isEmpty() && !all.contains(fNumber)) {
+            throw item.fault((takers.size() > 1 ? "no lens has " : "the lens has no ") + fNumber
+                    + (takers.size() > 1 ? ". They have " : ". It has ")
                     + String.join(", ", all.stream().map(FNumber::number).toList()) + ".");
-        });
+        }
         return fNumber;
     }
 }

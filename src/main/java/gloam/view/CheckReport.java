@@ -5,6 +5,7 @@ import gloam.film.FilmStock;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
+import gloam.planner.CarriedCamera;
 import gloam.planner.Evenings;
 import gloam.planner.Travel;
 import gloam.planner.Preview;
@@ -34,7 +35,7 @@ import java.util.stream.Stream;
  * @param awake        the hours in which people are up, if not all
  * @param travelMin    minutes from one site to another, where nothing else is said
  * @param travel       the ways of which something else is said
- * @param camera       the camera
+ * @param cameras      the cameras
  * @param film         the film
  * @param sheets       sheets carried
  * @param sheetsPerNight most sheets on one night
@@ -47,7 +48,7 @@ import java.util.stream.Stream;
 public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSiteRow> sites,
         LocalDate firstNight,
                           LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
-                          double travelMin, List<TravelRow> travel, CameraRow camera, FilmRow film,
+                          double travelMin, List<TravelRow> travel, List<CameraRow> cameras, FilmRow film,
                           int sheets, int sheetsPerNight, Optional<String> journal,
                           List<PreviewRow> preview, WeatherRow weather, List<WishRow> wishes,
                           List<String> defaultsUsed) implements Report {
@@ -63,7 +64,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 trip.outings().awake().map(hours -> new AwakeRow(hours.from().toString(),
                         hours.to().toString())), minutes(trip.outings().travel().usual()),
                 trip.outings().travel().legs().stream().map(TravelRow::of).toList(),
-                CameraRow.of(trip.camera()), FilmRow.of(check),
+                trip.cameras().stream().map(CameraRow::of).toList(), FilmRow.of(check),
                 trip.sheets(), trip.outings().sheetsPerNight(), check.journal(),
                 trip.preview().everywhere().stream().map(PreviewRow::of).toList(),
                 WeatherRow.of(trip), trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
@@ -81,7 +82,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                     Stream.of(Wording.plain(travelMin()) + " min between others"))
                     .collect(Collectors.joining("; ")));
         }
-        add(document, "camera", words(camera()));
+        cameras().forEach(camera -> add(document, "camera", words(camera)));
         add(document, "film", words(film()));
         add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
                 + " a night" : ""));
@@ -117,7 +118,8 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                 + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
                 + Wording.plain(camera.spotUm()) + " µm; filter " + Wording.plain(camera.filterStops())
                 + " stops; mount takes " + Wording.plain(camera.mountCornerStops())
-                + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min";
+                + " stops in the corner; changeover " + Wording.plain(camera.changeoverMin()) + " min"
+                + camera.film().map(film -> "; film " + film).orElse("");
     }
 
     private static String words(FilmRow film) {
@@ -139,6 +141,9 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         parts.add(wish.fNumbers().isEmpty() ? "any f-number"
                 : "f/ " + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
         wish.laterOpenings().forEach(later -> parts.add("then " + later));
+        if (!wish.cameras().isEmpty()) {
+            parts.add("with " + String.join(" or ", wish.cameras()));
+        }
         wish.film().ifPresent(film -> parts.add("film " + film));
         parts.add("worth " + Wording.plain(wish.worth()) + ", " + (wish.repeat() == 1 ? "once"
                 : "up to " + wish.repeat() + " sheets"));
@@ -148,18 +153,23 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
     /**
      * The camera, with the units and meanings of {@link Camera}, {@link Lens}, {@link gloam.gear.Vignetting}
      * and {@link gloam.gear.Frame}.
+     *
+     * @param film the film in it, if not the trip's
      */
     public record CameraRow(String name, double focalLengthMm, double frameWidthMm, double frameHeightMm,
                             List<Double> fNumbers, OptionalDouble focusM, double transmittance, double spotUm,
-                            double filterStops, double mountCornerStops, double changeoverMin) {
+                            double filterStops, double mountCornerStops, double changeoverMin,
+                            Optional<String> film) {
 
-        static CameraRow of(Camera camera) {
+        static CameraRow of(CarriedCamera carried) {
+            Camera camera = carried.camera();
             Lens lens = camera.lens();
             return new CameraRow(camera.name(), lens.focalLengthMm(), camera.frame().widthMm(),
                     camera.frame().heightMm(), lens.fNumbers().stream().map(FNumber::marked).toList(),
                     Finite.of(lens.focusM()),
                     lens.transmittance(), lens.spotUm(), lens.filterStops(),
-                    lens.vignetting().cornerStops(), camera.changeover().toSeconds() / 60.0);
+                    lens.vignetting().cornerStops(), camera.changeover().toSeconds() / 60.0,
+                    carried.film().map(FilmStock::name));
         }
     }
 

@@ -65,8 +65,10 @@ final class IcsCalendar {
         nights.stream().map(PlannedNightRow::zone).distinct().forEach(zone -> {
             List<WindowRow> windows = nights.stream().filter(night -> night.zone().equals(zone))
                     .flatMap(night -> night.windows().stream()).toList();
-            Instant first = windows.get(0).prepareAt().toInstant();
-            Instant last = windows.get(windows.size() - 1).closeAt().toInstant();
+            Instant first = windows.stream().map(window -> window.prepareAt().toInstant())
+                    .min(Instant::compareTo).orElseThrow();
+            Instant last = windows.stream().map(window -> window.closeAt().toInstant())
+                    .max(Instant::compareTo).orElseThrow();
             IcsZone.write(ics, ZoneId.of(zone), new Interval(first, last.plus(CLOSING)));
         });
     }
@@ -78,6 +80,7 @@ final class IcsCalendar {
                         + Wording.fNumber(window.fNumber()))
                 .words("DESCRIPTION", "Open " + night.times().exposure(window.openAt().toInstant(),
                         window.closeAt().toInstant()) + " (" + night.zone() + "). "
+                        + plan.camera(window.camera()).map(name -> name + ", ").orElse("")
                         + FilmWords.name(window.film(), window.fittedToSheets()) + ", "
                         + Wording.fNumber(window.fNumber()) + ", azimuth "
                         + Wording.number(window.azimuthDeg(), 1)
@@ -119,8 +122,9 @@ final class IcsCalendar {
                 .line("END", "VEVENT");
     }
 
-    private static String sheet(WindowRow window) {
-        return "sheet " + window.sheet() + ", " + window.wish();
+    private String sheet(WindowRow window) {
+        return "sheet " + window.sheet() + ", " + window.wish()
+                + plan.camera(window.camera()).map(name -> ", " + name).orElse("");
     }
 
     private static String closing(String window) {

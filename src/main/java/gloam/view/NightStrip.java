@@ -102,8 +102,8 @@ final class NightStrip {
 
     /** The zenith's brightness as grey, a strip for each sample. */
     private void sky() {
-        List<PlanReport.SkyRow> course = night.course();
         svg.open("g", "class", "sky");
+        List<PlanReport.SkyRow> course = night.course();
         for (int i = 0; i + 1 < course.size(); i++) {
             double left = x(course.get(i).at());
             double light = light(course.get(i).zenithMagArcsec2());
@@ -201,25 +201,25 @@ final class NightStrip {
         forecast.forEach(row -> points.append(' ' + Markup.number(x(row.at())) + ","
                 + Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction())));
         points.append(' ' + Markup.number(x(forecast.get(forecast.size() - 1).at())) + "," + edge);
-        svg.open("g");
-        svg.words("title", CloudRow.words(forecast));
+        svg.open("g").words("title", CloudRow.words(forecast));
         svg.empty("polygon", "points", points, "class", "cloud");
         svg.close("g");
     }
 
     private void windows() {
+        List<String> cameras = night.windows().stream().map(PlanReport.WindowRow::camera).distinct().toList();
+        double high = BAR_HEIGHT / cameras.size();
         for (PlanReport.WindowRow window : night.windows()) {
+            double over = top + BAR_TOP + high * cameras.indexOf(window.camera());
             double left = x(window.openAt());
             double width = Math.max(3, x(window.closeAt()) - left);
-            svg.open("g").words("title", window.wish() + ", "
-                    + night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()));
-            svg.empty("path", "d", "M" + Markup.number(x(window.slack().openEarliestAt())) + " "
-                    + Markup.number(top + BAR_TOP + BAR_HEIGHT / 2) + "H"
-                    + Markup.number(x(window.slack().closeLatestAt())), "class", "line");
-            svg.empty("rect", "x", left, "y", top + BAR_TOP, "width", width, "height", BAR_HEIGHT, "class",
-                    "box");
-            svg.label(left + width / 2, top + BAR_TOP + 16, String.valueOf(window.sheet()), "class",
-                    "middle");
+            svg.open("g").words("title", window.wish() + ", " + night.times().exposure(
+                    window.openAt().toInstant(), window.closeAt().toInstant()));
+            svg.empty("path", "class", "line", "d", "M" + Markup.number(x(window.slack().openEarliestAt()))
+                    + " " + Markup.number(over + high / 2) + "H"
+                    + Markup.number(x(window.slack().closeLatestAt())));
+            svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box");
+            svg.label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle");
             svg.close("g");
         }
     }

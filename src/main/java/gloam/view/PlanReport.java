@@ -8,7 +8,6 @@ import gloam.ephemeris.Night;
 import gloam.ephemeris.StarCatalogue;
 import gloam.film.FilmStock;
 import gloam.gear.Site;
-import gloam.planner.Alternatives;
 import gloam.planner.CloudCover;
 import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
@@ -31,7 +30,7 @@ import java.util.stream.Stream;
  * @param generatedAt when the report was made
  * @param identity    identity of the trip, the same in all its timetables
  * @param title       the trip's title
- * @param camera      the camera carried
+ * @param cameras     names of the cameras carried
  * @param nights      the nights in order
  * @param sheets      sheets carried
  * @param sheetsUsed  sheets that the timetable exposes
@@ -44,7 +43,7 @@ import java.util.stream.Stream;
  * @param fittedFilms the films that are fitted to a journal
  * @param pictures    computed pictures of the sheets, if asked for
  */
-public record PlanReport(OffsetDateTime generatedAt, String identity, String title, String camera,
+public record PlanReport(OffsetDateTime generatedAt, String identity, String title, List<String> cameras,
                          List<PlannedNightRow> nights, int sheets, int sheetsUsed, int sheetsLeft,
                          List<Unserved> unserved, List<CancelledRow> cancelled,
                          List<SecondChoiceRow> cloudedOut, List<IfClearsRow> ifClears, List<String> cautions,
@@ -56,9 +55,9 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
         Plan plan = timetable.plan();
         SiteClock clock = new SiteClock(plan.trip().sites().get(0).zone());
         return new PlanReport(clock.at(now), timetable.identity().toString(), plan.trip().title(),
-                plan.trip().camera().name(),
-                timetable.nights().stream().map(night -> PlannedNightRow.of(night, plan.trip().film()))
-                .toList(), plan.trip().sheets(), plan.sheetsUsed(), plan.sheetsLeft(), Unserved.of(plan),
+                plan.trip().cameras().stream().map(one -> one.camera().name()).toList(),
+                timetable.nights().stream().map(PlannedNightRow::of).toList(), plan.trip().sheets(),
+                plan.sheetsUsed(), plan.sheetsLeft(), Unserved.of(plan),
                 timetable.cancelled().stream().map(window -> CancelledRow.of(window, clock)).toList(),
                 plan.otherwise().cloudedOut().stream().map(SecondChoiceRow::of).toList(),
                 plan.otherwise().ifClears().stream().map(IfClearsRow::of).toList(),
@@ -68,7 +67,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
 
     /** The same report with pictures of its sheets. */
     public PlanReport with(SheetPictures drawn) {
-        return new PlanReport(generatedAt, identity, title, camera, nights, sheets, sheetsUsed, sheetsLeft,
+        return new PlanReport(generatedAt, identity, title, cameras, nights, sheets, sheetsUsed, sheetsLeft,
                 unserved, cancelled, cloudedOut, ifClears, cautions, fittedFilms, Optional.of(drawn));
     }
 
@@ -76,7 +75,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     String asData() {
         StringBuilder json = new StringBuilder();
         try {
-            new JsonRenderer().render(new PlanReport(generatedAt, identity, title, camera, nights.stream()
+            new JsonRenderer().render(new PlanReport(generatedAt, identity, title, cameras, nights.stream()
                     .filter(night -> !night.windows.isEmpty()).map(PlannedNightRow::exposures).toList(),
                     sheets, sheetsUsed, sheetsLeft, List.of(), List.of(), List.of(), List.of(), List.of(),
                     List.of(), Optional.empty()), json);
@@ -94,6 +93,11 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
     @Override
     public boolean empty() {
         return sheetsUsed == 0;
+    }
+
+    /** A name of a camera, said where there are several. */
+    Optional<String> camera(String name) {
+        return Optional.of(name).filter(said -> cameras.size() > 1);
     }
 
     /** Where else a wish can be served, where it can. */
@@ -123,7 +127,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             List<RefusalRow> refused, Optional<String> nothing, List<String> notes,
             List<SkyRow> course, List<CloudRow> forecast) {
 
-        static PlannedNightRow of(Timetable.Night announced, FilmStock tripFilm) {
+        static PlannedNightRow of(Timetable.Night announced) {
             Plan.NightPlan plan = announced.plan();
             Night night = plan.night();
             Site site = night.site();
@@ -132,7 +136,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             return new PlannedNightRow(night.date(), site.name(), site.latitude().degrees(),
                     site.longitude().degrees(), site.zone().getId(), spans(night.darkness(), clock),
                     spans(Interval.intersect(night.sunDown(), night.moonUp()), clock),
-                    announced.windows().stream().map(window -> WindowRow.of(window, tripFilm, night, clock))
+                    announced.windows().stream().map(window -> WindowRow.of(window, night, clock))
                     .toList(),
                     plan.refused().stream().map(refusal -> new RefusalRow(refusal.wish().name(),
                     reasons.of(refusal))).toList(), NothingWords.of(plan), plan.notes().stream()
@@ -176,7 +180,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      *
      * @param identity the same in every timetable of the trip
      * @param sequence number that grows with each change to the window
-     * @param prepareAt  when to begin to set up, never before the previous sheet is closed
+     * @param prepareAt  when to begin to set up, never before its camera is free
      * @param openAt   when the shutter first opens
      * @param closeAt  when it closes for the last time
      * @param openings each time that it is open; the figures are those of the first, the tone that of all
@@ -184,8 +188,8 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param mustRecord bodies and named stars that the wish wants recorded
      * @param slack    how exactly its times are to be kept
      */
-    public record WindowRow(int sheet, String identity, int sequence, String wish, String film,
-                            int fittedToSheets, OffsetDateTime prepareAt,
+    public record WindowRow(int sheet, String identity, int sequence, String wish, String camera,
+                            String film, int fittedToSheets, OffsetDateTime prepareAt,
                             OffsetDateTime openAt, OffsetDateTime closeAt,
                             double azimuthDeg, double altitudeDeg, double rollDeg, double fNumber,
                             List<SheetOpeningRow> openings, double meteredS, double correctedS,
@@ -196,13 +200,14 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
                             String reason, SlackRow slack) {
 
-        static WindowRow of(Timetable.Announced announced, FilmStock tripFilm, Night night, SiteClock clock) {
+        static WindowRow of(Timetable.Announced announced, Night night, SiteClock clock) {
             Plan.Window window = announced.window();
             FormerPlan.Event event = announced.event();
             Direction aim = window.aim();
-            FilmStock film = window.wish().film().orElse(tripFilm);
+            FilmStock film = window.film();
             return new WindowRow(window.sheet(), event.identity().toString(), event.sequence(),
-                    window.wish().name(), film.name(), film.fittedToSheets(), clock.at(announced.prepareAt()),
+                    window.wish().name(), window.camera().name(), film.name(), film.fittedToSheets(),
+                    clock.at(announced.prepareAt()),
                     clock.at(window.whole().start()), clock.at(window.whole().endExclusive()),
                     aim.azimuth().degrees(), aim.altitude().degrees(), window.wish().aim().roll().degrees(),
                     window.fNumber().marked(), SheetOpeningRow.of(window, clock), window.meteredS(),
@@ -225,22 +230,6 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
             return new CancelledRow(window.event().identity().toString(), window.event().sequence(),
                     window.wish(),
                     window.site(), clock.at(window.open().start()), clock.at(window.open().endExclusive()));
-        }
-    }
-
-    /** The best window that is left for a wish on a night on which it is not planned. */
-    public record SecondChoiceRow(String wish, LocalDate night, String site, OffsetDateTime openAt) {
-
-        static SecondChoiceRow of(Alternatives.SecondChoice second) {
-            Site site = second.night().site();
-            return new SecondChoiceRow(second.wish().name(), second.night().date(), site.name(),
-                    new SiteClock(site.zone()).at(second.openAt()));
-        }
-
-        /** Such as "if clouded out: Thu 2027-02-11 21:10 at Loma Callada". */
-        String words() {
-            return "if clouded out: " + NightTimes.date(openAt.toLocalDate()) + " " + Wording.minute(openAt)
-                    + " at " + site;
         }
     }
 

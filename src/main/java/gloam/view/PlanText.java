@@ -18,10 +18,11 @@ final class PlanText {
 
     static Document document(PlanReport report) {
         Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
-        document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; camera "
-                + report.camera());
+        document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; "
+                + (report.cameras().size() == 1 ? "camera " : "cameras ")
+                + String.join(", ", report.cameras()));
         document.add(new Block.Live(report.nights().stream().filter(night -> !night.windows().isEmpty())
-                .map(PlanText::evening).toList(), report::asData));
+                .map(night -> evening(report, night)).toList(), report::asData));
         for (PlanReport.PlannedNightRow night : report.nights()) {
             if (night.nothing().isEmpty()) {
                 document.gap();
@@ -37,11 +38,12 @@ final class PlanText {
         return document;
     }
 
-    private static Block.Evening evening(PlanReport.PlannedNightRow night) {
+    private static Block.Evening evening(PlanReport report, PlanReport.PlannedNightRow night) {
         Map<String, String> cards = new LinkedHashMap<>();
         night.windows().forEach(window -> cards.put(SheetCard.id(window),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()) + " sheet "
-                + window.sheet() + ": " + window.wish()));
+                + window.sheet() + ": " + window.wish()
+                + report.camera(window.camera()).map(name -> ", " + name).orElse("")));
         return new Block.Evening(night.times().dates() + ", " + night.site() + " (times in " + night.zone()
                 + ")", cards);
     }
@@ -75,7 +77,8 @@ final class PlanText {
                 + ": " + (later.windows().isEmpty() ? "nothing is left" : later.windows().stream()
                 .map(window -> times.opens(window.openAt().toInstant()) + "–"
                 + times.closes(window.closeAt().toInstant()) + " " + window.wish() + " at "
-                + Wording.fNumber(window.fNumber()))
+                + Wording.fNumber(window.fNumber())
+                + report.camera(window.camera()).map(name -> " with " + name).orElse(""))
                 .collect(Collectors.joining("; ")))));
     }
 
@@ -138,8 +141,10 @@ final class PlanText {
                     Wording.number(window.altitudeDeg(), 0),
                     Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()),
                     TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
-            table.note(FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
-                    + report.secondChoice(window.wish()).map(second -> "; " + second.words()).orElse(""));
+            table.note(report.camera(window.camera()).map(name -> name + ", ").orElse("")
+                    + FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
+                    + report.secondChoice(window.wish()).map(second -> "; " + second.words(report))
+                    .orElse(""));
             SheetOpeningRow.times(window, night.times()).forEach(table::note);
         }
         return table;

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Puts into one line why a wish is not served on a night, and what would serve it. */
@@ -19,10 +20,16 @@ final class ReasonWords {
 
     private final Night night;
     private final NightTimes times;
+    private final Optional<String> camera;
 
     /** The reasons of a night. */
     ReasonWords(Night night) {
+        this(night, Optional.empty());
+    }
+
+    private ReasonWords(Night night, Optional<String> camera) {
         this.night = night;
+        this.camera = camera;
         this.times = NightTimes.of(night);
     }
 
@@ -52,6 +59,9 @@ final class ReasonWords {
         } else if (reason instanceof Reason.There there) {
             return "at " + there.night().site().name() + ": "
                     + new ReasonWords(there.night()).words(there.reason(), wish);
+        } else if (reason instanceof Reason.With with) {
+            return "with " + with.camera() + ": "
+                    + new ReasonWords(night, Optional.of(with.camera())).words(with.reason(), wish);
         } else if (reason instanceof Reason.LaterClosed later) {
             return "opening " + later.opening() + ": " + words(later.reason(), wish);
         } else if (reason instanceof Reason.Overcast overcast) {
@@ -115,8 +125,9 @@ final class ReasonWords {
     /** How to see the figures of an exposure: the command, put behind a sentence. */
     private String command(String name, Reason.Exposure exposure, Wish wish) {
         return !wish.later().isEmpty() ? "" : String.format(Locale.ROOT,
-                " (gloam %s --trip FILE --site \"%s\"%s --azimuth %.2f --altitude %.2f"
-                + " --f-number %s --from %s --lasts %dm)", name, night.site().name(),
+                " (gloam %s --trip FILE%s --site \"%s\"%s --azimuth %.2f --altitude %.2f"
+                + " --f-number %s --from %s --lasts %dm)", name,
+                camera.map(own -> " --camera \"" + own + "\"").orElse(""), night.site().name(),
                 wish.film().map(film -> " --film \"" + film.name() + "\"").orElse(""),
                 exposure.aim().azimuth().positive().degrees(), exposure.aim().altitude().degrees(),
                 Wording.plain(exposure.fNumber().marked()),

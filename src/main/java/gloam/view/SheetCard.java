@@ -30,6 +30,7 @@ final class SheetCard {
                 .isPresent()) {
             part.text("The picture is the print made from the negative.");
         }
+        plan.camera(window.camera()).ifPresent(name -> figure(part, "camera", name));
         figure(part, "film", FilmWords.name(window.film(), window.fittedToSheets()));
         figure(part, "f-number", Wording.fNumber(window.fNumber()));
         figure(part, "aim", Wording.bearing(window.azimuthDeg()) + ", azimuth "
@@ -49,7 +50,7 @@ final class SheetCard {
         } else {
             SheetOpeningRow.times(window, night.times()).forEach(part::item);
         }
-        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words()));
+        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words(plan)));
         return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part, STEPS, BLANKS);

@@ -33,6 +33,7 @@ import java.util.stream.Collectors;
  * @param worth          its worth
  * @param repeat         most sheets to spend on it
  * @param film           its film, if not the trip's
+ * @param cameras        the cameras that may take it; empty for all of the trip
  * @param limits         further limits, in words
  * @param laterOpenings  later openings on the same sheet, in words
  */
@@ -40,7 +41,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         OptionalDouble trailLeastMm,
                       OptionalDouble trailMostMm, double shortestMin, double longestMin,
                       List<Double> fNumbers,
-                      double worth, int repeat, Optional<String> film, String limits,
+                      double worth, int repeat, Optional<String> film, List<String> cameras, String limits,
                       List<String> laterOpenings) {
 
     static WishRow of(Wish wish) {
@@ -48,7 +49,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
                 words(wish.records()), wish.trail().leastMm(), wish.trail().mostMm(),
                 wish.shortest().toSeconds() / 60.0, wish.longest().toSeconds() / 60.0,
                 wish.fNumbers().stream().map(FNumber::marked).toList(), wish.worth(), wish.repeat(),
-                wish.film().map(FilmStock::name), limits(wish),
+                wish.film().map(FilmStock::name), wish.limits().cameras(), limits(wish),
                 wish.later().stream().map(WishRow::words).toList());
     }
 

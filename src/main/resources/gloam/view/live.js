@@ -34,7 +34,7 @@
   function note(sheet, changes) {
     var planned = sheet.planned;
     kept.sheets[sheet.key] = Object.assign({}, done(sheet), {of: {night: sheet.night.night, site: sheet.night.site,
-      zone: sheet.night.zone, sheet: planned.sheet, wish: planned.wish, film: planned.film,
+      zone: sheet.night.zone, sheet: planned.sheet, wish: planned.wish, film: planned.film, camera: planned.camera,
       openAt: planned.openAt, azimuthDeg: planned.azimuthDeg, altitudeDeg: planned.altitudeDeg,
       fNumber: planned.fNumber}}, changes);
     fill(sheet);
@@ -132,11 +132,17 @@
     return {sheet: sheet, what: 'open', at: ms(planned.openAt),
       lost: now > ms(planned.openAt) + ON_TIME_MIN * MINUTE_MS && closing(planned, now) === null};
   }
+  /* what comes next, each from when its camera is free on */
   function acts(now) {
-    return sheets.map(function (sheet) { return act(sheet, now); }).filter(Boolean)
-      .sort(function (one, other) {
-        return (other.what === 'close') - (one.what === 'close') || one.at - other.at;
-      });
+    var all = sheets.map(function (sheet) { return act(sheet, now); }).filter(Boolean);
+    all.forEach(function (one) {
+      one.from = all.filter(function (other) {
+        return other.what === 'close' && other.sheet.planned.camera === one.sheet.planned.camera;
+      }).reduce(function (at, other) { return Math.max(at, other.at); }, one.at);
+    });
+    return all.sort(function (one, other) {
+      return one.from - other.from || (other.what === 'close') - (one.what === 'close') || one.at - other.at;
+    });
   }
 
   function element(name, words, attributes) {
@@ -210,10 +216,11 @@
       var planned = first.sheet.planned;
       put(now, clock(first.at, first.sheet) + ' ' + first.what + ' ' + named(first.sheet));
       put(count, (first.at < at ? 'late by ' : 'in ') + countdown(first.at - at));
-      put(about, planned.wish + ', f/' + planned.fNumber + ', ' + first.sheet.night.site
+      put(about, planned.wish + ', f/' + planned.fNumber + ', '
+        + (plan.cameras.length > 1 ? planned.camera + ', ' : '') + first.sheet.night.site
         + (first.lost ? open ? '. No closing keeps the limits any more: this is the planned one'
           : '. Too late: no closing keeps the limits any more' : lateBy(first)));
-      put(then, next[1] ? 'then ' + clock(Math.max(next[1].at, open ? first.at : 0), next[1].sheet) + ' '
+      put(then, next[1] ? 'then ' + clock(next[1].from, next[1].sheet) + ' '
         + next[1].what + ' ' + named(next[1].sheet) + ', ' + next[1].sheet.planned.wish : '');
       ring(first, at);
     }
@@ -326,7 +333,7 @@
       } else if (state.closedAt > state.openedAt) {
         var night = of.night + ' ' + of.site;
         nights[night] = nights[night] || {night: of.night, site: of.site, windows: []};
-        nights[night].windows.push({sheet: of.sheet, wish: of.wish, film: of.film,
+        nights[night].windows.push({sheet: of.sheet, wish: of.wish, film: of.film, camera: of.camera,
           openAt: local(state.openedAt, sheet), closeAt: local(state.closedAt, sheet), azimuthDeg: of.azimuthDeg,
           altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, note: notes(key)});
       } else if (state.openedAt || state.closedAt) {

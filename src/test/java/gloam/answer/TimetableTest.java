@@ -52,7 +52,7 @@ class TimetableTest {
                     new FormerPlan.Details(window.sheet(),
                     Places.MID_NORTH.name(), TRIP.film().name(), tenth(announced.prepareAt()), open,
                     cut(window.aim().azimuth().degrees()), cut(window.aim().altitude().degrees()), 0,
-                    window.fNumber().marked()));
+                    window.fNumber().marked(), Optional.of(window.camera().name())));
         }).toList(), List.of());
     }
 

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * One night's plan of one or two wishes against every opening minute, duration and f-number that the rules
- * allow.
+ * One night's plan of one or two wishes against every opening minute, duration, f-number and camera that
+ * the rules allow.
  */
 class ExhaustiveSearchTest {
 
@@ -34,7 +34,8 @@ class ExhaustiveSearchTest {
                     .mapToObj(i -> Trips.repeated(RandomTrips.wish("wish " + i, random), 1,
                     1 + random.nextInt(3))).toList();
             return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
-                    trip.camera(), trip.film(), 2, trip.preview(), wishes, trip.forecast(), trip.begun());
+                    trip.cameras(), trip.film(), 2, trip.preview(), wishes, trip.forecast(), trip.begun(),
+                    Outings.ANY);
         });
     }
 
@@ -58,11 +59,23 @@ class ExhaustiveSearchTest {
         Night night = Night.of(EPHEMERIS, trip.sites().get(0), trip.firstNight());
         SiteNight met = new SiteNight(trip, Equipment.all(trip), EPHEMERIS, STARS, night,
                 new Shortfalls());
-        Best one = Best.of(met, trip, 0);
-        Best other = Best.of(met, trip, 1);
+        double best = 0;
+        for (Equipment with : Equipment.all(trip).get(0)) {
+            Best one = Best.of(met, trip.wishes().get(0), with);
+            for (Equipment otherWith : Equipment.all(trip).get(1)) {
+                Best other = Best.of(met, trip.wishes().get(1), otherWith);
+                best = Math.max(best, with.number() == otherWith.number()
+                        ? oneAfterTheOther(one, other, trip.changeoverMin(with.number()))
+                        : one.after[0] + other.after[0]);
+            }
+        }
+        return best;
+    }
+
+    private static double oneAfterTheOther(Best one, Best other, int changeoverMin) {
         double best = 0;
         for (int freeMin = 0; freeMin < one.before.length; freeMin++) {
-            int fromMin = Math.min(one.before.length - 1, freeMin + trip.changeoverMin());
+            int fromMin = Math.min(one.before.length - 1, freeMin + changeoverMin);
             best = Math.max(best, Math.max(one.before[freeMin] + other.after[fromMin],
                     other.before[freeMin] + one.after[fromMin]));
         }
@@ -77,12 +90,10 @@ class ExhaustiveSearchTest {
      */
     private record Best(double[] before, double[] after) {
 
-        static Best of(SiteNight met, Trip trip, int number) {
+        static Best of(SiteNight met, Wish wish, Equipment with) {
             int minutes = met.sky().clock().minutes();
             Best best = new Best(new double[minutes + 1], new double[minutes + 1]);
-            Wish wish = trip.wishes().get(number);
-            Equipment with = Equipment.of(trip, wish);
-            Aiming aiming = new Aiming(wish.aim(), met.sky(), trip.camera());
+            Aiming aiming = new Aiming(wish.aim(), met.sky(), with.camera());
             Optional<Moments> moments = Moments.of(Conditions.of(wish, met.sky(), aiming),
                     met.sky().sunDown());
             if (moments.isPresent()) {

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.ephemeris.Ephemeris;
@@ -19,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -89,7 +91,7 @@ class PlanLawsPropertyTest {
     private static Trip freer(Trip trip, RandomGenerator random) {
         int number = random.nextInt(trip.wishes().size());
         Wish wish = trip.wishes().get(number);
-        return switch (random.nextInt(12)) {
+        return switch (random.nextInt(13)) {
             case 0 -> with(trip, trip.sites(), trip.firstNight().minusDays(1), trip.lastNight(),
                     trip.sheets(), trip.wishes());
             case 1 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight().plusDays(1), trip.sheets(),
@@ -111,8 +113,13 @@ class PlanLawsPropertyTest {
                     .orElse(Limits.NONE)));
             case 10 -> with(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
                     new Aim.Follow(follow.target(), follow.levelWithin(), follow.roll())) : wish);
-            case 9 -> new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
-                    trip.film(), trip.sheets(), trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
+            case 9 -> new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(),
+                    trip.cameras(), trip.film(), trip.sheets(), trip.preview(), trip.wishes(),
+                    trip.forecast(), trip.begun(), Outings.ANY);
+            case 11 -> trip.cameras().size() > 1 ? trip : new Trip(trip.title(), trip.sites(),
+                    trip.firstNight(), trip.lastNight(), List.of(trip.cameras().get(0),
+                    new CarriedCamera(RandomTrips.SECOND, Optional.empty())), trip.film(), trip.sheets(),
+                    trip.preview(), trip.wishes(), trip.forecast(), trip.begun(), trip.outings());
             default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least
                     && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
                     : wish.mustRecord().size() > 1
@@ -129,7 +136,7 @@ class PlanLawsPropertyTest {
 
     private static Trip with(Trip trip, List<Site> sites, LocalDate first, LocalDate last, int sheets,
             List<Wish> wishes) {
-        return new Trip(trip.title(), sites, first, last, trip.camera(), trip.film(), sheets, trip.preview(),
+        return new Trip(trip.title(), sites, first, last, trip.cameras(), trip.film(), sheets, trip.preview(),
                 wishes, trip.forecast(), trip.begun(), trip.outings());
     }
 
@@ -163,7 +170,7 @@ class PlanLawsPropertyTest {
         Limits limits = new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(),
                 was.sunDepthDeg(),
                 Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
-                was.arcDeg(), was.sites(), was.moonFrame());
+                was.arcDeg(), was.sites(), List.of(window.camera().name()), was.moonFrame());
         return lasting(limited(window.wish().through(List.of(window.fNumber())), limits),
                 window.open().lasts(), window.open().lasts());
     }
@@ -180,8 +187,11 @@ class PlanLawsPropertyTest {
             return wish.through(fNumbers);
         }).toList());
         Collections.shuffle(wishes, random);
-        Trip shuffled = with(sample.trip, sites, sample.trip.firstNight(), sample.trip.lastNight(),
-                sample.trip.sheets(), wishes);
+        List<CarriedCamera> cameras = new ArrayList<>(sample.trip.cameras());
+        Collections.shuffle(cameras, random);
+        Trip was = sample.trip;
+        Trip shuffled = new Trip(was.title(), sites, was.firstNight(), was.lastNight(), cameras, was.film(),
+                was.sheets(), was.preview(), wishes, was.forecast(), was.begun(), was.outings());
         assertEquals(worth(sample.plan), worth(shuffled), ROUNDING, sample.trip::toString);
     }
 
@@ -252,6 +262,32 @@ class PlanLawsPropertyTest {
 
     private static List<Object> told(NightRank rank) {
         return List.of(rank.night().date(), rank.night().site(), rank.served(), rank.score());
+    }
+
+    /** A camera exposes one sheet at a time, with its changeover between. */
+    @ParameterizedTest
+    @MethodSource("samples")
+    void noCameraOverlapsItself(Sample sample) {
+        for (Plan.NightPlan night : sample.plan.nights()) {
+            for (CarriedCamera carried : sample.trip.cameras()) {
+                List<Plan.Window> own = night.windows().stream()
+                        .filter(window -> window.camera().equals(carried.camera())).toList();
+                for (int number = 1; number < own.size(); number++) {
+                    assertFalse(own.get(number - 1).whole().endExclusive()
+                            .plus(carried.camera().changeover()).isAfter(own.get(number).open().start()),
+                            night::toString);
+                }
+            }
+        }
+    }
+
+    @Test
+    void someTripsExposeWithTwoCamerasAtOnce() {
+        long count = samples().stream().flatMap(sample -> sample.plan.nights().stream())
+                .filter(night -> IntStream.range(1, night.windows().size()).anyMatch(number ->
+                night.windows().get(number).open().start().isBefore(night.windows().get(number - 1).open()
+                .endExclusive()))).count();
+        assertTrue(count > TRIPS / 250, () -> count + " nights");
     }
 
     @Test

@@ -3,6 +3,9 @@ package gloam.planner;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.field.Forecast;
+import gloam.film.FilmStock;
+import gloam.film.Reciprocity;
+import gloam.film.ToneCurve;
 import gloam.gear.Camera;
 import gloam.gear.FNumber;
 import gloam.gear.Frame;
@@ -43,6 +46,13 @@ final class RandomTrips {
     private static final Camera PINHOLE = new Camera("pinhole", new Lens(60, List.of(FNumber.exact(200)), 1,
             Double.POSITIVE_INFINITY, 300, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(120, 90),
             Duration.ofMinutes(6));
+
+    /** Carried beside the camera of all others, with a film of its own or without. */
+    static final Camera SECOND = new Camera("second camera", new Lens(90, List.of(FNumber.exact(8),
+            FNumber.exact(16), FNumber.exact(32)), 0.9, Double.POSITIVE_INFINITY, 40, 0,
+            Projection.RECTILINEAR, Vignetting.NONE), new Frame(110, 80), Duration.ofMinutes(3));
+    private static final FilmStock SLOWER = new FilmStock("slower film", 160, FilmStock.Kind.POSITIVE,
+            List.of(new FilmStock.Layer("grey", Reciprocity.power(1.3, 1))), ToneCurve.PRINT, 0, "invented");
 
     private RandomTrips() {
     }
@@ -85,10 +95,26 @@ final class RandomTrips {
             Wish more = wish("wish " + wishes.size(), random).recording(new Wish.Records.Nothing());
             wishes.add(trip.camera().equals(PINHOLE) ? more.through(List.of()) : more);
         }
-        return new Trip(trip.title(), trip.sites(), first, trip.lastNight(), trip.camera(), trip.film(),
-                trip.sheets(), trip.preview(),
-                wishes.stream().map(wish -> narrowed(wish, random)).toList(), trip.forecast(),
-                trip.begun(), outings);
+        List<Wish> all = wishes.stream().map(wish -> narrowed(wish, random)).toList();
+        boolean two = !trip.camera().equals(PINHOLE) && random.nextInt(4) == 0;
+        Trip one = new Trip(trip.title(), trip.sites(), first, trip.lastNight(), trip.cameras(), trip.film(),
+                trip.sheets(), trip.preview(), all, trip.forecast(), trip.begun(), outings);
+        return two ? withSecond(one, random) : one;
+    }
+
+    /** The same trip with a second camera, which some of its wishes are for, or the first. */
+    private static Trip withSecond(Trip trip, RandomGenerator random) {
+        List<CarriedCamera> cameras = List.of(trip.cameras().get(0), new CarriedCamera(SECOND,
+                random.nextBoolean() ? Optional.of(SLOWER) : Optional.empty()));
+        List<Wish> wishes = trip.wishes().stream().map(wish -> random.nextInt(3) > 0 ? wish
+                : forOne(wish, cameras.get(random.nextInt(2)))).toList();
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), cameras, trip.film(),
+                trip.sheets(), trip.preview(), wishes, trip.forecast(), trip.begun(), trip.outings());
+    }
+
+    private static Wish forOne(Wish wish, CarriedCamera camera) {
+        return limited(camera.takes(wish) ? wish : wish.through(List.of()),
+                wish.limits().by(List.of(camera.camera().name())));
     }
 
     private static Wish narrowed(Wish wish, RandomGenerator random) {

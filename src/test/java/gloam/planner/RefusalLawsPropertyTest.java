@@ -27,9 +27,8 @@ class RefusalLawsPropertyTest {
         return Samples.of(TRIPS, random -> {
             Trip trip = RandomTrips.trip(random);
             return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
-                    trip.camera(),
-                    trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), Weather.UNKNOWN,
-                    trip.begun());
+                    trip.cameras(), trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1),
+                    Weather.UNKNOWN, trip.begun(), Outings.ANY);
         }).map(named -> named.getPayload());
     }
 
@@ -38,34 +37,42 @@ class RefusalLawsPropertyTest {
     }
 
     private static Trip with(Trip trip, Wish wish) {
-        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
-                trip.film(), trip.sheets(), trip.preview(), List.of(wish), trip.forecast(), trip.begun());
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.cameras(),
+                trip.film(), trip.sheets(), trip.preview(), List.of(wish), trip.forecast(), trip.begun(),
+                Outings.ANY);
     }
 
     @Test
     void theBoundMovedByWhatTheReasonSaysMakesTheWishPossible() {
         Set<Class<?>> seen = new HashSet<>();
         trips().forEach(trip -> night(trip).refused().forEach(refusal -> moved(refusal).ifPresent(wish -> {
-            seen.add(refusal.reason().getClass());
+            Reason reason = reason(refusal);
+            seen.add(reason.getClass());
             Plan.NightPlan then = night(with(trip, wish));
-            assertTrue(then.windows().size() == 1 || refusal.reason() instanceof Reason.NoDuration
-                    && !(then.refused().get(0).reason() instanceof Reason.NoDuration),
+            assertTrue(then.windows().size() == 1 || reason instanceof Reason.NoDuration
+                    && !(reason(then.refused().get(0)) instanceof Reason.NoDuration),
                     () -> refusal + " then " + then.refused());
         })));
         assertTrue(seen.containsAll(Set.of(Reason.ToneMissed.class, Reason.TooFewStars.class,
                 Reason.NoDuration.class)), seen::toString);
     }
 
+    /** The reason, whichever camera it speaks of. */
+    private static Reason reason(Plan.Refusal refusal) {
+        return refusal.reason() instanceof Reason.With with ? with.reason() : refusal.reason();
+    }
+
     /** The wish with the bound moved that its refusal names. */
     private static Optional<Wish> moved(Plan.Refusal refusal) {
         Wish wish = refusal.wish();
-        if (refusal.reason() instanceof Reason.ToneMissed missed) {
+        Reason reason = reason(refusal);
+        if (reason instanceof Reason.ToneMissed missed) {
             double stops = Math.ceil(missed.nearest().toneStops() / TENTH) * TENTH;
             return Optional.of(wish.toned(wish.tone() instanceof Wish.Tone.AtMost
                     ? new Wish.Tone.AtMost(stops) : new Wish.Tone.Near(stops)));
-        } else if (refusal.reason() instanceof Reason.TooFewStars few && few.recorded() > 0) {
+        } else if (reason instanceof Reason.TooFewStars few && few.recorded() > 0) {
             return Optional.of(wish.recording(new Wish.Records.AtLeast(few.recorded())));
-        } else if (refusal.reason() instanceof Reason.NoDuration none && none.mostMin() > 0) {
+        } else if (reason instanceof Reason.NoDuration none && none.mostMin() > 0) {
             if (none.mostBy() == DurationLimit.EXPOSURE) {
                 return Optional.of(lasting(wish, wish.shortest(), Duration.ofMinutes(none.leastMin())));
             } else if (none.leastBy() == DurationLimit.EXPOSURE) {
@@ -99,8 +106,8 @@ class RefusalLawsPropertyTest {
 
     private static Trip under(Trip trip, Weather weather) {
         return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
-                trip.camera(), trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), weather,
-                trip.begun());
+                trip.cameras(), trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1), weather,
+                trip.begun(), Outings.ANY);
     }
 
     private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
@@ -113,15 +120,15 @@ class RefusalLawsPropertyTest {
     void aRemedyOnAnotherNightIsAWindowThere() {
         trips().limit(TRIPS / 5).forEach(trip -> {
             Trip longer = new Trip(trip.title(), trip.sites(), trip.firstNight(),
-                    trip.firstNight().plusDays(5), trip.camera(),
-                    trip.film(), 6, trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
+                    trip.firstNight().plusDays(5), trip.cameras(), trip.film(), 6, trip.preview(),
+                    trip.wishes(), trip.forecast(), trip.begun(), Outings.ANY);
             new Planner(EPHEMERIS, Trips.stars()).plan(longer).nights()
                     .forEach(night -> night.refused().forEach(refusal ->
                     refusal.remedy().filter(Remedy.Elsewhere.class::isInstance).ifPresent(remedy -> {
                         Trip there = new Trip(trip.title(), List.of(trip.sites().get(0)), date(remedy),
                                 date(remedy),
-                                trip.camera(), trip.film(), 1, trip.preview(), List.of(refusal.wish()),
-                                trip.forecast(), trip.begun());
+                                trip.cameras(), trip.film(), 1, trip.preview(), List.of(refusal.wish()),
+                                trip.forecast(), trip.begun(), Outings.ANY);
                         assertTrue(night(there).windows().size() == 1, () -> refusal + " of " + longer);
                     })));
         });

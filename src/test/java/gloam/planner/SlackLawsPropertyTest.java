@@ -49,8 +49,9 @@ class SlackLawsPropertyTest {
                 new Limits(was.moonAltitudeDeg(), was.moonLitPercent(), was.moonSide(), was.sunDepthDeg(),
                 Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
                 was.arcDeg()));
-        Trip one = new Trip(trip.title(), List.of(site), trip.firstNight(), trip.lastNight(), trip.camera(),
-                trip.film(), 1, trip.preview(), List.of(narrow), trip.forecast(), trip.begun());
+        Trip one = new Trip(trip.title(), List.of(site), trip.firstNight(), trip.lastNight(),
+                window.camera(), window.film(), 1, trip.preview(), List.of(narrow), trip.forecast(),
+                trip.begun());
         return new Planner(EPHEMERIS, Trips.stars()).plan(one).nights().stream()
                 .flatMap(night -> night.windows().stream()).findFirst()
                 .filter(planned -> planned.open().equals(open));
@@ -72,8 +73,9 @@ class SlackLawsPropertyTest {
     }
 
     private static Trip with(Trip trip, Plan.NightPlan night) {
-        return new Trip(trip.title(), trip.sites(), night.night().date(), night.night().date(), trip.camera(),
-                trip.film(), trip.sheets(), trip.preview(), trip.wishes(), trip.forecast(), trip.begun());
+        return new Trip(trip.title(), trip.sites(), night.night().date(), night.night().date(),
+                trip.cameras(), trip.film(), trip.sheets(), trip.preview(), trip.wishes(), trip.forecast(),
+                trip.begun(), Outings.ANY);
     }
 
     @ParameterizedTest
@@ -95,10 +97,18 @@ class SlackLawsPropertyTest {
     @ParameterizedTest
     @MethodSource("nights")
     void theSheetsBesideItAreLeftTheirTime(Trip trip, Plan.NightPlan night) {
-        Duration changeover = Duration.ofMinutes(trip.changeoverMin());
-        for (int number = 1; number < night.windows().size(); number++) {
-            Plan.Window before = night.windows().get(number - 1);
-            Plan.Window after = night.windows().get(number);
+        for (int camera = 0; camera < trip.cameras().size(); camera++) {
+            String name = trip.cameras().get(camera).camera().name();
+            leftTheirTime(night.windows().stream().filter(window -> window.camera().name().equals(name))
+                    .toList(), Duration.ofMinutes(trip.changeoverMin(camera)));
+        }
+    }
+
+    /** Those of one camera. */
+    private static void leftTheirTime(List<Plan.Window> windows, Duration changeover) {
+        for (int number = 1; number < windows.size(); number++) {
+            Plan.Window before = windows.get(number - 1);
+            Plan.Window after = windows.get(number);
             assertFalse(before.slack().closeLatest().plus(changeover).isAfter(after.open().start()),
                     () -> before + " and " + after);
             Instant latest = after.open().start().plus(Duration.ofMinutes(after.slack().late().stream()

@@ -67,13 +67,13 @@ class TimetableTest {
     /** An offer that opens at any minute of a run is opened as soon as the camera is free. */
     @Test
     void opensARunAsSoonAsTheCameraIsFree() {
-        Offer any = new Offer(1, 0, 100, 10, 10, Gain.of(1, Chance.CERTAIN, 0));
+        Offer any = new Offer(1, 0, 0, 100, 10, 10, Gain.of(1, Chance.CERTAIN, 0));
         assertEquals(List.of(0, 13), chosen(List.of(at(0, 0, 10, 1), any), 2, 3, 1, 1));
         assertEquals(List.of(0, 40), chosen(List.of(at(0, 40, 140, 1), any), 2, 3, 1, 1));
     }
 
     private static Offer at(int wish, int openMin, int closeMin, double worth) {
-        return Offer.at(wish, openMin, closeMin, Gain.of(worth, Chance.CERTAIN, 0));
+        return Offer.at(wish, 0, openMin, closeMin, Gain.of(worth, Chance.CERTAIN, 0));
     }
 
     /** The minutes at which what is chosen opens. */

@@ -8,6 +8,7 @@ import gloam.units.Interval;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,7 +46,7 @@ class FormerPlanFileTest {
                 new FormerPlan.Details(3, "Hill", "own", Instant.parse("2027-02-08T18:40:00Z"),
                 new Interval(Instant.parse("2027-02-08T19:00:00Z"), Instant.parse("2027-02-08T20:00:00Z")),
                         10.5, 40.25, -5,
-                11))), plan.windows());
+                11, Optional.empty()))), plan.windows());
         assertEquals(List.of(new FormerPlan.Cancelled(new FormerPlan.Event(GONE, 8), "dusk", "Shore",
                 new Interval(Instant.parse("2027-02-09T19:00:00Z"), Instant.parse("2027-02-09T20:00:00Z")))),
                         plan.cancelled());

@@ -8,6 +8,7 @@ import gloam.units.Interval;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +31,8 @@ class PlanFileTest {
 
     @Test
     void aSavedSheetIsReadAsItWasPlanned() {
-        assertEquals(new PlanFile.PlannedSheet(3, "Stilvlakte", "Southern wheel", "Slow pan",
+        assertEquals(new PlanFile.PlannedSheet(3, "Stilvlakte", "Southern wheel", Optional.empty(),
+                "Slow pan",
                 new Interval(Instant.parse("2027-06-01T17:36:00Z"), Instant.parse("2027-06-01T20:21:00Z")),
                 Direction.ofDegrees(180, 41.5), FNumber.marked(11), OptionalDouble.empty()),
                 sheet(PLAN, 3));

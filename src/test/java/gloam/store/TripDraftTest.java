@@ -36,7 +36,8 @@ class TripDraftTest {
     private static final List<Set<String>> EXCLUSIVE = List.of(
             Set.of("place", "latitude-deg", "longitude-deg", "height-m"), Set.of("transmittance", "t-stop"),
             Set.of("pinhole-mm", "f-numbers", "focus-m"), Set.of("point", "follow", "pole"),
-            Set.of("tone-stops", "tone-at-most-stops"), Set.of("records", "records-at-least"));
+            Set.of("tone-stops", "tone-at-most-stops"), Set.of("camera", "cameras"),
+            Set.of("records", "records-at-least"));
 
     @TempDir
     private Path folder;
@@ -115,6 +116,10 @@ class TripDraftTest {
             for (int other = at + step; other > 0 && within(kept, other, indent); other += step) {
                 if (rivals.contains(key(kept.get(other)))) {
                     kept.set(other, "");
+                    for (int below = other + 1; below < kept.size()
+                            && kept.get(below).startsWith(indent + "  "); below++) {
+                        kept.set(below, "");
+                    }
                 }
             }
         }

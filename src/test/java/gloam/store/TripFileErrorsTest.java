@@ -111,7 +111,7 @@ class TripFileErrorsTest {
         wishes[0].time-of-night.from: expected a time such as 22:30, found "late". Write 24-hour time, hours and minutes \
         with two digits each.
         wishes: | wishess: | 12:1 wishess: unknown key. Did you mean wishes?
-        name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, openings, point, follow, \
+        name: w | name: w¶    colour: red | 14:5 wishes[0].colour: unknown key. Known here: name, camera, openings, point, follow, \
         pole, sky, tone-stops, tone-at-most-stops, records-at-least, records, trail-mm, exposure-min, f-numbers, worth, \
         repeat, bracket-stops, moon, sun-depth-deg, time-of-night, twilight-min, twilight-percent, arc-deg, site, film.
         azimuth-deg: 0 | azimuth-deg: 361 | 14:26 wishes[0].point.azimuth-deg: azimuth 361 deg is out of range; give 0 … 360 deg
