@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.journal.Entry;
 import gloam.journal.Journal;
 import gloam.journal.Outcome;
+import gloam.journal.Pack;
 import gloam.units.BadInput;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -14,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -35,6 +35,7 @@ final class JournalSheets {
     private final Map<Brief, List<Sheet>> byBrief = new HashMap<>();
     private final FirstForm firstForm = new FirstForm();
     private final List<String> damages = new ArrayList<>();
+    private List<Pack> packs = List.of();
     private int highest;
 
     /** A sheet: its lines, all of which say the same, and corrections of it, both in order of time. */
@@ -90,9 +91,10 @@ final class JournalSheets {
             } else if (line.change().isPresent()) {
                 changes.add(line);
             } else {
-                sheets.add(line.where(), line.sheet().orElseThrow(), Optional.empty());
+                line.sheet().ifPresent(sheet -> sheets.add(line.where(), sheet, Optional.empty()));
             }
         }
+        sheets.packs = JournalPack.lastWords(text).stream().map(word -> word.pack().pack()).toList();
         changes.forEach(line -> sheets.change(line.where(), line.change().orElseThrow()));
         return sheets;
     }
@@ -181,7 +183,7 @@ final class JournalSheets {
         Map<String, String> names = new HashMap<>();
         byLine.forEach((name, sheet) -> names.put(name, sheet.number));
         byNumber.forEach((name, sheet) -> names.put(name, sheet.number));
-        return new Journal(lastWords, shown(damages), names);
+        return new Journal(lastWords, shown(damages), names, packs);
     }
 
     /** The sheet after all that was said of it; said again after it was withdrawn, it is as said again. */
@@ -217,14 +219,7 @@ final class JournalSheets {
 
     /** The entry as it will be read again once a line is added; refused where it could not be. */
     static Entry readAgain(Path file, Entry entry) {
-        JournalText.Line line = JournalText.line(file, 1, Bound.line(JournalLine.of(entry)), false);
-        if (!line.read()) {
-            throw new BadInput(line.problems().stream().map(problem ->
-                    "nothing was added, since the entry could not be read again: "
-                            + problem.replaceFirst("^" + Pattern.quote(line.where())
-                            + ":\\d+:? ", "")).toList());
-        }
-        return line.sheet().orElseThrow();
+        return JournalText.readAgain(file, JournalLine.of(entry)).sheet().orElseThrow();
     }
 
     private static List<String> shown(List<String> damages) {
