@@ -4,6 +4,7 @@ import gloam.journal.Entry;
 import gloam.journal.Journal;
 import gloam.journal.Outcome;
 import gloam.journal.Pack;
+import gloam.journal.SheetLight;
 import gloam.units.BadInput;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -193,23 +194,40 @@ final class JournalSheets {
         sheet.entries.keySet().stream().skip(1)
                 .forEach(again -> later.put(again, new Placed("", Optional.empty())));
         Entry entry = first;
+        Optional<Placed> light = Optional.empty();
         for (Map.Entry<Order, Placed> event : later.entrySet()) {
             Optional<JournalChange> change = event.getValue().change;
             if (change.isPresent()) {
-                entry = changed(entry, change.get(), event.getValue().where);
+                Entry now = changed(entry, change.get(), event.getValue().where);
+                light = now != entry && change.get().saysLight() ? Optional.of(event.getValue()) : light;
+                entry = now;
             } else if (entry.withdrawn()) {
                 entry = first.writtenAt(event.getKey().written);
+                light = Optional.empty();
             }
         }
-        return entry.named(sheet.number);
+        Entry named = entry.named(sheet.number);
+        light.ifPresent(said -> checkLight(named, said));
+        return named;
+    }
+
+    /** Says where two corrections at once left a sheet with the light of another aim, site or time. */
+    private void checkLight(Entry entry, Placed said) {
+        if (!entry.withdrawn() && !entry.exposed().measured()
+                && !said.change.orElseThrow().lights(Bound.keys(JournalLine.of(entry)))) {
+            damages.add(said.where + ": the light of entry " + entry.id() + " was computed here for another "
+                    + "site, aim or time than was corrected elsewhere. Correct the entry once more with "
+                    + "its site (--corrects " + entry.id() + " and --trip, or --place and --zone), which "
+                    + "computes it anew.");
+        }
     }
 
     private Entry changed(Entry entry, JournalChange change, String where) {
-        ObjectNode keys = change.of(Bound.keys(JournalLine.of(entry)));
-        Tree.Text text = new Tree.Text("", 1, keys.toString());
+        Tree.Text text = new Tree.Text("", 1, change.of(Bound.keys(JournalLine.of(entry))).toString());
         try {
-            return (change.gloamJournal() > JournalLine.VERSION ? Bound.readNewer(text, JournalLine.class)
-                    : Bound.read(text, JournalLine.class)).entry();
+            Entry after = (change.gloamJournal() > JournalLine.VERSION
+                    ? Bound.readNewer(text, JournalLine.class) : Bound.read(text, JournalLine.class)).entry();
+            return change.movesStars() ? after.exposed(SheetLight.withStars(after.exposed())) : after;
         } catch (BadInput refused) {
             damages.addAll(refused.problems().stream().map(problem -> where + ":"
                     + problem.replaceFirst("^:1:\\d+:?", "") + " The correction is left out.").toList());
