@@ -1,6 +1,7 @@
 package gloam.answer;
 
 import gloam.journal.Entry;
+import gloam.journal.Pack;
 import gloam.journal.Tally;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -28,13 +29,15 @@ public record Keepers(Tally all, List<Tally> packs, List<Tally> films, List<Tall
      */
     public record Stock(String pack, int sheetsLeft, OptionalDouble keeperPrice) {
 
-        private static Stock of(Tally pack, int sheets, OptionalDouble price) {
-            return new Stock(pack.group(), sheets - pack.sheets(), price.isEmpty() || pack.kept() == 0
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(price.getAsDouble() * pack.sheets() / sheets / pack.kept()));
+        /** What is left of a pack after all the sheets of a journal. */
+        public static Stock of(Pack pack, List<Entry> sheets) {
+            Tally used = Tally.all(sheets.stream().filter(entry -> pack.holds(entry.exposed())).toList());
+            return new Stock(pack.film() + ", " + pack.batch(), pack.sheets() - used.sheets(),
+                    pack.price().isEmpty() || used.kept() == 0 ? OptionalDouble.empty()
+                    : OptionalDouble.of(pack.price().getAsDouble() * used.sheets() / pack.sheets()
+                    / used.kept()));
         }
     }
-
 
     /** Copies the lists. */
     public Keepers {
@@ -51,9 +54,9 @@ public record Keepers(Tally all, List<Tally> packs, List<Tally> films, List<Tall
                 Tally.bySeason(sheets), Tally.byWish(sheets), List.of());
     }
 
-    /** The same with what is left of packs of so many sheets and, if known, their price. */
-    public Keepers ofPacks(int sheets, OptionalDouble price) {
+    /** The same with what is left of packs after all the sheets of a journal. */
+    public Keepers withStock(List<Pack> known, List<Entry> sheets) {
         return new Keepers(all, packs, films, seasons, wishes,
-                packs.stream().map(pack -> Stock.of(pack, sheets, price)).toList());
+                known.stream().map(pack -> Stock.of(pack, sheets)).toList());
     }
 }

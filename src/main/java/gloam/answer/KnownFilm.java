@@ -16,14 +16,31 @@ import java.util.Optional;
  * @param used             number of sheets it is fitted to
  * @param speedOffsetStops by how many stops it is slower than rated; minus is faster
  * @param exponent         exponent of its reciprocity law
+ * @param pack             the pack that was asked for; empty if none was
  */
-public record KnownFilm(FilmStock film, int used, Estimate speedOffsetStops, Estimate exponent) {
+public record KnownFilm(FilmStock film, int used, Estimate speedOffsetStops, Estimate exponent,
+        Optional<Pack> pack) {
 
-    /** What a journal knows of a published film. */
-    public static KnownFilm of(FilmStock published, Journal journal) {
-        FilmFit fit = fit(published, journal, "");
+    /**
+     * A pack of the film.
+     *
+     * @param name its name
+     * @param used how many of the sheets that the film is fitted to are of it
+     */
+    public record Pack(String name, int used) {
+    }
+
+    /** What a journal knows of a published film, of one pack or batch of it if that is named. */
+    public static KnownFilm of(FilmStock published, Journal journal, Optional<String> batch) {
+        FilmFit fit = fit(published, journal, batch.orElse(""));
         return new KnownFilm(fit.film(), fit.film().fittedToSheets(), fit.posterior().speedOffsetStops(),
-                fit.posterior().exponent());
+                fit.posterior().exponent(), batch.filter(name -> !name.isEmpty())
+                        .map(name -> new Pack(name, used(fit, name))));
+    }
+
+    private static int used(FilmFit fit, String batch) {
+        return fit.packs().stream().filter(pack -> pack.pack().equalsIgnoreCase(batch))
+                .mapToInt(FilmFit.PackSpeed::sheets).sum();
     }
 
     /** The fit of a published film to its sheets in a journal, as the film of a pack if one is named. */

@@ -3,6 +3,7 @@ package gloam.answer;
 import gloam.answer.ExposureQuestion.TimeFor;
 import gloam.answer.ExposureQuestion.ToneAfter;
 import gloam.answer.ExposureQuestion.Unknown;
+import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
@@ -35,6 +36,10 @@ import java.util.function.UnaryOperator;
  */
 public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
 
+    /** An aim half a minute off is not seen on the sheet, and exposures settle in a few steps. */
+    private static final Duration NEAR = Duration.ofSeconds(30);
+    private static final int MOST_AIMS = 8;
+
     /** Copies the list. */
     public NextExposure {
         choices = List.copyOf(choices);
@@ -49,9 +54,10 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
      * @param longest   the longest one
      * @param toneStops the tone wanted, in stops from the mid-tone
      * @param sheets    sheets to spend on the picture
+     * @param wish      the wish at whose aim a sky is computed; empty for its own aim
      */
     public record Wanted(Lens lens, List<KnownSky> skies, Duration shortest, Duration longest,
-                         double toneStops, int sheets) {
+                         double toneStops, int sheets, Optional<NextOfWish> wish) {
 
         /** Refuses what is out of range with {@link BadInput}. */
         public Wanted {
@@ -62,10 +68,33 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
             }
         }
 
-        private Optional<NightAtSite> tonight() {
+        private Optional<KnownSky.Computed> computed() {
             return skies.stream().filter(KnownSky.Computed.class::isInstance)
-                    .map(KnownSky.Computed.class::cast)
-                    .findFirst().map(known -> NightAtSite.of(Place.of(known.site()), known.openAt(),
+                    .map(KnownSky.Computed.class::cast).findFirst();
+        }
+
+        /** The same at the wish's aim, the shutter being open for twice that time. */
+        private Wanted aimed(Supplier<Ephemeris> ephemeris, Duration half) {
+            return with(lens, wish.map(served -> skies.stream()
+                    .map(sky -> served.at(ephemeris, sky, half)).toList()).orElse(skies));
+        }
+
+        private Wanted at(FNumber fNumber) {
+            return with(lens.with(List.of(fNumber)), skies);
+        }
+
+        private Wanted with(Lens other, List<KnownSky> others) {
+            return new Wanted(other, others, shortest, longest, toneStops, sheets, wish);
+        }
+
+        /** Whether the aim hangs on how long the shutter is open. */
+        private boolean moves() {
+            return wish.filter(NextOfWish::moves).isPresent()
+                    && computed().filter(known -> !known.steady()).isPresent();
+        }
+
+        private Optional<NightAtSite> tonight() {
+            return computed().map(known -> NightAtSite.of(Place.of(known.site()), known.openAt(),
                             !(skies.get(0) instanceof KnownSky.Computed)));
         }
 
@@ -84,9 +113,14 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
      * @param spreadStops standard deviation of that tone, in stops
      * @param rightChance probability, 0 to 1, that the sheet comes within half a stop of the tone wanted
      * @param bracket     several sheets about the tone instead, if asked for and all are possible
+     * @param aim         where the camera points, if the sky is computed
      */
     public record Choice(FNumber fNumber, double exposureS, double toneStops, double spreadStops,
-                         double rightChance, Optional<Bracket> bracket) {
+                         double rightChance, Optional<Bracket> bracket, Optional<Direction> aim) {
+
+        private Duration half() {
+            return Duration.ofMillis(Math.round(exposureS * 1000 / 2));
+        }
     }
 
     /**
@@ -99,6 +133,23 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
     public static NextExposure of(Supplier<Ephemeris> ephemeris, FilmStock published, Journal journal,
             String batch, Wanted wanted) {
         FilmFit fit = KnownFilm.fit(published, journal, batch, wanted.tonight());
+        return new NextExposure(fit, wanted, wanted.moves() ? wanted.lens.fNumbers().stream()
+                .map(fNumber -> followed(ephemeris, fit, wanted.at(fNumber))).toList()
+                : choices(ephemeris, fit, wanted.aimed(ephemeris, Duration.ZERO)));
+    }
+
+    /** The exposure at one f-number, aimed where what is followed stands in the middle of it. */
+    private static Choice followed(Supplier<Ephemeris> ephemeris, FilmFit fit, Wanted wanted) {
+        Choice choice = choices(ephemeris, fit, wanted.aimed(ephemeris, Duration.ZERO)).get(0);
+        Duration half = Duration.ZERO;
+        for (int i = 0; i < MOST_AIMS && choice.half().minus(half).abs().compareTo(NEAR) > 0; i++) {
+            half = choice.half();
+            choice = choices(ephemeris, fit, wanted.aimed(ephemeris, half)).get(0);
+        }
+        return choice;
+    }
+
+    private static List<Choice> choices(Supplier<Ephemeris> ephemeris, FilmFit fit, Wanted wanted) {
         Exposures toTone = exposures(ephemeris, fit, wanted, new TimeFor(wanted.toneStops, wanted.sheets));
         Duration longest = toTone.night().map(night -> night.shutter().available().lasts())
                 .filter(left -> left.compareTo(wanted.longest) < 0).orElse(wanted.longest);
@@ -117,7 +168,7 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
                         .get(i), seconds(bound), Optional.empty()));
             }
         }
-        return new NextExposure(fit, wanted, choices);
+        return choices;
     }
 
     private static Exposures exposures(Supplier<Ephemeris> ephemeris, FilmFit fit, Wanted wanted,
@@ -131,7 +182,7 @@ public record NextExposure(FilmFit fit, Wanted wanted, List<Choice> choices) {
         Exposure exposure = at.row().exposure();
         return new Choice(at.row().fNumber(), exposureS, exposure.toneStops(), exposure.spreadStops(),
                 Bracket.rightChance(exposure.toneStops() - wanted.toneStops, exposure.spreadStops()),
-                bracket);
+                bracket, wanted.computed().map(KnownSky.Computed::aim));
     }
 
     private static double seconds(Duration duration) {

@@ -1,12 +1,14 @@
 package gloam.answer;
 
 import gloam.ephemeris.Direction;
-import gloam.gear.Site;
+import gloam.ephemeris.Ephemeris;
 import gloam.planner.Aim;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.trail.TrailEstimator;
 import gloam.units.BadInput;
-import java.util.Optional;
+import java.time.Duration;
+import java.util.function.Supplier;
 
 /**
  * What a wish says of the next sheet that is to serve it.
@@ -32,19 +34,28 @@ public record NextOfWish(Wish wish) {
         return wish.tone() instanceof Wish.Tone.Near near ? near.stops() : 0;
     }
 
-    /** A sky computed at its aim; refuses, with {@link BadInput}, an aim that moves. */
-    public KnownSky at(KnownSky sky) {
-        return sky instanceof KnownSky.Computed computed
-                ? new KnownSky.Computed(computed.site(), aim(computed.site()), computed.openAt(),
-                        computed.steady()) : sky;
+    /** Whether its aim hangs on when the middle of the exposure is. */
+    boolean moves() {
+        return wish.aim() instanceof Aim.Follow;
     }
 
-    private Direction aim(Site site) {
-        double latitudeDeg = site.latitude().degrees();
-        return wish.aim() instanceof Aim.Point point ? point.direction()
-                : Optional.of(wish.aim()).filter(Aim.Pole.class::isInstance)
-                        .map(pole -> Direction.ofDegrees(latitudeDeg < 0 ? 180 : 0, Math.abs(latitudeDeg)))
-                        .orElseThrow(() -> new BadInput("wish \"" + wish.name()
-                                + "\" follows what moves; give its aim (--azimuth, --altitude)"));
+    /**
+     * A sky, where it is computed at the wish's aim.
+     *
+     * @param half half the time that the shutter is open; a sky that stays is taken in the middle of it
+     * @throws BadInput if what the wish follows is below the horizon
+     */
+    KnownSky at(Supplier<Ephemeris> ephemeris, KnownSky sky, Duration half) {
+        if (!(sky instanceof KnownSky.Computed computed)) {
+            return sky;
+        }
+        Direction aim = wish.aim().at(new TrailEstimator(ephemeris.get(), computed.site()),
+                computed.steady() ? computed.openAt() : computed.openAt().plus(half));
+        if (moves() && aim.altitude().radians() < 0) {
+            throw new BadInput("what wish \"" + wish.name() + "\" follows is below the horizon in the middle "
+                    + "of the exposure; choose another time (" + (computed.steady() ? "--at" : "--from")
+                    + ")");
+        }
+        return new KnownSky.Computed(computed.site(), aim, computed.openAt(), computed.steady());
     }
 }

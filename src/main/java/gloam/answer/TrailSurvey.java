@@ -19,6 +19,7 @@ import gloam.ephemeris.Star;
 import gloam.ephemeris.StarCatalogue;
 import gloam.ephemeris.Target;
 import gloam.exposure.ExposedSheet;
+import gloam.exposure.TrailLimit;
 import gloam.exposure.ExposureTable.PassingStars;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
@@ -112,7 +113,8 @@ final class TrailSurvey {
         Angle told = PassingStars.told(camera.lens(), Optional.of(camera.frame()), aimed);
         PassingStars stars = PassingStars.of(camera.lens(), told.degrees(), exposed.lossMag(aim));
         ExposedSheet centre = exposed.centre();
-        return new SheetLimit(centre, centre.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag()),
+        return new SheetLimit(centre, TrailLimit.magnitude(
+                new TrailLimit.Passing(centre, stars.imageSpeedMmS(), stars.lossMag())),
                 Optional.of(told).filter(other -> !other.equals(aimed)));
     }
 

@@ -22,6 +22,6 @@ final class CheckCommand extends ReportingCommand {
         TripFile.Reading reading = place.reading(session).orElseThrow(() ->
                 new BadInput("there is nothing to check; give --trip FILE"));
         return CheckReport.of(TripCheck.of(reading.trip(), reading.defaultsUsed(),
-                reading.journal().map(named -> named.file().toString())), session.now());
+                reading.journal().map(named -> named.file().toString()), reading.batch()), session.now());
     }
 }

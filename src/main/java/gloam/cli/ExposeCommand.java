@@ -64,8 +64,13 @@ final class ExposeCommand extends ReportingCommand {
         Optional<TripFile.Reading> read = place.reading(session);
         Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip));
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
-        List<FilmStock> films = film.allRequired(trip.map(Trip::film)).stream()
-                .map(published -> fitted.film(published, read, this::note)).toList();
+        List<FilmStock> all = film.allRequired(trip.map(Trip::film));
+        if (all.size() > 1 && anyGiven("--batch")) {
+            throw new BadInput("--batch names a pack of one film, and " + all.size()
+                    + " are named; leave it out, or name one film");
+        }
+        List<FilmStock> films = all.stream().map(published -> fitted.film(published, read, this::note))
+                .toList();
         ExposureQuestion question = new ExposureQuestion(films.get(0),
                 camera.lens(trip.map(Trip::camera)), camera.frame(trip.map(Trip::camera)), skies,
                 ground.value().map(share ->

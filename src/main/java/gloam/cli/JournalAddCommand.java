@@ -113,7 +113,7 @@ final class JournalAddCommand extends ReportingCommand {
         List<Entry> entries = page.exposed().stream().map(done -> new Entry(
                 session.now().truncatedTo(ChronoUnit.SECONDS), sheet.exposed(session, done.sheet()), UNKNOWN,
                 done.note(), Optional.of(done.sheet().wish()))).toList();
-        refuseOverInputs();
+        journal.refuseOver(inputs());
         refuseFormats(pageReport(session, page, entries.stream()
                 .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
         Optional<Journal> before = Optional.of(journal.file()).filter(Files::exists)
@@ -134,7 +134,7 @@ final class JournalAddCommand extends ReportingCommand {
         }
         sheet.trip();
         List<PlannedSheet> all = NightWalk.night(sheet.nights(), night.value(), session.now());
-        refuseOverInputs();
+        journal.refuseOver(inputs());
         refuseFormats(JournalPageReport.of(journal.file().toString(), List.of(), List.of(), session.now()));
         Map<PlannedSheet, Entry> there = new LinkedHashMap<>();
         if (Files.exists(journal.file())) {
@@ -158,12 +158,6 @@ final class JournalAddCommand extends ReportingCommand {
                 session.now());
     }
 
-    private void refuseOverInputs() {
-        List<Input> others = inputs();
-        others.remove(journal.input());
-        FromOption.run("--journal", () -> OutputFile.refuseOver(journal.file(), others));
-    }
-
     private JournalFile.Added add(Entry entry) {
         return FromOption.of("--journal", () -> JournalFile.add(journal.file(), entry));
     }
@@ -184,7 +178,7 @@ final class JournalAddCommand extends ReportingCommand {
         Optional<Entry> before = corrects.value().map(this::corrected);
         Entry entry = entry(session, before);
         refuseFormats(report(session, new JournalFile.Added(entry, false, before)));
-        refuseOverInputs();
+        journal.refuseOver(inputs());
         return report(session, FromOption.of("--journal", () -> before.isEmpty()
                 ? JournalFile.add(journal.file(), entry)
                 : JournalFile.correct(journal.file(), before.get().identity(),

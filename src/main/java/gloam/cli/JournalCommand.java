@@ -16,7 +16,7 @@ final class JournalCommand extends Command {
         return new JournalCommand()
                 .commandLine(new JournalAddCommand(session), new JournalListCommand(session),
                 new JournalFitCommand(session), new JournalNextCommand(session),
-                new JournalStatsCommand(session),
+                new JournalStatsCommand(session), new JournalPackCommand(session),
                 new JournalExportCommand(session), new JournalJoinCommand(), new JournalRepairCommand(),
                 new JournalGuideCommand(session));
     }

@@ -41,8 +41,7 @@ final class JournalFitCommand extends ReportingCommand {
 
     /** The film of the journal's sheets, if they are all of one that is built in. */
     private static Optional<FilmStock> onlyFilm(Journal journal) {
-        List<String> films = journal.sheets().stream().map(entry -> entry.exposed().film()).distinct()
-                .toList();
+        List<String> films = journal.films();
         if (films.size() > 1) {
             throw new BadInput("the journal has sheets of " + films.size() + " films, "
                     + String.join(", ", films) + "; use --film NAME|FILE");

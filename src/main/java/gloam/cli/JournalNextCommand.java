@@ -9,6 +9,7 @@ import gloam.gear.Lens;
 import gloam.journal.Journal;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import gloam.view.JournalNextReport;
@@ -31,7 +32,7 @@ final class JournalNextCommand extends ReportingCommand {
     private final TripCameraOptions camera = group(new TripCameraOptions());
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
-            "Pack or batch of the next sheet (default: the only one, else a new one).").byDefault("");
+            "Pack or batch of the next sheet (default: the trip's, the only one, or a new one).");
 
     private final Option<String> wish = option("--wish", "NAME", String.class,
             "A wish of the trip, for tone, aim, film, f-numbers and exposure times.");
@@ -59,7 +60,8 @@ final class JournalNextCommand extends ReportingCommand {
     @Override
     Report report(Session session) {
         FromOption.checked("--sheets", Bracket.SHEETS, sheets.get());
-        Optional<Trip> trip = camera.of(place.trip(session));
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip));
         Optional<NextOfWish> served = wish.value().map(name -> FromOption.of("--wish", () ->
                 NextOfWish.of(trip.orElseThrow(() -> new BadInput("a wish is a trip's; add --trip FILE")),
                         name)));
@@ -71,14 +73,14 @@ final class JournalNextCommand extends ReportingCommand {
         Lens through = wished.map(Wish::fNumbers).filter(numbers -> !numbers.isEmpty()
                 && !anyGiven("--f-number")).map(lens::with).orElse(lens);
         List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
-        List<KnownSky> aimed = served.isEmpty() || anyGiven("--azimuth", "--altitude") ? skies
-                : skies.stream().map(served.get()::at).toList();
         Journal known = journal.read(this::note);
-        NextExposure.Wanted wanted = FromOption.of("--longest", () -> new NextExposure.Wanted(through, aimed,
+        NextExposure.Wanted wanted = FromOption.of("--longest", () -> new NextExposure.Wanted(through, skies,
                 shortest.value().or(() -> wished.map(Wish::shortest)).orElse(Duration.ofMinutes(1)),
                 longest.value().or(() -> wished.map(Wish::longest)).orElse(Duration.ofHours(6)), tone,
-                sheets.get()));
-        return JournalNextReport.of(NextExposure.of(session::ephemeris, published, known, batch.get(),
-                wanted), session.now());
+                sheets.get(), served.filter(aims -> !anyGiven("--azimuth", "--altitude"))));
+        String pack = batch.value().or(() -> read.flatMap(trips -> trips.batchOf(published.name())))
+                .orElse("");
+        return JournalNextReport.of(NextExposure.of(session::ephemeris, published, known, pack, wanted),
+                session.now());
     }
 }

@@ -2,9 +2,11 @@ package gloam.cli;
 
 import gloam.journal.Entry;
 import gloam.journal.Journal;
+import gloam.journal.Pack;
 import gloam.store.Input;
 import gloam.store.JournalFile;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -14,14 +16,16 @@ final class JournalOptions extends OptionGroup {
     private final Option<Input> file = input("--journal", "FILE", "The journal; its name ends in .jsonl.")
             .required();
 
-    /** What was named. */
-    Input input() {
-        return file.get();
-    }
-
     /** Its file. */
     Path file() {
         return file.get().file();
+    }
+
+    /** Refuses to add to a file that is read as something else. */
+    void refuseOver(List<Input> inputs) {
+        List<Input> others = new ArrayList<>(inputs);
+        others.remove(file.get());
+        FromOption.run("--journal", () -> OutputFile.refuseOver(file(), others));
     }
 
     /** The journal itself; what in it is damaged goes to the notes. */
@@ -45,6 +49,14 @@ final class JournalOptions extends OptionGroup {
         private final Option<String> wish = option("--wish", "NAME", String.class,
                 "Only sheets that serve that wish.")
                 .byDefault("");
+
+        /** The packs noted that may be meant. */
+        List<Pack> packs(Journal journal) {
+            return journal.packs().stream()
+                    .filter(pack -> film.get().isEmpty() || pack.film().equalsIgnoreCase(film.get()))
+                    .filter(pack -> batch.get().isEmpty() || pack.batch().equalsIgnoreCase(batch.get()))
+                    .toList();
+        }
 
         List<Entry> of(Journal journal) {
             return journal.sheets().stream()

@@ -62,7 +62,7 @@ final class PlanCommand extends ReportingCommand {
                 .map(file -> FromOption.of("--previous", () -> former(file, trip)));
         Optional<FittedFilm.Known> journal = fitted.journal(Optional.of(read), this::note);
         Timetable timetable = Timetable.of(session.ephemeris(), session.stars(),
-                FittedFilm.trip(rest(trip, journal, session), journal, this::note), former, session.now(),
+                fitted.trip(rest(trip, journal, session), read, journal, this::note), former, session.now(),
                 progress("nights looked at"));
         PlanReport report = PlanReport.of(timetable, session.now());
         return wants(OutputFormat.HTML)

@@ -16,10 +16,10 @@ import gloam.planner.Trip;
 import gloam.store.Input;
 import gloam.store.PlanFile;
 import gloam.store.PlanFile.PlannedSheet;
+import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
-import gloam.units.Range;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -28,8 +28,6 @@ import java.util.OptionalDouble;
 
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
 final class SheetOptions extends OptionGroup {
-
-    private static final Range BATCH = new Range("length of the batch's name", 0, 400, "characters");
 
     private final Option<Input> plan = input("--plan", "FILE",
             "A plan saved as JSON, for aim, film, f-number and times; needs --trip.");
@@ -50,7 +48,7 @@ final class SheetOptions extends OptionGroup {
             "Measured sky at the frame's centre, V mag/arcsec² (default: computed).");
 
     private final Option<String> batch = option("--batch", "NAME", String.class,
-            "The pack or batch of the film.");
+            "The pack or batch of the film (default: the trip's).");
 
     private final Option<Quantity> temperatureC = option("--temperature", "C", Quantity.class,
             "Temperature in °C.");
@@ -88,8 +86,10 @@ final class SheetOptions extends OptionGroup {
             Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
         Optional<Exposed> known = correction.map(Correction::exposed);
-        Optional<Trip> trip = camera.of(place.trip(session), planned.flatMap(PlannedSheet::camera)
-                .filter(name -> place.trip().filter(all -> all.cameras().size() > 1).isPresent()));
+        Optional<TripFile.Reading> read = place.reading(session);
+        Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip),
+                planned.flatMap(PlannedSheet::camera).filter(name -> read.map(TripFile.Reading::trip)
+                        .filter(all -> all.cameras().size() > 1).isPresent()));
         Optional<Site> site = site(trip, planned, known);
         Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
@@ -97,9 +97,11 @@ final class SheetOptions extends OptionGroup {
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
         SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open);
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
-        batch.value().ifPresent(name -> FromOption.checked("--batch", BATCH, name.length()));
-        String pack = batch.value().map(String::strip).or(() -> known.map(Exposed::batch)).orElse("");
-        return new Exposed(film(trip, planned, known), pack, where, aim, lens, lit.openings(measured(), last),
+        String stock = film(trip, planned, known);
+        String pack = batch.value().map(name -> FromOption.of("--batch", () -> Exposed.batch(name)))
+                .or(() -> known.map(Exposed::batch)).or(() -> read.flatMap(trips -> trips.batchOf(stock)))
+                .orElse("");
+        return new Exposed(stock, pack, where, aim, lens, lit.openings(measured(), last),
                 measured().isPresent() || known.filter(Exposed::measured).isPresent(),
                 lit.stars(last), temperatureC.value().map(celsius -> OptionalDouble.of(
                         FromOption.checked("--temperature", Exposed.TEMPERATURE, celsius)))

@@ -142,9 +142,9 @@ public record ExposureTable(FilmStock film, Lens lens, Scene scene) {
     private double trailLimitMag(FNumber fNumber, double openS, double skyStops) {
         PassingStars stars = scene.stars();
         Interval longest = Interval.longest(scene.sky().openings(openS));
-        TrailLimit.Circumstances on = new TrailLimit.Circumstances(film, lens, fNumber, longest.seconds(),
-                Stops.factor(skyStops), scene.sky().at(fNumber).illuminanceLx(longest.middle()),
-                stars.imageSpeedMmS(), stars.lossMag());
+        TrailLimit.Passing on = new TrailLimit.Passing(new ExposedSheet(film, lens, fNumber,
+                longest.seconds(), Stops.factor(skyStops), scene.sky().at(fNumber)
+                .illuminanceLx(longest.middle())), stars.imageSpeedMmS(), stars.lossMag());
         return TrailLimit.magnitude(on, stars.leastDifferenceDensity());
     }
 }

@@ -2,8 +2,6 @@ package gloam.exposure;
 
 import gloam.film.FilmStock;
 import gloam.film.ToneCurve;
-import gloam.gear.FNumber;
-import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.Finite;
 import gloam.units.Range;
@@ -43,39 +41,29 @@ public final class TrailLimit {
     }
 
     /**
-     * What a star's image meets on its way over the sheet.
+     * A star's image on its way over a sheet.
      *
-     * @param film             the film
-     * @param lens             the lens
-     * @param fNumber          its f-number
-     * @param exposureS        how long the shutter is open, more than 0: no image dwells longer
-     * @param skyProgress      the sky's progress at the end of the exposure, 0 or more
-     * @param skyIlluminanceLx illuminance of the sky on the film while the star passes, 0 or more
-     * @param imageSpeedMmS    speed of the star's image on the film, 0 or more
-     * @param lossMag          light lost on the way: extinction times airmass, fall-off of the lens
+     * @param sheet         the sheet; no image dwells longer than it is exposed
+     * @param imageSpeedMmS speed of the star's image on the film, 0 or more
+     * @param lossMag       light lost on the way: extinction times airmass, fall-off of the lens
      */
-    public record Circumstances(FilmStock film, Lens lens, FNumber fNumber, double exposureS,
-                                double skyProgress, double skyIlluminanceLx, double imageSpeedMmS,
-                                double lossMag) {
+    public record Passing(ExposedSheet sheet, double imageSpeedMmS, double lossMag) {
 
         /** Refuses what is not finite. */
-        public Circumstances {
-            Finite.check(exposureS, "exposure in s");
-            Finite.check(skyProgress, "progress of the sky");
-            Finite.check(skyIlluminanceLx, "illuminance of the sky in lx");
+        public Passing {
             Finite.check(imageSpeedMmS, "speed of a star's image in mm/s");
             Finite.check(lossMag, "light lost in the air in mag");
         }
     }
 
     /** Faintest V magnitude that leaves a visible trail; negative infinity where not even -30 does. */
-    public static double magnitude(Circumstances circumstances) {
-        return magnitude(circumstances, Angle.ZERO);
+    public static double magnitude(Passing on) {
+        return magnitude(on, Angle.ZERO);
     }
 
     /** The same of a body with a disc of that semidiameter, over which its light is spread. */
-    public static double magnitude(Circumstances circumstances, Angle semidiameter) {
-        return magnitude(circumstances, LEAST_DIFFERENCE_DENSITY, semidiameter);
+    public static double magnitude(Passing on, Angle semidiameter) {
+        return magnitude(on, LEAST_DIFFERENCE_DENSITY, semidiameter);
     }
 
     /**
@@ -84,14 +72,13 @@ public final class TrailLimit {
      * <p>Backwards through the model: the tone that shows asks for a progress, that in the dwell for a rate,
      * that for an illuminance, and that for a star.
      */
-    public static double magnitude(Circumstances circumstances, double leastDifferenceDensity) {
-        return magnitude(circumstances, leastDifferenceDensity, Angle.ZERO);
+    public static double magnitude(Passing on, double leastDifferenceDensity) {
+        return magnitude(on, leastDifferenceDensity, Angle.ZERO);
     }
 
-    private static double magnitude(Circumstances circumstances, double leastDifferenceDensity,
-            Angle semidiameter) {
-        StarSpot zeroMag = spot(circumstances, 0, semidiameter);
-        double starLx = illuminanceLx(circumstances, leastDifferenceDensity, dwellS(circumstances, zeroMag));
+    private static double magnitude(Passing on, double leastDifferenceDensity, Angle semidiameter) {
+        StarSpot zeroMag = spot(on, 0, semidiameter);
+        double starLx = illuminanceLx(on.sheet, leastDifferenceDensity, dwellS(on, zeroMag));
         double zeroMagLx = zeroMag.illuminanceLx();
         double magnitude = 2.5 * Math.log10(zeroMagLx / starLx) - VISIBLE_SIDE_MAG;
         return magnitude >= BRIGHTEST_MAG ? Math.min(FAINTEST_MAG, magnitude) : Double.NEGATIVE_INFINITY;
@@ -100,46 +87,50 @@ public final class TrailLimit {
     /**
      * What a star must add to the sky's illuminance to show, infinite where no tone is left to show it by.
      */
-    private static double illuminanceLx(Circumstances on, double leastDifferenceDensity, double dwellS) {
-        ToneCurve tone = on.film().tone();
-        double density = tone.density(on.skyProgress()) + Math.signum(tone.gamma()) * leastDifferenceDensity;
-        double extraProgress = tone.progress(density) - on.skyProgress();
-        double ratePerS = ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()) + extraProgress / dwellS;
-        return ExposureEngine.illuminanceLx(on.film(), ratePerS) - on.skyIlluminanceLx();
+    private static double illuminanceLx(ExposedSheet sheet, double leastDifferenceDensity, double dwellS) {
+        ToneCurve tone = sheet.film().tone();
+        double density = tone.density(sheet.skyProgress())
+                + Math.signum(tone.gamma()) * leastDifferenceDensity;
+        double extraProgress = tone.progress(density) - sheet.skyProgress();
+        double ratePerS = ExposureEngine.ratePerS(sheet.film(), sheet.skyLx()) + extraProgress / dwellS;
+        return ExposureEngine.illuminanceLx(sheet.film(), ratePerS) - sheet.skyLx();
     }
 
     /** How many stops the trail of a star of that V magnitude stands over the sky around it, 0 or more. */
-    public static double stopsOverSky(Circumstances circumstances, double magnitude) {
-        return stopsOverSky(circumstances, magnitude, Angle.ZERO);
+    public static double stopsOverSky(Passing on, double magnitude) {
+        return stopsOverSky(on, magnitude, Angle.ZERO);
     }
 
     /** The same for a body with a disc of that semidiameter, such as the Moon, over which it is spread. */
-    public static double stopsOverSky(Circumstances circumstances, double magnitude, Angle semidiameter) {
-        double extra = extraProgress(circumstances, magnitude, semidiameter);
-        return Stops.between(circumstances.skyProgress(), circumstances.skyProgress() + extra);
+    public static double stopsOverSky(Passing on, double magnitude, Angle semidiameter) {
+        double extra = extraProgress(on, magnitude, semidiameter);
+        return Stops.between(on.sheet.skyProgress(), on.sheet.skyProgress() + extra);
     }
 
     /** Whether the trail of a body differs from the sky by the least visible difference of tone. */
-    public static boolean records(Circumstances circumstances, double magnitude, Angle semidiameter) {
-        return differenceDensity(circumstances, magnitude, semidiameter) >= LEAST_DIFFERENCE_DENSITY;
+    public static boolean records(Passing on, double magnitude, Angle semidiameter) {
+        return differenceDensity(on, magnitude, semidiameter) >= LEAST_DIFFERENCE_DENSITY;
     }
 
-    private static double differenceDensity(Circumstances on, double magnitude, Angle semidiameter) {
-        double trail = on.skyProgress() + extraProgress(on, magnitude, semidiameter);
-        return Math.abs(on.film().tone().density(trail) - on.film().tone().density(on.skyProgress()));
+    private static double differenceDensity(Passing on, double magnitude, Angle semidiameter) {
+        ToneCurve tone = on.sheet.film().tone();
+        double sky = on.sheet.skyProgress();
+        return Math.abs(tone.density(sky + extraProgress(on, magnitude, semidiameter)) - tone.density(sky));
     }
 
-    private static double extraProgress(Circumstances on, double magnitude, Angle semidiameter) {
+    private static double extraProgress(Passing on, double magnitude, Angle semidiameter) {
         StarSpot spot = spot(on, magnitude, semidiameter);
-        return dwellS(on, spot) * (ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()
-                + spot.illuminanceLx()) - ExposureEngine.ratePerS(on.film(), on.skyIlluminanceLx()));
+        FilmStock film = on.sheet.film();
+        double skyLx = on.sheet.skyLx();
+        return dwellS(on, spot) * (ExposureEngine.ratePerS(film, skyLx + spot.illuminanceLx())
+                - ExposureEngine.ratePerS(film, skyLx));
     }
 
-    private static StarSpot spot(Circumstances on, double magnitude, Angle semidiameter) {
-        return StarSpot.of(on.lens(), on.fNumber(), magnitude + on.lossMag(), semidiameter);
+    private static StarSpot spot(Passing on, double magnitude, Angle semidiameter) {
+        return StarSpot.of(on.sheet.lens(), on.sheet.fNumber(), magnitude + on.lossMag, semidiameter);
     }
 
-    private static double dwellS(Circumstances on, StarSpot spot) {
-        return Math.min(on.exposureS(), spot.widthMm() / on.imageSpeedMmS());
+    private static double dwellS(Passing on, StarSpot spot) {
+        return Math.min(on.sheet.exposureS(), spot.widthMm() / on.imageSpeedMmS);
     }
 }

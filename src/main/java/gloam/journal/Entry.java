@@ -55,6 +55,12 @@ public record Entry(String id, String identity, Instant writtenAt, boolean withd
                 plannedToneStops, picture);
     }
 
+    /** The same sheet exposed otherwise. */
+    public Entry exposed(Exposed otherwise) {
+        return new Entry(id, identity, writtenAt, withdrawn, otherwise, outcome, note, wish,
+                plannedToneStops, picture);
+    }
+
     /** The same sheet as it was written at another time. */
     public Entry writtenAt(Instant at) {
         return new Entry(id, identity, at, withdrawn, exposed, outcome, note, wish, plannedToneStops,

@@ -35,6 +35,8 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
     public static final Range TEMPERATURE = new Range("temperature", -60, 60, "°C");
     /** Allowed numbers of openings. */
     public static final Range OPENINGS = new Range("number of openings", 1, 100, "");
+    /** Allowed lengths of a pack's name. */
+    public static final Range BATCH = new Range("length of the batch's name", 0, 400, "characters");
 
     /** Copies the list; refuses impossible values with {@link BadInput}. */
     public Exposed {
@@ -71,6 +73,12 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
             SPEED.check(imageSpeedMmS);
             LOSS.check(lossMag);
         }
+    }
+
+    /** The name of a pack or batch, without spaces about it; refuses, with {@link BadInput}, one too long. */
+    public static String batch(String name) {
+        BATCH.check(name.length());
+        return name.strip();
     }
 
     /** Refuses, with {@link BadInput}, no openings, too many, and openings out of order or overlapping. */

@@ -13,8 +13,10 @@ import java.util.stream.Collectors;
  * @param lastWords every sheet as last corrected, withdrawn or not, in the order in which they were written
  * @param damages   what could not be read or is inconsistent, a line each
  * @param names     every name that a sheet can be called by, with its short name
+ * @param packs     the packs noted, each once
  */
-public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> names) {
+public record Journal(List<Entry> lastWords, List<String> damages, Map<String, String> names,
+        List<Pack> packs) {
 
     private static final int LEAST_LETTERS = 4;
 
@@ -23,17 +25,23 @@ public record Journal(List<Entry> lastWords, List<String> damages, Map<String, S
         lastWords = List.copyOf(lastWords);
         damages = List.copyOf(damages);
         names = Map.copyOf(names);
+        packs = List.copyOf(packs);
     }
 
     /** A journal of sheets called by their short names. */
     public static Journal of(List<Entry> sheets, List<String> damages) {
         return new Journal(sheets, damages, sheets.stream().map(Entry::id).distinct()
-                .collect(Collectors.toMap(Function.identity(), Function.identity())));
+                .collect(Collectors.toMap(Function.identity(), Function.identity())), List.of());
     }
 
     /** The sheets that were not withdrawn. */
     public List<Entry> sheets() {
         return lastWords.stream().filter(entry -> !entry.withdrawn()).toList();
+    }
+
+    /** The names of the films of these, each once. */
+    public List<String> films() {
+        return sheets().stream().map(entry -> entry.exposed().film()).distinct().toList();
     }
 
     /**

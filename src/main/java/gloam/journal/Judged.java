@@ -1,6 +1,7 @@
 package gloam.journal;
 
 import gloam.exposure.ExposureTable.PassingStars;
+import gloam.exposure.ExposedSheet;
 import gloam.exposure.TrailLimit;
 import gloam.journal.FilmGrid.Axis;
 import gloam.journal.Laplace.Response;
@@ -95,10 +96,9 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
                 PassingStars.slowestMmS(exposed.lens(), Optional.empty()));
         return IntStream.range(0, grid.size()).parallel()
                 .mapToDouble(film -> Math.max(Outcome.MAGNITUDE.least(),
-                TrailLimit.magnitude(new TrailLimit.Circumstances(
-                        grid.film(film), exposed.lens(), exposed.fNumber(), exposed.openS(),
-                        Stops.factor(tonesStops[film]), exposed.middleLx(), speedMmS,
-                        exposed.stars().lossMag())))).toArray();
+                TrailLimit.magnitude(new TrailLimit.Passing(new ExposedSheet(grid.film(film), exposed.lens(),
+                exposed.fNumber(), exposed.openS(), Stops.factor(tonesStops[film]), exposed.middleLx()),
+                speedMmS, exposed.stars().lossMag())))).toArray();
     }
 
     /**

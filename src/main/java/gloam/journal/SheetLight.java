@@ -93,6 +93,13 @@ public final class SheetLight {
         return stars(lens, place.map(Place::latitude), extinctionMag, aim);
     }
 
+    /** A sheet whose stars run as fast as its lens, place and aim have it. */
+    public static Exposed withStars(Exposed sheet) {
+        return new Exposed(sheet.film(), sheet.batch(), sheet.place(), sheet.aim(), sheet.lens(),
+                sheet.openings(), sheet.measured(), stars(sheet.lens(), sheet, sheet.place(), sheet.aim()),
+                sheet.temperatureC());
+    }
+
     private static Exposed.Stars stars(Lens lens, Optional<Angle> latitude, double extinctionMag,
                                        Optional<Direction> aim) {
         Angle declination = latitude.flatMap(there -> aim.map(towards -> towards.declination(there)))

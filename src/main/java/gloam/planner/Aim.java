@@ -2,7 +2,9 @@ package gloam.planner;
 
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
+import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
+import java.time.Instant;
 import java.util.Optional;
 
 /** Where the camera of a wish points. */
@@ -10,6 +12,12 @@ public sealed interface Aim {
 
     /** How far the camera is turned about its axis, clockwise as seen from behind positive. */
     Angle roll();
+
+    /** Where the frame's centre looks, with its trails at a site, when that is the middle of the exposure. */
+    default Direction at(TrailEstimator trails, Instant middle) {
+        return this instanceof Point point ? point.direction
+                : this instanceof Follow follow ? trails.direction(follow.target, middle) : trails.pole();
+    }
 
     /**
      * A fixed direction.

@@ -25,8 +25,7 @@ final class Aiming {
 
     /** The aim of a wish on a night. */
     Aiming(Aim aim, NightSky sky, Camera camera) {
-        this.aim = aim instanceof Aim.Pole pole ? new Aim.Point(sky.trails().pole(
-                Framing.level(Direction.ZENITH, camera)).direction(), pole.roll()) : aim;
+        this.aim = aim instanceof Aim.Pole pole ? new Aim.Point(sky.trails().pole(), pole.roll()) : aim;
         this.sky = sky;
         this.camera = camera;
         this.followed = new Direction[sky.clock().minutes() + 1];

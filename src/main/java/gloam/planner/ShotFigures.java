@@ -10,6 +10,7 @@ import gloam.exposure.FilmPlane;
 import gloam.exposure.LightCurve;
 import gloam.exposure.Shutter;
 import gloam.exposure.SkyDoubt;
+import gloam.exposure.ExposedSheet;
 import gloam.exposure.TrailLimit;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
@@ -79,9 +80,9 @@ final class ShotFigures {
                 PassingStars.told(lens, Optional.of(kit.camera().frame()),
                 framing.aim().declination(sky.site().latitude())).degrees(),
                 Atmosphere.lossMag(sky.site().extinctionMag(), framing.aim().altitude()));
-        TrailLimit.Circumstances on = new TrailLimit.Circumstances(kit.film(), lens, shot.fNumber(),
-                open.seconds(),
-                progress, light.illuminanceLx(open.middle()), passing.imageSpeedMmS(), passing.lossMag());
+        TrailLimit.Passing on = new TrailLimit.Passing(new ExposedSheet(kit.film(), lens, shot.fNumber(),
+                open.seconds(), progress, light.illuminanceLx(open.middle())), passing.imageSpeedMmS(),
+                passing.lossMag());
         StarCount count = count(all.get(0), all);
         StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
         return new Plan.Window(sheet, wish, kit.camera(), kit.film(), open, framing.aim(), shot.fNumber(),

@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.exposure.ExposedSheet;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
@@ -75,9 +76,9 @@ final class TrailLimits {
         float there = known[place];
         if (Float.isNaN(there)) {
             there = (float) Math.max(NONE_MAG,
-                    TrailLimit.magnitude(new TrailLimit.Circumstances(film, lens, fNumber,
-                    LONG_S, Math.pow(2, DARKEST_TONE + (double) tone / STEPS_A_STOP),
-                    Math.pow(2, DARKEST_LIGHT + (double) light / STEPS_A_STOP), speedMmS, 0), semidiameter));
+                    TrailLimit.magnitude(new TrailLimit.Passing(new ExposedSheet(film, lens, fNumber, LONG_S,
+                    Math.pow(2, DARKEST_TONE + (double) tone / STEPS_A_STOP),
+                    Math.pow(2, DARKEST_LIGHT + (double) light / STEPS_A_STOP)), speedMmS, 0), semidiameter));
             known[place] = there;
         }
         return there;

@@ -5,6 +5,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Band;
 import gloam.exposure.ExposedSheet;
+import gloam.exposure.TrailLimit;
 import gloam.gear.Site;
 import gloam.light.Atmosphere;
 import gloam.light.SkyLight;
@@ -66,7 +67,7 @@ public final class ExposedFrame {
         Interval longest = Interval.longest(setting.openings());
         double skyLx = setting.fallOff(direction) * PointProgress.illuminanceLx(setting, layer,
                 light.from(direction).apply(longest.middle()));
-        return new ExposedSheet(sheet.film(), setting.lens(), setting.fNumber(), longest,
+        return new ExposedSheet(sheet.film(), setting.lens(), setting.fNumber(), longest.seconds(),
                 progress(setting, direction, light) + progressElsewhere(direction), skyLx);
     }
 
@@ -106,16 +107,15 @@ public final class ExposedFrame {
     public Mark mark(Passage passage, double magnitude, Angle semidiameter) {
         Direction there = halfWay(passage);
         ExposedSheet under = passage.target() == Body.MOON ? withoutMoonlight(there) : at(there);
-        double lossMag = lossMag(there);
-        return new Mark(under.records(magnitude, semidiameter, passage.speedMmS(), lossMag),
-                under.stopsOverSky(magnitude, semidiameter, passage.speedMmS(), lossMag),
-                under.trailLimitMag(passage.speedMmS(), lossMag));
+        TrailLimit.Passing on = new TrailLimit.Passing(under, passage.speedMmS(), lossMag(there));
+        return new Mark(TrailLimit.records(on, magnitude, semidiameter),
+                TrailLimit.stopsOverSky(on, magnitude, semidiameter), TrailLimit.magnitude(on));
     }
 
     /** Faintest V magnitude of a star that leaves a visible trail on that way; negative infinity if none. */
     public double limitMag(Passage passage) {
         Direction there = halfWay(passage);
-        return at(there).trailLimitMag(passage.speedMmS(), lossMag(there));
+        return TrailLimit.magnitude(new TrailLimit.Passing(at(there), passage.speedMmS(), lossMag(there)));
     }
 
     private Direction halfWay(Passage passage) {

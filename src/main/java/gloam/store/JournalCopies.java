@@ -142,7 +142,8 @@ public final class JournalCopies {
     }
 
     private static String name(JournalText.Line line) {
-        return line.change().map(JournalChange::id).or(() -> line.keys().map(JournalLine::id))
+        return line.change().map(JournalChange::id).or(() -> line.pack().map(JournalPack::id))
+                .or(() -> line.keys().map(JournalLine::id))
                 .orElse(line.text());
     }
 

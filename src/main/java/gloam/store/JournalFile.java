@@ -2,6 +2,7 @@ package gloam.store;
 
 import gloam.journal.Entry;
 import gloam.journal.Journal;
+import gloam.journal.Pack;
 import gloam.units.BadInput;
 import gloam.units.Range;
 import java.io.File;
@@ -16,7 +17,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * The journal on disk: one line of JSON for each sheet and each correction; lines are only ever added.
+ * The journal on disk: one line of JSON for each sheet, correction and pack; lines are only ever added.
  *
  * <p>Lines have random names, so that copies of a journal that were added to in two places may be joined. The
  * file is locked while an entry is added. The entry is on disk, in the file that then has the journal's name,
@@ -65,6 +66,25 @@ public final class JournalFile {
         });
     }
 
+    /** Notes a pack, unless the journal says so already; creates the file if there is none. */
+    public static boolean note(Path file, Pack pack, Instant now) {
+        LockedJournal.checkName(file);
+        return LockedJournal.held(file, true, journal -> {
+            JournalText text = text(file, journal.bytes());
+            Optional<JournalPack> before = JournalPack.lastWords(text).stream()
+                    .filter(word -> word.pack().pack().same(pack)).findFirst();
+            if (before.filter(word -> word.pack().pack().equals(pack)).isPresent()) {
+                journal.force(text.torn());
+                return journal.appended();
+            }
+            JournalPack word = JournalPack.of(pack, name(),
+                    before.map(last -> after(last.written(), now)).orElse(now));
+            JournalText.readAgain(file, word);
+            journal.append(text.torn(), Bound.line(word));
+            return true;
+        });
+    }
+
     /**
      * The path by which a journal keeps a photo: from the journal's folder, so that both may be moved.
      *
@@ -90,22 +110,23 @@ public final class JournalFile {
             journal.force(text.torn());
             return new Added(there.get(), !journal.appended(), Optional.empty());
         }
-        Entry named = sheet.writtenAt(there.map(gone -> after(gone, sheet)).orElse(sheet.writtenAt()));
+        Entry named = sheet.writtenAt(there.map(gone -> after(gone.writtenAt(), sheet.writtenAt()))
+                .orElse(sheet.writtenAt()));
         journal.append(text.torn(), Bound.line(JournalLine.of(named)));
         return new Added(named.named(there.map(Entry::id).orElse(sheets.nextNumber())), false,
                 Optional.empty());
     }
 
-    /** When a later word on a sheet was written, after the one before even if the clock went back. */
-    private static Instant after(Entry before, Entry now) {
-        Instant later = before.writtenAt().plus(LATER);
-        return now.writtenAt().isBefore(later) ? later : now.writtenAt();
+    /** When a later word was written, after the one before even if the clock went back. */
+    private static Instant after(Instant before, Instant now) {
+        Instant later = before.plus(LATER);
+        return now.isBefore(later) ? later : now;
     }
 
     private static Added changed(Path file, LockedJournal journal, JournalText text, Entry before,
             Entry after) throws IOException {
         Entry now = JournalSheets.readAgain(file, after.identified(before.identity())
-                .writtenAt(after(before, after))).named(before.id());
+                .writtenAt(after(before.writtenAt(), after.writtenAt()))).named(before.id());
         JournalChange change = JournalChange.between(before, now, name());
         if (change.nothing()) {
             journal.force(text.torn());

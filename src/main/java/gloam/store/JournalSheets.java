@@ -3,6 +3,8 @@ package gloam.store;
 import gloam.journal.Entry;
 import gloam.journal.Journal;
 import gloam.journal.Outcome;
+import gloam.journal.Pack;
+import gloam.journal.SheetLight;
 import gloam.units.BadInput;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -14,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -35,6 +36,7 @@ final class JournalSheets {
     private final Map<Brief, List<Sheet>> byBrief = new HashMap<>();
     private final FirstForm firstForm = new FirstForm();
     private final List<String> damages = new ArrayList<>();
+    private List<Pack> packs = List.of();
     private int highest;
 
     /** A sheet: its lines, all of which say the same, and corrections of it, both in order of time. */
@@ -90,9 +92,10 @@ final class JournalSheets {
             } else if (line.change().isPresent()) {
                 changes.add(line);
             } else {
-                sheets.add(line.where(), line.sheet().orElseThrow(), Optional.empty());
+                line.sheet().ifPresent(sheet -> sheets.add(line.where(), sheet, Optional.empty()));
             }
         }
+        sheets.packs = JournalPack.lastWords(text).stream().map(word -> word.pack().pack()).toList();
         changes.forEach(line -> sheets.change(line.where(), line.change().orElseThrow()));
         return sheets;
     }
@@ -181,7 +184,7 @@ final class JournalSheets {
         Map<String, String> names = new HashMap<>();
         byLine.forEach((name, sheet) -> names.put(name, sheet.number));
         byNumber.forEach((name, sheet) -> names.put(name, sheet.number));
-        return new Journal(lastWords, shown(damages), names);
+        return new Journal(lastWords, shown(damages), names, packs);
     }
 
     /** The sheet after all that was said of it; said again after it was withdrawn, it is as said again. */
@@ -191,23 +194,40 @@ final class JournalSheets {
         sheet.entries.keySet().stream().skip(1)
                 .forEach(again -> later.put(again, new Placed("", Optional.empty())));
         Entry entry = first;
+        Optional<Placed> light = Optional.empty();
         for (Map.Entry<Order, Placed> event : later.entrySet()) {
             Optional<JournalChange> change = event.getValue().change;
             if (change.isPresent()) {
-                entry = changed(entry, change.get(), event.getValue().where);
+                Entry now = changed(entry, change.get(), event.getValue().where);
+                light = now != entry && change.get().saysLight() ? Optional.of(event.getValue()) : light;
+                entry = now;
             } else if (entry.withdrawn()) {
                 entry = first.writtenAt(event.getKey().written);
+                light = Optional.empty();
             }
         }
-        return entry.named(sheet.number);
+        Entry named = entry.named(sheet.number);
+        light.ifPresent(said -> checkLight(named, said));
+        return named;
+    }
+
+    /** Says where two corrections at once left a sheet with the light of another aim, site or time. */
+    private void checkLight(Entry entry, Placed said) {
+        if (!entry.withdrawn() && !entry.exposed().measured()
+                && !said.change.orElseThrow().lights(Bound.keys(JournalLine.of(entry)))) {
+            damages.add(said.where + ": the light of entry " + entry.id() + " was computed here for another "
+                    + "site, aim or time than was corrected elsewhere. Correct the entry once more with "
+                    + "its site (--corrects " + entry.id() + " and --trip, or --place and --zone), which "
+                    + "computes it anew.");
+        }
     }
 
     private Entry changed(Entry entry, JournalChange change, String where) {
-        ObjectNode keys = change.of(Bound.keys(JournalLine.of(entry)));
-        Tree.Text text = new Tree.Text("", 1, keys.toString());
+        Tree.Text text = new Tree.Text("", 1, change.of(Bound.keys(JournalLine.of(entry))).toString());
         try {
-            return (change.gloamJournal() > JournalLine.VERSION ? Bound.readNewer(text, JournalLine.class)
-                    : Bound.read(text, JournalLine.class)).entry();
+            Entry after = (change.gloamJournal() > JournalLine.VERSION
+                    ? Bound.readNewer(text, JournalLine.class) : Bound.read(text, JournalLine.class)).entry();
+            return change.movesStars() ? after.exposed(SheetLight.withStars(after.exposed())) : after;
         } catch (BadInput refused) {
             damages.addAll(refused.problems().stream().map(problem -> where + ":"
                     + problem.replaceFirst("^:1:\\d+:?", "") + " The correction is left out.").toList());
@@ -217,14 +237,7 @@ final class JournalSheets {
 
     /** The entry as it will be read again once a line is added; refused where it could not be. */
     static Entry readAgain(Path file, Entry entry) {
-        JournalText.Line line = JournalText.line(file, 1, Bound.line(JournalLine.of(entry)), false);
-        if (!line.read()) {
-            throw new BadInput(line.problems().stream().map(problem ->
-                    "nothing was added, since the entry could not be read again: "
-                            + problem.replaceFirst("^" + Pattern.quote(line.where())
-                            + ":\\d+:? ", "")).toList());
-        }
-        return line.sheet().orElseThrow();
+        return JournalText.readAgain(file, JournalLine.of(entry)).sheet().orElseThrow();
     }
 
     private static List<String> shown(List<String> damages) {

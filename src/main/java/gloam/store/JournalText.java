@@ -24,6 +24,7 @@ record JournalText(List<Line> lines, boolean torn) {
     private static final Pattern VERSION =
             Pattern.compile("^\\{\\s*\"gloam-journal\"\\s*:\\s*(\\d{1,3})\\b");
     private static final Pattern CHANGE = Pattern.compile("(?<!\\\\)\"change\"\\s*:\\s*\\{");
+    private static final Pattern PACK = Pattern.compile("(?<!\\\\)\"pack\"\\s*:\\s*\\{");
     private static final String MARK = "\uFEFF";
     /** What every line begins with. */
     static final String BEGINNING = "{\"gloam-journal\"";
@@ -34,27 +35,29 @@ record JournalText(List<Line> lines, boolean torn) {
     }
 
     /**
-     * A line of a journal; where it can be read, either a sheet or a correction.
+     * A line of a journal; where it can be read, either a sheet, a correction or a pack.
      *
      * @param where    the file and the line's number
      * @param text     the text without byte order mark and line end
      * @param keys     the keys of the sheet in it, if any
      * @param sheet    that sheet
      * @param change   the correction in it, if any
+     * @param pack     the pack noted in it, if any
      * @param newer    whether a newer Gloam wrote it
      * @param problems what is wrong with it
      */
     record Line(String where, String text, Optional<JournalLine> keys, Optional<Entry> sheet,
-            Optional<JournalChange> change, boolean newer, List<String> problems) {
+            Optional<JournalChange> change, Optional<JournalPack> pack, boolean newer,
+            List<String> problems) {
 
         private static Line unread(String where, String text, boolean newer, List<String> problems) {
-            return new Line(where, text, Optional.empty(), Optional.empty(), Optional.empty(), newer,
-                    problems);
+            return new Line(where, text, Optional.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty(), newer, problems);
         }
 
         /** Whether it can be used. */
         boolean read() {
-            return sheet.isPresent() || change.isPresent();
+            return sheet.isPresent() || change.isPresent() || pack.isPresent();
         }
 
         /** Whether a line of a journal stood there once, whole or broken off. */
@@ -122,21 +125,39 @@ record JournalText(List<Line> lines, boolean torn) {
         Tree.Text placed = new Tree.Text(file.toString(), number, text);
         try {
             if (CHANGE.matcher(text).find()) {
-                JournalChange change = newer ? Bound.readNewer(placed, JournalChange.class)
-                        : Bound.read(placed, JournalChange.class);
-                return new Line(where, text, Optional.empty(), Optional.empty(), Optional.of(change), newer,
-                        List.of());
+                JournalChange change = bound(placed, newer, JournalChange.class);
+                return new Line(where, text, Optional.empty(), Optional.empty(), Optional.of(change),
+                        Optional.empty(), newer, List.of());
             }
-            JournalLine keys = newer ? Bound.readNewer(placed, JournalLine.class)
-                    : Bound.read(placed, JournalLine.class);
+            if (PACK.matcher(text).find()) {
+                return new Line(where, text, Optional.empty(), Optional.empty(), Optional.empty(),
+                        Optional.of(bound(placed, newer, JournalPack.class)), newer, List.of());
+            }
+            JournalLine keys = bound(placed, newer, JournalLine.class);
             return new Line(where, text, Optional.of(keys), Optional.of(sheet(placed, keys)),
-                    Optional.empty(), newer, List.of());
+                    Optional.empty(), Optional.empty(), newer, List.of());
         } catch (BadInput damaged) {
             return Line.unread(where, text, newer, newer
                     ? List.of(where + ": written by a newer Gloam and passed over. Update Gloam to use it.")
                     : last ? List.of(where + ": the last line is broken off; its entry was never "
                     + "acknowledged. Add it again.") : damaged.problems());
         }
+    }
+
+    /** The line in which a record will be read again once it is added; refused where it could not be. */
+    static Line readAgain(Path file, Record record) {
+        Line line = line(file, 1, Bound.line(record), false);
+        if (!line.read()) {
+            throw new BadInput(line.problems().stream().map(problem ->
+                    "nothing was added, since the entry could not be read again: "
+                            + problem.replaceFirst("^" + Pattern.quote(line.where())
+                            + ":\\d+:? ", "")).toList());
+        }
+        return line;
+    }
+
+    private static <T extends Record> T bound(Tree.Text text, boolean newer, Class<T> type) {
+        return newer ? Bound.readNewer(text, type) : Bound.read(text, type);
     }
 
     private static Entry sheet(Tree.Text text, JournalLine keys) {

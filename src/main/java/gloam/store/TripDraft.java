@@ -185,6 +185,7 @@ public record TripDraft(String site, Coordinates where, ZoneId zone, LocalDate f
             sheets: %d
             # sheets-per-night: 3
             # journal: journal.jsonl
+            # batch: pack 7
 
             # preview: {f-number: 2, iso: 6400, exposure-s: 30}
             # forecast: clouds.csv

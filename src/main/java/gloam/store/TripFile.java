@@ -4,6 +4,7 @@ import gloam.field.Forecast;
 import gloam.film.FilmStock;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
+import gloam.journal.Exposed;
 import gloam.planner.CarriedCamera;
 import gloam.planner.Evenings;
 import gloam.planner.Limits;
@@ -54,9 +55,10 @@ public final class TripFile {
      *                     {@code sites[0].dark-sky-mag-arcsec2: 21.6}
      * @param stay         number of consecutive nights to spend away, if the file says so
      * @param journal      the journal of its sheets, if the file names one
+     * @param batch        the pack that its film is from, if the file names one
      */
     public record Reading(Trip trip, List<String> defaultsUsed, OptionalInt stay,
-            Optional<TripJournal> journal) {
+            Optional<TripJournal> journal, Optional<String> batch) {
 
         /** Copies the list. */
         public Reading {
@@ -65,7 +67,12 @@ public final class TripFile {
 
         /** The same of the trip with something of it chosen or worked out. */
         public Reading with(Trip changed) {
-            return new Reading(changed, defaultsUsed, stay, journal);
+            return new Reading(changed, defaultsUsed, stay, journal, batch);
+        }
+
+        /** The pack of the film of that name, if that is the trip's and its pack is named. */
+        public Optional<String> batchOf(String film) {
+            return batch.filter(name -> film.equals(trip.film().name()));
         }
     }
 
@@ -89,6 +96,7 @@ public final class TripFile {
         Value<Optional<Integer>> sheetsPerNight = fields.optional("sheets-per-night",
                 value -> value.whole(Outings.SHEETS_PER_NIGHT));
         Value<Optional<TripJournal>> journal = fields.optional("journal", TripJournal::named);
+        Value<Optional<String>> batch = fields.optional("batch", value -> Exposed.batch(value.text()));
         Value<Optional<Preview>> preview = fields.optional("preview", TripFile::preview);
         Value<Optional<Forecast>> forecast = fields.optional("forecast",
                 value -> ForecastFile.named(value, nights.get().from));
@@ -108,7 +116,8 @@ public final class TripFile {
                 SiteSection.previews(preview.get(), sites.get()), wishes.get(), weather, Optional.empty(),
                 new Outings(evenings.get().orElse(Evenings.ALL),
                 sheetsPerNight.get().orElse(Outings.ANY.sheetsPerNight()), awake.get(), travel.get()));
-        return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay, journal.get());
+        return new Reading(trip, source.findings().defaultsUsed(), nights.get().stay, journal.get(),
+                batch.get());
     }
 
     private static Nights nights(Item item) {

@@ -165,15 +165,24 @@ public final class TrailEstimator {
     }
 
     /**
+     * The direction in which the celestial pole above the site's horizon is seen, as {@link #pole(Framing)}.
+     */
+    public Direction pole() {
+        Direction airless = Direction.ofDegrees(north() ? 0 : 180, Math.abs(site.latitude().degrees()));
+        return Direction.of(air.lifted(airless.vector()));
+    }
+
+    /**
      * The celestial pole above the site's horizon, and where it falls on the sheet: the north pole on the
      * equator.
      */
     public CelestialPole pole(Framing framing) {
-        boolean north = site.latitude().radians() >= 0;
-        double altitudeDeg = Math.abs(site.latitude().degrees());
-        Direction airless = Direction.ofDegrees(north ? 0 : 180, altitudeDeg);
-        Direction direction = Direction.of(air.lifted(airless.vector()));
-        return new CelestialPole(north, direction, framing.toFrame(direction), framing.sees(direction));
+        Direction direction = pole();
+        return new CelestialPole(north(), direction, framing.toFrame(direction), framing.sees(direction));
+    }
+
+    private boolean north() {
+        return site.latitude().radians() >= 0;
     }
 
     private Vector3D airless(Target target, Instant at) {

@@ -40,6 +40,7 @@ import java.util.stream.Stream;
  * @param sheets       sheets carried
  * @param sheetsPerNight most sheets on one night
  * @param journal      the file of its journal, if it names one
+ * @param batch        the pack that its film is from, if it names one
  * @param preview      the digital test frame that looked right: one element, or none if there was no frame
  * @param weather      what is known of the weather
  * @param wishes       the pictures wanted
@@ -50,6 +51,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                           LocalDate lastNight, String evenings, Optional<AwakeRow> awake,
                           double travelMin, List<TravelRow> travel, List<CameraRow> cameras, FilmRow film,
                           int sheets, int sheetsPerNight, Optional<String> journal,
+                          Optional<String> batch,
                           List<PreviewRow> preview, WeatherRow weather, List<WishRow> wishes,
                           List<String> defaultsUsed) implements Report {
 
@@ -65,7 +67,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
                         hours.to().toString())), minutes(trip.outings().travel().usual()),
                 trip.outings().travel().legs().stream().map(TravelRow::of).toList(),
                 trip.cameras().stream().map(CameraRow::of).toList(), FilmRow.of(check),
-                trip.sheets(), trip.outings().sheetsPerNight(), check.journal(),
+                trip.sheets(), trip.outings().sheetsPerNight(), check.journal(), check.batch(),
                 trip.preview().everywhere().stream().map(PreviewRow::of).toList(),
                 WeatherRow.of(trip), trip.wishes().stream().map(WishRow::of).toList(), check.defaultsUsed());
     }
@@ -87,6 +89,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         add(document, "sheets", sheets() + (sheetsPerNight() < sheets() ? ", at most " + sheetsPerNight()
                 + " a night" : ""));
         journal().ifPresent(file -> add(document, "journal", file));
+        batch().ifPresent(name -> add(document, "batch", name));
         preview().forEach(frame -> add(document, "preview", words(frame)));
         add(document, "weather", weather().words());
         document.gap();

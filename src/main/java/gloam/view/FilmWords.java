@@ -19,9 +19,12 @@ public final class FilmWords {
     public static String of(String published, KnownFilm known) {
         return known.used() == 0
                 ? "the journal has no judged sheet of " + published + ", which is taken as published"
-                : name(published, known.used()) + ": " + slower(known.speedOffsetStops())
-                + " than rated, exponent "
-                        + estimate(known.exponent());
+                : known.pack().map(pack -> published + ", pack " + pack.name() + " (fitted to "
+                        + Wording.count(known.used(), "sheet") + ", "
+                        + (pack.used() == 0 ? "none" : pack.used())
+                        + " of that pack)").orElseGet(() -> name(published, known.used()))
+                + ": " + slower(known.speedOffsetStops()) + " than rated, exponent "
+                + estimate(known.exponent());
     }
 
     /** By how much a film is slower or faster, such as 0.59 ± 0.38 stops slower. */

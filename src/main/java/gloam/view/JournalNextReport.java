@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.answer.NextExposure;
+import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -59,6 +60,10 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, Optiona
         Document document = Document.headed("Next sheet: " + Wording.fNumber(fNumber()) + ", "
                 + Wording.exposure(exposureS()));
         document.text("because " + reason() + ".");
+        choices().stream().filter(choice -> choice.fNumber().marked() == fNumber())
+                .flatMap(choice -> choice.aim().stream()).findFirst().ifPresent(aim ->
+                document.text("Aim at azimuth " + Wording.direction(aim.azimuth().degrees()) + "°, altitude "
+                        + Wording.number(aim.altitude().degrees(), 1) + "°."));
         document.gap();
         Table table = new Table(Table.numbers("f/"), Table.numbers("exposure"),
                 Table.numbers("tone", "stops"), Table.numbers("right", "%"));
@@ -88,11 +93,13 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, Optiona
 
     /** An exposure at one f-number, with the meanings of {@link NextExposure.Choice}. */
     public record ChoiceRow(FNumber fNumber, double exposureS, double toneStops, double spreadStops,
-                            double rightChance, Optional<ExposureRow.Sheets> bracket) {
+                            double rightChance, Optional<ExposureRow.Sheets> bracket,
+                            Optional<Direction> aim) {
 
         static ChoiceRow of(NextExposure.Choice choice) {
             return new ChoiceRow(choice.fNumber(), choice.exposureS(), choice.toneStops(),
-                    choice.spreadStops(), choice.rightChance(), choice.bracket().map(ExposureRow.Sheets::of));
+                    choice.spreadStops(), choice.rightChance(), choice.bracket().map(ExposureRow.Sheets::of),
+                    choice.aim());
         }
     }
 }

@@ -47,11 +47,16 @@ public record JournalStatsReport(OffsetDateTime generatedAt,
         Stream.of(List.of(keepers.all()), keepers.packs(), keepers.films(), keepers.seasons(),
                 keepers.wishes()).flatMap(List::stream).forEach(group -> row(table, group));
         document.add(table);
-        keepers.stock().forEach(pack -> document.text(pack.pack() + ": " + (pack.sheetsLeft() < 0
+        keepers.stock().forEach(pack -> document.text(words(pack)));
+        return document;
+    }
+
+    /** What is left of a pack, in words. */
+    static String words(Keepers.Stock pack) {
+        return pack.pack() + ": " + (pack.sheetsLeft() < 0
                 ? Wording.count(-pack.sheetsLeft(), "sheet") + " more than in a pack"
                 : Wording.count(pack.sheetsLeft(), "sheet") + " left") + (pack.keeperPrice().isEmpty() ? ""
-                : ", a keeper cost " + Wording.number(pack.keeperPrice().getAsDouble(), 2))));
-        return document;
+                : ", a keeper cost " + Wording.number(pack.keeperPrice().getAsDouble(), 2));
     }
 
     private boolean planned() {

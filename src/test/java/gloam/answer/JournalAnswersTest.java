@@ -19,6 +19,7 @@ import gloam.light.SkyBrightness;
 import gloam.units.BadInput;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class JournalAnswersTest {
@@ -78,10 +79,10 @@ class JournalAnswersTest {
 
     @Test
     void aFilmWithoutSheetsIsThePublishedOne() {
-        KnownFilm none = KnownFilm.of(FILM, journal());
+        KnownFilm none = KnownFilm.of(FILM, journal(), Optional.empty());
         assertEquals(0, none.used());
         assertEquals(FILM, none.film());
-        KnownFilm some = KnownFilm.of(FILM, judged());
+        KnownFilm some = KnownFilm.of(FILM, judged(), Optional.empty());
         assertEquals(3, some.used());
         assertTrue(some.speedOffsetStops().sd() < none.speedOffsetStops().sd(),
                 "three sheets tell something");
@@ -89,7 +90,7 @@ class JournalAnswersTest {
 
     private static NextExposure.Wanted wanted(int sheets, Duration shortest, Duration longest) {
         return new NextExposure.Wanted(LENS, List.of(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21))),
-                shortest, longest, -1, sheets);
+                shortest, longest, -1, sheets, Optional.empty());
     }
 
     private static NextExposure next(NextExposure.Wanted wanted) {

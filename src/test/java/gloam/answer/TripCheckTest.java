@@ -15,12 +15,14 @@ class TripCheckTest {
     @Test
     void failureIsToldAtAMinuteTenMinutesAndAnHour() {
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, List.of());
-        TripCheck check = TripCheck.of(trip, List.of("a default"), Optional.of("journal.jsonl"));
+        TripCheck check = TripCheck.of(trip, List.of("a default"), Optional.of("journal.jsonl"),
+                Optional.of("pack 7"));
         List<Double> stops = check.failureStops();
         assertEquals(1.1814, stops.get(0), 1e-4); // given to four decimals
         assertEquals(1.8458, stops.get(1), 1e-4);
         assertEquals(2.3628, stops.get(2), 1e-4);
         assertEquals(List.of("a default"), check.defaultsUsed());
         assertEquals(Optional.of("journal.jsonl"), check.journal());
+        assertEquals(Optional.of("pack 7"), check.batch());
     }
 }

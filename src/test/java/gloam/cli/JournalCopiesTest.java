@@ -1,16 +1,11 @@
 package gloam.cli;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -18,15 +13,9 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Copies of a journal that were added to in two places, and journals that other programs spoiled. */
 class JournalCopiesTest extends JournalOfOneSheet {
-
-    private static final String[] SECOND = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "21",
-        "--f-number", "8", "--open", "2027-01-11T20:00Z/1h"};
-    private static final String[] THIRD = {"--film", "instant-mono-640", "--sky-mag-arcsec2", "20",
-        "--f-number", "8", "--open", "2027-01-12T20:00Z/1h"};
 
     @Test
     void copiesAddedToInTwoPlacesJoinWithoutLossAndWithoutDoubles() throws IOException {
@@ -71,115 +60,6 @@ class JournalCopiesTest extends JournalOfOneSheet {
             assertTrue(sheets.get(0).get("kept").asBoolean(), file.toString());
             assertEquals("light", sheets.get(2).get("tone").asString(), file.toString());
         }
-    }
-
-    /** Each names its own thing; of one thing the later word holds, whichever file comes first. */
-    @Test
-    void twoCorrectionsAtOnceBothHold() throws IOException {
-        Path other = Files.copy(file(), folder.resolve("other.jsonl"));
-        double lx = sheet().get("filmLx").asDouble();
-        ok(correct("--f-number", "8", "--note", "one", "--tone", "dark"));
-        ok(addTo(other, "--corrects", "1", "--open", "2027-01-10T21:00Z/4h", "--tone-stops", "-2"));
-        ok(addTo(other, "--corrects", "1", "--kept"));
-        List<JsonNode> both = new ArrayList<>();
-        for (List<Path> order : List.of(List.of(file(), other), List.of(other, file()))) {
-            Path joined = folder.resolve("joined" + both.size() + ".jsonl");
-            join(joined, order.get(0), order.get(1));
-            both.add(sheets(joined));
-        }
-        assertEquals(both.get(0), both.get(1));
-        JsonNode sheet = both.get(0).get(0);
-        assertEquals(8, sheet.get("fNumber").asDouble());
-        assertEquals("one", sheet.get("note").asString());
-        assertEquals(4 * 3600, sheet.get("openS").asDouble());
-        assertTrue(sheet.get("kept").asBoolean());
-        // the times of one and the glass of the other: f/8 is a stop faster than f/11, to the digits shown
-        assertEquals(2 * lx, sheet.get("filmLx").asDouble(), 1e-3 * lx);
-        assertTrue(sheet.get("tone").isNull() != sheet.get("toneStops").isNull());
-    }
-
-    @Test
-    void whatIsWithdrawnInOnePlaceAndCorrectedInAnotherIsBoth() throws IOException {
-        Path other = Files.copy(file(), folder.resolve("other.jsonl"));
-        ok(correct("--withdraw"));
-        ok(addTo(other, "--corrects", "1", "--tone", "dark"));
-        Path joined = folder.resolve("joined.jsonl");
-        join(joined, file(), other);
-        assertEquals(0, sheets(joined).size());
-        ok(addTo(joined, "--corrects", "1", "--clear", "withdraw"));
-        assertEquals("dark", sheets(joined).get(0).get("tone").asString());
-    }
-
-    @Test
-    void aNewJournalIsWrittenOverNothing() throws IOException {
-        byte[] before = Files.readAllBytes(file());
-        assertRefused("name two or more", Run.of("journal", "join", file().toString(), "--out",
-                folder.resolve("alone.jsonl").toString()));
-        assertRefused("already exists", Run.of("journal", "join", file().toString(), file().toString(),
-                "--out", file().toString()));
-        assertRefused("already exists", Run.of("journal", "repair", file().toString(), "--out",
-                file().toString()));
-        assertRefused("ends in .jsonl", Run.of("journal", "repair", file().toString(), "--out",
-                folder.resolve("trip.yaml").toString()));
-        assertArrayEquals(before, Files.readAllBytes(file()));
-    }
-
-    /** An editor on Windows, a torn line with another behind it, a line twice, one in another encoding. */
-    @Test
-    void whatIsSpoiledIsRepairedInANewFile() throws IOException {
-        ok(add(SECOND));
-        ok(add(with(THIRD, "--note", "mañana")));
-        List<String> lines = lines();
-        Path file = folder.resolve("spoiled.jsonl");
-        Files.writeString(file, "\uFEFF" + lines.get(0) + "\r\n" + lines.get(0).substring(0, 90)
-                + lines.get(1) + "\r\n" + lines.get(1) + "\n{\"gloam-jour\n");
-        Files.write(file, lines.get(2).getBytes(StandardCharsets.ISO_8859_1), StandardOpenOption.APPEND);
-        assertEquals(2, sheets(file).size(), "the first sheet behind the mark, and the one that came twice");
-        Path repaired = folder.resolve("repaired.jsonl");
-        String said = ok(Run.of("journal", "repair", file.toString(), "--out", repaired.toString()));
-        for (String part : List.of("line 1: byte order mark taken out", "line 2: left out",
-                "line 2: an entry parted", "line 3: the same as a line before", "line 4: left out",
-                "line 5: was not UTF-8", "line ends of Windows made plain: 2", "line 5: line end put")) {
-            assertTrue(said.contains(part), part + ": " + said);
-        }
-        assertEquals(String.join("\n", lines) + "\n", Files.readString(repaired));
-        assertTrue(said.startsWith("Wrote " + repaired + ": sheets 3."), said);
-        Path nothing = folder.resolve("nothing.jsonl");
-        assertTrue(ok(Run.of("journal", "repair", repaired.toString(), "--out", nothing.toString()))
-                .startsWith("Nothing to repair"));
-        assertFalse(Files.exists(nothing));
-    }
-
-    @Test
-    void whatANewerGloamWroteIsKeptAndPassedOver() throws IOException {
-        String newer = lines().get(0).replace("\"gloam-journal\":2", "\"gloam-journal\":3")
-                .replace("\"film\":", "\"developer\":\"paste\",\"film\":");
-        String other = "{\"gloam-journal\":3,\"id\":\"0123456789abcdef\",\"pack\":{\"sheets\":10}}";
-        Path file = journal("newer.jsonl", newer, other);
-        ok(addTo(file, "--corrects", "1", "--tone", "dark"));
-        assertEquals("dark", sheets(file).get(0).get("tone").asString());
-        assertEquals(List.of(newer, other), Files.readAllLines(file).subList(0, 2));
-        Run listed = Run.of("journal", "list", "--journal", file.toString());
-        assertTrue(listed.err().contains("newer.jsonl:2: written by a newer Gloam"), listed.err());
-        Path joined = folder.resolve("joined.jsonl");
-        join(joined, file, file());
-        assertTrue(Files.readAllLines(joined).containsAll(List.of(newer, other)));
-        Path repaired = folder.resolve("repaired.jsonl");
-        assertTrue(ok(Run.of("journal", "repair", file.toString(), "--out", repaired.toString()))
-                .startsWith("Nothing to repair"));
-    }
-
-    @Test
-    void linksAndOtherFilesAreLeftAlone() throws IOException {
-        byte[] before = Files.readAllBytes(file());
-        Path link = Files.createSymbolicLink(folder.resolve("link.jsonl"), file());
-        assertRefused("is a link", addTo(link, SECOND));
-        assertRefused("is a link", addTo(link, "--corrects", "1", "--tone", "dark"));
-        assertArrayEquals(before, Files.readAllBytes(file()));
-        Path other = journal("log.jsonl", "{\"event\":\"start\"}", "{\"event\":\"stop\"}");
-        assertRefused("is no journal", addTo(other, SECOND));
-        assertRefused("is no journal", Run.of("journal", "list", "--journal", other.toString()));
-        assertEquals(2, Files.readAllLines(other).size());
     }
 
     /** A copy put behind itself holds every line twice; joined with another it grows no more. */
@@ -277,42 +157,5 @@ class JournalCopiesTest extends JournalOfOneSheet {
         assertTrue(line.contains(was), line);
         return number(line, number).replaceFirst("(\"written\":\"[^\"]*\")", "$1,\"corrects\":\"" + corrects
                 + "\"").replace(was, now);
-    }
-
-    private static String[] with(String[] options, String... more) {
-        List<String> all = new ArrayList<>(List.of(options));
-        all.addAll(List.of(more));
-        return all.toArray(String[]::new);
-    }
-
-    private Path journal(String name, String... lines) throws IOException {
-        return Files.writeString(folder.resolve(name), String.join("\n", lines) + "\n");
-    }
-
-    private static List<String> opened(Path file) throws IOException {
-        List<String> opened = new ArrayList<>();
-        sheets(file).forEach(sheet -> opened.add(opened(sheet)));
-        return opened;
-    }
-
-    private static String opened(JsonNode sheet) {
-        return sheet.get("openAt").asString().substring(0, 16);
-    }
-
-    private static JsonNode sheets(Path file) throws IOException {
-        return new ObjectMapper().readTree(ok(Run.of("journal", "list", "--journal", file.toString(),
-                "--format", "json"))).get("sheets");
-    }
-
-    private static String join(Path joined, Path... files) {
-        List<String> args = new ArrayList<>(List.of("journal", "join", "--out", joined.toString()));
-        List.of(files).forEach(file -> args.add(file.toString()));
-        return ok(Run.of(args));
-    }
-
-    private static Run addTo(Path file, String... options) {
-        List<String> args = new ArrayList<>(List.of("journal", "add", "--journal", file.toString()));
-        args.addAll(List.of(options));
-        return Run.of(args);
     }
 }

@@ -82,6 +82,49 @@ class JournalNextCommandTest {
         assertTrue(unknown.err().contains("no wish is named \"Wheel\""), unknown.err());
     }
 
+    /** What moves is aimed at where it stands in the middle of the exposure advised, as a trail has it. */
+    @Test
+    void aWishThatFollowsIsAimedAtMidExposure() {
+        List<String> night = List.of("--trip", "demo-data/trip.yaml", "--site", "Loma Callada", "--journal",
+                DEMO, "--from", "2027-02-07T22:00");
+        JsonNode next = json("journal", "next", night, "--wish", "Faint stars of the Hunter", "--tone=-4",
+                "--f-number", "5.6,8");
+        for (JsonNode choice : next.get("choices")) {
+            String open = Math.round(choice.get("exposureS").asDouble()) + "s";
+            JsonNode there = json("trail", "", List.of("--trip", "demo-data/trip.yaml", "--site",
+                    "Loma Callada", "--from", "2027-02-07T22:00", "--lasts", open, "--aim", "Alnilam"));
+            for (String angle : List.of("azimuthDeg", "altitudeDeg")) {
+                // half a minute of the sky's turn
+                assertEquals(there.get("frame").get(angle).asDouble(), choice.get("aim").get(angle)
+                        .asDouble(), 0.2, open);
+            }
+        }
+        assertTrue(Run.of(Stream.concat(Stream.of("journal", "next", "--wish", "Faint stars of the Hunter",
+                "--tone=-2", "--f-number", "5.6"), night.stream()).toList()).out()
+                .contains("\nAim at azimuth "));
+    }
+
+    @Test
+    void whatIsFollowedMustBeUp() {
+        Run run = Run.of("journal", "next", "--trip", "demo-data/trip.yaml", "--site", "Loma Callada",
+                "--journal", DEMO, "--at", "2027-02-07T22:00", "--wish", "Venus into the dawn", "--tone=-2");
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().startsWith("what wish \"Venus into the dawn\" follows is below the horizon"),
+                run.err());
+    }
+
+    /** The one pole: where a trail on the frame turns about. */
+    @Test
+    void aWishAtThePoleLooksAtTheRefractedOne() throws IOException {
+        String trip = new MoorTrip(folder).file();
+        JsonNode next = json("journal", "next", List.of("--trip", trip, "--journal", DEMO, "--at",
+                "2027-01-07T22:00", "--wish", "Wheel", "--tone=-2"));
+        JsonNode trail = json("trail", "", List.of("--trip", trip, "--from", "2027-01-07T22:00", "--lasts",
+                "1h", "--azimuth", "0", "--altitude", "54"));
+        assertEquals(trail.at("/pole/altitudeDeg").asDouble(),
+                next.at("/choices/0/aim/altitudeDeg").asDouble(), 1e-3);
+    }
+
     /**
      * Sheets of tonight show tonight's light: after three of them less is open than after three elsewhere.
      */

@@ -41,14 +41,13 @@ class ExposedSheetTest {
 
     @Test
     void aStarRecordsUpToTheLimitAndStandsOverTheSky() {
-        ExposedSheet sheet = sheet(600);
-        double limit = sheet.trailLimitMag(STAR_MM_S, 0);
-        assertTrue(sheet.records(limit - 0.01, Angle.ZERO, STAR_MM_S, 0));
-        assertFalse(sheet.records(limit + 0.01, Angle.ZERO, STAR_MM_S, 0));
-        assertTrue(sheet.stopsOverSky(limit - 3, Angle.ZERO, STAR_MM_S, 0) > sheet.stopsOverSky(limit,
-                Angle.ZERO, STAR_MM_S, 0));
-        assertEquals(limit - 0.5, sheet.trailLimitMag(STAR_MM_S, 0.5), 1e-3,
-                "half a magnitude lost in the air");
+        TrailLimit.Passing star = new TrailLimit.Passing(sheet(600), STAR_MM_S, 0);
+        double limit = TrailLimit.magnitude(star);
+        assertTrue(TrailLimit.records(star, limit - 0.01, Angle.ZERO));
+        assertFalse(TrailLimit.records(star, limit + 0.01, Angle.ZERO));
+        assertTrue(TrailLimit.stopsOverSky(star, limit - 3) > TrailLimit.stopsOverSky(star, limit));
+        assertEquals(limit - 0.5, TrailLimit.magnitude(new TrailLimit.Passing(sheet(600), STAR_MM_S, 0.5)),
+                1e-3, "half a magnitude lost in the air");
     }
 
     /** A light that could change but does not makes what a steady one makes. */
@@ -104,7 +103,7 @@ class ExposedSheetTest {
 
     private static ExposedSheet sheet(long seconds) {
         double skyLx = FilmPlane.illuminanceLx(LENS, F8, SKY);
-        return new ExposedSheet(FILM, LENS, F8, Interval.lasting(OPEN, Duration.ofSeconds(seconds)),
-                seconds * ExposureEngine.ratePerS(FILM, skyLx), skyLx);
+        return new ExposedSheet(FILM, LENS, F8, seconds, seconds * ExposureEngine.ratePerS(FILM, skyLx),
+                skyLx);
     }
 }

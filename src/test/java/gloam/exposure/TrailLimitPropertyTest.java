@@ -3,7 +3,7 @@ package gloam.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gloam.exposure.TrailLimit.Circumstances;
+import gloam.exposure.TrailLimit.Passing;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class TrailLimitPropertyTest {
 
-    static Stream<Named<Circumstances>> cases() {
+    static Stream<Named<Passing>> cases() {
         return Samples.of(200, random -> {
             double fNumber = random.nextDouble(2, 90);
             Lens lens = new Lens(random.nextDouble(30, 400), List.of(FNumber.exact(fNumber)), 0.9,
@@ -34,14 +34,14 @@ class TrailLimitPropertyTest {
             double exposureS = random.nextDouble(600, 20_000);
             double skyLx = Math.exp(random.nextDouble(-18, -9));
             double skyProgress = exposureS * ExposureEngine.ratePerS(film, skyLx);
-            return new Circumstances(film, lens, FNumber.exact(fNumber), exposureS, skyProgress, skyLx,
-                    random.nextDouble(1e-4, 0.05), random.nextDouble(0, 2));
+            return new Passing(new ExposedSheet(film, lens, FNumber.exact(fNumber), exposureS, skyProgress,
+                    skyLx), random.nextDouble(1e-4, 0.05), random.nextDouble(0, 2));
         });
     }
 
     @ParameterizedTest
     @MethodSource("cases")
-    void starAtTheLimitShowsAndOneBelowDoesNot(Circumstances passing) {
+    void starAtTheLimitShowsAndOneBelowDoesNot(Passing passing) {
         double limit = TrailLimit.magnitude(passing);
         if (limit > Double.NEGATIVE_INFINITY) {
             assertTrue(TrailLimit.records(passing, limit, Angle.ZERO));
@@ -53,9 +53,9 @@ class TrailLimitPropertyTest {
 
     @ParameterizedTest
     @MethodSource("cases")
-    void slowerImageAndClearerAirShowMore(Circumstances passing) {
-        Circumstances slower = with(passing, passing.imageSpeedMmS() / 2, passing.lossMag());
-        Circumstances clearer = with(passing, passing.imageSpeedMmS(), 0);
+    void slowerImageAndClearerAirShowMore(Passing passing) {
+        Passing slower = with(passing, passing.imageSpeedMmS() / 2, passing.lossMag());
+        Passing clearer = with(passing, passing.imageSpeedMmS(), 0);
         double limit = TrailLimit.magnitude(passing);
         assertTrue(TrailLimit.magnitude(slower) >= limit);
         assertTrue(TrailLimit.magnitude(clearer) >= limit);
@@ -64,8 +64,8 @@ class TrailLimitPropertyTest {
 
     @ParameterizedTest
     @MethodSource("cases")
-    void starThatStandsStillIsLitForTheWholeExposureAtMost(Circumstances passing) {
-        Circumstances still = with(passing, 0, passing.lossMag());
+    void starThatStandsStillIsLitForTheWholeExposureAtMost(Passing passing) {
+        Passing still = with(passing, 0, passing.lossMag());
         assertTrue(Double.isFinite(TrailLimit.stopsOverSky(still, 3)));
     }
 
@@ -73,10 +73,10 @@ class TrailLimitPropertyTest {
     void timeLengthensATrailAndDoesNotBrightenIt() {
         FilmStock film = Films.print(640, Reciprocity.power(1.3, 1));
         Lens lens = lens(150, 50);
-        double hour = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 3600, 0, 0,
-                0.011, 0.3));
-        double night = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 36_000, 0, 0,
-                0.011, 0.3));
+        double hour = TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(12), 3600,
+                0, 0), 0.011, 0.3));
+        double night = TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(12),
+                36_000, 0, 0), 0.011, 0.3));
         assertEquals(hour, night);
     }
 
@@ -85,8 +85,8 @@ class TrailLimitPropertyTest {
         FilmStock film = Films.print(640, Reciprocity.none());
         Lens lens = lens(150, 50);
         assertEquals(Double.NEGATIVE_INFINITY,
-                TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), 3600, 1e9, 1, 0.011,
-                0.3)));
+                TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(12), 3600, 1e9,
+                1), 0.011, 0.3)));
     }
 
     @Test
@@ -104,8 +104,8 @@ class TrailLimitPropertyTest {
     private static double limit(FilmStock film, double focalLengthMm, double spotUm) {
         double speedMmS = focalLengthMm * 7.292e-5;
         return TrailLimit.magnitude(
-                new Circumstances(film, lens(focalLengthMm, spotUm), FNumber.exact(12), 1e6, 0, 0, speedMmS,
-                0));
+                new Passing(new ExposedSheet(film, lens(focalLengthMm, spotUm), FNumber.exact(12), 1e6, 0, 0),
+                speedMmS, 0));
     }
 
     private static Lens lens(double focalLengthMm, double spotUm) {
@@ -113,8 +113,7 @@ class TrailLimitPropertyTest {
                 Projection.RECTILINEAR, Vignetting.NONE);
     }
 
-    private static Circumstances with(Circumstances on, double imageSpeedMmS, double lossMag) {
-        return new Circumstances(on.film(), on.lens(), on.fNumber(), on.exposureS(), on.skyProgress(),
-                on.skyIlluminanceLx(), imageSpeedMmS, lossMag);
+    private static Passing with(Passing on, double imageSpeedMmS, double lossMag) {
+        return new Passing(on.sheet(), imageSpeedMmS, lossMag);
     }
 }

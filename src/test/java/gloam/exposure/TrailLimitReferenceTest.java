@@ -3,7 +3,7 @@ package gloam.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gloam.exposure.TrailLimit.Circumstances;
+import gloam.exposure.TrailLimit.Passing;
 import gloam.film.FilmStock;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
@@ -77,9 +77,8 @@ class TrailLimitReferenceTest {
         // Betlem et al. 1998, Astronomy and Astrophysics Supplement: such cameras recorded meteors of 0
         // (fast) to +1 mag (slow)
         FilmStock film = Films.print(400, Reciprocity.none());
-        Circumstances passing = new Circumstances(film, lens(50, 2, 30, 1), FNumber.exact(2), LONG_S, NO_SKY,
-                0,
-                50 * Math.toRadians(speedDegS), 0);
+        Passing passing = new Passing(new ExposedSheet(film, lens(50, 2, 30, 1), FNumber.exact(2), LONG_S,
+                NO_SKY, 0), 50 * Math.toRadians(speedDegS), 0);
         double laidDown = extra(passing, limitMag) * film.midToneLxS();
         assertEquals(0, 2.5 * Math.log10(laidDown / (0.8 / 400)), 0.01);
     }
@@ -92,8 +91,8 @@ class TrailLimitReferenceTest {
         double[] limits = new double[2];
         for (int i = 0; i < 2; i++) {
             double speedMmS = ExposureTable.PassingStars.of(lens, 60 * i, 0).imageSpeedMmS();
-            limits[i] = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(12), LONG_S, NO_SKY,
-                    0, speedMmS, 0));
+            limits[i] = TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(12),
+                    LONG_S, NO_SKY, 0), speedMmS, 0));
         }
         assertEquals(0.753, limits[1] - limits[0], 0.001);
     }
@@ -120,7 +119,7 @@ class TrailLimitReferenceTest {
         Lens lens = lens(1200, fNumber, 25, 0.78);
         FilmStock film = Films.print(100, Reciprocity.none());
         double speedMmS = 1200 * Math.toRadians(row.number("speedDegS"));
-        Circumstances passing = new Circumstances(film, lens, FNumber.exact(fNumber), LONG_S, NO_SKY, 0,
+        Passing passing = new Passing(new ExposedSheet(film, lens, FNumber.exact(fNumber), LONG_S, NO_SKY, 0),
                 speedMmS, 0);
         double theirsOverOurs = 4 / Math.PI * Math.pow(10, -0.4 * 14.2) / 2.54e-6;
         double laidDown = theirsOverOurs * extra(passing, row.number("limitMag")) * film.midToneLxS();
@@ -136,9 +135,8 @@ class TrailLimitReferenceTest {
         double skyLx = 0.65 * 3.2e-4 / 4;
         double exposureS = 600;
         double skyProgress = exposureS * ExposureEngine.ratePerS(film, skyLx);
-        double limit = TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(2), exposureS,
-                skyProgress, skyLx,
-                50 * SIDEREAL_RAD_S, 0.35));
+        double limit = TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(2),
+                exposureS, skyProgress, skyLx), 50 * SIDEREAL_RAD_S, 0.35));
         assertEquals(8, limit, 1);
     }
 
@@ -149,10 +147,9 @@ class TrailLimitReferenceTest {
         for (double fNumber : new double[] {5.6, 12}) {
             FilmStock film = Films.print(400, Reciprocity.none());
             double skyProgress = 3600 * Math.PI / 4 * 1.712e-4 / (fNumber * fNumber) / film.midToneLxS();
-            Circumstances clear = circumstances(film, fNumber, 150);
-            Circumstances passing = new Circumstances(film, clear.lens(), FNumber.exact(fNumber), 3600,
-                    skyProgress, 0,
-                    clear.imageSpeedMmS(), 0);
+            Passing clear = circumstances(film, fNumber, 150);
+            Passing passing = new Passing(new ExposedSheet(film, clear.sheet().lens(), FNumber.exact(fNumber),
+                    3600, skyProgress, 0), clear.imageSpeedMmS(), 0);
             assertEquals(1, TrailLimit.stopsOverSky(passing, 5.573), 0.001); // as much again is one stop
         }
     }
@@ -174,7 +171,7 @@ class TrailLimitReferenceTest {
 
     @Test
     void moonsLightIsSpreadOverItsDisc() {
-        Circumstances passing = circumstances(Films.print(100, Reciprocity.none()), 12, 150);
+        Passing passing = circumstances(Films.print(100, Reciprocity.none()), 12, 150);
         double asStar = extra(passing, -12);
         double overSkyStops = TrailLimit.stopsOverSky(passing, -12, Angle.ofDegrees(0.26));
         double asDisc = NO_SKY * (Stops.factor(overSkyStops) - 1);
@@ -186,14 +183,14 @@ class TrailLimitReferenceTest {
     private static double limit(FilmStock film, Lens lens, double fNumber) {
         double skyLx = Math.PI / 4 * lens.throughput() * 4.3e-4 / (fNumber * fNumber);
         double exposureS = 3 * 3600;
-        return TrailLimit.magnitude(new Circumstances(film, lens, FNumber.exact(fNumber), exposureS,
-                exposureS * ExposureEngine.ratePerS(film, skyLx), skyLx, 120 * SIDEREAL_RAD_S, 0.25 * 1.4));
+        return TrailLimit.magnitude(new Passing(new ExposedSheet(film, lens, FNumber.exact(fNumber),
+                exposureS, exposureS * ExposureEngine.ratePerS(film, skyLx), skyLx), 120 * SIDEREAL_RAD_S,
+                0.25 * 1.4));
     }
 
-    private static Circumstances circumstances(FilmStock film, double fNumber, double focalLengthMm) {
-        return new Circumstances(film, lens(focalLengthMm, fNumber, 50, 1), FNumber.exact(fNumber), LONG_S,
-                NO_SKY, 0,
-                focalLengthMm * SIDEREAL_RAD_S, 0);
+    private static Passing circumstances(FilmStock film, double fNumber, double focalLengthMm) {
+        return new Passing(new ExposedSheet(film, lens(focalLengthMm, fNumber, 50, 1), FNumber.exact(fNumber),
+                LONG_S, NO_SKY, 0), focalLengthMm * SIDEREAL_RAD_S, 0);
     }
 
     /** A lens whose whole spot, diffraction included, has that width. */
@@ -205,7 +202,8 @@ class TrailLimitReferenceTest {
                 Vignetting.NONE);
     }
 
-    private static double extra(Circumstances passing, double magnitude) {
-        return passing.skyProgress() * (Stops.factor(TrailLimit.stopsOverSky(passing, magnitude)) - 1);
+    private static double extra(Passing passing, double magnitude) {
+        return passing.sheet().skyProgress()
+                * (Stops.factor(TrailLimit.stopsOverSky(passing, magnitude)) - 1);
     }
 }

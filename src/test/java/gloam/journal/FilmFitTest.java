@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.exposure.ExposureEngine;
+import gloam.exposure.ExposedSheet;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
 import gloam.film.Films;
@@ -237,9 +238,9 @@ class FilmFitTest {
 
     private static double publishedLimitMag() {
         Exposed exposed = sheet(1, PUBLISHED_S / 8, Sheets.judged(ToneWord.BLACK)).exposed();
-        return TrailLimit.magnitude(new TrailLimit.Circumstances(FILM, exposed.lens(), exposed.fNumber(),
-                exposed.openS(),
-                1 / 8.0, exposed.middleLx(), exposed.stars().imageSpeedMmS(), exposed.stars().lossMag()));
+        return TrailLimit.magnitude(new TrailLimit.Passing(new ExposedSheet(FILM, exposed.lens(),
+                exposed.fNumber(), exposed.openS(), 1 / 8.0, exposed.middleLx()),
+                exposed.stars().imageSpeedMmS(), exposed.stars().lossMag()));
     }
 
     private static double speedWithFaintest(double magnitude) {

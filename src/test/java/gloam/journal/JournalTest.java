@@ -31,7 +31,7 @@ class JournalTest {
         Entry one = sheet("1", "dark");
         Entry two = sheet("2", "light");
         Journal journal = new Journal(List.of(one, two), List.of(),
-                Map.of("1", "1", "0123aaaa", "1", "0123abbb", "1", "2", "2", "0123b000", "2"));
+                Map.of("1", "1", "0123aaaa", "1", "0123abbb", "1", "2", "2", "0123b000", "2"), List.of());
         for (String name : List.of("1", "0123aaaa", "0123a")) {
             assertEquals(Optional.of(one), journal.lastWord(name), name);
         }

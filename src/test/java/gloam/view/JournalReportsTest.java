@@ -28,6 +28,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -100,7 +101,7 @@ class JournalReportsTest {
                 Projection.RECTILINEAR, Vignetting.NONE);
         NextExposure next = NextExposure.of(() -> null, FILM, JOURNAL, "", new NextExposure.Wanted(lens,
                 List.of(new KnownSky.Measured(SkyBrightness.ofMagArcsec2(21))), Duration.ofMinutes(1),
-                Duration.ofHours(3), -1, 2));
+                Duration.ofHours(3), -1, 2, Optional.empty()));
         Shown shown = Shown.of(JournalNextReport.of(next, NOW));
         assertEquals(-1, shown.number("tone"), 1e-9);
         assertEquals(3, shown.number("fitted"));
