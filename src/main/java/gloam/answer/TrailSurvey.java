@@ -29,10 +29,12 @@ import gloam.sheet.Sheet;
 import gloam.trail.CelestialPole;
 import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
+import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -93,11 +95,20 @@ final class TrailSurvey {
     }
 
     private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue) {
-        return new Trails(question, sheet.map(this::limit), tracks, catalogue,
+        Optional<SheetLimit> limit = sheet.map(this::limit);
+        return new Trails(question, limit, tracks, catalogue,
                 estimator.starsHere(question.framing(), question.openings()).stream()
-                .map(star -> new PointStar(star,
-                        star.drawn().filter(trail -> trail.lengthMm() <= spotMm()).isPresent())).toList(),
-                pole(), moon(), edges());
+                .map(star -> pointStar(star, limit)).toList(), pole(), moon(), edges());
+    }
+
+    private PointStar pointStar(StarHere star, Optional<SheetLimit> limit) {
+        boolean point = star.drawn().filter(trail -> trail.lengthMm() <= spotMm()).isPresent();
+        if (star.where() == StarHere.Where.CENTRE) {
+            return new PointStar(star, point, Finite.of(limit.map(SheetLimit::trailLimitMag)));
+        }
+        Direction there = question.framing().toSky(star.point().xMm(), star.point().yMm());
+        return new PointStar(star, point, Finite.of(sheet.filter(exposed -> !point).map(exposed ->
+                exposed.at(there).trailLimitMag(star.motion().speedMmS(), exposed.lossMag(there)))));
     }
 
     private double spotMm() {
@@ -111,9 +122,10 @@ final class TrailSurvey {
         Angle aimed = aim.declination(question.site().latitude());
         Angle told = PassingStars.told(camera.lens(), Optional.of(camera.frame()), aimed);
         PassingStars stars = PassingStars.of(camera.lens(), told.degrees(), exposed.lossMag(aim));
-        ExposedSheet centre = exposed.centre();
-        return new SheetLimit(centre, centre.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag()),
-                Optional.of(told).filter(other -> !other.equals(aimed)));
+        Optional<ExposedSheet> away = exposed.awayFromMoon();
+        ExposedSheet sheet = away.orElseGet(exposed::centre);
+        return new SheetLimit(sheet, sheet.trailLimitMag(stars.imageSpeedMmS(), stars.lossMag()),
+                Optional.of(told).filter(other -> !other.equals(aimed)), away.isPresent());
     }
 
     private Optional<Trails.Track> track(Star star, Optional<Trail> drawn) {

@@ -131,12 +131,14 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The sheet against which trails must show.
      *
-     * @param centre        the sheet at the frame's centre
+     * @param judged        the sheet at the frame's centre; away from the Moon, if that is in the frame
      * @param trailLimitMag faintest V magnitude that leaves a trail there; negative infinity if none does
      * @param elsewhere     declination of the star whose limit that is, if the centre is so close to a pole
      *                      that a star there draws little more than a point
+     * @param awayFromMoon  whether the Moon is in the frame, and the sky's light is that away from its halo
      */
-    public record SheetLimit(ExposedSheet centre, double trailLimitMag, Optional<Angle> elsewhere) {
+    public record SheetLimit(ExposedSheet judged, double trailLimitMag, Optional<Angle> elsewhere,
+                             boolean awayFromMoon) {
     }
 
     /**
@@ -144,8 +146,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      *
      * @param star  its place, motion and trail
      * @param point whether its trail is no longer than its spot is wide
+     * @param trailLimitMag faintest V magnitude that leaves a trail there, at the centre that of the sheet;
+     *                      empty if none does, without a film, and where it is a point
      */
-    public record PointStar(StarHere star, boolean point) {
+    public record PointStar(StarHere star, boolean point, OptionalDouble trailLimitMag) {
     }
 
     /**

@@ -103,19 +103,22 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     /**
      * The sheet against which trails must show.
      *
+     * @param skyToneStops       tone of the sky at the frame's centre, in stops from the mid-tone
+     * @param awayFromMoon       whether the Moon is in the frame, and tone and limit are those of the sky 8°
+     *                           from it or more
      * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if
      *                           nothing does
      * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so
      *                           close to a pole that a star there draws little more than a point; else absent
      */
     public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
-                           double skyToneStops, OptionalDouble trailLimitMag,
+                           double skyToneStops, boolean awayFromMoon, OptionalDouble trailLimitMag,
                            OptionalDouble starDeclinationDeg) {
 
         static TrailSheetRow of(Trails.SheetLimit sheet) {
-            ExposedSheet centre = sheet.centre();
-            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(),
-                    centre.fNumber().marked(), centre.skyToneStops(),
+            ExposedSheet judged = sheet.judged();
+            return new TrailSheetRow(judged.film().name(), judged.film().fittedToSheets(),
+                    judged.fNumber().marked(), judged.skyToneStops(), sheet.awayFromMoon(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }
@@ -128,9 +131,12 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
      * @param speedMmH     speed of the image half-way through, in mm an hour
      * @param directionDeg direction of motion then, in degrees from right through up
      * @param sagittaMm    how far it bends from straight, in mm; absent with the length
+     * @param trailLimitMag faintest V magnitude that leaves a trail there, at the centre that of the sheet;
+     *                      absent if none does, without a film, and where a star draws a point
      */
     public record StarHereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
-                          double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
+                          double speedMmH, double directionDeg, OptionalDouble sagittaMm,
+                          OptionalDouble trailLimitMag) {
 
         private static final double HOUR_S = 3600;
 
@@ -140,7 +146,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                     star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
                     here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
-                    Finite.of(star.drawn().map(Trail::sagittaMm)));
+                    Finite.of(star.drawn().map(Trail::sagittaMm)), here.trailLimitMag());
         }
     }
 

@@ -107,13 +107,15 @@ final class TrailText {
     private static String sheet(TrailReport.TrailSheetRow sheet) {
         return FilmWords.name(sheet.film(), sheet.fittedToSheets()) + " at "
                 + Wording.fNumber(sheet.fNumber()) + ": sky tone "
-                + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
+                + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone"
+                + (sheet.awayFromMoon() ? ", away from the Moon; " : "; ")
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
     }
 
     private static String faintest(TrailReport.TrailSheetRow sheet) {
-        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
+        String where = sheet.awayFromMoon() ? "there" : "at the centre";
+        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail " + where
                 : "stars at the centre, next to the pole, draw little more than points; faintest of "
                 + "declination "
                         + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
@@ -194,12 +196,14 @@ final class TrailText {
         Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"),
                 Table.numbers("y", "mm"),
                 Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3),
-                Table.numbers("direction").leaving(2), Table.numbers("sagitta", "mm").leaving(1));
+                Table.numbers("direction").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
+                Table.numbers("faintest", "mag").leaving(4));
         for (TrailReport.StarHereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
                     Wording.number(here.yMm(), 1), here.point() ? "a point"
                     : Wording.number(here.lengthMm(), 2, "–"), Wording.number(here.speedMmH(), 2),
-                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
+                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"),
+                    Wording.number(here.trailLimitMag(), 1, report.sheet().isEmpty() ? "" : "–"))
                     .toArray(String[]::new));
         }
         return table;

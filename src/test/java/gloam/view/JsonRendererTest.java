@@ -62,7 +62,7 @@ class JsonRendererTest {
 
     private static ExposureReport report(String source, double skyMagArcsec2) {
         OptionalDouble none = OptionalDouble.empty();
-        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, List.of(), Optional.empty(),
+        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, false, List.of(), Optional.empty(),
                 Optional.empty(), "film", 0, 640, "no law", 120, none, 0.9, none, none, OptionalDouble.of(-2),
                 1,
                 none, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none,
