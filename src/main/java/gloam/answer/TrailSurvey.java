@@ -1,8 +1,6 @@
 package gloam.answer;
 
 import gloam.answer.Trails.Catalogue;
-import gloam.answer.Trails.Edge;
-import gloam.answer.Trails.EdgePoint;
 import gloam.answer.Trails.Kind;
 import gloam.answer.Trails.Mark;
 import gloam.answer.Trails.MoonComing;
@@ -43,14 +41,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Looks for everything that runs across a framing and whether it shows. */
 final class TrailSurvey {
 
     private static final Duration MOON_AHEAD = Duration.ofHours(12);
-    private static final int EDGE_INTERVALS = 4;
 
     private final Ephemeris ephemeris;
     private final FrameQuestion question;
@@ -70,7 +65,7 @@ final class TrailSurvey {
 
     Trails of(List<Star> stars) {
         return answer(stars.stream().flatMap(star ->
-                track(star, trail(star, question.openings())).stream()).toList(), Optional.empty());
+                track(star, trail(star, question.openings())).stream()).toList(), Optional.empty(), stars);
     }
 
     Trails ofAll(List<Star> catalogue) {
@@ -84,7 +79,7 @@ final class TrailSurvey {
                 track.magnitude(), track.mark().map(Mark::limitMag).orElse(Double.NEGATIVE_INFINITY)))
                 .toList());
         return answer(tracks, Optional.of(new Catalogue(count.crossing(), StarCatalogue.FAINTEST_MAG,
-                count.spread(), count.fainter())));
+                count.spread(), count.fainter())), catalogue);
     }
 
     private void refuseSun() {
@@ -94,11 +89,14 @@ final class TrailSurvey {
         }
     }
 
-    private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue) {
+    private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue,
+            List<Star> stars) {
+        FrameMarks marks = new FrameMarks(question.framing());
         Optional<SheetLimit> limit = sheet.map(this::limit);
         return new Trails(question, limit, tracks, catalogue,
                 estimator.starsHere(question.framing(), question.openings()).stream()
-                .map(star -> pointStar(star, limit)).toList(), pole(), moon(), edges());
+                .map(star -> pointStar(star, limit)).toList(), pole(), moon(), marks.edges(),
+                marks.skyline(question.site().skyline()), TripodView.of(ephemeris, question, stars));
     }
 
     private PointStar pointStar(StarHere star, Optional<SheetLimit> limit) {
@@ -176,16 +174,5 @@ final class TrailSurvey {
         return new MoonComing(Interval.intersect(estimator.clearOfSkyline(Body.MOON, ahead),
                 estimator.track(question.framing(), Body.MOON, ahead).visits(ahead)).stream()
                 .map(Interval::start).findFirst(), ahead.endExclusive());
-    }
-
-    private List<EdgePoint> edges() {
-        Frame frame = question.framing().camera().frame();
-        return Stream.of(Edge.values()).flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS)
-                .mapToObj(at -> {
-            double share = (double) at / EDGE_INTERVALS - 0.5;
-            return edge == Edge.BOTTOM ? new Framing.Point(share * frame.widthMm(), -frame.heightMm() / 2)
-                    : new Framing.Point(-frame.widthMm() / 2, share * frame.heightMm());
-        }).filter(question.framing()::images).map(point ->
-                new EdgePoint(edge, point, question.framing().toSky(point.xMm(), point.yMm())))).toList();
     }
 }

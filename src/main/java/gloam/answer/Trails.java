@@ -25,17 +25,21 @@ import java.util.OptionalDouble;
  * @param starsHere trails of imaginary stars at the centre and in the corners
  * @param pole      the celestial pole
  * @param moon      when the Moon enters the frame
- * @param edges     directions of some points on the frame's lower and left edges, inside the image circle
+ * @param edges     where round azimuths fall on the frame's lower edge and round altitudes on its left one
+ * @param skyline   where the skyline runs over the frame or near it, from left to right; empty if beside it
+ * @param view      what is seen from behind the camera
  */
 public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Track> tracks,
                      Optional<Catalogue> catalogue, List<PointStar> starsHere,
-                     PoleTurn pole, MoonComing moon, List<EdgePoint> edges) {
+                     PoleTurn pole, MoonComing moon, List<EdgePoint> edges,
+                     List<SkylinePoint> skyline, TripodView view) {
 
     /** Copies the lists. */
     public Trails {
         tracks = List.copyOf(tracks);
         starsHere = List.copyOf(starsHere);
         edges = List.copyOf(edges);
+        skyline = List.copyOf(skyline);
     }
 
     /**
@@ -170,6 +174,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * @param lookedUntil end of the time searched
      */
     public record MoonComing(Optional<Instant> inFrameAt, Instant lookedUntil) {
+    }
+
+    /** A point of the skyline, and where it falls on the sheet. */
+    public record SkylinePoint(Framing.Point point, Direction seen) {
     }
 
     /** An edge of the frame that directions stand along. */

@@ -7,6 +7,7 @@ import gloam.proof.Picture;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -35,6 +36,11 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
                 picture.heightPx(), picture.channels() == 3, picture.printed(), proof.tones(),
                 proof.awayFromMoonToneStops(), trail),
                 picture);
+    }
+
+    @Override
+    public ZoneId zone() {
+        return figures.trail.zone();
     }
 
     @Override

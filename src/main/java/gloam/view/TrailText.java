@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.answer.Trails;
+import gloam.answer.TripodView;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -20,8 +21,9 @@ final class TrailText {
     }
 
     static Document document(TrailReport report) {
-        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
-                .add(part(report));
+        Document document = Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
+                .figure("from behind the camera", () -> TripodDrawing.of(report)).add(part(report));
+        return report.fromTripod() ? document.drawn(() -> TripodDrawing.of(report)) : document;
     }
 
     /** What of the sheet runs across it, as a part of other documents too. */
@@ -75,6 +77,7 @@ final class TrailText {
         report.sheet().ifPresent(sheet -> document.text(sheet(sheet)));
         document.text(pole(report.pole(), report.frame()));
         document.text(moon(report));
+        report.view().aimStar().ifPresent(star -> document.text(aimStar(report, star)));
         return document;
     }
 
@@ -145,6 +148,15 @@ final class TrailText {
                         : "the Moon stands in the frame when the shutter opens")
                 .orElse("the Moon does not enter the frame before "
                         + minute(report.frame(), report.moon().lookedUntil().orElseThrow()));
+    }
+
+    /** Such as: at 21:00 the frame's centre is 6.2° of azimuth left of Alnilam and 2.0° above it. */
+    static String aimStar(TrailReport report, TripodView.AimStar star) {
+        String aside = Wording.number(Math.abs(star.centreAzimuthDeg()), 1);
+        String higher = Wording.number(Math.abs(star.centreAltitudeDeg()), 1);
+        return "to aim by: at " + Wording.minute(report.frame().openAt()) + " the frame's centre is " + aside
+                + "° of azimuth " + (star.centreAzimuthDeg() < 0 ? "left" : "right") + " of " + star.name()
+                + " and " + higher + "° " + (star.centreAltitudeDeg() < 0 ? "below" : "above") + " it";
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
