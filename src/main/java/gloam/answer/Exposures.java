@@ -29,10 +29,11 @@ import java.util.function.UnaryOperator;
  * @param light     the light that was exposed for
  * @param night     the night in which the sheet is exposed, under a sky that changes
  * @param exposures one for each f-number, widest first
+ * @param course    how the tone grows through the night, where one f-number is asked about
  * @param trade     sharpness compared with the number of stars, if they call for different f-numbers
  */
 public record Exposures(ExposureQuestion question, LightFound light, Optional<UsableNight> night,
-                        List<AtFNumber> exposures, Optional<Trade> trade) {
+                        List<AtFNumber> exposures, Optional<ToneCourse> course, Optional<Trade> trade) {
 
     /** Copies the list. */
     public Exposures {
@@ -78,6 +79,9 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
         return new Exposures(question, light, night, rows.stream().map(row -> new AtFNumber(row,
                 closeAt(shutter, row.exposure()), question.lens().tNumber(row.fNumber()),
                 SpotWidths.of(question.lens(), row.fNumber()), bracket(table, question, row))).toList(),
+                shutter.filter(open -> rows.size() == 1)
+                        .map(open -> ToneCourse.of(table, rows.get(0).fNumber(), open))
+                        .filter(course -> !course.points().isEmpty()),
                 Trade.of(question.lens(), rows));
     }
 

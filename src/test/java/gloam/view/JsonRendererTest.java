@@ -21,7 +21,7 @@ class JsonRendererTest {
     @Test
     void componentsBecomeFieldsInOrderAfterTheSchema() throws IOException {
         JsonNode json = json(report("measured", 21.5));
-        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "trade", "remarks"),
+        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "course", "trade", "remarks"),
                 json.properties().stream().map(field -> field.getKey()).toList());
         assertEquals("gloam/2", json.get("schema").asString());
     }
@@ -67,6 +67,6 @@ class JsonRendererTest {
                 1,
                 none, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none,
                 0, 0, 0.4, 0.1);
-        return new ExposureReport(NOON, situation, List.of(), Optional.empty(), List.of());
+        return new ExposureReport(NOON, situation, List.of(), Optional.empty(), Optional.empty(), List.of());
     }
 }
