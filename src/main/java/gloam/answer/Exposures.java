@@ -6,7 +6,6 @@ import gloam.ephemeris.Ephemeris;
 import gloam.exposure.Bracket;
 import gloam.exposure.Exposure;
 import gloam.exposure.ExposureTable;
-import gloam.exposure.ExposureTable.PassingStars;
 import gloam.exposure.ExposureTable.Row;
 import gloam.exposure.Scene;
 import gloam.exposure.Shutter;
@@ -30,10 +29,11 @@ import java.util.function.UnaryOperator;
  * @param light     the light that was exposed for
  * @param night     the night in which the sheet is exposed, under a sky that changes
  * @param exposures one for each f-number, widest first
+ * @param course    how the tone grows through the night, where one f-number is asked about
  * @param trade     sharpness compared with the number of stars, if they call for different f-numbers
  */
 public record Exposures(ExposureQuestion question, LightFound light, Optional<UsableNight> night,
-                        List<AtFNumber> exposures, Optional<Trade> trade) {
+                        List<AtFNumber> exposures, Optional<ToneCourse> course, Optional<Trade> trade) {
 
     /** Copies the list. */
     public Exposures {
@@ -72,13 +72,16 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
         Optional<Shutter> shutter = night.map(UsableNight::shutter);
         ExposureTable table = new ExposureTable(question.film(), question.lens(),
                 known.apply(question.sky() instanceof KnownSky.Computed computed
-                        ? computed(ephemeris.get(), question, computed, shutter, light.stars())
+                        ? computed(ephemeris.get(), question, computed, shutter, light)
                         : Scene.of(known(question, light.sky()), light.stars())));
         List<Row> rows = question.lens().fNumbers().stream().map(fNumber -> row(table, question, fNumber))
                 .toList();
         return new Exposures(question, light, night, rows.stream().map(row -> new AtFNumber(row,
                 closeAt(shutter, row.exposure()), question.lens().tNumber(row.fNumber()),
                 SpotWidths.of(question.lens(), row.fNumber()), bracket(table, question, row))).toList(),
+                shutter.filter(open -> rows.size() == 1)
+                        .map(open -> ToneCourse.of(table, rows.get(0).fNumber(), open))
+                        .filter(course -> !course.points().isEmpty()),
                 Trade.of(question.lens(), rows));
     }
 
@@ -103,14 +106,14 @@ public record Exposures(ExposureQuestion question, LightFound light, Optional<Us
     }
 
     private static Scene computed(Ephemeris ephemeris, ExposureQuestion question, KnownSky.Computed known,
-                                  Optional<Shutter> shutter, PassingStars stars) {
-        SkyLight sky = new SkyLight(ephemeris, known.site());
+                                  Optional<Shutter> shutter, LightFound found) {
         GroundLight ground = new GroundLight(ephemeris, known.site());
         Function<Function<Instant, SkyLight.Sample>, SkyOnFilm> onFilm = light ->
                 shutter.map(open -> SkyOnFilm.computed(question.lens(), light, open))
                         .orElseGet(() -> SkyOnFilm.steady(question.lens(), light.apply(known.openAt())));
-        return new Scene(onFilm.apply(at -> sky.at(known.aim(), at)),
+        return new Scene(onFilm.apply(SkySeen.of(ephemeris, question, known).at()),
                 question.groundReflectance().isEmpty() ? Optional.empty() : Optional.of(onFilm.apply(
-                        at -> ground.reflecting(question.groundReflectance().getAsDouble(), at))), stars);
+                        at -> ground.reflecting(question.groundReflectance().getAsDouble(), at))),
+                        found.stars());
     }
 }

@@ -31,11 +31,13 @@ import java.util.function.Supplier;
  * @param aimDeclination     declination of the star at the frame's centre
  * @param starDeclination    declination of the stars whose trail limit is given; another one near a pole
  * @param stars              how these stars cross the frame
+ * @param awayFromMoon       whether the Moon is in the frame, and the sky is that 8° from it or more
  */
 public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<Colour> colour,
                          Optional<Ground> ground, OptionalDouble cornerStops,
                          OptionalDouble cornerStopsStopped,
-                         Angle aimDeclination, Angle starDeclination, PassingStars stars) {
+                         Angle aimDeclination, Angle starDeclination, PassingStars stars,
+                         boolean awayFromMoon) {
 
     /** Copies the list. */
     public LightFound {
@@ -74,40 +76,45 @@ public record LightFound(SkyBrightness sky, List<OtherSky> otherSkies, Optional<
     /** The light of a question; the ephemeris is asked for only when it is to be computed. */
     static LightFound of(Supplier<Ephemeris> ephemeris, ExposureQuestion question) {
         Lens lens = question.lens();
-        SkyBrightness sky = brightness(ephemeris, lens, question.sky());
+        SkyBrightness sky = brightness(ephemeris, question, question.sky());
         Optional<KnownSky.Computed> computed = question.computed();
         Angle aimed = computed.map(known -> known.aim().declination(known.site().latitude()))
                 .orElse(Angle.ZERO);
         Angle told = PassingStars.told(lens, question.frame(), aimed);
         return new LightFound(sky, question.skies().stream().skip(1).map(other ->
-                otherSky(sky, other, brightness(ephemeris, lens, other))).toList(),
-                computed.map(known -> colour(ephemeris.get(), known)),
+                otherSky(sky, other, brightness(ephemeris, question, other))).toList(),
+                computed.map(known -> colour(parts(ephemeris.get(), question, known))),
                 computed.flatMap(known -> ground(ephemeris.get(), known, question.groundReflectance())),
                 cornerStops(question, lens.fNumbers().get(0)),
                 cornerStops(question, lens.fNumbers().get(lens.fNumbers().size() - 1)), aimed, told,
                 PassingStars.of(lens, told.degrees(), lossMag(computed))
-                .seenBy(question.leastDifferenceDensity()));
+                .seenBy(question.leastDifferenceDensity()),
+                computed.filter(known -> SkySeen.of(ephemeris.get(), question, known).awayFromMoon())
+                        .isPresent());
     }
 
     private static OtherSky otherSky(SkyBrightness used, KnownSky known, SkyBrightness other) {
         return new OtherSky(known, other, Stops.between(used.cdM2(), other.cdM2()));
     }
 
-    private static SkyBrightness brightness(Supplier<Ephemeris> ephemeris, Lens lens, KnownSky sky) {
+    private static SkyBrightness brightness(Supplier<Ephemeris> ephemeris, ExposureQuestion question,
+            KnownSky sky) {
         if (sky instanceof KnownSky.Metered metered) {
             Preview frame = metered.preview();
-            return FilmPlane.luminanceOfFrame(lens, frame.fNumber(), frame.iso(), metered.exposureS());
+            return FilmPlane.luminanceOfFrame(question.lens(), frame.fNumber(), frame.iso(),
+                    metered.exposureS());
         }
-        return sky instanceof KnownSky.Computed computed ? parts(ephemeris.get(), computed).total()
+        return sky instanceof KnownSky.Computed computed ? parts(ephemeris.get(), question, computed).total()
                 : ((KnownSky.Measured) sky).brightness();
     }
 
-    private static SkyLight.Sample parts(Ephemeris ephemeris, KnownSky.Computed computed) {
-        return new SkyLight(ephemeris, computed.site()).at(computed.aim(), computed.openAt());
+    private static SkyLight.Sample parts(Ephemeris ephemeris, ExposureQuestion question,
+            KnownSky.Computed computed) {
+        return SkySeen.of(ephemeris, question, computed).at().apply(computed.openAt());
     }
 
-    private static Colour colour(Ephemeris ephemeris, KnownSky.Computed known) {
-        double bv = parts(ephemeris, known).colourBv();
+    private static Colour colour(SkyLight.Sample sky) {
+        double bv = sky.colourBv();
         return new Colour(bv, SkyColour.temperatureK(bv));
     }
 

@@ -23,8 +23,11 @@ import java.util.stream.Stream;
  * @param trails  what runs across it
  * @param picture the sheet as it looks when developed
  * @param tones   tones at the frame's centre and in its corners
+ * @param awayFromMoonToneStops where the Moon is in the frame, the tone of each layer away from it, in stops
+ *                              from the mid-tone: that of the picture
  */
-public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) {
+public record SheetProof(Trails trails, Picture picture, List<PointTone> tones,
+                         Optional<List<Double>> awayFromMoonToneStops) {
 
     private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
     private static final double DARKEST_STOPS = -99;
@@ -32,6 +35,7 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
     /** Copies the list. */
     public SheetProof {
         tones = List.copyOf(tones);
+        awayFromMoonToneStops = awayFromMoonToneStops.map(List::copyOf);
     }
 
     /**
@@ -45,9 +49,13 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
 
         private static PointTone of(Proof proof, StarHere.Where where) {
             Framing.Point point = where.on(proof.raster().frame());
-            return new PointTone(where, point, Arrays.stream(proof.skyProgress(point)).mapToObj(progress ->
-                    Math.max(DARKEST_STOPS, Stops.between(1, progress))).toList());
+            return new PointTone(where, point, stops(proof.skyProgress(point)));
         }
+    }
+
+    private static List<Double> stops(double[] layers) {
+        return Arrays.stream(layers).mapToObj(progress ->
+                Math.max(DARKEST_STOPS, Stops.between(1, progress))).toList();
     }
 
     /**
@@ -64,6 +72,7 @@ public record SheetProof(Trails trails, Picture picture, List<PointTone> tones) 
         Trails trails = Trails.ofAll(ephemeris, question, Optional.of(sheet), catalogue);
         Proof proof = Proof.of(ephemeris, sheet, groundReflectance, catalogue, raster);
         return new SheetProof(trails, proof.picture(as),
-                Stream.of(StarHere.Where.values()).map(where -> PointTone.of(proof, where)).toList());
+                Stream.of(StarHere.Where.values()).map(where -> PointTone.of(proof, where)).toList(),
+                proof.awayFromMoon().map(SheetProof::stops));
     }
 }

@@ -1,8 +1,6 @@
 package gloam.answer;
 
 import gloam.answer.Trails.Catalogue;
-import gloam.answer.Trails.Edge;
-import gloam.answer.Trails.EdgePoint;
 import gloam.answer.Trails.Kind;
 import gloam.answer.Trails.Mark;
 import gloam.answer.Trails.MoonComing;
@@ -30,10 +28,12 @@ import gloam.sheet.Sheet;
 import gloam.trail.CelestialPole;
 import gloam.trail.FramedTrails;
 import gloam.trail.Framing;
+import gloam.trail.StarHere;
 import gloam.trail.Trail;
 import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.BadInput;
+import gloam.units.Finite;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.time.Instant;
@@ -42,14 +42,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Looks for everything that runs across a framing and whether it shows. */
 final class TrailSurvey {
 
     private static final Duration MOON_AHEAD = Duration.ofHours(12);
-    private static final int EDGE_INTERVALS = 4;
 
     private final Ephemeris ephemeris;
     private final FrameQuestion question;
@@ -69,7 +66,7 @@ final class TrailSurvey {
 
     Trails of(List<Star> stars) {
         return answer(stars.stream().flatMap(star ->
-                track(star, trail(star, question.openings())).stream()).toList(), Optional.empty());
+                track(star, trail(star, question.openings())).stream()).toList(), Optional.empty(), stars);
     }
 
     Trails ofAll(List<Star> catalogue) {
@@ -83,7 +80,7 @@ final class TrailSurvey {
                 track.magnitude(), track.mark().map(Mark::limitMag).orElse(Double.NEGATIVE_INFINITY)))
                 .toList());
         return answer(tracks, Optional.of(new Catalogue(count.crossing(), StarCatalogue.FAINTEST_MAG,
-                count.spread(), count.fainter())));
+                count.spread(), count.fainter())), catalogue);
     }
 
     private void refuseSun() {
@@ -93,12 +90,25 @@ final class TrailSurvey {
         }
     }
 
-    private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue) {
-        return new Trails(question, sheet.map(this::limit), tracks, catalogue,
+    private Trails answer(List<Trails.Track> tracks, Optional<Catalogue> catalogue,
+            List<Star> stars) {
+        FrameMarks marks = new FrameMarks(question.framing());
+        Optional<SheetLimit> limit = sheet.map(this::limit);
+        return new Trails(question, limit, tracks, catalogue,
                 estimator.starsHere(question.framing(), question.openings()).stream()
-                .map(star -> new PointStar(star,
-                        star.drawn().filter(trail -> trail.lengthMm() <= spotMm()).isPresent())).toList(),
-                pole(), moon(), edges());
+                .map(star -> pointStar(star, limit)).toList(), pole(), moon(), marks.edges(),
+                marks.skyline(question.site().skyline()), TripodView.of(ephemeris, question, stars));
+    }
+
+    private PointStar pointStar(StarHere star, Optional<SheetLimit> limit) {
+        boolean point = star.drawn().filter(trail -> trail.lengthMm() <= spotMm()).isPresent();
+        if (star.where() == StarHere.Where.CENTRE) {
+            return new PointStar(star, point, Finite.of(limit.map(SheetLimit::trailLimitMag)));
+        }
+        Direction there = question.framing().toSky(star.point().xMm(), star.point().yMm());
+        return new PointStar(star, point, Finite.of(sheet.filter(exposed -> !point).map(exposed ->
+                TrailLimit.magnitude(new TrailLimit.Passing(exposed.at(there), star.motion().speedMmS(),
+                        exposed.lossMag(there))))));
     }
 
     private double spotMm() {
@@ -112,10 +122,11 @@ final class TrailSurvey {
         Angle aimed = aim.declination(question.site().latitude());
         Angle told = PassingStars.told(camera.lens(), Optional.of(camera.frame()), aimed);
         PassingStars stars = PassingStars.of(camera.lens(), told.degrees(), exposed.lossMag(aim));
-        ExposedSheet centre = exposed.centre();
-        return new SheetLimit(centre, TrailLimit.magnitude(
-                new TrailLimit.Passing(centre, stars.imageSpeedMmS(), stars.lossMag())),
-                Optional.of(told).filter(other -> !other.equals(aimed)));
+        Optional<ExposedSheet> away = exposed.awayFromMoon();
+        ExposedSheet sheet = away.orElseGet(exposed::centre);
+        return new SheetLimit(sheet, TrailLimit.magnitude(
+                new TrailLimit.Passing(sheet, stars.imageSpeedMmS(), stars.lossMag())),
+                Optional.of(told).filter(other -> !other.equals(aimed)), away.isPresent());
     }
 
     private Optional<Trails.Track> track(Star star, Optional<Trail> drawn) {
@@ -166,16 +177,5 @@ final class TrailSurvey {
         return new MoonComing(Interval.intersect(estimator.clearOfSkyline(Body.MOON, ahead),
                 estimator.track(question.framing(), Body.MOON, ahead).visits(ahead)).stream()
                 .map(Interval::start).findFirst(), ahead.endExclusive());
-    }
-
-    private List<EdgePoint> edges() {
-        Frame frame = question.framing().camera().frame();
-        return Stream.of(Edge.values()).flatMap(edge -> IntStream.rangeClosed(0, EDGE_INTERVALS)
-                .mapToObj(at -> {
-            double share = (double) at / EDGE_INTERVALS - 0.5;
-            return edge == Edge.BOTTOM ? new Framing.Point(share * frame.widthMm(), -frame.heightMm() / 2)
-                    : new Framing.Point(-frame.widthMm() / 2, share * frame.heightMm());
-        }).filter(question.framing()::images).map(point ->
-                new EdgePoint(edge, point, question.framing().toSky(point.xMm(), point.yMm())))).toList();
     }
 }

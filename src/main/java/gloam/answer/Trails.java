@@ -25,17 +25,21 @@ import java.util.OptionalDouble;
  * @param starsHere trails of imaginary stars at the centre and in the corners
  * @param pole      the celestial pole
  * @param moon      when the Moon enters the frame
- * @param edges     directions of some points on the frame's lower and left edges, inside the image circle
+ * @param edges     where round azimuths fall on the frame's lower edge and round altitudes on its left one
+ * @param skyline   where the skyline runs over the frame or near it, from left to right; empty if beside it
+ * @param view      what is seen from behind the camera
  */
 public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Track> tracks,
                      Optional<Catalogue> catalogue, List<PointStar> starsHere,
-                     PoleTurn pole, MoonComing moon, List<EdgePoint> edges) {
+                     PoleTurn pole, MoonComing moon, List<EdgePoint> edges,
+                     List<SkylinePoint> skyline, TripodView view) {
 
     /** Copies the lists. */
     public Trails {
         tracks = List.copyOf(tracks);
         starsHere = List.copyOf(starsHere);
         edges = List.copyOf(edges);
+        skyline = List.copyOf(skyline);
     }
 
     /**
@@ -131,12 +135,14 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
     /**
      * The sheet against which trails must show.
      *
-     * @param centre        the sheet at the frame's centre
+     * @param judged        the sheet at the frame's centre; away from the Moon, if that is in the frame
      * @param trailLimitMag faintest V magnitude that leaves a trail there; negative infinity if none does
      * @param elsewhere     declination of the star whose limit that is, if the centre is so close to a pole
      *                      that a star there draws little more than a point
+     * @param awayFromMoon  whether the Moon is in the frame, and the sky's light is that away from its halo
      */
-    public record SheetLimit(ExposedSheet centre, double trailLimitMag, Optional<Angle> elsewhere) {
+    public record SheetLimit(ExposedSheet judged, double trailLimitMag, Optional<Angle> elsewhere,
+                             boolean awayFromMoon) {
     }
 
     /**
@@ -144,8 +150,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      *
      * @param star  its place, motion and trail
      * @param point whether its trail is no longer than its spot is wide
+     * @param trailLimitMag faintest V magnitude that leaves a trail there, at the centre that of the sheet;
+     *                      empty if none does, without a film, and where it is a point
      */
-    public record PointStar(StarHere star, boolean point) {
+    public record PointStar(StarHere star, boolean point, OptionalDouble trailLimitMag) {
     }
 
     /**
@@ -166,6 +174,10 @@ public record Trails(FrameQuestion question, Optional<SheetLimit> sheet, List<Tr
      * @param lookedUntil end of the time searched
      */
     public record MoonComing(Optional<Instant> inFrameAt, Instant lookedUntil) {
+    }
+
+    /** A point of the skyline, and where it falls on the sheet. */
+    public record SkylinePoint(Framing.Point point, Direction seen) {
     }
 
     /** An edge of the frame that directions stand along. */

@@ -35,7 +35,7 @@ final class ShotOptions extends OptionGroup {
             "Point at this body, star or RA,DEC instead; it lands on --at-frame at mid-exposure.");
 
     private final Option<Framing.Point> place = option("--at-frame", "X,Y", Framing.Point.class,
-            "Where on the frame, in mm from the centre to the right and up (default: 0,0).");
+            "Where on the frame, in mm right of and above the centre (default: 0,0).");
 
     private final Option<Quantity> rollDeg = option("--roll", "DEG", Quantity.class,
             "Camera turned clockwise, as seen from behind (default: ${DEFAULT-VALUE}).").byDefault("0");

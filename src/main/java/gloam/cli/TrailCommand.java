@@ -48,6 +48,9 @@ final class TrailCommand extends ReportingCommand {
 
     private final Option<Boolean> airless = flag("--airless", "Leave refraction out.");
 
+    private final Option<Boolean> tripod = flag("--tripod",
+            "Draw what is seen from behind the camera, not the sheet.");
+
     private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,…]", Star.class,
             "Show this star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.");
 
@@ -85,9 +88,10 @@ final class TrailCommand extends ReportingCommand {
         Optional<Sheet> sheet = film.film(trip.map(Trip::film))
                 .map(stock -> fitted.film(stock, read, this::note))
                 .map(stock -> new Sheet(site, stock, List.of(question.setting())));
-        return TrailReport.of(stars.get().isEmpty()
+        TrailReport report = TrailReport.of(stars.get().isEmpty()
                 ? Trails.ofAll(session.ephemeris(), question, sheet, session.stars().stars())
                 : Trails.of(session.ephemeris(), question, sheet, stars.get()), session.now());
+        return tripod.given() ? report.seenFromTripod() : report;
     }
 
     private FrameQuestion question(Session session, Site site, Camera taken) {

@@ -16,6 +16,7 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.light.Atmosphere;
 import gloam.light.SkyLight;
+import gloam.proof.AwayFromMoon;
 import gloam.proof.ExposedFrame;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
@@ -135,10 +136,7 @@ final class ShotFigures {
         if (!wanted.letsMoonIn()) {
             return at -> sky.light(framing.aim(), at);
         }
-        SkyLight light = new SkyLight(sky.ephemeris(), sky.site());
-        AwayFromMoon frame = new AwayFromMoon(framing, light::patch);
-        return at -> frame.light(sky.ephemeris().position(Body.MOON, sky.site(), at).apparentDirection(),
-                light.moment(at)::at);
+        return AwayFromMoon.seen(sky.ephemeris(), sky.site(), framing);
     }
 
     private Trail trail(Framing framing, Interval open) {

@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Body;
 import gloam.light.SkyLight;
+import gloam.proof.AwayFromMoon;
 import gloam.units.Stops;
 import java.util.function.IntFunction;
 

@@ -16,8 +16,11 @@ import gloam.trail.TrailEstimator;
 import gloam.units.Angle;
 import gloam.units.Interval;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What the sky makes of an exposed sheet wherever a trail runs over it. */
@@ -26,6 +29,7 @@ public final class ExposedFrame {
     /** A stop seen from 90° and more lets nothing through; what little is kept saves the logarithm. */
     private static final double LEAST_SHARE = 1e-9;
 
+    private final Ephemeris ephemeris;
     private final Sheet sheet;
     private final Setting setting;
     private final SkyMoments sky;
@@ -39,6 +43,7 @@ public final class ExposedFrame {
 
     /** The same, trails drawn at one of its settings over what all of them make of the sky. */
     public ExposedFrame(Ephemeris ephemeris, Sheet sheet, Setting setting) {
+        this.ephemeris = ephemeris;
         this.sheet = sheet;
         this.setting = setting;
         this.sky = new SkyMoments(new SkyLight(ephemeris, sheet.site()));
@@ -53,28 +58,40 @@ public final class ExposedFrame {
         return at(setting.framing().aim());
     }
 
+    /**
+     * The sheet that the picture is judged by, if the Moon is in it: away from the Moon, at the settings at
+     * which it is in the frame.
+     */
+    public Optional<ExposedSheet> awayFromMoon() {
+        Map<Setting, WideLight> away = new HashMap<>();
+        sheet.settings().forEach(set -> AwayFromMoon.light(ephemeris, sheet.site(), set)
+                .ifPresent(light -> away.put(set, light)));
+        return away.isEmpty() ? Optional.empty() : Optional.of(under(setting.framing().aim(),
+                away.getOrDefault(setting, sky), other -> away.getOrDefault(other, sky)));
+    }
+
     /** The sheet where a direction falls on it, the lens's fall-off included. */
     public ExposedSheet at(Direction direction) {
-        return under(direction, sky);
+        return under(direction, sky, other -> sky);
     }
 
     /** The same without the light of the Moon, which marks the sheet as glow and trail in one. */
     public ExposedSheet withoutMoonlight(Direction direction) {
-        return under(direction, sky.moonless());
+        return under(direction, sky.moonless(), other -> sky);
     }
 
-    private ExposedSheet under(Direction direction, WideLight light) {
+    private ExposedSheet under(Direction direction, WideLight light, Function<Setting, WideLight> elsewhere) {
         Interval longest = Interval.longest(setting.openings());
         double skyLx = setting.fallOff(direction) * PointProgress.illuminanceLx(setting, layer,
                 light.from(direction).apply(longest.middle()));
         return new ExposedSheet(sheet.film(), setting.lens(), setting.fNumber(), longest.seconds(),
-                progress(setting, direction, light) + progressElsewhere(direction), skyLx);
+                progress(setting, direction, light) + progressElsewhere(direction, elsewhere), skyLx);
     }
 
     /**
      * What the other settings make of the sky at a point of the sheet; nothing where land stands before it.
      */
-    private double progressElsewhere(Direction direction) {
+    private double progressElsewhere(Direction direction, Function<Setting, WideLight> light) {
         if (sheet.settings().size() == 1) {
             return 0;
         }
@@ -82,7 +99,7 @@ public final class ExposedFrame {
                 .filter(other -> !other.equals(setting)).mapToDouble(other -> {
             Direction seen = other.framing().toSky(point.xMm(), point.yMm());
             boolean land = seen.altitude().compareTo(sheet.site().skyline().altitudeAt(seen.azimuth())) < 0;
-            return land ? 0 : progress(other, seen, sky);
+            return land ? 0 : progress(other, seen, light.apply(other));
         }).sum()).orElse(0.0);
     }
 

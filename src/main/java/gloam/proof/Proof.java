@@ -8,11 +8,11 @@ import gloam.light.SkyLight;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The computed picture of a sheet.
@@ -30,13 +30,15 @@ public final class Proof {
     private final Raster raster;
     private final double[][] progress;
     private final Function<Framing.Point, double[]> skyProgress;
+    private final Optional<double[]> awayFromMoon;
 
     private Proof(FilmStock film, Raster raster, double[][] progress,
-            Function<Framing.Point, double[]> skyProgress) {
+            Function<Framing.Point, double[]> skyProgress, Optional<double[]> awayFromMoon) {
         this.film = film;
         this.raster = raster;
         this.progress = progress;
         this.skyProgress = skyProgress;
+        this.awayFromMoon = awayFromMoon;
     }
 
     /**
@@ -54,14 +56,16 @@ public final class Proof {
         List<SettingProof> proofs = sheet.settings().stream().map(setting ->
                 new SettingProof(ephemeris, sheet.site(), setting, layers, raster)).toList();
         proofs.forEach(proof -> add(progress, proof.progress(sky, ground, stars)));
-        return new Proof(sheet.film(), raster, progress, point -> {
-            double[] sum = new double[layers.size()];
-            for (SettingProof proof : proofs) {
-                double[] part = proof.progress(sky, ground, point);
-                Arrays.setAll(sum, layer -> sum[layer] + part[layer]);
-            }
-            return sum;
-        });
+        return new Proof(sheet.film(), raster, progress,
+                point -> sum(proofs, proof -> proof.progress(sky, ground, point)),
+                proofs.stream().anyMatch(SettingProof::hasMoon)
+                        ? Optional.of(sum(proofs, proof -> proof.awayFromMoon(sky, ground)))
+                        : Optional.empty());
+    }
+
+    private static double[] sum(List<SettingProof> proofs, Function<SettingProof, double[]> progress) {
+        return proofs.stream().map(progress).reduce((one, other) -> IntStream.range(0, one.length)
+                .mapToDouble(layer -> one[layer] + other[layer]).toArray()).orElseThrow();
     }
 
     private static void add(double[][] sum, double[][] part) {
@@ -90,6 +94,11 @@ public final class Proof {
     /** Progress of each layer at a point by sky or land alone, whatever trails run there. */
     public double[] skyProgress(Framing.Point point) {
         return skyProgress.apply(point);
+    }
+
+    /** The same away from the Moon, where it is in the frame: the tone that the picture is judged by. */
+    public Optional<double[]> awayFromMoon() {
+        return awayFromMoon;
     }
 
     /**

@@ -62,6 +62,20 @@ final class SettingProof {
                 Fineness.of(setting, estimator).panel()).at(point);
     }
 
+    /**
+     * The same at the frame's centre, the sky's light being that away from the Moon where it is in the frame.
+     */
+    double[] awayFromMoon(SkyMoments sky, Optional<WideLight> ground) {
+        return AwayFromMoon.light(ephemeris, site, setting).map(away -> new PointProgress(setting, layers,
+                away, Fineness.of(setting, estimator).panel()).at(setting.framing().aim()))
+                .orElseGet(() -> progress(sky, ground, new Framing.Point(0, 0)));
+    }
+
+    /** Whether the Moon is in the frame. */
+    boolean hasMoon() {
+        return AwayFromMoon.concerns(ephemeris, site, setting.framing(), setting.openings());
+    }
+
     private record Drawn(TrailLight light, Track track) {
     }
 

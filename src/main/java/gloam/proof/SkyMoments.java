@@ -23,10 +23,11 @@ final class SkyMoments implements WideLight {
     @Override
     public Function<Instant, Glow> from(Direction direction) {
         SkyLight.Patch patch = sky.patch(direction);
-        return at -> {
-            SkyLight.Sample sample = moment(at).at(patch);
-            return new Glow(sample.total().cdM2(), sample.colourBv());
-        };
+        return at -> glow(moment(at).at(patch));
+    }
+
+    static Glow glow(SkyLight.Sample sample) {
+        return new Glow(sample.total().cdM2(), sample.colourBv());
     }
 
     /** The same light without that of the Moon, its colour left open. */

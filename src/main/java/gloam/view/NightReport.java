@@ -45,6 +45,9 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
                 + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
         document.add(moon.document());
         document.gap();
+        if (NightCurves.suits(this)) {
+            document.figure("the night", () -> NightCurves.of(this));
+        }
         document.add(eventsTable(night));
         if (!hours().isEmpty()) {
             document.gap();
@@ -72,7 +75,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
     }
 
     /** A label in words, the body it names with a capital. */
-    private static String words(String what) {
+    static String words(String what) {
         String words = what.replace('-', ' ');
         boolean named = words.endsWith("skyline") || words.startsWith("moon ");
         return named ? Wording.title(words) : words;

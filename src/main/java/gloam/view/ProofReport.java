@@ -7,7 +7,9 @@ import gloam.proof.Picture;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -31,8 +33,14 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         TrailReport trail = TrailReport.of(proof.trails(), now);
         Picture picture = proof.picture();
         return new ProofReport(new Figures(trail.generatedAt(), STATEMENT, picture.widthPx(),
-                picture.heightPx(), picture.channels() == 3, picture.printed(), proof.tones(), trail),
+                picture.heightPx(), picture.channels() == 3, picture.printed(), proof.tones(),
+                proof.awayFromMoonToneStops(), trail),
                 picture);
+    }
+
+    @Override
+    public ZoneId zone() {
+        return figures.trail.zone();
     }
 
     @Override
@@ -50,6 +58,8 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
                     Wording.number(tone.point().yMm(), 1),
                     tone.toneStops().stream().map(ProofReport::stops).collect(Collectors.joining(", ")));
         }
+        proof.awayFromMoonToneStops().ifPresent(layers -> table.row("8° from Moon", "", "",
+                layers.stream().map(ProofReport::stops).collect(Collectors.joining(", "))));
         document.add(table);
         document.gap();
         document.add(TrailText.part(proof.trail()));
@@ -70,10 +80,13 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
      * @param colour      whether it is in colour
      * @param printed     whether it is the print made from a negative, not the sheet itself
      * @param tones       tones at the frame's centre and in its corners
+     * @param awayFromMoonToneStops where the Moon is in the frame, the tone of each layer 8° from it or more:
+     *                    that of the picture
      * @param trail       the framing and its trails
      */
     public record Figures(OffsetDateTime generatedAt, String statement, int widthPx, int heightPx,
             boolean colour, boolean printed,
-                          List<SheetProof.PointTone> tones, TrailReport trail) {
+                          List<SheetProof.PointTone> tones,
+                          Optional<List<Double>> awayFromMoonToneStops, TrailReport trail) {
     }
 }

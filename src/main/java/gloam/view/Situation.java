@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
  * @param source             where the sky's brightness comes from, in words
  * @param skyMagArcsec2      brightness of the sky at the frame's centre; of a changing sky, when the shutter
  *                           opens
+ * @param awayFromMoon       whether the Moon is in the frame, and that sky is the one 8° from it or more
  * @param skyCdM2            the same as a luminance, in cd/m²
  * @param otherSkies         other readings of the same sky
  * @param skyColour          colour of the sky, if computed
@@ -53,7 +54,8 @@ import java.util.stream.Collectors;
  * @param extinctionMag      by how many magnitudes the atmosphere dims that star
  * @param leastDifferenceDensity least difference in density from the sky at which its trail shows
  */
-public record Situation(String source, double skyMagArcsec2, double skyCdM2, List<OtherSky> otherSkies,
+public record Situation(String source, double skyMagArcsec2, double skyCdM2, boolean awayFromMoon,
+                        List<OtherSky> otherSkies,
                         Optional<LightFound.Colour> skyColour, Optional<LightFound.Ground> ground,
                         String film,
                         int fittedToSheets, double iso, String reciprocity, double focalLengthMm,
@@ -76,6 +78,7 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
         FilmStock film = question.film();
         Optional<KnownSky.Computed> computed = question.computed();
         return new Situation(sourceOf(question.sky()), light.sky().magArcsec2(), light.sky().cdM2(),
+                light.awayFromMoon(),
                 light.otherSkies().stream().map(other -> new OtherSky(sourceOf(other.known()),
                         other.brightness().magArcsec2(), other.brighterStops())).toList(),
                 light.colour(), light.ground(), film.name(), film.fittedToSheets(), film.iso(), law(film),
@@ -139,7 +142,8 @@ public record Situation(String source, double skyMagArcsec2, double skyCdM2, Lis
     /** The text of it, a term a line, with what is said of the films. */
     Document document(List<String> films) {
         Document document = Document.part();
-        add(document, "Sky", source() + ": " + Wording.number(skyMagArcsec2(), 2) + " mag/arcsec²");
+        add(document, "Sky", source() + (awayFromMoon() ? ", away from the Moon: " : ": ")
+                + Wording.number(skyMagArcsec2(), 2) + " mag/arcsec²");
         otherSkies().forEach(other -> add(document, "But", other.source() + ": "
                 + Wording.number(other.skyMagArcsec2(), 2) + " mag/arcsec², "
                 + stops(other.brighterStops())));

@@ -4,11 +4,9 @@ import gloam.answer.Trails;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * A framing drawn as a mounted sheet: the frame in mm, trails with the names of the most telling, the
@@ -21,12 +19,8 @@ import java.util.stream.Collectors;
 final class TrailDrawing {
 
     private static final double MARGIN = 0.13;
-    private static final int MOST_NAMES = 10;
-    private static final double NAMES_APART = 0.035;
-    private static final double NAME_LENGTH = 6;
-    private static final double FAINT_LINE = 0.04;
-    private static final double LINE_A_STOP = 0.018;
-    private static final double MOST_STOPS = 9;
+    private static final double FOOT = 1.35;
+    private static final List<Integer> LEGEND_STOPS = List.of(1, 4, 9);
     /** Degrees by which a direction may miss a compass point and still be called by it. */
     private static final double TRUE_DEG = 0.5;
     private static final double COMPASS_DEG = 22.5;
@@ -39,6 +33,7 @@ final class TrailDrawing {
     private final double heightMm;
     private final double marginMm;
     private final double letterMm;
+    private final SheetTrails trails;
 
     private TrailDrawing(TrailReport report, Optional<byte[]> picture, boolean printed) {
         this.report = report;
@@ -48,8 +43,9 @@ final class TrailDrawing {
         this.heightMm = report.frame().heightMm();
         this.marginMm = MARGIN * Math.max(widthMm, heightMm);
         this.letterMm = marginMm / 5;
-        this.svg = new Drawing(Drawing.Unit.MM, widthMm + 2 * marginMm, heightMm + 2 * marginMm, letterMm,
-                title(), description());
+        this.trails = new SheetTrails(report, picture.isPresent(), letterMm);
+        this.svg = new Drawing(Drawing.Unit.MM, widthMm + 2 * marginMm, heightMm + (1 + FOOT) * marginMm,
+                letterMm, title(), description());
     }
 
     /** The drawing of a framing. */
@@ -82,7 +78,8 @@ final class TrailDrawing {
         return report.sheet().map(sheet -> FilmWords.name(sheet.film(), sheet.fittedToSheets()) + ", "
                 + Wording.fNumber(sheet.fNumber()) + ", ").orElse("") + Wording.lasting(frame.lastsS()) + ", "
                 + Wording.plain(frame.focalLengthMm()) + " mm on "
-                + Wording.size(frame.widthMm(), frame.heightMm());
+                + Wording.size(frame.widthMm(), frame.heightMm())
+                + (frame.rollDeg() == 0 ? "" : ", roll " + Wording.plain(frame.rollDeg()) + "\u00b0");
     }
 
     private String drawn() {
@@ -95,6 +92,7 @@ final class TrailDrawing {
         svg.close("svg");
         edges();
         caption();
+        legend();
         return svg.finished();
     }
 
@@ -113,8 +111,7 @@ final class TrailDrawing {
 
     private String description() {
         return TrailText.circumstances(report)
-                + " Named: " + named().stream().map(TrailDrawing::name).collect(Collectors.joining(", "))
-                + ".";
+                + " Named: " + String.join(", ", trails.named()) + ".";
     }
 
     private void sheet() {
@@ -125,94 +122,7 @@ final class TrailDrawing {
                 () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height",
                 heightMm,
                         "class", "sheet"));
-        List<TrackRow> named = named();
-        report.tracks().stream().filter(track -> picture.isEmpty() || !track.records().orElse(true))
-                .forEach(this::line);
-        named.forEach(this::arrow);
-        pole();
-        named.forEach(track -> written(middle(track), name(track)));
-    }
-
-    /** Bodies, then the brightest stars, as far as their names stand clear of each other. */
-    private List<TrackRow> named() {
-        List<TrackRow> named = new ArrayList<>();
-        double apartMm = NAMES_APART * Math.max(widthMm, heightMm);
-        for (TrackRow track : report.tracks()) {
-            boolean clear = track.records().orElse(true) && named.stream().allMatch(other ->
-                    Math.abs(middle(other).yMm() - middle(track).yMm()) > apartMm
-                            || Math.abs(middle(other).xMm() - middle(track).xMm()) > NAME_LENGTH * apartMm);
-            if (clear && named.size() < MOST_NAMES) {
-                named.add(track);
-            }
-        }
-        return named;
-    }
-
-    private static String name(TrackRow track) {
-        return track.kind().equals("star") ? track.name() : Wording.title(track.name());
-    }
-
-    private static TrackRow.PointRow middle(TrackRow track) {
-        return track.points().get(track.points().size() / 2);
-    }
-
-    /** A trail as a line for each opening. */
-    private void line(TrackRow track) {
-        double strokeMm = letterMm * (FAINT_LINE + (track.records().orElse(true)
-                ? LINE_A_STOP * Math.max(1, Math.min(MOST_STOPS, track.stopsOverSky().orElse(1))) : 0));
-        String dashes = track.records().orElse(true) ? "none" : Markup.number(letterMm / 3);
-        List<TrackRow.PointRow> piece = new ArrayList<>();
-        for (TrackRow.PointRow point : track.points()) {
-            piece.add(point);
-            if (closes(point) || point == track.points().get(track.points().size() - 1)) {
-                svg.empty("polyline", "points", piece.stream().map(at -> Markup.number(at.xMm()) + ","
-                        + Markup.number(-at.yMm())).collect(Collectors.joining(" ")), "class", "trail",
-                        "stroke-width", strokeMm, "stroke-dasharray", dashes);
-                piece.clear();
-            }
-        }
-    }
-
-    private boolean closes(TrackRow.PointRow point) {
-        return report.frame().openings().stream().anyMatch(opening -> opening.closeAt().isEqual(point.at()));
-    }
-
-    /** An arrowhead at a trail's end that points along it. */
-    private void arrow(TrackRow track) {
-        TrackRow.PointRow end = track.points().get(track.points().size() - 1);
-        TrackRow.PointRow before = track.points().get(Math.max(0, track.points().size() - 2));
-        double turnDeg = -Math.toDegrees(Math.atan2(end.yMm() - before.yMm(), end.xMm() - before.xMm()));
-        double sizeMm = Math.min(letterMm / 3, track.lengthMm() / 4);
-        svg.empty("path", "d", "M0 0L" + Markup.number(-2 * sizeMm) + " " + Markup.number(sizeMm / 2) + "V"
-                + Markup.number(-sizeMm / 2) + "Z", "class", "name", "stroke-width", sizeMm / 2, "transform",
-                "translate("
-                + Markup.number(end.xMm()) + " " + Markup.number(-end.yMm()) + ") rotate("
-                + Markup.number(turnDeg) + ")");
-    }
-
-    private void pole() {
-        if (report.pole().inFrame()) {
-            double x = report.pole().xMm().orElseThrow();
-            double y = -report.pole().yMm().orElseThrow();
-            cross(x, y, "seam", letterMm / 4);
-            cross(x, y, "line", letterMm / 12);
-            written(new TrackRow.PointRow(report.generatedAt(), x, -y - 1.6 * letterMm),
-                    Wording.title(report.pole().name()) + " pole");
-        }
-    }
-
-    private void cross(double x, double y, String style, double strokeMm) {
-        String arm = Markup.number(letterMm / 2);
-        svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y) + "m-" + arm + " 0h"
-                + Markup.number(letterMm) + "m-" + arm + " -" + arm + "v" + Markup.number(letterMm),
-                "class", style, "stroke-width", strokeMm);
-    }
-
-    /** A name beside a place on the sheet, on the side where there is more room. */
-    private void written(TrackRow.PointRow place, String words) {
-        boolean left = place.xMm() > 0;
-        svg.label(place.xMm() + (left ? -letterMm / 2 : letterMm / 2), -place.yMm() - letterMm / 3, words,
-                "class", left ? "name slanted end" : "name slanted", "stroke-width", letterMm / 5);
+        trails.draw(svg);
     }
 
     /** Azimuths under the lower edge, altitudes beside the left one. */
@@ -226,11 +136,11 @@ final class TrailDrawing {
                     + Markup.number(letterMm / 2), "class", "line", "stroke-width", letterMm / 12);
             if (bottom) {
                 boolean named = Math.abs(Math.IEEEremainder(azimuthDeg, COMPASS_DEG)) < TRUE_DEG;
-                svg.label(x, y + 1.6 * letterMm, Wording.number(azimuthDeg, 0) + "°"
+                svg.label(x, y + 1.6 * letterMm, Wording.plain(azimuthDeg) + "°"
                         + (named ? " " + Wording.bearing(azimuthDeg) : ""), "class", "middle");
             } else {
                 svg.label(x - 0.8 * letterMm, y + letterMm / 3,
-                        Wording.number(edge.seen().altitude().degrees(), 0) + "°", "class", "end");
+                        Wording.plain(edge.seen().altitude().degrees()) + "°", "class", "end");
             }
         }
     }
@@ -240,11 +150,37 @@ final class TrailDrawing {
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
         List<String> lines = List.of(settings(report) + "; times in " + report.site().zone(),
                 (picture.isPresent() ? ProofReport.STATEMENT + (printed ? ", printed from the negative" : "")
-                : "Computed trails, the broader the better they show; broken: does not show")
-                + "; in mm 1 : 1", Wording.made(report.generatedAt()));
+                : "Computed trails")
+                + "; in mm 1 : 1; azimuths below, altitudes on the left", Wording.made(report.generatedAt()));
         for (int line = 0; line < lines.size(); line++) {
-            svg.label(x, marginMm + heightMm + (2.9 + 0.9 * line) * letterMm, lines.get(line), "font-size",
+            svg.label(x, marginMm + heightMm + (2.9 + 0.95 * line) * letterMm, lines.get(line), "font-size",
                     0.85 * letterMm, "class", line == 0 ? "start" : "slanted");
         }
+    }
+
+    /** What the strokes mean. */
+    private void legend() {
+        double y = marginMm + heightMm + 5.9 * letterMm;
+        double x = marginMm;
+        if (picture.isEmpty() && report.sheet().isPresent()) {
+            for (int stops : LEGEND_STOPS) {
+                stroke(x, y, trails.strokeMm(stops), "none");
+                svg.label(x + 2.4 * letterMm, y,
+                        (stops == SheetTrails.MOST_STOPS ? stops + " stops over the sky"
+                        : String.valueOf(stops)), "font-size", 0.85 * letterMm);
+                x += 3.6 * letterMm;
+            }
+            x += 8.5 * letterMm;
+        }
+        if (report.tracks().stream().anyMatch(track -> !track.records().orElse(true))) {
+            stroke(x, y, trails.faintMm(), Markup.number(letterMm / 3));
+            svg.label(x + 2.4 * letterMm, y, "does not show", "font-size", 0.85 * letterMm);
+        }
+    }
+
+    private void stroke(double x, double y, double strokeMm, String dashes) {
+        svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y - 0.3 * letterMm) + "h"
+                + Markup.number(2 * letterMm), "class", "trail", "stroke-width", strokeMm, "stroke-dasharray",
+                dashes);
     }
 }

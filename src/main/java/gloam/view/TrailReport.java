@@ -1,7 +1,9 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.answer.FrameQuestion;
 import gloam.answer.Trails;
+import gloam.answer.TripodView;
 import gloam.exposure.ExposedSheet;
 import gloam.gear.Camera;
 import gloam.gear.Site;
@@ -14,6 +16,7 @@ import gloam.units.Finite;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,13 +36,17 @@ import java.util.OptionalDouble;
  * @param starsHere   trails of imaginary stars at the centre and in the corners
  * @param pole        the celestial pole that is above the horizon
  * @param moon        the Moon, and when it enters the frame
- * @param edges       directions of some points on the frame's lower and left edges, inside the image circle
+ * @param edges       where round azimuths fall on the frame's lower edge and round altitudes on its left one
+ * @param skyline     where the skyline runs over the frame or near it, from left to right; empty if beside it
+ * @param view        what is seen from behind the camera
+ * @param fromTripod  whether that is its drawing, not the sheet
  */
 public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
         Optional<TrailSheetRow> sheet,
                           Optional<Trails.Recorded> records, List<TrackRow> tracks,
                           List<StarHereRow> starsHere, PoleRow pole,
-                          MoonRow moon, List<Trails.EdgePoint> edges) implements Report {
+                          MoonRow moon, List<Trails.EdgePoint> edges, List<Trails.SkylinePoint> skyline,
+                          TripodView view, @JsonIgnore boolean fromTripod) implements Report {
 
     /** Reports trails. */
     public static TrailReport of(Trails trails, Instant now) {
@@ -49,7 +56,18 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                 trails.sheet().map(TrailSheetRow::of), trails.recorded(),
                 trails.tracks().stream().map(track -> TrackRow.of(track, clock)).toList(),
                 trails.starsHere().stream().map(StarHereRow::of).toList(), PoleRow.of(trails.pole()),
-                MoonRow.of(trails.moon(), clock), trails.edges());
+                MoonRow.of(trails.moon(), clock), trails.edges(), trails.skyline(), trails.view(), false);
+    }
+
+    /** The same report, drawn as it is seen from behind the camera. */
+    public TrailReport seenFromTripod() {
+        return new TrailReport(generatedAt, site, frame, sheet, records, tracks, starsHere, pole, moon, edges,
+                skyline, view, true);
+    }
+
+    @Override
+    public ZoneId zone() {
+        return site.zone();
     }
 
     @Override
@@ -103,19 +121,22 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
     /**
      * The sheet against which trails must show.
      *
+     * @param skyToneStops       tone of the sky at the frame's centre, in stops from the mid-tone
+     * @param awayFromMoon       whether the Moon is in the frame, and tone and limit are those of the sky 8°
+     *                           from it or more
      * @param trailLimitMag      faintest V magnitude that leaves a trail at the frame's centre; absent if
      *                           nothing does
      * @param starDeclinationDeg declination in degrees of the star whose limit that is, if the centre is so
      *                           close to a pole that a star there draws little more than a point; else absent
      */
     public record TrailSheetRow(String film, int fittedToSheets, double fNumber,
-                           double skyToneStops, OptionalDouble trailLimitMag,
+                           double skyToneStops, boolean awayFromMoon, OptionalDouble trailLimitMag,
                            OptionalDouble starDeclinationDeg) {
 
         static TrailSheetRow of(Trails.SheetLimit sheet) {
-            ExposedSheet centre = sheet.centre();
-            return new TrailSheetRow(centre.film().name(), centre.film().fittedToSheets(),
-                    centre.fNumber().marked(), centre.skyToneStops(),
+            ExposedSheet judged = sheet.judged();
+            return new TrailSheetRow(judged.film().name(), judged.film().fittedToSheets(),
+                    judged.fNumber().marked(), judged.skyToneStops(), sheet.awayFromMoon(),
                     Finite.of(sheet.trailLimitMag()), Finite.of(sheet.elsewhere().map(Angle::degrees)));
         }
     }
@@ -128,9 +149,12 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
      * @param speedMmH     speed of the image half-way through, in mm an hour
      * @param directionDeg direction of motion then, in degrees from right through up
      * @param sagittaMm    how far it bends from straight, in mm; absent with the length
+     * @param trailLimitMag faintest V magnitude that leaves a trail there, at the centre that of the sheet;
+     *                      absent if none does, without a film, and where a star draws a point
      */
     public record StarHereRow(String where, double xMm, double yMm, OptionalDouble lengthMm, boolean point,
-                          double speedMmH, double directionDeg, OptionalDouble sagittaMm) {
+                          double speedMmH, double directionDeg, OptionalDouble sagittaMm,
+                          OptionalDouble trailLimitMag) {
 
         private static final double HOUR_S = 3600;
 
@@ -140,7 +164,7 @@ public record TrailReport(OffsetDateTime generatedAt, Site site, FrameRow frame,
                     star.point().xMm(), star.point().yMm(), Finite.of(star.drawn().map(Trail::lengthMm)),
                     here.point(),
                     HOUR_S * star.motion().speedMmS(), star.motion().direction().positive().degrees(),
-                    Finite.of(star.drawn().map(Trail::sagittaMm)));
+                    Finite.of(star.drawn().map(Trail::sagittaMm)), here.trailLimitMag());
         }
     }
 

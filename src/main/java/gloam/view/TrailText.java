@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.answer.Trails;
+import gloam.answer.TripodView;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -20,8 +21,9 @@ final class TrailText {
     }
 
     static Document document(TrailReport report) {
-        return Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
-                .add(part(report));
+        Document document = Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
+                .figure("from behind the camera", () -> TripodDrawing.of(report)).add(part(report));
+        return report.fromTripod() ? document.drawn(() -> TripodDrawing.of(report)) : document;
     }
 
     /** What of the sheet runs across it, as a part of other documents too. */
@@ -75,6 +77,7 @@ final class TrailText {
         report.sheet().ifPresent(sheet -> document.text(sheet(sheet)));
         document.text(pole(report.pole(), report.frame()));
         document.text(moon(report));
+        report.view().aimStar().ifPresent(star -> document.text(aimStar(report, star)));
         return document;
     }
 
@@ -107,13 +110,15 @@ final class TrailText {
     private static String sheet(TrailReport.TrailSheetRow sheet) {
         return FilmWords.name(sheet.film(), sheet.fittedToSheets()) + " at "
                 + Wording.fNumber(sheet.fNumber()) + ": sky tone "
-                + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone; "
+                + Wording.signed(sheet.skyToneStops(), 1) + " stops from the mid-tone"
+                + (sheet.awayFromMoon() ? ", away from the Moon; " : "; ")
                 + (sheet.trailLimitMag().isPresent() ? faintest(sheet) + ": magnitude "
                         + Wording.number(sheet.trailLimitMag().getAsDouble(), 1) : "no star leaves a trail");
     }
 
     private static String faintest(TrailReport.TrailSheetRow sheet) {
-        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail at the centre"
+        String where = sheet.awayFromMoon() ? "there" : "at the centre";
+        return sheet.starDeclinationDeg().isEmpty() ? "faintest star to leave a trail " + where
                 : "stars at the centre, next to the pole, draw little more than points; faintest of "
                 + "declination "
                         + Wording.number(sheet.starDeclinationDeg().getAsDouble(), 0) + "° to leave a trail";
@@ -143,6 +148,15 @@ final class TrailText {
                         : "the Moon stands in the frame when the shutter opens")
                 .orElse("the Moon does not enter the frame before "
                         + minute(report.frame(), report.moon().lookedUntil().orElseThrow()));
+    }
+
+    /** Such as: at 21:00 the frame's centre is 6.2° of azimuth left of Alnilam and 2.0° above it. */
+    static String aimStar(TrailReport report, TripodView.AimStar star) {
+        String aside = Wording.number(Math.abs(star.centreAzimuthDeg()), 1);
+        String higher = Wording.number(Math.abs(star.centreAltitudeDeg()), 1);
+        return "to aim by: at " + Wording.minute(report.frame().openAt()) + " the frame's centre is " + aside
+                + "° of azimuth " + (star.centreAzimuthDeg() < 0 ? "left" : "right") + " of " + star.name()
+                + " and " + higher + "° " + (star.centreAltitudeDeg() < 0 ? "below" : "above") + " it";
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
@@ -194,12 +208,14 @@ final class TrailText {
         Table table = new Table(Table.words("a star here"), Table.numbers("x", "mm"),
                 Table.numbers("y", "mm"),
                 Table.numbers("length", "mm"), Table.numbers("", "mm an hour").leaving(3),
-                Table.numbers("direction").leaving(2), Table.numbers("sagitta", "mm").leaving(1));
+                Table.numbers("direction").leaving(2), Table.numbers("sagitta", "mm").leaving(1),
+                Table.numbers("faintest", "mag").leaving(4));
         for (TrailReport.StarHereRow here : report.starsHere()) {
             table.row(Stream.of(here.where().replace('-', ' '), Wording.number(here.xMm(), 1),
                     Wording.number(here.yMm(), 1), here.point() ? "a point"
                     : Wording.number(here.lengthMm(), 2, "–"), Wording.number(here.speedMmH(), 2),
-                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"))
+                    Wording.direction(here.directionDeg()) + "°", Wording.number(here.sagittaMm(), 2, "–"),
+                    Wording.number(here.trailLimitMag(), 1, report.sheet().isEmpty() ? "" : "–"))
                     .toArray(String[]::new));
         }
         return table;

@@ -98,19 +98,33 @@ class TrailsTest {
         assertTrue(bare(SITE, Direction.ofDegrees(0, 41), Duration.ofHours(1)).starsHere().get(0).point());
     }
 
-    /** Half the frame over the focal length is the tangent of the angle off the axis: 21.80° and 16.70°. */
+    /**
+     * A level camera of 100 mm has an azimuth at the tangent of what it is off the aim, an altitude at that
+     * of it as far above the middle line as the line's end is from the lens.
+     */
     @Test
-    void edgesAreSeenWhereTheTangentSays() {
+    void roundDirectionsAreSeenWhereTheTangentSays() {
         List<Trails.EdgePoint> edges = bare(SITE, Direction.ofDegrees(180, 0), Duration.ofHours(1)).edges();
-        assertEquals(List.of(new Framing.Point(-40, -30), new Framing.Point(-20, -30),
-                new Framing.Point(0, -30),
-                new Framing.Point(20, -30), new Framing.Point(40, -30), new Framing.Point(-40, -30),
-                new Framing.Point(-40, -15), new Framing.Point(-40, 0), new Framing.Point(-40, 15),
-                new Framing.Point(-40, 30)), edges.stream().map(Trails.EdgePoint::point).toList());
-        assertEquals(Trails.Edge.BOTTOM, edges.get(2).edge());
+        List<Integer> azimuths = List.of(160, 170, 180, 190, 200);
+        List<Integer> altitudes = List.of(-10, 0, 10);
+        assertEquals(8, edges.size());
+        for (int i = 0; i < 5; i++) {
+            assertEquals(Trails.Edge.BOTTOM, edges.get(i).edge());
+            assertEquals(azimuths.get(i), edges.get(i).seen().azimuth().positive().degrees(), 1e-9);
+            assertEquals(100 * Math.tan(Math.toRadians(azimuths.get(i) - 180)), edges.get(i).point().xMm(),
+                    0.01);
+            assertEquals(-30, edges.get(i).point().yMm());
+        }
         assertEquals(-16.699, edges.get(2).seen().altitude().degrees(), 1e-3); // atan(0.3)
-        assertEquals(Trails.Edge.LEFT, edges.get(7).edge());
-        assertEquals(180 - 21.801, edges.get(7).seen().azimuth().degrees(), 1e-3); // atan(0.4)
+        for (int i = 0; i < 3; i++) {
+            Trails.EdgePoint edge = edges.get(5 + i);
+            assertEquals(Trails.Edge.LEFT, edge.edge());
+            assertEquals(altitudes.get(i), edge.seen().altitude().degrees(), 1e-9);
+            assertEquals(Math.hypot(100, 40) * Math.tan(Math.toRadians(altitudes.get(i))), edge.point().yMm(),
+                    0.01);
+            assertEquals(-40, edge.point().xMm());
+        }
+        assertEquals(180 - 21.801, edges.get(6).seen().azimuth().degrees(), 1e-3); // atan(0.4)
     }
 
     @Test

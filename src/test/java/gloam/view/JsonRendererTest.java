@@ -21,7 +21,7 @@ class JsonRendererTest {
     @Test
     void componentsBecomeFieldsInOrderAfterTheSchema() throws IOException {
         JsonNode json = json(report("measured", 21.5));
-        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "trade", "remarks"),
+        assertEquals(List.of("schema", "generatedAt", "situation", "exposures", "course", "trade", "remarks"),
                 json.properties().stream().map(field -> field.getKey()).toList());
         assertEquals("gloam/2", json.get("schema").asString());
     }
@@ -62,11 +62,11 @@ class JsonRendererTest {
 
     private static ExposureReport report(String source, double skyMagArcsec2) {
         OptionalDouble none = OptionalDouble.empty();
-        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, List.of(), Optional.empty(),
+        Situation situation = new Situation(source, skyMagArcsec2, 0.0002, false, List.of(), Optional.empty(),
                 Optional.empty(), "film", 0, 640, "no law", 120, none, 0.9, none, none, OptionalDouble.of(-2),
                 1,
                 none, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), none, none,
                 0, 0, 0.4, 0.1);
-        return new ExposureReport(NOON, situation, List.of(), Optional.empty(), List.of());
+        return new ExposureReport(NOON, situation, List.of(), Optional.empty(), Optional.empty(), List.of());
     }
 }

@@ -109,7 +109,7 @@ class SheetReportsTest {
             assertEquals(trails.edges().get(i).seen().altitude().degrees(), edge.number("altitude"), 1e-5);
         }
         assertEquals(trails.sheet().orElseThrow().trailLimitMag(), shown.at("sheet").number("limit"), 6e-3);
-        assertEquals(trails.sheet().orElseThrow().centre().skyToneStops(), shown.at("sheet").number("tone"),
+        assertEquals(trails.sheet().orElseThrow().judged().skyToneStops(), shown.at("sheet").number("tone"),
                 6e-4);
         assertEquals(11, shown.at("sheet").number("fnumber"), 1e-4);
     }

@@ -1,0 +1,85 @@
+package gloam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Drawings of a night and of a tone through it, against the figures of other questions. */
+class NightPicturesTest {
+
+    private static final String SKY = " --place 41.05,-2.15,1080 --zone Europe/Madrid";
+    private static final String SHEET = SKY + " --film instant-mono-640 --focal-length 120 --f-number 8"
+            + " --azimuth 200 --altitude 40";
+
+    private static String run(String options) {
+        Run run = Run.of(options.split(" "));
+        assertEquals(0, run.exit(), run.err());
+        return run.out();
+    }
+
+    private static JsonNode json(String options) {
+        return JsonMapper.shared().readTree(run(options + " --format json"));
+    }
+
+    /** Every tone of the course is that of a sheet closed then. */
+    @Test
+    void theCourseIsThatOfSheetsClosedThen() {
+        JsonNode course = json("expose --from 2027-02-14T22:00 --tone -1" + SHEET).at("/course");
+        assertEquals("8", course.get("fNumber").asString());
+        assertTrue(course.get("points").size() > 20);
+        for (int i : new int[] {5, 20, 40}) {
+            JsonNode point = course.at("/points/" + i);
+            Duration lasts = Duration.between(
+                    OffsetDateTime.parse("2027-02-14T22:00:00+01:00"),
+                    OffsetDateTime.parse(point.get("closeAt").asString()));
+            JsonNode alone = json("expose --from 2027-02-14T22:00 --lasts " + lasts.toSeconds() + "s" + SHEET)
+                    .at("/exposures/0");
+            assertEquals(alone.get("skyToneStops").doubleValue(), point.get("toneStops").doubleValue(), 0.01);
+            assertEquals(alone.get("skyToneSpreadStops").doubleValue(), point.get("spreadStops")
+                    .doubleValue(), 0.01);
+        }
+    }
+
+    @Test
+    void theCourseIsDrawnWithWhatChangesTheLight() {
+        String svg = run("expose --from 2027-02-14T22:00 --tone -1 --format svg" + SHEET);
+        for (String part : List.of("Tone against time", "stops from the mid-tone", "Europe/Madrid", "moonset",
+                "at least", "best", "Made by Gloam")) {
+            assertTrue(svg.contains(part), part);
+        }
+        assertTrue(run("expose --from 2027-02-14T22:00 --format svg"
+                + SHEET.replace("number 8", "number 8,11"))
+                .contains("Times at every f-number"));
+    }
+
+    /** Names of the curves cover neither curves nor each other; the Moon's line is as high as it stands. */
+    @Test
+    void theNightIsDrawnAsItIsListed() {
+        String svg = run("sky --night 2027-02-14 --format svg" + SKY);
+        JsonNode hours = json("sky --night 2027-02-14" + SKY).get("hours");
+        MatchResult moon = Pattern.compile("<path d=\"M([^\"]+)\" class=\"line\" stroke-width=\"0.90\"")
+                .matcher(svg).results().findFirst().orElseThrow();
+        List<Double> heights = new ArrayList<>();
+        for (String part : moon.group(1).split("C")) {
+            String[] numbers = part.trim().split("[ ]+");
+            heights.add(Double.parseDouble(numbers[numbers.length - 1]));
+        }
+        double first = hours.at("/0/moonAltitudeDeg").doubleValue();
+        double third = hours.at("/2/moonAltitudeDeg").doubleValue();
+        assertEquals((heights.get(2) - heights.get(0)) / (first - third), 84 / 110.0, 0.01); // mm a degree
+        for (String part : List.of("Moon", "Jupiter", "zenith", "sunset", "moonset", "Europe/Madrid",
+                "mag/arcsec\u00b2", "Made by Gloam")) {
+            assertTrue(svg.contains(part), part);
+        }
+        assertTrue(run("sky --night 2027-02-14 --format html" + SKY).contains("how dark the zenith is"));
+    }
+}
