@@ -19,7 +19,6 @@ final class MeasureDrawing {
     private static final double FOOT = 14;
     private static final double LEAST_RANGE_MAG = 0.5;
     private static final int NAMED = 12;
-    private static final int DRAWN = 80;
     private static final double FAINTEST_DRAWN = 6.5;
 
     private final MeasuredFrameRow frame;
@@ -58,7 +57,7 @@ final class MeasureDrawing {
         frame.pieces().forEach(this::piece);
         svg.open("g", "class", "over");
         List<MatchedStarRow> stars = frame.stars();
-        for (int i = 0; i < Math.min(DRAWN, stars.size()); i++) {
+        for (int i = 0; i < stars.size(); i++) {
             star(stars.get(i), i < NAMED);
         }
         frame.pieces().forEach(this::figures);

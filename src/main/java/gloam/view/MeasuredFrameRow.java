@@ -38,7 +38,7 @@ import java.util.stream.IntStream;
  * @param modelErrorMag   one standard deviation of the model
  * @param slope           how that changes across the frame
  * @param pieces          the sky piece by piece
- * @param stars           the stars found, brightest first
+ * @param stars           the brightest stars found, fifty at most
  */
 public record MeasuredFrameRow(String name, OffsetDateTime at, double exposureS, double fNumber, double iso,
                                double azimuthDeg, double altitudeDeg, double rollDeg,
@@ -49,6 +49,8 @@ public record MeasuredFrameRow(String name, OffsetDateTime at, double exposureS,
                                boolean strongCurve, double brighterMag, double modelErrorMag,
                                Optional<SkySlopeRow> slope, List<SkyPieceRow> pieces,
                                List<MatchedStarRow> stars) {
+
+    private static final int MOST_STARS = 50;
 
     static MeasuredFrameRow of(MeasuredFrame frame, SiteClock clock) {
         Framing framing = frame.sky().framing();
@@ -67,7 +69,7 @@ public record MeasuredFrameRow(String name, OffsetDateTime at, double exposureS,
                 frame.comparison().brighterMag(), frame.comparison().modelErrorMag(),
                 frame.comparison().slope().map(SkySlopeRow::of),
                 IntStream.range(0, frame.sky().patches().size()).mapToObj(i -> SkyPieceRow.of(frame, i))
-                .toList(), frame.stars().stream().map(MatchedStarRow::of).toList());
+                .toList(), frame.stars().stream().limit(MOST_STARS).map(MatchedStarRow::of).toList());
     }
 
     private static OptionalDouble number(Optional<Double> number) {
