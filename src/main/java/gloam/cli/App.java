@@ -38,13 +38,13 @@ public final class App {
     private static final int LEAST_HELP_WIDTH = 55;
 
     /** Commands that hardly ever do without Sun and Moon. */
-    private static final List<String> OF_THE_SKY = List.of("nights", "sky", "trail", "proof", "plan");
+    private static final List<String> OF_THE_SKY = List.of("nights", "sky", "measure", "trail",
+            "proof", "plan");
     /** Those of them that look at all stars. */
-    private static final List<String> OF_THE_STARS = List.of("trail", "proof", "plan");
+    private static final List<String> OF_THE_STARS = List.of("measure", "trail", "proof", "plan");
     private static final List<String> COMMANDS =
-            List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check", "schema",
-            "help",
-                    "completion");
+            List.of("init", "nights", "sky", "measure", "expose", "trail", "proof", "plan", "journal",
+            "check", "schema", "help", "completion");
 
     private App() {
     }
@@ -94,6 +94,7 @@ public final class App {
             case "init" -> new InitCommand(session).commandLine();
             case "nights" -> new NightsCommand(session).commandLine();
             case "sky" -> new SkyCommand(session).commandLine();
+            case "measure" -> new MeasureCommand(session).commandLine();
             case "expose" -> new ExposeCommand(session).commandLine();
             case "trail" -> new TrailCommand(session).commandLine();
             case "proof" -> new ProofCommand(session).commandLine();

@@ -10,7 +10,7 @@ import gloam.units.PlainText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.ArgSpec;
 
 /** A command that answers with a report. */
 abstract class ReportingCommand extends Command {
@@ -52,7 +52,7 @@ abstract class ReportingCommand extends Command {
     /** What the options name to be read. */
     final List<Input> inputs() {
         List<Input> inputs = new ArrayList<>();
-        for (OptionSpec option : line().getCommandSpec().options()) {
+        for (ArgSpec option : line().getCommandSpec().args()) {
             Object value = option.getValue();
             (value instanceof List<?> several ? several : Collections.singletonList(value)).forEach(given -> {
                 if (given instanceof Input input) {

@@ -22,7 +22,8 @@ import java.util.Optional;
 /** Where the camera points and when its shutter is open. */
 final class ShotOptions extends OptionGroup {
 
-    private static final Range ROLL = new Range("roll", -360, 360, "deg");
+    /** Allowed turns of a camera about its axis. */
+    static final Range ROLL = new Range("roll", -360, 360, "deg");
     private static final Duration LONGEST = Duration.ofDays(10);
 
     private final Option<Quantity> azimuthDeg = option("--azimuth", "DEG", Quantity.class,

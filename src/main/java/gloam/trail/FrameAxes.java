@@ -1,5 +1,6 @@
 package gloam.trail;
 
+import gloam.ephemeris.Direction;
 import gloam.gear.Camera;
 import gloam.gear.Projection;
 import gloam.units.Angle;
@@ -16,13 +17,14 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * @param ahead  the lens's axis
  * @param camera what stands on it
  */
-record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
+public record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
 
     static final Angle RIM = Angle.ofRadians(Math.PI / 2);
     /** How far behind the rim a direction is still taken to stand on it, in radians, against rounding. */
     private static final double RIM_WITHIN_RAD = 1e-12;
 
-    static FrameAxes of(Framing framing) {
+    /** The axes of a framing. */
+    public static FrameAxes of(Framing framing) {
         Angle azimuth = framing.aim().azimuth();
         Angle altitude = framing.aim().altitude();
         Angle roll = framing.roll();
@@ -34,8 +36,16 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
                 framing.aim().vector(), framing.camera());
     }
 
+    /** The framing that has these axes. */
+    public Framing framing() {
+        Direction aim = Direction.of(ahead);
+        FrameAxes level = of(Framing.level(aim, camera));
+        return new Framing(aim, Angle.ofRadians(Math.atan2(-right.dotProduct(level.up),
+                right.dotProduct(level.right))), camera);
+    }
+
     /** Where a direction falls; empty behind the camera, whence no lens gets light. */
-    Optional<Framing.Point> toFrame(Vector3D direction) {
+    public Optional<Framing.Point> toFrame(Vector3D direction) {
         if (insideRim(direction) < -RIM_WITHIN_RAD) {
             return Optional.empty();
         }
@@ -58,7 +68,7 @@ record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera camera) {
     }
 
     /** The direction that falls on a point; beyond the image circle one behind the camera. */
-    Vector3D toSky(double xMm, double yMm) {
+    public Vector3D toSky(double xMm, double yMm) {
         double radiusMm = Math.hypot(xMm, yMm);
         if (radiusMm == 0) {
             return ahead;

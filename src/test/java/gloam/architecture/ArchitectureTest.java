@@ -49,16 +49,17 @@ class ArchitectureTest {
         MAY_USE.put("sheet", List.of("units", "gear", "film", "ephemeris", "light", "trail"));
         MAY_USE.put("proof",
                 List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail", "sheet"));
+        MAY_USE.put("frame", List.of("units", "gear", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("field", List.of("units"));
         MAY_USE.put("planner", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
                 "sheet", "proof", "field"));
         MAY_USE.put("journal", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail"));
         MAY_USE.put("answer", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "sheet", "proof", "planner", "journal"));
-        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "planner", "journal",
-                "field"));
+                "sheet", "proof", "frame", "planner", "journal"));
+        MAY_USE.put("store", List.of("units", "gear", "film", "ephemeris", "light", "frame", "planner",
+                "journal", "field"));
         MAY_USE.put("view", List.of("units", "gear", "film", "ephemeris", "light", "exposure", "trail",
-                "sheet", "proof", "planner", "journal", "answer"));
+                "sheet", "proof", "frame", "planner", "journal", "answer"));
         List<String> everything = new ArrayList<>(MAY_USE.keySet());
         MAY_USE.put("cli", everything);
     }
@@ -79,16 +80,19 @@ class ArchitectureTest {
             "gloam.exposure.Shutter", "gloam.exposure.Trade", "gloam.trail.CelestialPole",
             "gloam.trail.Framing", "gloam.trail.LevelSearch", "gloam.trail.Motion",
             "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture", "gloam.proof.StarCount",
-            "gloam.light.LightSource");
+            "gloam.light.LightSource", "gloam.frame.Comparison", "gloam.frame.FrameSky", "gloam.frame.Patch",
+            "gloam.frame.StarAim", "gloam.frame.Taken", "gloam.frame.Calibration");
 
     /** Packages of those who compute, and classes of others that do. */
     private static final Set<String> COMPUTING = Set.of("gloam.ephemeris", "gloam.light", "gloam.exposure",
-            "gloam.trail", "gloam.proof", "gloam.planner.Planner", "gloam.planner.NightRanking",
+            "gloam.trail", "gloam.proof", "gloam.frame", "gloam.planner.Planner",
+            "gloam.planner.NightRanking",
             "gloam.journal.FitOfSheets", "gloam.journal.Laplace", "gloam.journal.SheetLight");
 
     /** What commands make of options though it belongs to those who compute. */
     private static final Set<String> MADE_OF_OPTIONS = Set.of("gloam.light.Atmosphere", "gloam.proof.Raster",
-            "gloam.sheet.Sheet", "gloam.sheet.Setting", "gloam.journal.SheetLight");
+            "gloam.sheet.Sheet", "gloam.sheet.Setting", "gloam.frame.FrameSettings",
+            "gloam.journal.SheetLight");
 
     @Test
     void packagesUseOnlyThoseListed() {
@@ -120,13 +124,19 @@ class ArchitectureTest {
     @Test
     void hipparchusStaysWithThoseWhoCompute() {
         onlyIn(List.of("org.hipparchus.."), "gloam.units", "gloam.ephemeris..", "gloam.light",
-                "gloam.exposure", "gloam.trail", "gloam.proof", "gloam.journal", "gloam.planner");
+                "gloam.exposure", "gloam.trail", "gloam.proof", "gloam.frame", "gloam.journal",
+                "gloam.planner");
     }
 
     @Test
     void jacksonStaysWithFilesAndReports() {
         onlyIn(List.of("com.fasterxml.jackson..", "tools.jackson..", "org.snakeyaml.."),
                 "gloam.store", "gloam.view");
+    }
+
+    @Test
+    void imagesAreDecodedWhereFilesAreRead() {
+        onlyIn(List.of("com.drew..", "javax.imageio..", "java.awt.."), "gloam.store");
     }
 
     @Test
@@ -182,7 +192,7 @@ class ArchitectureTest {
     @ParameterizedTest
     @CsvSource({"org.orekit., 1", "org.hipparchus.analysis., 3", "org.hipparchus.geometry., 4",
         "org.hipparchus.distribution., 2", "org.hipparchus.linear., 1", "tools.jackson.databind., 2",
-        "picocli., 1"})
+        "com.drew., 1", "picocli., 1"})
     void everyLibraryIsUsed(String library, int leastPackages) {
         Set<String> users = CLASSES.stream().filter(type -> type.getDirectDependenciesFromSelf().stream()
                 .anyMatch(use -> use.getTargetClass().getName().startsWith(library)))

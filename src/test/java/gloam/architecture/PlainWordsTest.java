@@ -30,7 +30,7 @@ class PlainWordsTest {
     /** The one thing that is to be told: people, where one is. */
     private static final Pattern TO_PEOPLE = Pattern.compile("(?i)tell someone");
     private static final List<String> PACKAGES = List.of("cli", "store", "units", "gear", "film", "field",
-            "ephemeris", "journal", "light", "exposure", "trail", "proof", "view");
+            "ephemeris", "journal", "light", "exposure", "trail", "proof", "frame", "view");
 
     @Test
     void stringsOfTheProgram() throws IOException {
@@ -70,6 +70,7 @@ class PlainWordsTest {
     @ParameterizedTest
     @ValueSource(strings = {"README.md", "src/docs/planning-a-trip.md", "src/docs/preview-frame-to-sheet.md",
         "src/docs/reading-the-timetable.md", "src/docs/learning-from-the-journal.md",
+        "src/docs/measuring-the-sky.md",
         "src/docs/what-the-numbers-mean.md",
         "src/docs/trip-keys.md", "src/main/resources/gloam/store/trip-keys.yaml", "demo-data/trip.yaml"})
     void documents(String file) throws IOException {

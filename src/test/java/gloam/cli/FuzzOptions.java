@@ -40,7 +40,8 @@ final class FuzzOptions {
             "init --from 2027-02-08 --place +41.05-002.15+1080/ --zone Europe/Madrid",
             "init --from 2027-02-08 --place 41.05N,2.15W --zone UTC --focal-length 114mm --frame 4x5in "
             + "--f-number f/8,f/11", "trail --star 83.8,-1.2 " + SHOT,
-            "", "journal", "--version", "plan", "nights", "trail", "proof");
+            "measure @/trip.yaml " + SITE,
+            "", "journal", "--version", "plan", "nights", "measure", "trail", "proof");
 
     /** Answered in a hundredth to a half of a second. */
     private static final List<String> DEAR = List.of(

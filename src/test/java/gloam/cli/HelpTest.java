@@ -30,8 +30,8 @@ class HelpTest {
 
     @Test
     void allCommandsAreThere() {
-        assertEquals(List.of("init", "nights", "sky", "expose", "trail", "proof", "plan", "journal", "check",
-                "schema", "help", "completion"), commands().toList());
+        assertEquals(List.of("init", "nights", "sky", "measure", "expose", "trail", "proof", "plan",
+                "journal", "check", "schema", "help", "completion"), commands().toList());
     }
 
     @ParameterizedTest
