@@ -3,7 +3,6 @@ package gloam.ephemeris;
 import gloam.gear.Site;
 import gloam.units.BadInput;
 import gloam.units.Interval;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -130,16 +129,6 @@ public record Night(Site site, LocalDate date, Interval span, List<Event> events
     /** Half-way through the Sun's absence, or from noon to noon where there is none. */
     public Instant middle() {
         return (sunDown.isEmpty() ? span : sunDown.get(0)).middle();
-    }
-
-    /** How long it is dark. */
-    public Duration darkTime() {
-        return Interval.total(darkness);
-    }
-
-    /** How long it is dark and the Moon is below the horizon. */
-    public Duration moonlessDarkTime() {
-        return Interval.total(moonlessDarkness());
     }
 
     /** When it is dark and the Moon is below the horizon. */

@@ -96,12 +96,10 @@ public final class TrailLimit {
         return ExposureEngine.illuminanceLx(sheet.film(), ratePerS) - sheet.skyLx();
     }
 
-    /** How many stops the trail of a star of that V magnitude stands over the sky around it, 0 or more. */
-    public static double stopsOverSky(Passing on, double magnitude) {
-        return stopsOverSky(on, magnitude, Angle.ZERO);
-    }
-
-    /** The same for a body with a disc of that semidiameter, such as the Moon, over which it is spread. */
+    /**
+     * How many stops the trail of something of that V magnitude stands over the sky around it, 0 or more; the
+     * light of a disc of that semidiameter, such as the Moon's, is spread over it.
+     */
     public static double stopsOverSky(Passing on, double magnitude, Angle semidiameter) {
         double extra = extraProgress(on, magnitude, semidiameter);
         return Stops.between(on.sheet.skyProgress(), on.sheet.skyProgress() + extra);

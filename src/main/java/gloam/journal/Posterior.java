@@ -4,8 +4,6 @@ import gloam.film.FittedReciprocity.Doubt;
 import gloam.journal.FilmGrid.Axis;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** How likely each film of a grid is, given the sheets judged so far. */
@@ -29,12 +27,6 @@ public final class Posterior {
         double[] weights = Arrays.stream(logs).map(log -> Math.exp(log - most)).toArray();
         double sum = Arrays.stream(weights).sum();
         return new Posterior(grid, Arrays.stream(weights).map(weight -> weight / sum).toArray());
-    }
-
-    /** What is known of a film from a pack not opened yet before any sheet is judged. */
-    public static Posterior prior(FilmGrid grid) {
-        return Fitting.of(grid, List.of(), Circumstances.of(List.of(), Optional.empty(), Optional.empty()))
-                .posterior();
     }
 
     /**

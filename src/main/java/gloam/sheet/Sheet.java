@@ -1,10 +1,8 @@
 package gloam.sheet;
 
 import gloam.film.FilmStock;
-import gloam.gear.FNumber;
 import gloam.gear.Frame;
 import gloam.gear.Site;
-import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.util.List;
 
@@ -28,12 +26,6 @@ public record Sheet(Site site, FilmStock film, List<Setting> settings) {
             throw new IllegalArgumentException("a sheet has one size");
         }
         refuseOverlaps(openings(settings));
-    }
-
-    /** A sheet of one aim and f-number. */
-    public static Sheet of(Site site, FilmStock film, Framing framing, FNumber fNumber,
-            List<Interval> openings) {
-        return new Sheet(site, film, List.of(new Setting(framing, fNumber, openings)));
     }
 
     /** The setting named first. */

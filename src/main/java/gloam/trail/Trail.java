@@ -48,11 +48,6 @@ public record Trail(Passage passage, List<Stretch> stretches, double lengthMm, A
         return stretches.stream().anyMatch(stretch -> stretch.leaves().isPresent());
     }
 
-    /** Whether the target comes in over an edge of the frame while the shutter is open. */
-    public boolean entersFrame() {
-        return stretches.stream().anyMatch(stretch -> stretch.enters().isPresent());
-    }
-
     /** The undrawn lengths between one stretch and the next, straight across, in mm. */
     public List<Double> gapsMm() {
         return IntStream.range(1, stretches.size())

@@ -45,7 +45,8 @@ class ExposedSheetTest {
         double limit = TrailLimit.magnitude(star);
         assertTrue(TrailLimit.records(star, limit - 0.01, Angle.ZERO));
         assertFalse(TrailLimit.records(star, limit + 0.01, Angle.ZERO));
-        assertTrue(TrailLimit.stopsOverSky(star, limit - 3) > TrailLimit.stopsOverSky(star, limit));
+        assertTrue(TrailLimit.stopsOverSky(star, limit - 3, Angle.ZERO)
+                > TrailLimit.stopsOverSky(star, limit, Angle.ZERO));
         assertEquals(limit - 0.5, TrailLimit.magnitude(new TrailLimit.Passing(sheet(600), STAR_MM_S, 0.5)),
                 1e-3, "half a magnitude lost in the air");
     }

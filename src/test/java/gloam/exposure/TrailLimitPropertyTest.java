@@ -66,7 +66,7 @@ class TrailLimitPropertyTest {
     @MethodSource("cases")
     void starThatStandsStillIsLitForTheWholeExposureAtMost(Passing passing) {
         Passing still = with(passing, 0, passing.lossMag());
-        assertTrue(Double.isFinite(TrailLimit.stopsOverSky(still, 3)));
+        assertTrue(Double.isFinite(TrailLimit.stopsOverSky(still, 3, Angle.ZERO)));
     }
 
     @Test

@@ -150,7 +150,8 @@ class TrailLimitReferenceTest {
             Passing clear = circumstances(film, fNumber, 150);
             Passing passing = new Passing(new ExposedSheet(film, clear.sheet().lens(), FNumber.exact(fNumber),
                     3600, skyProgress, 0), clear.imageSpeedMmS(), 0);
-            assertEquals(1, TrailLimit.stopsOverSky(passing, 5.573), 0.001); // as much again is one stop
+            assertEquals(1, TrailLimit.stopsOverSky(passing, 5.573, Angle.ZERO), 0.001);
+                    // as much again is one stop
         }
     }
 
@@ -204,6 +205,6 @@ class TrailLimitReferenceTest {
 
     private static double extra(Passing passing, double magnitude) {
         return passing.sheet().skyProgress()
-                * (Stops.factor(TrailLimit.stopsOverSky(passing, magnitude)) - 1);
+                * (Stops.factor(TrailLimit.stopsOverSky(passing, magnitude, Angle.ZERO)) - 1);
     }
 }

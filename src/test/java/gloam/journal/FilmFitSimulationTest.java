@@ -186,7 +186,7 @@ class FilmFitSimulationTest {
     @Test
     void eightSheetsOfTwoNightsNarrowTheSpreadOfATwoHourExposureByAThird() {
         // 928 s metered is 7200 s by the published exponent of 1.3
-        double before = SteadyLight.of(Posterior.prior(new FilmGrid(Simulation.PUBLISHED)), DARK_METERED_S, 0)
+        double before = SteadyLight.of(FilmFit.of(Simulation.PUBLISHED, List.of()).prior(), DARK_METERED_S, 0)
                 .times().spreadStops();
         double after = mean(Kind.of(2, 4).fitted(JOURNALS), one ->
                 SteadyLight.of(one.fit.posterior(), DARK_METERED_S, 0).times().spreadStops());

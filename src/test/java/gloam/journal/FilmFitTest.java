@@ -72,7 +72,7 @@ class FilmFitTest {
                 List.of(sheet(1, PUBLISHED_S / 200, Sheets.judged(ToneWord.BLACK)))).posterior();
         assertTrue(blank.speedOffsetStops().mean() > 0.3, "a blank sheet where a mid-tone was published");
         // seven stops below the mid-tone black is what was to be expected, and tells next to nothing
-        Estimate before = Posterior.prior(new FilmGrid(FILM)).speedOffsetStops();
+        Estimate before = FilmFit.of(FILM, List.of()).prior().speedOffsetStops();
         assertEquals(0, expected.speedOffsetStops().mean(), 0.03);
         assertEquals(before.sd(), expected.speedOffsetStops().sd(), 0.03);
     }

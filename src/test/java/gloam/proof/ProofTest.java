@@ -145,7 +145,7 @@ class ProofTest {
                 .at(crossing.aim, crossing.open.middle()).total());
         double speedMmS = 150 * 7.292115e-5; // the Earth's turn, IERS Conventions 2010
         double evenStops = TrailLimit.stopsOverSky(new TrailLimit.Passing(new ExposedSheet(FILM, lens,
-                FNumber.exact(11), 600, sky, skyLx), speedMmS, 0), 4);
+                FNumber.exact(11), 600, sky, skyLx), speedMmS, 0), 4, Angle.ZERO);
         // the trail limit takes the spot as even over its width; a Gaussian's peak is 0.939 of that
         double expected = sky + 0.939 * sky * (Stops.factor(evenStops) - 1);
         assertEquals(0, Stops.between(expected, trail), 0.02); // the pixel's own width, refraction

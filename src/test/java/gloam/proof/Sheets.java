@@ -11,6 +11,7 @@ import gloam.gear.Lens;
 import gloam.gear.Projection;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.units.Interval;
@@ -48,7 +49,8 @@ final class Sheets {
     static Sheet sheet(Site site, Direction aim, Lens lens, Frame frame, FilmStock film,
             Interval... openings) {
         Camera camera = new Camera("camera", lens, frame, Duration.ZERO);
-        return Sheet.of(site, film, Framing.level(aim, camera), lens.fNumbers().get(0), List.of(openings));
+        return new Sheet(site, film, List.of(new Setting(Framing.level(aim, camera), lens.fNumbers().get(0),
+                List.of(openings))));
     }
 
     static Interval open(String start, int minutes) {

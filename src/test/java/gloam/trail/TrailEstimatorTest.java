@@ -121,7 +121,6 @@ class TrailEstimatorTest {
         assertEquals(-40, stretch.start().xMm(), 1e-5);
         assertEquals(40, stretch.end().xMm(), 1e-5);
         assertEquals(80, trail.lengthMm(), 2e-5);
-        assertTrue(trail.entersFrame());
         assertTrue(trail.leavesFrame());
     }
 
@@ -172,7 +171,7 @@ class TrailEstimatorTest {
         assertEquals(List.of(hour.start(), hour.start().plusSeconds(1500), hour.start().plusSeconds(3000),
                 hour.endExclusive()), whole.points().stream().map(Trail.Point::at).toList());
         assertFalse(whole.leavesFrame());
-        assertFalse(whole.entersFrame());
+        assertEquals(Optional.empty(), whole.stretches().get(0).enters());
         Trail exact = at(45).trail(framing(180, 45, 100, 80), Star.at("", 0, 0), hour, Duration.ofMinutes(30))
                 .orElseThrow();
         assertEquals(3, exact.points().size(), "the end is not given twice");

@@ -17,6 +17,7 @@ import gloam.gear.Projection;
 import gloam.gear.Vignetting;
 import gloam.proof.Picture;
 import gloam.proof.Raster;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
@@ -50,8 +51,8 @@ class PngRendererTest {
                 new Lens(50, List.of(FNumber.exact(4)), 0.9, Double.POSITIVE_INFINITY,
                 40, 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 60), Duration.ZERO);
         Interval open = Interval.lasting(Instant.parse("2027-02-08T20:00:00Z"), Duration.ofHours(1));
-        Sheet sheet = Sheet.of(Places.MID_NORTH, film, Framing.level(Direction.ofDegrees(180, 40), camera),
-                FNumber.exact(4), List.of(open));
+        Sheet sheet = new Sheet(Places.MID_NORTH, film, List.of(new Setting(
+                Framing.level(Direction.ofDegrees(180, 40), camera), FNumber.exact(4), List.of(open))));
         return SheetProof.of(new AnalyticEphemeris(), sheet, OptionalDouble.of(0.1), StarCatalogue.builtIn()
                 .stars(),
                 Raster.of(sheet.frame(), 48), FilmStock.Kind.POSITIVE);
