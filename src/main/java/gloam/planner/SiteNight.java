@@ -9,7 +9,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
 final class SiteNight {
@@ -46,14 +45,14 @@ final class SiteNight {
         this.shortfalls = shortfalls;
     }
 
-    private SiteNight(SiteNight of, ClearSky clear) {
+    private SiteNight(SiteNight of, ClearSky clear, Shortfalls shortfalls) {
         this.trip = of.trip;
         this.equipment = of.equipment;
         this.ephemeris = of.ephemeris;
         this.stars = of.stars;
         this.sky = of.sky;
         this.clear = clear;
-        this.shortfalls = of.shortfalls;
+        this.shortfalls = shortfalls;
     }
 
     NightSky sky() {
@@ -104,7 +103,7 @@ final class SiteNight {
     private Optional<Offer> countedEnough(Wish wish, WishNight night, int number) {
         Refused refused = new Refused(night, sky);
         return refused.reason() instanceof Reason.TooFewStars few
-                && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, few.nearest())
+                && few.recorded() >= FEW_SHARE * few.wanted() && recorded(wish, night.with(), few.nearest())
                 >= few.wanted() ? Optional.of(refused.countedEnough(number)) : Optional.empty();
     }
 
@@ -114,24 +113,47 @@ final class SiteNight {
     }
 
     /**
-     * The best exposure for a wish that need not be one of the trip's, the earliest of equals; empty for
-     * none.
+     * The best exposure, with the first camera that has one, for a wish that need not be one of the trip's,
+     * the earliest of equals, in which no fewer stars are counted than must record; empty for none.
      */
     Optional<ExposureChoice> best(Wish wish) {
-        Equipment with = Equipment.of(trip, wish);
+        SiteNight counting = new SiteNight(this, clear, new Shortfalls());
+        return trip.takers(wish).stream().flatMap(number ->
+                counting.counted(wish, Equipment.of(trip, wish, number)).stream()).findFirst();
+    }
+
+    private Optional<ExposureChoice> counted(Wish wish, Equipment with) {
         EveningOffers.ToWish found = to(wish, with, 0);
         if (found.none()) {
             return Optional.empty();
         }
         WishNight night = at(wish, with);
-        int openMin = found.best().firstOpenMin();
-        return Optional.of(ExposureChoice.of(night, openMin,
-                openMin + found.best().firstMin()));
+        Timetable.Exposed best = Timetable.Exposed.of(found.best(), found.best().firstOpenMin());
+        if (wish.records() instanceof Wish.Records.AtLeast) {
+            ExposureChoice made = new Making(trip, sky, one -> night).made(List.of(best)).get(0).exposure();
+            if (tooFew(wish, with, made)) {
+                return takenDown(wish, with, made) ? counted(wish, with) : Optional.empty();
+            }
+        }
+        return Optional.of(ExposureChoice.of(night, best.openMin(), best.openMin() + best.firstMin()));
+    }
+
+    /** Whether a count finds fewer stars on an exposure than must record. */
+    private boolean tooFew(Wish wish, Equipment with, ExposureChoice exposure) {
+        return wish.records() instanceof Wish.Records.AtLeast least && exposure.marginMag() < SURE_MAG
+                && new ShotFigures(wish, with, sky, ephemeris, stars).count(exposure).recorded()
+                < least.trails();
+    }
+
+    /** Takes down that they are too few; whether that is new. */
+    private boolean takenDown(Wish wish, Equipment with, ExposureChoice exposure) {
+        return shortfalls.add(sky.night(), wish, with.camera(), exposure.fNumber(), exposure.marginMag());
     }
 
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
     Optional<Remedy> underCloud(Wish wish) {
-        return new SiteNight(this, clear.atAnyChance(sky)).best(wish).map(exposure -> new Remedy.Changed(
+        return new SiteNight(this, clear.atAnyChance(sky), new Shortfalls()).best(wish)
+                .map(exposure -> new Remedy.Changed(
                 Remedy.Change.CLEAR, Chance.percent(cloud(exposure)
                 .orElseThrow().clearChance()), sky.clock().at(exposure.openMin())));
     }
@@ -141,9 +163,12 @@ final class SiteNight {
         return clear.over(exposure.openMin(), exposure.lastMin());
     }
 
-    /** How many stars an exposure for a wish records. */
+    /** How many stars an exposure for a wish records, with the first camera that may take it. */
     int recorded(Wish wish, Reason.Exposure exposure) {
-        Equipment with = Equipment.of(trip, wish);
+        return recorded(wish, Equipment.of(trip, wish), exposure);
+    }
+
+    private int recorded(Wish wish, Equipment with, Reason.Exposure exposure) {
         Framing framing = new Framing(exposure.aim(), wish.aim().roll(), with.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
         Setting setting = new Setting(framing, exposure.fNumber(), List.of(open));
@@ -175,24 +200,16 @@ final class SiteNight {
      * that was not known of one.
      */
     boolean fallShort(List<Timetable.Exposed> chosen) {
-        if (chosen.stream().noneMatch(one -> least(one).isPresent())) {
+        if (chosen.stream().noneMatch(one -> trip.wishes().get(one.wish()).records()
+                instanceof Wish.Records.AtLeast)) {
             return false;
         }
         boolean any = false;
         for (Made made : made(chosen)) {
-            ExposureChoice exposure = made.exposure();
             Wish wish = trip.wishes().get(made.chosen().wish());
-            any |= least(made.chosen()).isPresent() && exposure.marginMag() < SURE_MAG
-                    && new ShotFigures(wish, with(made.chosen()), sky, ephemeris, stars).count(exposure)
-                    .recorded() < least(made.chosen()).getAsInt()
-                    && shortfalls.add(sky.night(), wish, with(made.chosen()).camera(), exposure.fNumber(),
-                    exposure.marginMag());
+            Equipment with = with(made.chosen());
+            any |= tooFew(wish, with, made.exposure()) && takenDown(wish, with, made.exposure());
         }
         return any;
-    }
-
-    private OptionalInt least(Timetable.Exposed one) {
-        return trip.wishes().get(one.wish()).records() instanceof Wish.Records.AtLeast least
-                ? OptionalInt.of(least.trails()) : OptionalInt.empty();
     }
 }
