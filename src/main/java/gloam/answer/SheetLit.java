@@ -15,6 +15,7 @@ import gloam.units.Interval;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * The light of a sheet for the journal: measured, computed, or kept from the entry that is corrected.
@@ -25,13 +26,30 @@ import java.util.function.Supplier;
  * @param aim       direction of the frame's centre
  * @param lens      the lens
  * @param open      when the shutter was open
+ * @param set       how the camera was set in each opening; empty where it stayed as it was
  */
 public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optional<Place> where,
-                       Optional<Direction> aim, Lens lens, List<Interval> open) {
+                       Optional<Direction> aim, Lens lens, List<Interval> open, List<Set> set) {
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public SheetLit {
         open = List.copyOf(open);
+        set = List.copyOf(set);
+    }
+
+    /** The light on a sheet that was exposed at one aim through one f-number. */
+    public SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optional<Place> where,
+            Optional<Direction> aim, Lens lens, List<Interval> open) {
+        this(ephemeris, site, where, aim, lens, open, List.of());
+    }
+
+    /**
+     * How the camera was set in one of several openings.
+     *
+     * @param aim  direction of the frame's centre
+     * @param lens the lens at its f-number
+     */
+    public record Set(Direction aim, Lens lens) {
     }
 
     /**
@@ -51,7 +69,8 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
      */
     public List<Opening> openings(Optional<SkyBrightness> measured, Optional<LastWord> last) {
         if (measured.isPresent()) {
-            return open.stream().map(span -> SheetLight.measured(measured.get(), lens, span)).toList();
+            return IntStream.range(0, open.size()).mapToObj(number -> SheetLight.measured(measured.get(),
+                    set.isEmpty() ? lens : set.get(number).lens, open.get(number))).toList();
         }
         Optional<Exposed> known = last.map(LastWord::kept);
         if (known.filter(Exposed::measured).isPresent()) {
@@ -91,7 +110,10 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
                 "the light cannot be computed without an aim; give --azimuth and --altitude, or "
                 + "--sky-mag-arcsec2"));
         SkyLight sky = new SkyLight(ephemeris.get(), place);
-        return open.stream().map(span -> SheetLight.computed(sky, towards, lens, span)).toList();
+        return IntStream.range(0, open.size()).mapToObj(number -> {
+            Set own = set.isEmpty() ? new Set(towards, lens) : set.get(number);
+            return SheetLight.computed(sky, own.aim, own.lens, open.get(number));
+        }).toList();
     }
 
     /** The stars at the frame's centre: those of the last entry if lens, aim and place are the same. */

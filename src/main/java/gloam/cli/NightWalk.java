@@ -122,8 +122,10 @@ final class NightWalk {
         LocalDateTime opens = local(sheet, sheet.open().start());
         reading = answer -> opened(answer, opens);
         questions.askAll(new Question("--open", "Sheet " + sheet.sheet() + ", " + sheet.wish() + ": open ["
-                + TIME.format(opens) + "/" + TIME.format(local(sheet, sheet.open().endExclusive()))
-                + "], " + NONE + " if not exposed: ", answer -> sheets.checkOpenings()));
+                + sheet.openings().stream().map(opening -> TIME.format(local(sheet, opening.open().start()))
+                + "/" + TIME.format(local(sheet, opening.open().endExclusive())))
+                .collect(Collectors.joining(" ")) + "], " + NONE + " if not exposed: ",
+                answer -> sheets.checkOpenings()));
         if (left) {
             return;
         }

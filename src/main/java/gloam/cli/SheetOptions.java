@@ -15,6 +15,7 @@ import gloam.light.SkyBrightness;
 import gloam.planner.Trip;
 import gloam.store.Input;
 import gloam.store.PlanFile;
+import gloam.store.PlanFile.PlannedOpening;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
@@ -95,7 +96,9 @@ final class SheetOptions extends OptionGroup {
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
         Lens lens = lens(trip, planned, known);
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
-        SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open);
+        SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open,
+                PlannedSettings.of(planned
+                .filter(sheet -> !anyGiven("--azimuth", "--altitude")), lens, anyGiven("--f-number"), open));
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         String stock = film(trip, planned, known);
         String pack = batch.value().map(name -> FromOption.of("--batch", () -> Exposed.batch(name)))
@@ -227,14 +230,14 @@ final class SheetOptions extends OptionGroup {
 
     private List<Interval> openings(ZoneId zone, Optional<PlannedSheet> planned, Optional<Exposed> known) {
         if (opened.get().isEmpty()) {
-            return planned.map(plans -> List.of(plans.open()))
+            return planned.map(plans -> plans.openings().stream().map(PlannedOpening::open).toList())
                     .orElseGet(() -> known.orElseThrow(() -> new BadInput("no exposure given; use "
                             + "--open INSTANT/DURATION, or --plan FILE and --sheet N, or --corrects ENTRY"))
                             .openings().stream().map(Opening::open).toList());
         }
         return FromOption.of("--open", () -> {
             List<Interval> openings = opened.get().stream().map(opening -> opening.in(zone)).toList();
-            Exposed.checkOrder(openings);
+            Exposed.checkOrder(openings, zone);
             return openings;
         });
     }

@@ -10,6 +10,8 @@ import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +47,7 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         if (film.isBlank()) {
             throw new BadInput("the film has no name; give it one");
         }
-        checkOrder(spans(openings));
+        checkOrder(spans(openings), place.map(Place::zone).orElse(ZoneOffset.UTC));
         if (lens.fNumbers().size() != 1) {
             throw new BadInput("a sheet is exposed at one f-number; give one");
         }
@@ -82,13 +84,13 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
     }
 
     /** Refuses, with {@link BadInput}, no openings, too many, and openings out of order or overlapping. */
-    public static void checkOrder(List<Interval> openings) {
+    public static void checkOrder(List<Interval> openings, ZoneId zone) {
         if (openings.isEmpty()) {
             throw new BadInput("the sheet was never opened; give at least one opening");
         }
         OPENINGS.check(openings.size());
         Interval.overlapping(openings).ifPresent(early -> {
-            throw new BadInput("the shutter opens at " + early.start()
+            throw new BadInput("the shutter opens at " + early.start().atZone(zone).toOffsetDateTime()
                     + " before it has closed; give openings in order of time");
         });
     }

@@ -25,7 +25,7 @@ final class CameraSchedules {
     private boolean complete = true;
 
     /** What some cameras serve together: the last of them, what it serves, and those before. */
-    private record Part(long gain, long over, int camera, Served own, Part before) {
+    private record Part(long gain, long over, int endMin, int camera, Served own, Part before) {
     }
 
     /**
@@ -53,7 +53,8 @@ final class CameraSchedules {
         List<Map.Entry<Served, Part>> before = byLoss(several);
         Map<Served, Part> alone = new HashMap<>();
         byCamera.get(camera).gains().forEach((served, gain) -> alone.put(served,
-                new Part(gain, prices.over(counts, served, gain), camera, served, null)));
+                new Part(gain, prices.over(counts, served, gain), byCamera.get(camera).endMin(served), camera,
+                served, null)));
         alone.forEach(this::keep);
         int joined = 0;
         for (Map.Entry<Served, Part> one : byLoss(alone)) {
@@ -65,7 +66,8 @@ final class CameraSchedules {
                 } else if (counts.apart(other.getKey(), one.getKey())
                         && counts.fit(other.getKey(), one.getKey())) {
                     keep(counts.sum(other.getKey(), one.getKey()), new Part(then.gain + own.gain,
-                            then.over + own.over, camera, one.getKey(), then));
+                            then.over + own.over, Math.max(then.endMin, own.endMin), camera, one.getKey(),
+                            then));
                     joined++;
                 }
             }
@@ -77,7 +79,8 @@ final class CameraSchedules {
     }
 
     private void keep(Served served, Part part) {
-        several.merge(served, part, (one, other) -> other.gain > one.gain ? other : one);
+        several.merge(served, part, (one, other) -> other.gain > one.gain
+                || other.gain == one.gain && other.endMin < one.endMin ? other : one);
     }
 
     private static List<Map.Entry<Served, Part>> byLoss(Map<Served, Part> parts) {
@@ -98,6 +101,11 @@ final class CameraSchedules {
         Map<Served, Long> gains = new HashMap<>();
         several.forEach((served, part) -> gains.put(served, part.gain));
         return gains;
+    }
+
+    /** When the last sheet is done of those that serve something and gain most, at the earliest. */
+    int endMin(Served served) {
+        return byCamera.size() == 1 ? byCamera.get(0).endMin(served) : several.get(served).endMin;
     }
 
     /** The exposures, in order of time, that serve something and gain most. */

@@ -39,7 +39,8 @@ record Equipment(int number, Camera camera, FilmStock film, List<FNumber> fNumbe
         return of(trip, wish, trip.takers(wish).get(0));
     }
 
-    private static Equipment of(Trip trip, Wish wish, int number) {
+    /** The same with one of the cameras. */
+    static Equipment of(Trip trip, Wish wish, int number) {
         Camera camera = trip.cameras().get(number).camera();
         List<FNumber> fNumbers = wish.fNumbers().isEmpty() ? camera.lens().fNumbers()
                 : wish.fNumbers().stream().filter(wanted -> trip.cameras().size() == 1

@@ -16,7 +16,22 @@ final class Gain {
     /** Lost with each move to another site, where travel takes time: less than a night out. */
     static final long MOVE = NIGHT_OUT / 10;
 
+    private static final int EARLY_MIN = 60;
+    private static final long HOUR = 1_000_000;
+
     private Gain() {
+    }
+
+    /**
+     * How late a night out is, by which timetables of the same gain are told apart: first by the full hours
+     * at which their nights end, summed up, then by how early in the trip their sheets are exposed.
+     *
+     * @param endMin when the last sheet of the night is done, in minutes of the night
+     * @param night  number of the night
+     * @param sheets how many are exposed on it
+     */
+    static long late(int endMin, int night, int sheets) {
+        return endMin / EARLY_MIN * HOUR + (long) night * sheets;
     }
 
     /**

@@ -125,6 +125,11 @@ final class NightSchedules {
         return gains;
     }
 
+    /** When the last sheet of those exposures is done that serve something and gain most, at the earliest. */
+    int endMin(Served served) {
+        return all.get(served).most().freeMin - changeoverMin;
+    }
+
     /**
      * The exposures, in order of time, that serve something and gain most; of equals those that end first.
      */

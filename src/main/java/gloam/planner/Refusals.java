@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -16,6 +18,11 @@ final class Refusals {
     private final Function<Night, SiteNight> nights;
     private final List<List<EveningOffers>> evenings;
     private final List<Timetable.Night> chosen;
+    private final Map<Counted, Boolean> counted = new ConcurrentHashMap<>();
+
+    /** A wish on a night. */
+    private record Counted(String site, LocalDate date, int wish) {
+    }
 
     /** The refusals of a timetable; lists go by night, and evenings in each by site. */
     Refusals(Trip trip, Function<Night, SiteNight> nights, List<List<EveningOffers>> evenings,
@@ -90,10 +97,18 @@ final class Refusals {
         Optional<EveningOffers> other = IntStream.range(0, evenings.size()).boxed()
                 .sorted(Comparator.comparingInt(number -> Math.abs(number - night)))
                 .flatMap(number -> evenings.get(number).stream())
-                .filter(evening -> !evening.toWishes().get(wish).none()).findFirst();
+                .filter(evening -> !evening.toWishes().get(wish).none() && enough(evening, wish)).findFirst();
         return other.isPresent() ? other.map(evening -> elsewhere(evening, wish))
                 : night != nearestNight(wish) ? Optional.empty() : changed(
                 tried, trip.wishes().get(wish), reason);
+    }
+
+    /** Whether an evening that offers something to a wish has one in which a count finds enough stars. */
+    private boolean enough(EveningOffers evening, int number) {
+        Wish wish = trip.wishes().get(number);
+        return !(wish.records() instanceof Wish.Records.AtLeast) || counted.computeIfAbsent(
+                new Counted(evening.night().site().name(), evening.night().date(), number),
+                there -> nights.apply(evening.night()).best(wish).isPresent());
     }
 
     private static Optional<Remedy> changed(SiteNight night, Wish wish, Reason reason) {

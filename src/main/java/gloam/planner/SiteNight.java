@@ -9,7 +9,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** One night at one site as the wishes of a trip meet it. For one thread at a time. */
@@ -47,14 +46,14 @@ final class SiteNight {
         this.shortfalls = shortfalls;
     }
 
-    private SiteNight(SiteNight of, ClearSky clear) {
+    private SiteNight(SiteNight of, ClearSky clear, Shortfalls shortfalls) {
         this.trip = of.trip;
         this.equipment = of.equipment;
         this.ephemeris = of.ephemeris;
         this.stars = of.stars;
         this.sky = of.sky;
         this.clear = clear;
-        this.shortfalls = of.shortfalls;
+        this.shortfalls = shortfalls;
     }
 
     NightSky sky() {
@@ -109,11 +108,11 @@ final class SiteNight {
                     moments.get().throughout().nextSetBit(0) + DurationLimits.shortestMin(wish)));
         }
         return wish.records() instanceof Wish.Records.AtLeast && !night.fellShort()
-                ? counted(wish, night, number) : EveningOffers.ToWish.of(offers);
+                ? countedOffer(wish, night, number) : EveningOffers.ToWish.of(offers);
     }
 
     /** Of stars that are estimated to be too few the exposure in which a count finds enough. */
-    private EveningOffers.ToWish counted(Wish wish, WishNight night, int number) {
+    private EveningOffers.ToWish countedOffer(Wish wish, WishNight night, int number) {
         Refused refused = new Refused(night, sky);
         Reason reason = refused.reason();
         if (!(reason instanceof Reason.TooFewStars few)) {
@@ -121,41 +120,65 @@ final class SiteNight {
         } else if (few.recorded() < FEW_SHARE * few.wanted()) {
             return EveningOffers.ToWish.of(List.of());
         }
-        Reason.TooFewStars counted = counted(few, wish);
+        Reason.TooFewStars counted = counted(few, wish, night.with());
         return counted.recorded() < counted.wanted() ? EveningOffers.ToWish.none(counted)
                 : EveningOffers.ToWish.of(List.of(refused.countedEnough(number)));
     }
 
-    private Reason.TooFewStars counted(Reason.TooFewStars few, Wish wish) {
-        return new Reason.TooFewStars(few.wanted(), recorded(wish, few.nearest()), few.nearest());
+    private Reason.TooFewStars counted(Reason.TooFewStars few, Wish wish, Equipment with) {
+        return new Reason.TooFewStars(few.wanted(), recorded(wish, with, few.nearest()), few.nearest());
     }
 
     /** Why it offers nothing to a wish of the trip that its sky is not closed to; its stars are counted. */
     Reason reason(int number) {
         Wish wish = trip.wishes().get(number);
-        Reason reason = new Refused(at(wish, equipment.get(number).get(0)), sky).reason();
-        return reason instanceof Reason.TooFewStars few ? counted(few, wish) : reason;
+        Equipment with = equipment.get(number).get(0);
+        Reason reason = new Refused(at(wish, with), sky).reason();
+        return reason instanceof Reason.TooFewStars few ? counted(few, wish, with) : reason;
     }
 
     /**
-     * The best exposure for a wish that need not be one of the trip's, the earliest of equals; empty for
-     * none.
+     * The best exposure, with the first camera that has one, for a wish that need not be one of the trip's,
+     * the earliest of equals, in which no fewer stars are counted than must record; empty for none.
      */
     Optional<ExposureChoice> best(Wish wish) {
-        Equipment with = Equipment.of(trip, wish);
+        SiteNight counting = new SiteNight(this, clear, new Shortfalls());
+        return trip.takers(wish).stream().flatMap(number ->
+                counting.counted(wish, Equipment.of(trip, wish, number)).stream()).findFirst();
+    }
+
+    private Optional<ExposureChoice> counted(Wish wish, Equipment with) {
         EveningOffers.ToWish found = to(wish, with, 0);
         if (found.none()) {
             return Optional.empty();
         }
         WishNight night = at(wish, with);
-        int openMin = found.best().firstOpenMin();
-        return Optional.of(ExposureChoice.of(night, openMin,
-                openMin + found.best().firstMin()));
+        Timetable.Exposed best = Timetable.Exposed.of(found.best(), found.best().firstOpenMin());
+        if (wish.records() instanceof Wish.Records.AtLeast) {
+            ExposureChoice made = new Making(trip, sky, one -> night).made(List.of(best)).get(0).exposure();
+            if (tooFew(wish, with, made)) {
+                return takenDown(wish, with, made) ? counted(wish, with) : Optional.empty();
+            }
+        }
+        return Optional.of(ExposureChoice.of(night, best.openMin(), best.openMin() + best.firstMin()));
+    }
+
+    /** Whether a count finds fewer stars on an exposure than must record. */
+    private boolean tooFew(Wish wish, Equipment with, ExposureChoice exposure) {
+        return wish.records() instanceof Wish.Records.AtLeast least && exposure.marginMag() < SURE_MAG
+                && new ShotFigures(wish, with, sky, ephemeris, stars).count(exposure).recorded()
+                < least.trails();
+    }
+
+    /** Takes down that they are too few; whether that is new. */
+    private boolean takenDown(Wish wish, Equipment with, ExposureChoice exposure) {
+        return shortfalls.add(sky.night(), wish, with.camera(), exposure.fNumber(), exposure.marginMag());
     }
 
     /** What the trip would have to put up with to serve a wish that the forecast alone closes. */
     Optional<Remedy> underCloud(Wish wish) {
-        return new SiteNight(this, clear.atAnyChance(sky)).best(wish).map(exposure -> new Remedy.Changed(
+        return new SiteNight(this, clear.atAnyChance(sky), new Shortfalls()).best(wish)
+                .map(exposure -> new Remedy.Changed(
                 Remedy.Change.CLEAR, Chance.percent(cloud(exposure)
                 .orElseThrow().clearChance()), sky.clock().at(exposure.openMin())));
     }
@@ -166,8 +189,7 @@ final class SiteNight {
     }
 
     /** How many stars an exposure for a wish records. */
-    int recorded(Wish wish, Reason.Exposure exposure) {
-        Equipment with = Equipment.of(trip, wish);
+    private int recorded(Wish wish, Equipment with, Reason.Exposure exposure) {
         Framing framing = new Framing(exposure.aim(), wish.aim().roll(), with.camera());
         Interval open = Interval.lasting(exposure.openAt(), Duration.ofMinutes(exposure.minutes()));
         Setting setting = new Setting(framing, exposure.fNumber(), List.of(open));
@@ -204,24 +226,16 @@ final class SiteNight {
     boolean fallShort(List<Made> all) {
         boolean any = false;
         for (Made made : all) {
-            ExposureChoice exposure = made.exposure();
             Wish wish = trip.wishes().get(made.chosen().wish());
-            any |= least(made.chosen()).isPresent() && exposure.marginMag() < SURE_MAG
-                    && new ShotFigures(wish, with(made.chosen()), sky, ephemeris, stars).count(exposure)
-                    .recorded() < least(made.chosen()).getAsInt()
-                    && shortfalls.add(sky.night(), wish, with(made.chosen()).camera(), exposure.fNumber(),
-                    exposure.marginMag());
+            Equipment with = with(made.chosen());
+            any |= tooFew(wish, with, made.exposure()) && takenDown(wish, with, made.exposure());
         }
         return any;
     }
 
     /** Whether stars must be counted of any of them. */
     boolean wantStars(List<Timetable.Exposed> chosen) {
-        return chosen.stream().anyMatch(one -> least(one).isPresent());
-    }
-
-    private OptionalInt least(Timetable.Exposed one) {
-        return trip.wishes().get(one.wish()).records() instanceof Wish.Records.AtLeast least
-                ? OptionalInt.of(least.trails()) : OptionalInt.empty();
+        return chosen.stream().anyMatch(one -> trip.wishes().get(one.wish()).records()
+                instanceof Wish.Records.AtLeast);
     }
 }

@@ -15,8 +15,7 @@ import java.util.stream.IntStream;
  * <p>Branch and bound: {@link GreedyTimetable} gives a first one, {@link Prices} say what no timetable gains
  * more than, and {@link TimetableSearch} follows all that lose less than lies between the two. Where that is
  * more than can be followed, {@link Choice#bound()} says how much any timetable could be worth. Of timetables
- * that gain the same it takes one that serves earlier nights, then earlier sites and then ends the night
- * earlier; so the answer is stable.
+ * that gain the same it takes the one that {@link Gain#late} is least of.
  */
 final class Timetable {
 

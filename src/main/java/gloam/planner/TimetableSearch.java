@@ -42,9 +42,14 @@ final class TimetableSearch {
     }
 
     /**
-     * What one night can serve, what that gains and gains over its prices, at the site at which that is most.
+     * What one night can serve, what that gains and gains over its prices, and how late it gets, at the site
+     * at which that is best.
      */
-    private record Way(Served served, long gain, long over, int site) {
+    private record Way(Served served, long gain, long over, long late, int site) {
+
+        static Way better(Way one, Way other) {
+            return other.gain > one.gain || other.gain == one.gain && other.late < one.late ? other : one;
+        }
     }
 
     /** What one night can serve. */
@@ -54,7 +59,19 @@ final class TimetableSearch {
     /**
      * A timetable up to some night: the last night of it on which something is exposed, and what came before.
      */
-    private record UpTo(long gain, long over, UpTo before, int night, Way way) {
+    private record UpTo(long gain, long over, long late, UpTo before, int night, Way way) {
+
+        static final Comparator<UpTo> WORSE_FIRST = Comparator.comparingLong(UpTo::gain)
+                .thenComparing(UpTo::late, Comparator.reverseOrder());
+
+        static UpTo better(UpTo one, UpTo other) {
+            return WORSE_FIRST.compare(other, one) > 0 ? other : one;
+        }
+
+        /** Whether it leads to what is as good as what another leads to that has served no more. */
+        boolean asGood(UpTo other) {
+            return over > other.over || over == other.over && late <= other.late;
+        }
     }
 
     /** The best timetable. */
@@ -82,7 +99,7 @@ final class TimetableSearch {
      */
     private Followed follow(List<Ways> nights, long mayLose, int most) {
         Map<Served, UpTo> all = new HashMap<>();
-        UpTo nothing = new UpTo(0, 0, null, -1, null);
+        UpTo nothing = new UpTo(0, 0, 0, null, -1, null);
         all.put(counts.nothing(), nothing);
         StillNeeded needed = new StillNeeded(counts, nights.stream()
                 .map(night -> night.ways.stream().map(Way::served).toList()).toList(),
@@ -95,7 +112,7 @@ final class TimetableSearch {
                     - needed.nights(entry.getKey(), after) * Gain.NIGHT_OUT < -mayLose);
             complete &= cut(all, most);
         }
-        return new Followed(all.values().stream().max(Comparator.comparingLong(UpTo::gain)).orElse(nothing),
+        return new Followed(all.values().stream().max(UpTo.WORSE_FIRST).orElse(nothing),
                 complete);
     }
 
@@ -109,8 +126,8 @@ final class TimetableSearch {
             int last = timetable.moves().isEmpty() ? 0 : ofNight * MOST_SITES + site + 1;
             night.gains().forEach((served, gain) -> best.merge(served.lastAt(last),
                     new Way(served.lastAt(last), gain - Gain.NIGHT_OUT,
-                    prices.over(counts, served, gain - Gain.NIGHT_OUT), site),
-                    (one, other) -> other.gain > one.gain ? other : one));
+                    prices.over(counts, served, gain - Gain.NIGHT_OUT),
+                    Gain.late(night.endMin(served), ofNight, served.sheets()), site), Way::better));
             complete &= night.complete();
         }
         return new Ways(best.values().stream().sorted(Comparator.comparingLong(way -> -way.over)).toList(),
@@ -136,8 +153,8 @@ final class TimetableSearch {
                 long lost = then.way == null ? 0 : lost(then.night, then.way.site, night, way.site);
                 if (then.over + way.over - lost >= -mayLose) {
                     all.merge(counts.sum(some.getKey(), way.served),
-                            new UpTo(then.gain + way.gain - lost, then.over + way.over - lost, then, night,
-                            way), (one, other) -> other.gain > one.gain ? other : one);
+                            new UpTo(then.gain + way.gain - lost, then.over + way.over - lost,
+                            then.late + way.late, then, night, way), UpTo::better);
                     joined++;
                 }
             }
@@ -169,14 +186,15 @@ final class TimetableSearch {
     }
 
     /**
-     * Leaves out what another that has served as much and more has lost no more than, and what cannot be
-     * followed; whether nothing of that kind was left out.
+     * Leaves out what another that has served as much and more is as good as, and what cannot be followed;
+     * whether nothing of that kind was left out.
      */
     private boolean cut(Map<Served, UpTo> all, int most) {
         List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
         boolean complete = true;
         for (Map.Entry<Served, UpTo> one : byLoss(all)) {
-            if (kept.stream().noneMatch(other -> counts.covers(other.getKey(), one.getKey()))) {
+            if (kept.stream().noneMatch(other -> counts.covers(other.getKey(), one.getKey())
+                    && other.getValue().asGood(one.getValue()))) {
                 complete = kept.size() < most;
                 if (!complete) {
                     break;

@@ -3,7 +3,6 @@ package gloam.store;
 import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Range;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -87,7 +86,7 @@ public final class PageFile {
 
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt, double azimuthDeg, double altitudeDeg, double fNumber,
-            Optional<String> camera, Optional<String> note) {
+            Optional<String> camera, Optional<String> note, Optional<List<PlanFile.SavedOpening>> openings) {
 
         private SavedWindow {
             PlanFile.SHEET.check(sheet);
@@ -99,10 +98,12 @@ public final class PageFile {
         }
 
         private PlanFile.PlannedSheet at(String site) {
-            return new PlanFile.PlannedSheet(sheet, site, wish, camera, film,
-                    new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
-                    OptionalDouble.empty());
+            PlanFile.SavedOpening whole = new PlanFile.SavedOpening(openAt, closeAt, azimuthDeg, altitudeDeg,
+                    fNumber);
+            PlanFile.PlannedOpening first = whole.at();
+            return new PlanFile.PlannedSheet(sheet, site, wish, camera, film, first.open(), first.aim(),
+                    first.fNumber(), OptionalDouble.empty(), openings.orElse(List.of(whole)).stream()
+                    .map(PlanFile.SavedOpening::at).toList());
         }
     }
 }

@@ -35,14 +35,24 @@ public final class PlanFile {
      * @param wish    the wish it serves
      * @param camera  the camera's name, if the plan says it
      * @param film    the film's name
-     * @param open    from opening to closing
-     * @param aim     direction of the frame's centre
-     * @param fNumber the f-number
+     * @param open    from the first opening to the last closing
+     * @param aim     direction of the frame's centre, the first one of several
+     * @param fNumber the f-number, the first one of several
      * @param toneStops the sky's tone that the plan expects, in stops from the mid-tone, if it says
+     * @param openings each of its openings, in order
      */
     public record PlannedSheet(int sheet, String site, String wish, Optional<String> camera,
                                String film, Interval open, Direction aim,
-                               FNumber fNumber, OptionalDouble toneStops) {
+                               FNumber fNumber, OptionalDouble toneStops, List<PlannedOpening> openings) {
+
+        /** Copies the list. */
+        public PlannedSheet {
+            openings = List.copyOf(openings);
+        }
+    }
+
+    /** One of the openings of a sheet, and how the camera is set then. */
+    public record PlannedOpening(Interval open, Direction aim, FNumber fNumber) {
     }
 
     /** A night of a plan, by the date of its evening, with its sheets. */
@@ -59,7 +69,7 @@ public final class PlanFile {
         Map<LocalDate, List<PlannedSheet>> nights = new TreeMap<>();
         for (SavedNight night : saved(file).nights) {
             night.windows.forEach(window -> nights.computeIfAbsent(window.evening(),
-                    date -> new ArrayList<>()).add(window.at(night.site, file)));
+                    date -> new ArrayList<>()).add(window.at(night.site)));
         }
         return nights.entrySet().stream().map(night -> new PlannedNight(night.getKey(),
                 night.getValue().stream().sorted(Comparator.comparing(sheet -> sheet.open().start()))
@@ -72,7 +82,7 @@ public final class PlanFile {
         List<Integer> sheets = nights.stream().flatMap(night -> night.windows.stream())
                 .map(SavedWindow::sheet).toList();
         return nights.stream().flatMap(night -> night.windows.stream()
-                .filter(window -> window.sheet == sheet).map(window -> window.at(night.site, file)))
+                .filter(window -> window.sheet == sheet).map(window -> window.at(night.site)))
                 .findFirst().orElseThrow(() -> new BadInput(file.shown() + " has no sheet " + sheet
                         + "; it has " + (sheets.isEmpty() ? "none" : sheets.stream().map(String::valueOf)
                                 .collect(Collectors.joining(", ")))));
@@ -87,8 +97,22 @@ public final class PlanFile {
     private record Saved(List<SavedNight> nights) {
     }
 
+    /** An opening as a plan, or a page, has it. */
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record SavedOpening(OffsetDateTime openAt) {
+    record SavedOpening(OffsetDateTime openAt, OffsetDateTime closeAt, double azimuthDeg, double altitudeDeg,
+            double fNumber) {
+
+        SavedOpening {
+            Direction.AZIMUTH.check(azimuthDeg);
+            Direction.ALTITUDE.check(altitudeDeg);
+            FNumber.RANGE.check(fNumber);
+            checkOrder(openAt, closeAt);
+        }
+
+        PlannedOpening at() {
+            return new PlannedOpening(new Interval(openAt.toInstant(), closeAt.toInstant()),
+                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber));
+        }
     }
 
     static void checkOrder(OffsetDateTime openAt, OffsetDateTime closeAt) {
@@ -115,15 +139,12 @@ public final class PlanFile {
             checkOrder(openAt, closeAt);
         }
 
-        private PlannedSheet at(String site, Input file) {
-            if (openings.filter(all -> all.size() > 1).isPresent()) {
-                throw new BadInput(file.shown() + " opens sheet " + sheet + " several times, and the journal "
-                        + "keeps one aim of a sheet; leave out --plan and give that aim and each --open");
-            }
-            return new PlannedSheet(sheet, site, wish, camera, film,
-                    new Interval(openAt.toInstant(), closeAt.toInstant()),
-                    Direction.ofDegrees(azimuthDeg, altitudeDeg), FNumber.marked(fNumber),
-                    tone());
+        private PlannedSheet at(String site) {
+            SavedOpening whole = new SavedOpening(openAt, closeAt, azimuthDeg, altitudeDeg, fNumber);
+            PlannedOpening first = whole.at();
+            return new PlannedSheet(sheet, site, wish, camera, film, first.open(), first.aim(),
+                    first.fNumber(), tone(), openings.orElse(List.of(whole)).stream().map(SavedOpening::at)
+                    .toList());
         }
 
         /** The date of the evening before, by the site's clocks. */

@@ -36,7 +36,7 @@
     kept.sheets[sheet.key] = Object.assign({}, done(sheet), {of: {night: sheet.night.night, site: sheet.night.site,
       zone: sheet.night.zone, sheet: planned.sheet, wish: planned.wish, film: planned.film, camera: planned.camera,
       openAt: planned.openAt, azimuthDeg: planned.azimuthDeg, altitudeDeg: planned.altitudeDeg,
-      fNumber: planned.fNumber}}, changes);
+      fNumber: planned.fNumber, openings: planned.openings}}, changes);
     fill(sheet);
     keep();
     show();
@@ -318,6 +318,13 @@
   function notes(key) {
     return (kept.inputs[key + ' notes'] || '').trim().slice(0, 400) || undefined;
   }
+  /* several openings as planned, but for the first opening and the last closing */
+  function opened(of, state, sheet) {
+    return of.openings.map(function (planned, number) {
+      return Object.assign({}, planned, number > 0 ? {} : {openAt: local(state.openedAt, sheet)},
+        number + 1 < of.openings.length ? {} : {closeAt: local(state.closedAt, sheet)});
+    });
+  }
   function handedOver() {
     var nights = {};
     var left = [];
@@ -335,7 +342,8 @@
         nights[night] = nights[night] || {night: of.night, site: of.site, windows: []};
         nights[night].windows.push({sheet: of.sheet, wish: of.wish, film: of.film, camera: of.camera,
           openAt: local(state.openedAt, sheet), closeAt: local(state.closedAt, sheet), azimuthDeg: of.azimuthDeg,
-          altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, note: notes(key)});
+          altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, note: notes(key),
+          openings: (of.openings || []).length > 1 ? opened(of, state, sheet) : undefined});
       } else if (state.openedAt || state.closedAt) {
         open.push(of.sheet);
       }

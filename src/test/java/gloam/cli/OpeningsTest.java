@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -181,15 +183,82 @@ class OpeningsTest {
                 late.out());
     }
 
-    /** The journal keeps one aim of a sheet. */
+    private JsonNode added(String trip, String name, String... args) throws IOException {
+        String journal = folder.resolve(name + ".jsonl").toString();
+        Run run = Run.of(Stream.concat(Stream.of("journal", "add", "--journal", journal, "--trip", trip),
+                Stream.of(args)).toArray(String[]::new));
+        assertEquals(0, run.exit(), run.err());
+        return new ObjectMapper()
+                .readTree(Files.readString(Path.of(journal)).lines().reduce((one, last) -> last)
+                .orElseThrow());
+    }
+
+    /** The middle of the light of an opening that was added alone, through the f-number of another. */
+    private static double light(JsonNode line, int opening) {
+        JsonNode openings = line.get("openings");
+        JsonNode light = openings.get(opening).get("sky-cd-m2");
+        return light.get(light.size() / 2).asDouble();
+    }
+
+    /** Each opening has the light of its own aim, through its own f-number. */
     @Test
-    void suchASheetOfAPlanIsNotPutIntoTheJournalAsIfItWereOne() throws IOException {
+    void suchASheetOfAPlanIsPutIntoTheJournalWithAllItsOpenings() throws IOException {
         String trip = trip(TWO, "tone-stops: 0");
         Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
-        Run run = Run.of("journal", "add", "--journal", folder.resolve("j.jsonl").toString(), "--trip", trip,
-                "--plan", saved.toString(), "--sheet", "1");
-        assertEquals(2, run.exit());
-        assertTrue(run.err().contains("opens sheet 1 several times"), run.err());
+        JsonNode window = first(trip);
+        String sheet = window.get("sheet").asString();
+        JsonNode whole = added(trip, "whole", "--plan", saved.toString(), "--sheet", sheet);
+        JsonNode later = window.get("openings").get(1);
+        JsonNode alone = added(trip, "alone", "--film", "instant-mono-640", "--f-number", "11", "--azimuth",
+                later.get("azimuthDeg").asString(), "--altitude", later.get("altitudeDeg").asString(),
+                "--open", later.get("openAt").asString() + "/" + later.get("closeAt").asString());
+        assertEquals(2, whole.get("openings").size());
+        double stopsWider = window.get("openings").get(0).get("fNumber").asDouble() == 22 ? 2 : 1;
+        assertEquals(Math.pow(2, stopsWider), light(whole, 1) / light(alone, 0), 1e-3);
+    }
+
+    /**
+     * The page knows when the first opening was opened and the last one closed; the others are as planned.
+     */
+    @Test
+    void suchASheetIsHandedOverByThePageWithAllItsOpenings() throws IOException {
+        String trip = trip(TWO, "tone-stops: 0");
+        JsonNode window = first(trip);
+        Path page = Files.writeString(folder.resolve("page.json"), """
+                {"schema": "gloam-page/1", "identity": "a", "title": "Two on one", "skipped": [],
+                 "nights": [{"night": "2027-01-05", "site": "Moor gate", "windows": [{"sheet": 1,
+                 "wish": "Last light and the wheel", "film": "instant-mono-640", "camera": "box",
+                 "openAt": %s, "closeAt": %s, "azimuthDeg": 230, "altitudeDeg": 15, "fNumber": %s,
+                 "note": null, "openings": %s}]}]}
+                """.formatted(window.get("openAt"), window.get("closeAt"), window.get("fNumber"),
+                window.get("openings")));
+        JsonNode line = added(trip, "page", "--from-page", page.toString());
+        assertEquals(2, line.get("openings").size());
+        assertEquals(Timetables.at(window.get("openings").get(1), "openAt"),
+                Instant.parse(line.get("openings").get(1).get("open").asString()));
+    }
+
+    @Test
+    void aWalkOfTheNightShowsAllOpeningsAndTakesThemAsPlanned() throws IOException {
+        String trip = trip(TWO, "tone-stops: 0");
+        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
+        String journal = folder.resolve("walk.jsonl").toString();
+        Run run = Run.answering(List.of("", "", "", "", "", "", "", "", "", "-", "-"), "journal", "add",
+                "--journal", journal, "--trip", trip, "--plan", saved.toString(), "--night", "2027-01-05");
+        assertTrue(run.err().matches("(?s).*Sheet 1, Last light and the wheel: open \\[\\d\\d:\\d\\d/"
+                + "\\d\\d:\\d\\d \\d\\d:\\d\\d/\\d\\d:\\d\\d].*"), run.err());
+        assertEquals(2, new ObjectMapper().readTree(Files.readString(Path.of(journal)).lines().findFirst()
+                .orElseThrow()).get("openings").size());
+    }
+
+    @Test
+    void openingsOutOfOrderAreToldByTheSitesClocks() throws IOException {
+        Run run = Run.of("journal", "add", "--journal", folder.resolve("j.jsonl").toString(), "--place",
+                "40.4,-1.2,1300", "--zone", "Europe/Madrid", "--film", "instant-mono-640", "--f-number", "11",
+                "--azimuth", "0", "--altitude", "40", "--open", "2027-02-08T22:00/1h", "--open",
+                "2027-02-08T21:00/1h");
+        assertTrue(run.err().contains("the shutter opens at 2027-02-08T21:00+01:00 before it has closed"),
+                run.err());
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
@@ -80,6 +81,41 @@ class RefusalLawsPropertyTest {
             }
         }
         return Optional.empty();
+    }
+
+    /** The wish with that given up which its remedy names has a window, its stars counted. */
+    @Test
+    void aRemedyMakesTheWishPossible() {
+        Set<Remedy.Change> seen = new HashSet<>();
+        trips().map(RefusalLawsPropertyTest::wantingStars).forEach(trip -> night(trip).refused().forEach(
+                refusal -> refusal.remedy().filter(Remedy.Changed.class::isInstance)
+                .map(Remedy.Changed.class::cast).ifPresent(changed -> {
+                    seen.add(changed.change());
+                    assertTrue(night(with(trip, given(refusal.wish(), changed))).windows().size() == 1,
+                            () -> refusal + " of " + trip);
+                })));
+        assertTrue(seen.size() > 4, seen::toString);
+    }
+
+    /** The trip with so many stars wanted of every other wish that they are often too few. */
+    private static Trip wantingStars(Trip trip) {
+        int trails = 5 + Math.floorMod(trip.hashCode(), 30);
+        return trails % 2 == 0 ? trip
+                : with(trip, trip.wishes().get(0).recording(new Wish.Records.AtLeast(trails)));
+    }
+
+    private static Wish given(Wish wish, Remedy.Changed changed) {
+        return switch (changed.change()) {
+            case F_NUMBERS -> wish.through(List.of());
+            case TRAIL_LENGTH -> wish.drawing(new TrailLength(OptionalDouble.empty(),
+                    OptionalDouble.empty()));
+            case SHORTEST -> wish.from(Duration.ofMinutes(Math.round(changed.amount())));
+            case TONE -> wish.toned(wish.tone() instanceof Wish.Tone.AtMost
+                    ? new Wish.Tone.AtMost(changed.amount()) : new Wish.Tone.Near(changed.amount()));
+            case RECORDS -> wish.recording(new Wish.Records.Nothing());
+            case SKY -> wish.under(Wish.SkyKind.ANY);
+            case CLEAR -> wish;
+        };
     }
 
     /** A trip that puts up with the chance of a clear sky that a remedy names has the window it promises. */

@@ -34,7 +34,9 @@ class PlanFileTest {
         assertEquals(new PlanFile.PlannedSheet(3, "Stilvlakte", "Southern wheel", Optional.empty(),
                 "Slow pan",
                 new Interval(Instant.parse("2027-06-01T17:36:00Z"), Instant.parse("2027-06-01T20:21:00Z")),
-                Direction.ofDegrees(180, 41.5), FNumber.marked(11), OptionalDouble.empty()),
+                Direction.ofDegrees(180, 41.5), FNumber.marked(11), OptionalDouble.empty(), List.of(
+                new PlanFile.PlannedOpening(new Interval(Instant.parse("2027-06-01T17:36:00Z"),
+                Instant.parse("2027-06-01T20:21:00Z")), Direction.ofDegrees(180, 41.5), FNumber.marked(11)))),
                 sheet(PLAN, 3));
     }
 
