@@ -17,6 +17,7 @@ import gloam.gear.Vignetting;
 import gloam.proof.Picture;
 import gloam.proof.Proof;
 import gloam.proof.Raster;
+import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.store.FilmFile;
 import gloam.trail.Framing;
@@ -90,8 +91,8 @@ public class ProofOfSheet {
                 Projection.RECTILINEAR,
                 Vignetting.NONE);
         Camera camera = new Camera("bench", lens, new Frame(80, 80), Duration.ZERO);
-        Sheet sheet = Sheet.of(site, FilmFile.film(film), Framing.level(aim, camera), lens.fNumbers().get(0),
-                List.of(open));
+        Sheet sheet = new Sheet(site, FilmFile.film(film), List.of(new Setting(Framing.level(aim, camera),
+                lens.fNumbers().get(0), List.of(open))));
         return Proof.of(ephemeris, sheet, OptionalDouble.empty(), StarCatalogue.builtIn().stars(),
                 Raster.of(camera.frame(), LONG_SIDE_PX))
                 .picture(FilmStock.Kind.POSITIVE);
