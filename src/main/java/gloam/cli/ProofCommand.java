@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.ContactSheet;
 import gloam.answer.SheetProof;
 import gloam.film.FilmStock;
 import gloam.gear.Camera;
@@ -11,6 +12,7 @@ import gloam.sheet.Sheet;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
+import gloam.view.ContactReport;
 import gloam.view.ProofReport;
 import gloam.view.Report;
 import java.util.List;
@@ -41,6 +43,9 @@ final class ProofCommand extends ReportingCommand {
             "Show a negative film as its positive print or as the negative (default: positive).")
             .completedBy(new Candidates.FilmKinds()).byDefault("positive");
 
+    private final Option<Boolean> contact = flag("--contact",
+            "Show small proofs side by side: each f-number at half, once and twice the time, and the ±.");
+
     ProofCommand(Session session) {
         super(session, "proof",
                 "Compute the picture on the sheet: as PNG (--out FILE.png), or as SVG with names, pole and "
@@ -61,6 +66,11 @@ final class ProofCommand extends ReportingCommand {
         }
         Raster raster = FromOption.of("--size", () -> Raster.of(taken.frame(), sizePx.get()));
         Sheet sheet = new Sheet(site, stock, List.of(shot.setting(site, taken, false, session)));
+        if (contact.given()) {
+            return ContactReport.of(FromOption.of("--contact",
+                    () -> ContactSheet.of(session.ephemeris(), sheet,
+                    taken.lens().fNumbers(), session.stars().stars())), session.now());
+        }
         OptionalDouble reflectance = groundReflectance.value().map(share ->
                 OptionalDouble.of(FromOption.checked("--ground", GroundLight.REFLECTANCE, share)))
                 .orElse(OptionalDouble.empty());

@@ -3,7 +3,9 @@ package gloam.view;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -32,6 +34,7 @@ final class NightCurves {
     private final double lastsS;
     private final Drawing svg;
     private final LabelPlaces names;
+    private final Map<String, List<double[]>> curves = new LinkedHashMap<>();
     private final LabelPlaces events;
 
     private NightCurves(NightReport report) {
@@ -77,6 +80,9 @@ final class NightCurves {
             }
         }
         curve(NightReport.HourRow::moonAltitudeDeg, "line", 0.9, "Moon", true);
+        curves.forEach((name, points) -> names.take(name, points).ifPresent(place ->
+                svg.label(place.x(), place.y(), name, "font-size", FINE, "class",
+                        place.end() ? "name slanted end" : "name slanted", "stroke-width", 0.5)));
         happenings();
         foot();
         return svg.finished();
@@ -105,7 +111,7 @@ final class NightCurves {
         return 90 * (DARKEST_MAG - mag) / (DARKEST_MAG - BRIGHTEST_MAG);
     }
 
-    /** Lines through the hours, as far as they are in the drawing, with a name. */
+    /** Lines through the hours, as far as they are in the drawing. */
     private void curve(ToDoubleFunction<NightReport.HourRow> height, String style, double stroke,
             String name,
             boolean bent) {
@@ -123,8 +129,7 @@ final class NightCurves {
         }
         line(run, style, stroke, bent);
         all.addAll(run);
-        names.take(name, all).ifPresent(place -> svg.label(place.x(), place.y(), name, "font-size", FINE,
-                "class", place.end() ? "name slanted end" : "name slanted", "stroke-width", 0.5));
+        curves.put(name, all);
     }
 
     /** A line through some points, straight between them or bent without a corner. */

@@ -11,8 +11,8 @@ import java.time.ZoneOffset;
  * <p>The name of a number ends in its unit, and a moment has the offset of the site's time zone; in JSON
  * {@link Accuracy} rounds them by their names.
  */
-public sealed interface Report permits ApproachesReport, CheckReport, ExposureReport, FilmsReport,
-        HighReport, InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport,
+public sealed interface Report permits ApproachesReport, CheckReport, ContactReport, ExposureReport,
+        FilmsReport, HighReport, InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport,
         JournalGuideReport, JournalListReport, JournalNextReport, JournalPackReport, JournalPageReport,
         JournalStatsReport, LevelReport, MeasureReport, NightReport, NightsReport, PlanReport, ProofReport,
         SkyMapReport, TrailReport {

@@ -93,7 +93,8 @@ final class SkyMapDrawing {
                     low + SkyMap.UP_DEG));
         }
         String grey = grey(magArcsec2);
-        svg.empty("polygon", "points", points(edge), "fill", grey, "stroke", grey, "stroke-width", 0.15);
+        svg.empty("polygon", "points", points(edge), "fill", grey, "stroke", grey, "stroke-width", 0.15,
+                "class", "shade", "style", "--light:" + Markup.number(light(magArcsec2)));
     }
 
     /** The terrain between the skyline and the horizon. */
@@ -123,7 +124,7 @@ final class SkyMapDrawing {
             double mag = brightest + stepMag * step;
             double top = MARGIN + 18 + row * step;
             svg.empty("rect", "x", left, "y", top, "width", 10, "height", row, "fill", grey(mag), "class",
-                    "edge", "stroke-width", 0.15);
+                    "edge shade", "stroke-width", 0.15, "style", "--light:" + Markup.number(light(mag)));
             svg.label(left + 13, top + row / 2 + 1.2, Wording.number(mag, 1));
         }
     }
@@ -153,10 +154,14 @@ final class SkyMapDrawing {
         return MARGIN + RADIUS + 8;
     }
 
+    /** How light a sky is drawn, 0 to 1. */
+    private double light(double mag) {
+        return darkest > brightest ? Math.max(0, Math.min(1, (darkest - mag) / (darkest - brightest))) : 0;
+    }
+
     /** A grey from near black for the darkest to near white for the brightest of this sky. */
     private String grey(double mag) {
-        double light = darkest > brightest ? (darkest - mag) / (darkest - brightest) : 0;
-        int level = (int) Math.round(25 + 220 * Math.max(0, Math.min(1, light)));
+        int level = (int) Math.round(25 + 220 * light(mag));
         return String.format(Locale.ROOT, "#%02x%02x%02x", level, level, Math.min(255, level + 10));
     }
 }

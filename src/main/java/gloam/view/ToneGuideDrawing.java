@@ -36,7 +36,7 @@ final class ToneGuideDrawing {
 
     private static void row(Drawing svg, WordRow word, double y) {
         svg.empty("rect", "x", 6, "y", y, "width", PATCH, "height", ROW - 2, "fill", word.patch(), "class",
-                "edge", "stroke-width", 0.15);
+                "edge shade", "stroke-width", 0.15, "style", "--light:" + Markup.number(word.reflectance()));
         svg.label(10 + PATCH, y + 6, word.word(), "font-size", 4.6);
         svg.label(10 + PATCH, y + 11, JournalGuideReport.stops(word) + " stops from the mid-tone; reflects "
                 + Wording.percent(word.reflectance()));

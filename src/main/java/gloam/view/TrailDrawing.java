@@ -115,13 +115,11 @@ final class TrailDrawing {
     }
 
     private void sheet() {
-        picture.ifPresentOrElse(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width",
-                widthMm,
-                        "height", heightMm, "preserveAspectRatio", "none",
-                        "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png)),
-                () -> svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height",
-                heightMm,
-                        "class", "sheet"));
+        svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height", heightMm,
+                "class", picture.isPresent() ? "under" : "sheet");
+        picture.ifPresent(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm,
+                "height", heightMm, "preserveAspectRatio", "none", "xlink:href",
+                "data:image/png;base64," + Base64.getEncoder().encodeToString(png)));
         trails.draw(svg);
     }
 

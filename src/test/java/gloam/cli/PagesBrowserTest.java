@@ -1,0 +1,153 @@
+package gloam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Pages of every kind of answer in a real browser, on telephones and a desk, by day, dark and red, and on
+ * paper: nothing is wider than the screen, and the red view is red alone. The pictures go to {@code
+ * target/page}.
+ */
+@Tag("installed")
+@Tag("browser")
+class PagesBrowserTest {
+
+    private static final Path PICTURES = Path.of("target/page");
+    /** Of 255: what edges of letters and pictures come to by rounding. */
+    private static final int MOST_GREEN_OR_BLUE = 12;
+
+    @TempDir
+    private Path folder;
+
+    private final List<String> faults = new ArrayList<>();
+
+    private Map<String, String> questions() throws IOException {
+        String camera = " --place 41.05,-2.15,1080 --zone Europe/Madrid --film instant-mono-640"
+                + " --focal-length 120 --frame 80x80";
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put("arctic", "plan --trip demo-data/trip-arctic.yaml");
+        all.put("polar-day", "sky --place 70,25,10 --zone Europe/Oslo --night 2027-06-21");
+        all.put("south", "plan --trip demo-data/trip-south.yaml");
+        all.put("many", "plan --trip " + Files.writeString(folder.resolve("many.yaml"), many()));
+        all.put("nights", "nights --trip demo-data/trip-arctic.yaml --stay 2");
+        all.put("trail", "trail" + camera + " --azimuth 250 --altitude 14 --roll 10"
+                + " --from 2027-02-08T20:00 --lasts 40m --f-number 8");
+        all.put("proof", "proof --size 200" + camera + " --azimuth 150 --altitude 40"
+                + " --from 2027-02-08T22:00 --lasts 40m --f-number 8");
+        all.put("contact", "proof --contact" + camera + " --azimuth 150 --altitude 40"
+                + " --from 2027-02-08T22:00 --lasts 40m --f-number 8,11");
+        all.put("expose", "expose" + camera + " --azimuth 150 --altitude 40 --from 2027-02-14T20:00 --tone -1"
+                + " --f-number 8");
+        all.put("sky", "sky --place 41.05,-2.15,1080 --zone Europe/Madrid --night 2027-02-14");
+        all.put("map", "sky --place 41.05,-2.15,1080 --zone Europe/Madrid --at 2027-02-14T21:00 --map");
+        all.put("fit", "journal fit --journal demo-data/journal.jsonl --film instant-mono-640");
+        all.put("guide", "journal guide");
+        all.put("list", "journal list --journal demo-data/journal.jsonl");
+        return all;
+    }
+
+    /** Fourteen nights and twelve wishes, named in seven writings, some without a place to break a line. */
+    private static String many() {
+        List<String> names = List.of("星の軌跡を撮る長い名前の願い", "نجوم الجنوب فوق الجبل", "Закат над прудом",
+                "כוכב הצפון", "Ορίων πάνω από τη λίμνη", "ดาวเหนือเหนือทุ่งนาที่เงียบสงบ", "별이 흐르는 밤",
+                "A long name that never seems to come to its end at all", "Onewordthathasnoplacetobreakaline"
+                + "andisfarlongerthanatelephoneiswide");
+        StringBuilder trip = new StringBuilder("""
+                title: Fourteen nights
+                sites: [{name: "Loma Callada", place: "41.05,-2.15,1080", zone: Europe/Madrid}]
+                nights: {from: 2027-02-01, to: 2027-02-14}
+                camera: {name: Box, focal-length-mm: 120, frame-mm: 80x80, f-numbers: [8, 11, 16]}
+                film: instant-mono-640
+                sheets: 14
+                wishes:
+                  - {name: Moon, follow: {body: moon}, exposure-min: {shortest: 20, longest: 40}}
+                  - {name: Pole, pole: {}, exposure-min: {shortest: 60, longest: 120}, tone-at-most-stops: -1}
+                  - {name: Dawn, point: {azimuth-deg: 110, altitude-deg: 15}, sky: dawn,
+                     exposure-min: {shortest: 10, longest: 20}}
+                """);
+        for (int i = 0; i < names.size(); i++) {
+            trip.append("  - {name: \"").append(names.get(i)).append("\", point: {azimuth-deg: ")
+                    .append(80 + 20 * i).append(", altitude-deg: 40}, exposure-min: {shortest: 20, longest: "
+                    + "40}}\n");
+        }
+        return trip.toString();
+    }
+
+    @Test
+    void fitEveryScreenAndPaperAndAreRedInTheRedView() throws Exception {
+        Files.createDirectories(PICTURES);
+        try (Chromium chromium = Chromium.started()) {
+            for (Map.Entry<String, String> question : questions().entrySet()) {
+                Path file = folder.resolve(question.getKey() + ".html");
+                Run run = Run.of((question.getValue() + " --out " + file).split(" "));
+                assertEquals(0, run.exit(), question + run.err());
+                for (int width : new int[] {360, 390, 1280}) {
+                    look(chromium.browser(), question.getKey(), file, width);
+                }
+            }
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    private void look(Browser browser, String name, Path file, int width) throws IOException {
+        for (String view : List.of("day", "dark", "red")) {
+            try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                    .setViewportSize(width, 800)
+                    .setColorScheme(view.equals("dark") ? ColorScheme.DARK : ColorScheme.LIGHT))) {
+                Page page = Chromium.offline(context, faults);
+                page.navigate(file.toUri().toString());
+                if (view.equals("red")) {
+                    page.locator("[for=red]").click();
+                }
+                int wide = (int) page.evaluate("document.documentElement.scrollWidth");
+                assertTrue(wide <= width, name + " " + width + " " + view + ": " + wide);
+                byte[] picture = page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
+                        .setPath(PICTURES.resolve(name + "-" + width + "-" + view + ".png")));
+                if (view.equals("red")) {
+                    assertRed(name + " " + width, picture);
+                }
+                if (view.equals("day") && width == 1280) {
+                    for (String paper : List.of("A4", "A5")) {
+                        page.pdf(new Page.PdfOptions().setFormat(paper)
+                                .setPath(PICTURES.resolve(name + "-" + paper + ".pdf")));
+                    }
+                }
+            }
+        }
+    }
+
+    private static void assertRed(String what, byte[] png) throws IOException {
+        BufferedImage picture = ImageIO.read(new ByteArrayInputStream(png));
+        int most = 0;
+        String where = "";
+        for (int y = 0; y < picture.getHeight(); y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                int colour = picture.getRGB(x, y);
+                int other = Math.max(colour >> 8 & 255, colour & 255);
+                if (other > most) {
+                    most = other;
+                    where = what + " at " + x + ", " + y + ": " + Integer.toHexString(colour);
+                }
+            }
+        }
+        assertTrue(most <= MOST_GREEN_OR_BLUE, where);
+    }
+}
