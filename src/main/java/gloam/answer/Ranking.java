@@ -92,7 +92,8 @@ public record Ranking(int ranked, List<NightRank> nights, List<Shown> best, List
      * @param progress informed of every night done
      */
     public static Ranking of(Ephemeris ephemeris, StarCatalogue stars, Wanted wanted, Progress progress) {
-        NightRanking ranking = new NightRanking(ephemeris, stars, wanted.trip, progress).wanting(wanted.taste);
+        NightRanking ranking = new NightRanking(ephemeris, stars, wanted.trip, progress)
+                .wanting(wanted.taste);
         List<NightRank> nights = wanted.every || wanted.stay.isPresent()
                 ? ranking.nights(wanted.sites, wanted.evenings)
                 : ranking.best(wanted.sites, wanted.evenings, wanted.best);

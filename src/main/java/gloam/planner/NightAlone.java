@@ -36,7 +36,8 @@ final class NightAlone {
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.mostHundredths = IntStream.range(0, trip.wishes().size()).map(number ->
-                equipment.get(number).stream().mapToInt(with -> mostHundredths(trip.wishes().get(number), with))
+                equipment.get(number).stream()
+                .mapToInt(with -> mostHundredths(trip.wishes().get(number), with))
                 .max().orElseThrow()).toArray();
         this.lost = Stream.generate(DoubleAdder::new).limit(trip.wishes().size()).toList();
     }

@@ -100,7 +100,8 @@ class TripKeysTest {
                 .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()));
         count.forEach((top, all) -> assertEquals(all, tops.lastIndexOf(top) - tops.indexOf(top) + 1, top));
         assertEquals(List.of("title", "sites", "nights", "evenings", "awake", "travel-min", "travel",
-                "camera", "cameras", "film", "sheets", "sheets-per-night", "journal", "batch", "preview", "forecast",
+                "camera", "cameras", "film", "sheets", "sheets-per-night", "journal", "batch", "preview",
+                "forecast",
                 "least-clear-percent", "clear-prior-percent", "wishes"), tops.stream().distinct().toList());
     }
 
