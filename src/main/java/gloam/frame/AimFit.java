@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -22,8 +23,9 @@ import org.hipparchus.util.Pair;
  */
 final class AimFit {
 
-    private static final double[] WITHIN_DEG = {0.9, 0.45, 0.22, StarMatch.WITHIN_DEG};
-    private static final int[] OF_BRIGHTEST = {40, 60, 150, 1000};
+    private static final double[] WITHIN_DEG = {0.9, 0.45, 0.3, 0.22, StarMatch.WITHIN_DEG,
+        StarMatch.WITHIN_DEG};
+    private static final int[] OF_BRIGHTEST = {40, 60, 60, 60, 60, 1000};
     private static final int FREE = 5;
     private static final double LENS = 0.02;
     private static final double STEP = 1e-5;
@@ -45,7 +47,11 @@ final class AimFit {
             if (pairs.size() < LEAST_PAIRS) {
                 return Optional.empty();
             }
-            best = fitted(map, pairs);
+            try {
+                best = fitted(map, pairs);
+            } catch (MathIllegalStateException withoutEnd) {
+                return Optional.empty();
+            }
             RealVector point = best.getPoint();
             map = map.moved(turn(point), point.getEntry(3), point.getEntry(4));
         }
@@ -102,7 +108,7 @@ final class AimFit {
         return new LevenbergMarquardtOptimizer()
                 .optimize(new LeastSquaresBuilder().start(start).target(target)
                 .model(point -> model(map, pairs, point)).lazyEvaluation(false)
-                .maxEvaluations(MOST_ROUNDS).maxIterations(MOST_ROUNDS)
+                .maxEvaluations(10 * MOST_ROUNDS).maxIterations(MOST_ROUNDS)
                 .checker((round, before, now) -> round >= MOST_ROUNDS - 1
                         || before.getPoint().getDistance(now.getPoint()) < ENOUGH).build());
     }
