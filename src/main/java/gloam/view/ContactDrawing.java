@@ -45,7 +45,7 @@ final class ContactDrawing {
     private String drawn() {
         svg.label(LEFT, 8, "Contact sheet", "font-size", 4.6);
         svg.label(LEFT, 13.5, report.heading());
-        svg.label(LEFT, 18.5, report.statement() + (report.spread().get(0).printed()
+        svg.label(LEFT, 18.5, report.film() + ". " + report.statement() + (report.spread().get(0).printed()
                 ? ", printed from the negative" : ""), "font-size", FINE);
         double y = TOP;
         for (int row = 0; row < report.settings().size(); row += across) {

@@ -51,7 +51,7 @@ public record ContactReport(OffsetDateTime generatedAt, String statement, Site s
 
     @Override
     public Document document() {
-        Document document = Document.headed("Contact sheet").text(heading());
+        Document document = Document.headed("Contact sheet").text(heading() + ", " + film);
         document.figure("the proofs", () -> ContactDrawing.of(this));
         document.gap();
         document.add(table(settings));
@@ -64,12 +64,12 @@ public record ContactReport(OffsetDateTime generatedAt, String statement, Site s
         return document;
     }
 
-    /** Where, when and on what. */
+    /** Where and when. */
     String heading() {
         return site.name() + ", " + Wording.bearing(azimuthDeg) + ", altitude "
                 + Wording.number(altitudeDeg, 0)
                 + "°, opened " + Wording.date(Wording.secondDate(openAt)) + " " + Wording.minute(openAt)
-                + " (" + site.zone() + "), " + film;
+                + " (" + site.zone() + ")";
     }
 
     private static Table table(List<ProofRow> rows) {
@@ -103,7 +103,7 @@ public record ContactReport(OffsetDateTime generatedAt, String statement, Site s
 
         /** By how much it is lighter than computed, in words. */
         String deviation() {
-            return deviations == 0 ? "as computed" : deviations < 0 ? "darker by the ±" : "lighter by the ±";
+            return deviations == 0 ? "as computed" : deviations < 0 ? "darker" : "lighter";
         }
 
         /** Its tone and stars. */
