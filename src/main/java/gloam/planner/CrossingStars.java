@@ -2,9 +2,9 @@ package gloam.planner;
 
 import gloam.trail.Framing;
 import gloam.units.Angle;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * How bright the stars are that run over the frame of a wish during exposures on a night. For one thread at a
@@ -34,11 +34,14 @@ final class CrossingStars {
     }
 
     /** What the camera shows at a step; a star is looked up when it is first asked for. */
-    private record Followed(FrameStars frame, NearStars stars, Map<Integer, Optional<FrameStars.Seen>> seen) {
+    private record Followed(FrameStars frame, NearStars stars, BitSet looked, FrameStars.Seen[] seen) {
 
         float magnitude(int number, int slope) {
-            return seen.computeIfAbsent(number, asked -> Optional.ofNullable(frame.seen(stars.get(asked))))
-                    .map(star -> StarLimit.weighed(star, slope)).orElse(Float.POSITIVE_INFINITY);
+            if (!looked.get(number)) {
+                looked.set(number);
+                seen[number] = frame.seen(stars.get(number));
+            }
+            return seen[number] == null ? Float.POSITIVE_INFINITY : StarLimit.weighed(seen[number], slope);
         }
     }
 
@@ -91,7 +94,7 @@ final class CrossingStars {
         if (near == null || !near.near(frame.centre())) {
             near = NearStars.of(field, frame.centre(), framing.radius(), FOLLOWED_ABOUT);
         }
-        return new Followed(frame, near, new HashMap<>());
+        return new Followed(frame, near, new BitSet(near.size()), new FrameStars.Seen[near.size()]);
     }
 
     private FixedFrame fixed() {

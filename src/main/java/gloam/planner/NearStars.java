@@ -10,11 +10,14 @@ final class NearStars {
     private final double leastDeclinationRad;
     private final double mostDeclinationRad;
     private final List<StarField.Placed> stars;
+    private final float mostOctavesSlower;
 
     private NearStars(double leastDeclinationRad, double mostDeclinationRad, List<StarField.Placed> stars) {
         this.leastDeclinationRad = leastDeclinationRad;
         this.mostDeclinationRad = mostDeclinationRad;
         this.stars = stars;
+        this.mostOctavesSlower = (float) stars.stream().mapToDouble(StarField.Placed::octavesSlower).max()
+                .orElse(0);
     }
 
     /**
@@ -53,6 +56,9 @@ final class NearStars {
         EasiestStars easiest = new EasiestStars(most);
         for (int number = 0; number < stars.size(); number++) {
             StarField.Placed star = stars.get(number);
+            if (!easiest.takes(StarLimit.weighed(star.magnitude(), mostOctavesSlower, slope))) {
+                break;
+            }
             if (easiest.takes(StarLimit.weighed(star.magnitude(), star.octavesSlower(), slope))) {
                 easiest.add(weighing.magnitude(number));
             }
