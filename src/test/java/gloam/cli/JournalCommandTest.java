@@ -71,7 +71,7 @@ class JournalCommandTest {
     void aSheetOfASavedPlanBringsItsFigures() throws IOException {
         Path plan = folder.resolve("plan.json");
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
-        JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/0/windows/1");
+        JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/3/windows/2");
         ok(add(List.of("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet",
                 window.get("sheet").asString()), "--tone", "very-dark"));
         JsonNode sheet = json("list").at("/sheets/0");

@@ -132,7 +132,7 @@ class JournalCorrectionTest extends JournalOfOneSheet {
     void thePlansSheetTakesThePlaceOfAWrongOne() throws IOException {
         Path plan = folder.resolve("plan.json");
         ok(Run.of("plan", "--trip", "demo-data/trip.yaml", "--out", plan.toString()));
-        JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/0/windows/1");
+        JsonNode window = new ObjectMapper().readTree(plan.toFile()).at("/nights/3/windows/2");
         ok(add(COMPUTED));
         ok(correctSecond("--trip", "demo-data/trip.yaml", "--plan", plan.toString(), "--sheet",
                 window.get("sheet").asString()));

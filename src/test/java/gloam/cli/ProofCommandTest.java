@@ -66,7 +66,7 @@ class ProofCommandTest {
      */
     @Test
     void tonesAreOfTheSkyWhateverTheSize() {
-        String sheet = " --trip demo-data/trip.yaml --film instant-colour-125 --f-number 8 --azimuth 250 "
+        String sheet = " --trip demo-data/trip.yaml --film instant-colour-125 --f-number 8 --azimuth 330 "
                 + "--altitude 25 --from 2027-02-11T19:20 --lasts 50m --format json";
         JsonNode small = json("proof --size 17" + sheet).get("tones");
         JsonNode large = json("proof --size 160" + sheet).get("tones");
@@ -97,7 +97,8 @@ class ProofCommandTest {
         assertTrue(text(svg, "desc").contains("Polaris"));
         List<String> labels = labels(svg);
         assertTrue(labels.containsAll(List.of("Polaris", "Kochab", "North pole", "0° N",
-                "Computed picture, not a photograph; in mm 1 : 1")), labels.toString());
+                "Computed picture, not a photograph; in mm 1 : 1; azimuths below, altitudes on the left")),
+                labels.toString());
         assertTrue(((Element) svg.getElementsByTagName("image").item(0)).getAttribute("xlink:href")
                 .startsWith("data:image/png;base64,"));
     }
