@@ -69,7 +69,7 @@ final class ExposureSearch {
             }
             double toneStops = night.light().toneStops(number, openMin, closeMin);
             double shortMag = -night.marginMag(number, toneStops, openMin, closeMin);
-            if (shortMag < leastShortMag && night.ofTone(toneStops, openMin, closeMin) > 0) {
+            if ((nearest < 0 || shortMag < leastShortMag) && night.ofTone(toneStops, openMin, closeMin) > 0) {
                 leastShortMag = shortMag;
                 nearest = number;
             }
