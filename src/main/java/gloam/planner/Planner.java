@@ -159,9 +159,11 @@ public final class Planner {
         SiteNight night = outing.there;
         return IntStream.range(0, made.size()).mapToObj(number -> {
             Timetable.Exposed one = made.get(number).chosen();
-            return new ShotFigures(trip.wishes().get(one.wish()), night.with(one), night.sky(), ephemeris,
-                    stars).window(firstSheet + number, made.get(number),
-                    night.cloud(made.get(number).exposure()), one.worth());
+            Wish wish = trip.wishes().get(one.wish());
+            ExposureChoice exposure = made.get(number).exposure();
+            return new ShotFigures(wish, night.with(one), night.sky(), ephemeris, stars).window(
+                    firstSheet + number, made.get(number), night.cloud(exposure), one.worth(),
+                    night.count(wish, night.with(one), exposure));
         }).toList();
     }
 

@@ -57,8 +57,11 @@ final class ShotFigures {
         this.stars = stars;
     }
 
-    /** The window of a shot that was chosen, of some worth times its chance. */
-    Plan.Window window(int sheet, Made made, Optional<CloudCover> cloud, double worth) {
+    /**
+     * The window of a shot that was chosen, of some worth times its chance, and the stars of its first
+     * opening.
+     */
+    Plan.Window window(int sheet, Made made, Optional<CloudCover> cloud, double worth, StarCount count) {
         ExposureChoice shot = made.exposure();
         Framing framing = shot.framing();
         Interval open = sky.clock().span(shot.openMin(), shot.closeMin());
@@ -84,7 +87,6 @@ final class ShotFigures {
         TrailLimit.Passing on = new TrailLimit.Passing(new ExposedSheet(kit.film(), lens, shot.fNumber(),
                 open.seconds(), progress, light.illuminanceLx(open.middle())), passing.imageSpeedMmS(),
                 passing.lossMag());
-        StarCount count = count(all.get(0), all);
         StarCount stars = later.stream().map(setting -> count(setting, all)).reduce(count, StarCount::plus);
         return new Plan.Window(sheet, wish, kit.camera(), kit.film(), open, framing.aim(), shot.fNumber(),
                 later, exposure.meteredS(),

@@ -2,12 +2,15 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.proof.StarCount;
 import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -26,6 +29,7 @@ final class SiteNight {
     private final NightSky sky;
     private final ClearSky clear;
     private final Shortfalls shortfalls;
+    private final Map<ExposureChoice, StarCount> counts = new IdentityHashMap<>();
 
     /**
      * A night of a trip.
@@ -166,8 +170,13 @@ final class SiteNight {
     /** Whether a count finds fewer stars on an exposure than must record. */
     private boolean tooFew(Wish wish, Equipment with, ExposureChoice exposure) {
         return wish.records() instanceof Wish.Records.AtLeast least && exposure.marginMag() < SURE_MAG
-                && new ShotFigures(wish, with, sky, ephemeris, stars).count(exposure).recorded()
-                < least.trails();
+                && count(wish, with, exposure).recorded() < least.trails();
+    }
+
+    /** The stars of the first opening of an exposure. */
+    StarCount count(Wish wish, Equipment with, ExposureChoice exposure) {
+        return counts.computeIfAbsent(exposure, asked ->
+                new ShotFigures(wish, with, sky, ephemeris, stars).count(asked));
     }
 
     /** Takes down that they are too few; whether that is new. */

@@ -19,6 +19,8 @@ final class TimetableSearch {
     private static final int MOST_TIMETABLES = 4096;
     /** So many first: the best of them tells how little may be lost of what is worth following. */
     private static final int FIRST_TIMETABLES = 128;
+    /** So many last, for the earliest of those that gain the same. */
+    private static final int EQUAL_TIMETABLES = 512;
     /** Nor are more joined with what a night can serve. */
     private static final int MOST_JOINED = 500_000;
 
@@ -78,13 +80,18 @@ final class TimetableSearch {
     Timetable.Choice choose(List<List<List<Offer>>> offers) {
         List<Ways> nights = IntStream.range(0, offers.size()).parallel()
                 .mapToObj(night -> ways(offers.get(night), night)).toList();
-        Followed rough = follow(nights, mostLoss, FIRST_TIMETABLES);
-        Followed all = rough.complete ? rough
-                : follow(nights, Math.min(mostLoss, prices.bound() - rough.best.gain), MOST_TIMETABLES);
+        Followed rough = follow(nights, mostLoss, FIRST_TIMETABLES, true);
+        Followed all = rough.complete ? rough : follow(nights, mayLose(rough), MOST_TIMETABLES, false);
         boolean complete = all.complete && nights.stream().allMatch(Ways::complete);
-        List<Timetable.Night> found = all.best.gain < gain(first) ? first : traced(all.best, offers);
+        UpTo best = rough.complete ? rough.best
+                : UpTo.better(all.best, follow(nights, mayLose(all), EQUAL_TIMETABLES, true).best);
+        List<Timetable.Night> found = best.gain < gain(first) ? first : traced(best, offers);
         double worth = new Timetable.Choice(found, 0).worth();
         return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
+    }
+
+    private long mayLose(Followed best) {
+        return Math.min(mostLoss, prices.bound() - best.best.gain);
     }
 
     /** The best of the timetables followed, and whether those were all that may be better. */
@@ -96,8 +103,9 @@ final class TimetableSearch {
      *
      * @param mayLose none is followed that loses more
      * @param most    nor more at a time
+     * @param early   whether of those that gain the same the earliest is wanted
      */
-    private Followed follow(List<Ways> nights, long mayLose, int most) {
+    private Followed follow(List<Ways> nights, long mayLose, int most, boolean early) {
         Map<Served, UpTo> all = new HashMap<>();
         UpTo nothing = new UpTo(0, 0, 0, null, -1, null);
         all.put(counts.nothing(), nothing);
@@ -110,7 +118,7 @@ final class TimetableSearch {
             complete &= add(all, nights.get(night).ways, night, mayLose);
             all.entrySet().removeIf(entry -> entry.getValue().over
                     - needed.nights(entry.getKey(), after) * Gain.NIGHT_OUT < -mayLose);
-            complete &= cut(all, most);
+            complete &= cut(all, most, early);
         }
         return new Followed(all.values().stream().max(UpTo.WORSE_FIRST).orElse(nothing),
                 complete);
@@ -189,12 +197,12 @@ final class TimetableSearch {
      * Leaves out what another that has served as much and more is as good as, and what cannot be followed;
      * whether nothing of that kind was left out.
      */
-    private boolean cut(Map<Served, UpTo> all, int most) {
+    private boolean cut(Map<Served, UpTo> all, int most, boolean early) {
         List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
         boolean complete = true;
         for (Map.Entry<Served, UpTo> one : byLoss(all)) {
             if (kept.stream().noneMatch(other -> counts.covers(other.getKey(), one.getKey())
-                    && other.getValue().asGood(one.getValue()))) {
+                    && (!early || other.getValue().asGood(one.getValue())))) {
                 complete = kept.size() < most;
                 if (!complete) {
                     break;
