@@ -11,7 +11,6 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Drawings of a night and of a tone through it, against the figures of other questions. */
 class NightPicturesTest {
@@ -20,20 +19,10 @@ class NightPicturesTest {
     private static final String SHEET = SKY + " --film instant-mono-640 --focal-length 120 --f-number 8"
             + " --azimuth 200 --altitude 40";
 
-    private static String run(String options) {
-        Run run = Run.of(options.split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
-    }
-
-    private static JsonNode json(String options) {
-        return JsonMapper.shared().readTree(run(options + " --format json"));
-    }
-
     /** Every tone of the course is that of a sheet closed then. */
     @Test
     void theCourseIsThatOfSheetsClosedThen() {
-        JsonNode course = json("expose --from 2027-02-14T22:00 --tone -1" + SHEET).at("/course");
+        JsonNode course = Run.json("expose --from 2027-02-14T22:00 --tone -1" + SHEET).at("/course");
         assertEquals("8", course.get("fNumber").asString());
         assertTrue(course.get("points").size() > 20);
         for (int i : new int[] {5, 20, 40}) {
@@ -41,7 +30,8 @@ class NightPicturesTest {
             Duration lasts = Duration.between(
                     OffsetDateTime.parse("2027-02-14T22:00:00+01:00"),
                     OffsetDateTime.parse(point.get("closeAt").asString()));
-            JsonNode alone = json("expose --from 2027-02-14T22:00 --lasts " + lasts.toSeconds() + "s" + SHEET)
+            JsonNode alone = Run.json("expose --from 2027-02-14T22:00 --lasts " + lasts.toSeconds() + "s"
+                    + SHEET)
                     .at("/exposures/0");
             assertEquals(alone.get("skyToneStops").doubleValue(), point.get("toneStops").doubleValue(), 0.01);
             assertEquals(alone.get("skyToneSpreadStops").doubleValue(), point.get("spreadStops")
@@ -51,12 +41,12 @@ class NightPicturesTest {
 
     @Test
     void theCourseIsDrawnWithWhatChangesTheLight() {
-        String svg = run("expose --from 2027-02-14T22:00 --tone -1 --format svg" + SHEET);
+        String svg = Run.printed("expose --from 2027-02-14T22:00 --tone -1 --format svg" + SHEET);
         for (String part : List.of("Tone against time", "stops from the mid-tone", "Europe/Madrid", "moonset",
                 "at least", "best", "Made by Gloam")) {
             assertTrue(svg.contains(part), part);
         }
-        assertTrue(run("expose --from 2027-02-14T22:00 --format svg"
+        assertTrue(Run.printed("expose --from 2027-02-14T22:00 --format svg"
                 + SHEET.replace("number 8", "number 8,11"))
                 .contains("Times at every f-number"));
     }
@@ -64,8 +54,8 @@ class NightPicturesTest {
     /** Names of the curves cover neither curves nor each other; the Moon's line is as high as it stands. */
     @Test
     void theNightIsDrawnAsItIsListed() {
-        String svg = run("sky --night 2027-02-14 --format svg" + SKY);
-        JsonNode hours = json("sky --night 2027-02-14" + SKY).get("hours");
+        String svg = Run.printed("sky --night 2027-02-14 --format svg" + SKY);
+        JsonNode hours = Run.json("sky --night 2027-02-14" + SKY).get("hours");
         MatchResult moon = Pattern.compile("<path d=\"M([^\"]+)\" class=\"line\" stroke-width=\"0.90\"")
                 .matcher(svg).results().findFirst().orElseThrow();
         List<Double> heights = new ArrayList<>();
@@ -80,6 +70,7 @@ class NightPicturesTest {
                 "mag/arcsec\u00b2", "Made by Gloam")) {
             assertTrue(svg.contains(part), part);
         }
-        assertTrue(run("sky --night 2027-02-14 --format html" + SKY).contains("how dark the zenith is"));
+        assertTrue(Run.printed("sky --night 2027-02-14 --format html" + SKY)
+                .contains("how dark the zenith is"));
     }
 }

@@ -1,5 +1,7 @@
 package gloam.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import gloam.ephemeris.StarCatalogue;
 import gloam.support.AnalyticEphemeris;
 import java.io.PrintWriter;
@@ -8,11 +10,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * One run of the program in this process, with a clock that stands still and the low-precision ephemeris.
@@ -50,6 +55,19 @@ record Run(int exit, String out, String err) {
 
     private static Run on(Session session, String... args) {
         return on(App.commandLine(session), args);
+    }
+
+    /** What a question prints that is answered; a no-break space in it parts no words. */
+    static String printed(String question) {
+        Run run = of(Arrays.stream(question.trim().split(" ")).map(word -> word.replace('\u00a0', ' '))
+                .toList());
+        assertEquals(0, run.exit, run.err);
+        return run.out;
+    }
+
+    /** The same as JSON. */
+    static JsonNode json(String question) {
+        return JsonMapper.shared().readTree(printed(question + " --format json"));
     }
 
     /** One on a command line that may be used again, which saves making it. */

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The light of a direction by its sources, and of the whole sky. */
 class SkyMapTest {
@@ -22,27 +21,17 @@ class SkyMapTest {
     @TempDir
     Path folder;
 
-    private static String run(String options) {
-        Run run = Run.of(options.split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
-    }
-
-    private static JsonNode json(String options) {
-        return JsonMapper.shared().readTree(run(options + " --format json"));
-    }
-
     /** Shares make the whole; the direction is as bright as expose has it. */
     @Test
     void sourcesOfADirectionAreItsWholeLight() {
-        JsonNode towards = json("sky --at 2027-02-08T20:10 --azimuth 255 --altitude 14" + PLACE)
+        JsonNode towards = Run.json("sky --at 2027-02-08T20:10 --azimuth 255 --altitude 14" + PLACE)
                 .get("towards");
         assertEquals(1, sum(towards, "lightShare"), 0.001);
-        JsonNode exposed = json("expose --at 2027-02-08T20:10 --azimuth 255 --altitude 14 --film"
+        JsonNode exposed = Run.json("expose --at 2027-02-08T20:10 --azimuth 255 --altitude 14 --film"
                 + " instant-mono-640 --f-number 8" + PLACE);
         assertEquals(exposed.at("/situation/skyMagArcsec2"), towards.get("magArcsec2"));
         assertEquals(exposed.at("/situation/skyCdM2").doubleValue(), sum(towards, "cdM2"), 1e-6);
-        String text = run("sky --at 2027-02-08T20:10 --azimuth 255 --altitude 14" + PLACE)
+        String text = Run.printed("sky --at 2027-02-08T20:10 --azimuth 255 --altitude 14" + PLACE)
                 .replaceAll("\\s+", " ");
         assertTrue(text.matches(".*WSW 255°, altitude 14°: [0-9.]+ mag/arcsec² ± 0\\.[0-9]+ stops: zodiacal"
                 + " light \\d+ %, faint stars \\d+ %, .*"), text);
@@ -55,24 +44,24 @@ class SkyMapTest {
 
     @Test
     void aNightListsThemByTheHour() {
-        JsonNode hours = json("sky --night 2027-02-08 --azimuth 255 --altitude 14" + PLACE).get("hours");
+        JsonNode hours = Run.json("sky --night 2027-02-08 --azimuth 255 --altitude 14" + PLACE).get("hours");
         hours.forEach(hour -> assertEquals(1, sum(hour.get("towards"), "lightShare"), 0.001));
         JsonNode first = hours.get(0).get("towards").get("sources");
         assertEquals("twilight", first.get(first.size() - 1).get("source").asString());
         assertTrue(first.get(first.size() - 1).get("lightShare").doubleValue() > 0.99);
-        assertTrue(json("sky --night 2027-02-08" + PLACE).at("/hours/0/towards").isNull());
+        assertTrue(Run.json("sky --night 2027-02-08" + PLACE).at("/hours/0/towards").isNull());
     }
 
     /** Every cell is the sky of its middle. */
     @Test
     void mapHasTheWholeSky() throws IOException {
         String at = "sky --map --at 2027-02-08T19:20";
-        JsonNode cells = json(at + PLACE).get("cells");
+        JsonNode cells = Run.json(at + PLACE).get("cells");
         assertEquals(36 * 18, cells.size());
         JsonNode one = cells.get(25 * 18 + 2);
         assertEquals(255, one.get("azimuthDeg").doubleValue());
         assertEquals(12.5, one.get("altitudeDeg").doubleValue());
-        assertEquals(json("sky --at 2027-02-08T19:20 --azimuth 255 --altitude 12.5" + PLACE)
+        assertEquals(Run.json("sky --at 2027-02-08T19:20 --azimuth 255 --altitude 12.5" + PLACE)
                 .at("/towards/magArcsec2"), one.get("magArcsec2"));
         // in dusk the west is brighter than the east
         assertTrue(one.get("magArcsec2").doubleValue()
@@ -80,7 +69,7 @@ class SkyMapTest {
         cells.forEach(cell -> assertTrue(cell.get("magArcsec2").isNumber(), "a level horizon hides nothing"));
         for (String ending : new String[] {"svg", "html"}) {
             Path file = folder.resolve("map." + ending);
-            run(at + PLACE + " --out " + file);
+            Run.printed(at + PLACE + " --out " + file);
             String drawn = Files.readString(file);
             assertTrue(drawn.split("<polygon").length > 640, "cells of " + ending);
             assertTrue(drawn.contains("mag/arcsec²") && drawn.contains("north at the top, east to the left"));

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** What is seen from behind the camera, against what other questions say of the same sky. */
 class TripodViewTest {
@@ -15,28 +14,14 @@ class TripodViewTest {
     private static final String SHEET = SITE
             + " --azimuth 250 --altitude 14 --roll 10 --from 2027-02-08T20:00 --lasts 40m";
 
-    private static String run(String options) {
-        String[] args = options.trim().split(" ");
-        for (int i = 0; i < args.length; i++) {
-            args[i] = args[i].replace('\u00a0', ' ');
-        }
-        Run run = Run.of(args);
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
-    }
-
-    private static JsonNode json(String options) {
-        return JsonMapper.shared().readTree(run(options + " --format json"));
-    }
-
     /** A camera turned from the star by what is said of it has the star in its centre. */
     @Test
     void theStarToAimByStandsWhereItIsSaidTo() {
-        JsonNode star = json("trail" + SHEET).at("/view/aimStar");
+        JsonNode star = Run.json("trail" + SHEET).at("/view/aimStar");
         double azimuthDeg = 250 - star.get("centreAzimuthDeg").doubleValue();
         double altitudeDeg = 14 - star.get("centreAltitudeDeg").doubleValue();
-        JsonNode there = json("trail" + SITE + " --from 2027-02-08T20:00 --lasts 1s --azimuth " + azimuthDeg
-                + " --altitude " + altitudeDeg);
+        JsonNode there = Run.json("trail" + SITE + " --from 2027-02-08T20:00 --lasts 1s --azimuth "
+                + azimuthDeg + " --altitude " + altitudeDeg);
         JsonNode track = StreamSupport.stream(there.get("tracks").spliterator(), false).filter(found ->
                 found.get("name").equals(star.get("name"))).findFirst().orElseThrow();
         assertEquals(0, track.at("/points/0/xMm").doubleValue(), 0.02);
@@ -44,14 +29,14 @@ class TripodViewTest {
         String words = "at 20:00 the frame's centre is "
                 + "%.1f".formatted(star.get("centreAzimuthDeg").doubleValue()) + "\u00b0 of azimuth right of "
                 + star.get("name").asString();
-        assertTrue(run("trail" + SHEET).replace("\n", " ").contains(words), words);
+        assertTrue(Run.printed("trail" + SHEET).replace("\n", " ").contains(words), words);
     }
 
     @Test
     void theMoonsWayIsThatOfTheSky() {
-        JsonNode moon = StreamSupport.stream(json("trail" + SHEET).at("/view/moon").spliterator(), false)
+        JsonNode moon = StreamSupport.stream(Run.json("trail" + SHEET).at("/view/moon").spliterator(), false)
                 .filter(at -> at.get("at").asString().contains("T19:00")).findFirst().orElseThrow();
-        JsonNode sky = json("sky" + SITE + " --at 2027-02-08T19:00");
+        JsonNode sky = Run.json("sky" + SITE + " --at 2027-02-08T19:00");
         JsonNode body = StreamSupport.stream(sky.get("bodies").spliterator(), false).filter(found ->
                 found.get("name").asString().equals("moon")).findFirst().orElseThrow();
         assertEquals(body.get("azimuthDeg").doubleValue(), moon.get("azimuthDeg").doubleValue(), 0.01);
@@ -62,7 +47,7 @@ class TripodViewTest {
     /** Clockwise from behind: the frame's left side goes up, its right side down. */
     @Test
     void theFrameIsTurnedAsTheCameraIs() {
-        JsonNode frame = json("trail" + SHEET).at("/view/frame");
+        JsonNode frame = Run.json("trail" + SHEET).at("/view/frame");
         double leftDeg = frame.get(0).get("altitudeDeg").doubleValue();
         double rightDeg = frame.get(8).get("altitudeDeg").doubleValue();
         assertTrue(leftDeg > rightDeg + 5, leftDeg + " " + rightDeg);
@@ -72,10 +57,10 @@ class TripodViewTest {
     /** The land on the sheet's drawing lies where the skyline of the site runs. */
     @Test
     void theSkylineRunsOverTheSheet() {
-        JsonNode trail = json("trail" + SHEET);
+        JsonNode trail = Run.json("trail" + SHEET);
         assertTrue(trail.get("skyline").size() > 20);
-        assertTrue(run("trail" + SHEET + " --format svg").contains("<polygon"));
-        assertEquals(0, json("trail" + SITE
+        assertTrue(Run.printed("trail" + SHEET + " --format svg").contains("<polygon"));
+        assertEquals(0, Run.json("trail" + SITE
                 + " --azimuth 250 --altitude 60 --from 2027-02-08T20:00 --lasts 40m")
                 .get("skyline").size());
         trail.get("edges").forEach(edge -> {
@@ -86,8 +71,8 @@ class TripodViewTest {
 
     @Test
     void itIsDrawnWhereItIsAskedFor() {
-        String svg = run("trail" + SHEET + " --tripod --format svg");
+        String svg = Run.printed("trail" + SHEET + " --tripod --format svg");
         assertTrue(svg.contains("From behind the camera") && svg.contains("Europe/Madrid"), svg);
-        assertTrue(run("trail" + SHEET + " --format html").contains("From behind the camera"));
+        assertTrue(Run.printed("trail" + SHEET + " --format html").contains("From behind the camera"));
     }
 }
