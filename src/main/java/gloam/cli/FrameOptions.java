@@ -66,7 +66,7 @@ final class FrameOptions extends OptionGroup {
     FrameSettings settings(ZoneId zone) {
         if (azimuthDeg.given() != altitudeDeg.given() || rollDeg.given() && !azimuthDeg.given()) {
             throw new BadInput("--azimuth DEG and --altitude DEG go together, and --roll with both; give "
-                    + "them, or " + "leave them out");
+                    + "them, or leave them out");
         }
         return new FrameSettings(fNumber.value(), exposure.value(), number(iso, "--iso", FrameSettings.ISO),
                 number(focalLengthMm, "--focal-length", Lens.FOCAL_LENGTH), frame.value(),

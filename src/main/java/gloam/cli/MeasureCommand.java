@@ -39,7 +39,7 @@ final class MeasureCommand extends ReportingCommand {
     MeasureCommand(Session session) {
         super(session, "measure",
                 "Measure the night sky with frames of a digital camera: its brightness by direction, where "
-                + "the " + "camera pointed, and how both compare with the computed sky.",
+                + "the camera pointed, and how both compare with the computed sky.",
                 "gloam measure demo-data/frame.jpg --trip demo-data/trip.yaml");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("FRAME").arity("1..*")
                 .type(List.class).auxiliaryTypes(Input.class)

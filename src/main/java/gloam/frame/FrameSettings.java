@@ -61,7 +61,7 @@ public record FrameSettings(Optional<FNumber> fNumber, Optional<Duration> exposu
                 && !camera.equals(calibration.camera())).ifPresent(camera -> {
                     throw new BadInput("the calibration is that of another camera, " + calibration.camera()
                             + ", and the frame is of " + camera
-                            + "; leave out --calibration, or calibrate this " + "camera");
+                            + "; leave out --calibration, or calibrate this camera");
                 });
         return new Taken(camera(image, data, open), open,
                 exposure.or(data::exposure)
@@ -111,6 +111,6 @@ public record FrameSettings(Optional<FNumber> fNumber, Optional<Duration> exposu
 
     private static BadInput unknownField() {
         return new BadInput("the frame does not state how much it sees; add --focal-length MM and --frame "
-                + "WxH, " + "the size of the sensor");
+                + "WxH, the size of the sensor");
     }
 }

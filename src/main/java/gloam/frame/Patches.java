@@ -72,7 +72,7 @@ public final class Patches {
             throw new BadInput(2 * clippedParts > parts
                     ? "the frame is overexposed: its sky is white; take one "
                     + "with less exposure" : "the frame shows no sky over the skyline to measure; check "
-                    + "where " + "it points");
+                    + "where it points");
         }
         if (lights.stream().mapToDouble(light -> light).sorted().skip(lights.size() / 2).findFirst()
                 .orElseThrow() < BLACK) {

@@ -78,7 +78,7 @@ public final class FrameFile {
             throw new BadInput("cannot read " + input.shown() + ": " + bad.getMessage());
         } catch (IOException unreadable) {
             throw new BadInput("cannot read " + input.shown()
-                    + ": it is damaged or cannot be opened; copy it " + "again");
+                    + ": it is damaged or cannot be opened; copy it again");
         }
     }
 

@@ -54,7 +54,7 @@ final class ContactDrawing {
         }
         y = row(report.spread(), y + 6, "±" + Wording.number(report.spreadStops(), 1), true);
         svg.label(LEFT, y + 4, "Under each: time, tone of the sky at the frame's centre, stars to magnitude "
-                + "6 that " + "mark it. Last row: " + Wording.fNumber(report.spread().get(0).fNumber()) + ", "
+                + "6 that mark it. Last row: " + Wording.fNumber(report.spread().get(0).fNumber()) + ", "
                 + Wording.exposure(report.spread().get(0).lastsS()) + ",", "font-size", FINE);
         svg.label(LEFT, y + 8.5,
                 "as it comes out with sky and film one standard deviation darker, as taken, and "

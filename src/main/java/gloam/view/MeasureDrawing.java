@@ -36,7 +36,7 @@ final class MeasureDrawing {
         this.range = Math.max(LEAST_RANGE_MAG, mags.getMax() - mags.getMin());
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, HEAD + height + FOOT, 3, "The sky in " + frame.name(),
                 "Pieces of the frame with their brightness in mag/arcsec² and, below, how much brighter "
-                + "than the " + "model each is; circles are stars that were found.");
+                + "than the model each is; circles are stars that were found.");
     }
 
     /** The drawing of one frame. */

@@ -71,7 +71,7 @@ public record MeasureReport(OffsetDateTime generatedAt, Site site, List<Measured
         if (!sky.isEmpty()) {
             document.gap();
             document.text("For the trip file, under sky: of the site. Each measurement bears so much of the "
-                    + "error " + "that all share that together they count as one frame does:");
+                    + "error that all share that together they count as one frame does:");
             sky.forEach(line -> document.item(line.line()));
         }
         return document;

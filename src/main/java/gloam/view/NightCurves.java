@@ -184,9 +184,9 @@ final class NightCurves {
     private void foot() {
         double y = TOP + HEIGHT + 38;
         svg.label(LEFT, y, "Bold: the Moon; thin: planets to magnitude 6; dotted: the Sun; broken: the "
-                + "zenith's " + "brightness, on the right.", "font-size", FINE);
+                + "zenith's brightness, on the right.", "font-size", FINE);
         svg.label(LEFT, y + 5, "Altitudes in degrees over a level horizon, with refraction; times by the "
-                + "site's " + "clocks.", "font-size", FINE);
+                + "site's clocks.", "font-size", FINE);
         svg.label(LEFT, y + 10, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
     }
 

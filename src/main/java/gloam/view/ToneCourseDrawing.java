@@ -166,7 +166,7 @@ final class ToneCourseDrawing {
                 : "Tone " + Wording.signed(situation.toneStops().orElse(0), 1) + ": "
                 + String.join(", ", times));
         svg.label(LEFT, y + 5, "Band: ± of one standard deviation, in which the tone lies two times in "
-                + "three; " + "across: when the shutter is closed.", "font-size", FINE);
+                + "three; across: when the shutter is closed.", "font-size", FINE);
         svg.label(LEFT, y + 10, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
     }
 
