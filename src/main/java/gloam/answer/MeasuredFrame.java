@@ -8,13 +8,13 @@ import gloam.frame.FrameSettings;
 import gloam.frame.FrameSky;
 import gloam.frame.LightImage;
 import gloam.frame.Patch;
-import gloam.frame.Patches;
 import gloam.frame.Taken;
 import gloam.gear.Site;
 import gloam.gear.SkyReading;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.BadInput;
+import gloam.units.Median;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -120,12 +120,12 @@ public record MeasuredFrame(String name, Optional<String> camera, Taken taken, F
                 && Math.abs(patch.yShare() - 0.5) < MIDDLE)
                 .mapToDouble(patch -> patch.brightness().magArcsec2()).toArray();
         return mags.length == 0 ? Optional.empty()
-                : Optional.of(SkyBrightness.ofMagArcsec2(Patches.median(mags)));
+                : Optional.of(SkyBrightness.ofMagArcsec2(Median.of(mags)));
     }
 
     /** One standard deviation of the sky in the middle, in mag. */
     public double middleErrorMag() {
-        return Patches.median(sky.patches().stream().mapToDouble(MeasuredFrame::errorMag).toArray());
+        return Median.of(sky.patches().stream().mapToDouble(MeasuredFrame::errorMag).toArray());
     }
 
     /** The stars that were found, brightest first. */

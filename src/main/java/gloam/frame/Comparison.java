@@ -3,6 +3,8 @@ package gloam.frame;
 import gloam.ephemeris.Direction;
 import gloam.light.SkyLight;
 import gloam.trail.Framing;
+import gloam.units.Median;
+import gloam.units.Stops;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,8 +37,6 @@ public record Comparison(double brighterMag, double modelErrorMag, Optional<Slop
     private static final double LEAST_SLOPE_MAG = 0.15;
     /** A sky bends by that much over a wide frame; common practice, no source. */
     private static final double LEAST_CORNERS_MAG = 0.3;
-    private static final double NORMAL = 1.4826;
-    private static final double MAG_A_STOP = 2.5 * Math.log10(2);
 
     /**
      * How the difference changes across a frame.
@@ -71,9 +71,9 @@ public record Comparison(double brighterMag, double modelErrorMag, Optional<Slop
     public static Comparison of(Framing framing, List<Patch> patches, List<SkyLight.Sample> model) {
         double[] brighter = new double[patches.size()];
         Arrays.setAll(brighter, i -> brighterMag(patches.get(i), model.get(i)));
-        double spread = MAG_A_STOP * Patches.median(model.stream()
+        double spread = Stops.MAG * Median.of(model.stream()
                 .mapToDouble(SkyLight.Sample::spreadStops).toArray());
-        return new Comparison(Patches.median(brighter), spread,
+        return new Comparison(Median.of(brighter), spread,
                 patches.size() < LEAST_PIECES ? Optional.empty() : slope(framing, patches, brighter));
     }
 
@@ -92,8 +92,7 @@ public record Comparison(double brighterMag, double modelErrorMag, Optional<Slop
             all.add(i);
         }
         double[] first = left(terms, brighter, solved(terms, brighter, all));
-        double deviation = Math.max(LEAST_DEVIATION_MAG, NORMAL * Patches.median(
-                Arrays.stream(first).map(Math::abs).toArray()));
+        double deviation = Math.max(LEAST_DEVIATION_MAG, Median.scatter(first, 0));
         List<Integer> kept = all.stream().filter(i -> Math.abs(first[i]) <= OUTLYING * deviation).toList();
         RealMatrix used = rows(terms, kept);
         if (kept.size() < LEAST_PIECES || !new QRDecomposition(used, 1e-9).getSolver().isNonSingular()) {

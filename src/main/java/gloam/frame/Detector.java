@@ -1,5 +1,6 @@
 package gloam.frame;
 
+import gloam.units.Median;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -20,7 +21,6 @@ public final class Detector {
 
     private static final int CELL = 32;
     private static final double STANDS_OUT = 5;
-    private static final double NORMAL = 1.4826;
     /** A cell is never taken to be more even than that share of its light. */
     private static final double LEAST_NOISE = 0.004;
     private static final int LEAST_AREA = 5;
@@ -115,7 +115,7 @@ public final class Detector {
                 Arrays.sort(values);
                 middles[row * columns + column] = middle;
                 deviations[row * columns + column] = (float) Math.max(LEAST_NOISE * middle,
-                        NORMAL * values[values.length / 2]);
+                        Median.NORMAL * values[values.length / 2]);
             }
         }
     }

@@ -4,6 +4,7 @@ import gloam.ephemeris.Direction;
 import gloam.gear.Skyline;
 import gloam.light.SkyBrightness;
 import gloam.units.BadInput;
+import gloam.units.Median;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -29,7 +30,6 @@ public final class Patches {
     private static final int MOST_ROWS = 9;
     private static final int PARTS = 4;
     private static final double MARGIN_DEG = 0.5;
-    private static final double NORMAL = 1.4826;
     /** Below two levels of 255 a frame shows its own darkness. */
     private static final double BLACK = SrgbCurve.light(2 / 255.0);
 
@@ -99,10 +99,10 @@ public final class Patches {
         if (2 * found.size() < PARTS * PARTS) {
             return Optional.empty();
         }
-        double light = median(found.stream().mapToDouble(Part::light).toArray());
-        double mag = median(found.stream().mapToDouble(Part::magArcsec2).toArray());
-        double scatter = NORMAL * median(found.stream().mapToDouble(part ->
-                Math.abs(part.magArcsec2 - mag)).toArray());
+        double light = Median.of(found.stream().mapToDouble(Part::light).toArray());
+        double[] mags = found.stream().mapToDouble(Part::magArcsec2).toArray();
+        double mag = Median.of(mags);
+        double scatter = Median.scatter(mags, mag);
         double x = (column + 0.5) / COLUMNS;
         double y = (row + 0.5) / rows;
         lights.add(light);
@@ -149,13 +149,5 @@ public final class Patches {
 
     /** A part: the share of white its pixels are, and the sky that this stands for. */
     private record Part(double light, double magArcsec2) {
-    }
-
-    /** The median of at least one value. */
-    public static double median(double... values) {
-        double[] sorted = values.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 }

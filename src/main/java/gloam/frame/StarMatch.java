@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
+import org.hipparchus.special.Beta;
 
 /**
  * Finds where a camera pointed by the stars in its frame.
@@ -189,16 +190,8 @@ final class StarMatch {
         return byChance(judged.size(), hits, each) < BY_CHANCE;
     }
 
-    /** The chance of that many hits or more of some, each with its own chance. */
-    static double byChance(int of, int hits, double each) {
-        double sum = 0;
-        double ways = 1;
-        for (int k = 0; k <= of; k++) {
-            if (k >= hits) {
-                sum += ways * Math.pow(each, k) * Math.pow(1 - each, of - k);
-            }
-            ways = ways * (of - k) / (k + 1);
-        }
-        return sum;
+    /** The chance of that many hits or more of some, each with its own chance: a binomial distribution. */
+    private static double byChance(int of, int hits, double each) {
+        return hits == 0 ? 1 : Beta.regularizedBeta(each, hits, of - hits + 1);
     }
 }

@@ -49,7 +49,8 @@ public record Taken(Camera camera, FNumber fNumber, Duration exposure, double is
     private static final double OF_STRONG_CURVE = 0.2;
     /** Half a level of 255: how far the least levels are off at worst. */
     private static final double HALF_A_LEVEL = 0.5 / 255;
-    private static final double MAG_A_STOP = 2.5 * Math.log10(2);
+    /** Magnitudes by which a small share of light more is brighter, times that share. */
+    private static final double MAG_A_SHARE = 2.5 / Math.log(10);
 
     /** Refuses numbers outside their ranges with {@link BadInput}. */
     public Taken {
@@ -90,7 +91,7 @@ public record Taken(Camera camera, FNumber fNumber, Duration exposure, double is
         double curve = (rendered ? OF_STRONG_CURVE : OF_CURVE) * Math.abs(Stops.between(LEVEL_118, light));
         double setting = index == FrameData.Index.OUTPUT ? OF_OUTPUT_STOPS : OF_RECOMMENDED_STOPS;
         double least = HALF_A_LEVEL * SrgbCurve.slope(SrgbCurve.level(light)) / light;
-        return Math.hypot(1.0857 * least, calibration.known() ? calibration.errorMag()
-                : MAG_A_STOP * Math.sqrt(setting * setting + curve * curve + OF_LENS_STOPS * OF_LENS_STOPS));
+        return Math.hypot(MAG_A_SHARE * least, calibration.known() ? calibration.errorMag()
+                : Stops.MAG * Math.sqrt(setting * setting + curve * curve + OF_LENS_STOPS * OF_LENS_STOPS));
     }
 }

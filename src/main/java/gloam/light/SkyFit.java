@@ -8,6 +8,7 @@ import gloam.gear.LightDome.Town;
 import gloam.gear.Site;
 import gloam.gear.SkyReading;
 import gloam.units.Range;
+import gloam.units.Stops;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -37,7 +38,6 @@ import org.hipparchus.util.Pair;
 public final class SkyFit {
 
     private static final double HAZE_MAG = 0.1;
-    private static final double MAG_A_STOP = 2.5 * Math.log10(2);
     private static final double STEP = 0.02;
     private static final double WITHIN = 1e-6;
     private static final int MOST_ROUNDS = 60;
@@ -58,7 +58,7 @@ public final class SkyFit {
         this.site = site;
         this.twilights = twilights();
         this.weights = IntStream.range(0, twilights.length).mapToDouble(i -> 1 / Math.hypot(
-                site.skyReadings().get(i).spreadMag(), MAG_A_STOP * notFreeStops(i))).toArray();
+                site.skyReadings().get(i).spreadMag(), Stops.MAG * notFreeStops(i))).toArray();
     }
 
     private int[] twilights() {
@@ -172,7 +172,7 @@ public final class SkyFit {
         }
         return new Site(site.name(), site.latitude(), site.longitude(), site.heightM(), site.zone(),
                 inside(Site.DARK_SKY, site.darkSkyMagArcsec2()
-                - MAG_A_STOP * point.getEntry(ZENITH) * site.zenithSpreadStops()),
+                - Stops.MAG * point.getEntry(ZENITH) * site.zenithSpreadStops()),
                 inside(Site.EXTINCTION, site.extinctionMag() + HAZE_MAG * point.getEntry(HAZE)),
                 site.skyline(), domes, IntStream.range(0, weights.length).mapToObj(i -> twilights[i] < 0
                 ? site.skyReadings().get(i) : site.skyReadings().get(i).of(new SkyReading.Twilight(
@@ -184,7 +184,7 @@ public final class SkyFit {
         LightDome.Known known = dome.known() instanceof Town town
                 ? new Town(inside(Town.PEOPLE, town.people() * Math.pow(2, stops)), town.distanceKm())
                 : new Measured(((Measured) dome.known()).altitude(), inside(Measured.BRIGHTNESS,
-                ((Measured) dome.known()).magArcsec2() - MAG_A_STOP * stops));
+                ((Measured) dome.known()).magArcsec2() - Stops.MAG * stops));
         return new LightDome(dome.azimuth(), known, dome.colourK(), dome.spreadStops());
     }
 

@@ -3,6 +3,9 @@ package gloam.units;
 /** Ratios of light counted in stops, the logarithm to the base 2; plus is more light. */
 public final class Stops {
 
+    /** Magnitudes in a stop, by Pogson's law. */
+    public static final double MAG = 2.5 * Math.log10(2);
+
     private static final double LN_2 = Math.log(2);
 
     private Stops() {
