@@ -1,5 +1,6 @@
 package gloam.answer;
 
+import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
 import gloam.frame.Comparison;
@@ -14,6 +15,7 @@ import gloam.gear.SkyReading;
 import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.BadInput;
+import gloam.units.Interval;
 import gloam.units.Median;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -91,6 +93,8 @@ public record MeasuredFrame(String name, Optional<String> camera, Taken taken, F
     /** Measures a frame taken at a site. */
     public static MeasuredFrame of(Ephemeris ephemeris, Site site, List<Star> stars, Question frame) {
         try {
+            Daylight.refuse(ephemeris, site, List.of(Interval.lasting(frame.taken().openedAt(),
+                    frame.taken().exposure())), "check the camera's clock, --at and the place");
             FrameSky sky = FrameSky.of(ephemeris, site, stars, frame.image(), frame.taken(), frame.said());
             SkyLight.Moment moment = new SkyLight(ephemeris, site).moment(frame.taken().middle());
             List<SkyLight.Sample> model = sky.patches().stream().map(patch -> moment.at(patch.direction()))

@@ -22,11 +22,20 @@ public final class Daylight {
      * @throws BadInput when the Sun is up during one of the openings, with the first instant of it
      */
     public static void refuse(Ephemeris ephemeris, Site site, List<Interval> openings) {
+        refuse(ephemeris, site, openings, "open it after sunset and close it before sunrise");
+    }
+
+    /**
+     * The same with other advice.
+     *
+     * @param advice what to do, as the end of a sentence
+     */
+    public static void refuse(Ephemeris ephemeris, Site site, List<Interval> openings, String advice) {
         for (Interval open : openings) {
             Courses.of(ephemeris, site, open).sun().horizon().above().stream().findFirst().ifPresent(day -> {
                 throw new BadInput("the Sun is up while the shutter is open, from "
                         + TIME.format(day.start().atZone(site.zone()))
-                        + " on; open it after sunset and close it before sunrise");
+                        + " on; " + advice);
             });
         }
     }

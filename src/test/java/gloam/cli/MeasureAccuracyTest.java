@@ -90,8 +90,7 @@ class MeasureAccuracyTest {
             maker.seed = seed;
             maker.width = 900;
             maker.height = 600;
-            maker.openedAt = Instant.parse("2027-01-01T00:00:00Z")
-                    .plus(Duration.ofSeconds(random.nextInt(365 * 86_400)));
+            maker.openedAt = night(random, maker.site);
             maker.azimuthDeg = 360 * random.nextDouble();
             maker.altitudeDeg = 25 + 55 * random.nextDouble();
             maker.rollDeg = 30 * random.nextGaussian();
@@ -111,6 +110,13 @@ class MeasureAccuracyTest {
                     * (1 + Math.cos(seen.azimuth().radians() - Math.toRadians(town))) / 2;
             measure(maker, maker.focalMm * (1 + 0.01 * random.nextGaussian()));
         }
+    }
+
+    /** Within three hours and a half of midnight by the Sun, on any night of a year. */
+    private static Instant night(Random random, Site site) {
+        return Instant.parse("2027-01-01T00:00:00Z").plus(Duration.ofDays(random.nextInt(365)))
+                .minusSeconds(Math.round(240 * site.longitude().degrees()))
+                .plusSeconds(random.nextInt(25_200) - 12_600);
     }
 
     private void measure(FrameMaker maker, double markedMm) throws IOException {

@@ -220,6 +220,8 @@ class MeasureCommandTest {
         refused(Run.of(("measure " + PLACE).split(" ")), "no frame given; name an image");
         FrameMaker maker = maker();
         Path frame = file("frame.jpg", maker.jpeg());
+        refused(run(frame, "--at 2027-06-08T12:00"), "the Sun is up while the shutter is open, from "
+                + "2027-06-08T12:00 on; check the camera's clock, --at and the place");
         refused(run(frame, "--azimuth 20 --altitude 40"),
                 "the stars in the frame are not those of where it is "
                 + "said to point, but those around azimuth 170°, altitude 40°");
