@@ -3,6 +3,7 @@ package gloam.cli;
 import gloam.answer.SheetLit;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
+import gloam.journal.Opening;
 import gloam.journal.Outcome;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,13 @@ record Correction(Entry before, List<Clearable> cleared) {
         return new Exposed(was.film(), clears(Clearable.BATCH) ? "" : was.batch(),
                 was.place().filter(place -> !clears(Clearable.SITE)),
                 was.aim().filter(aim -> !clears(Clearable.AIM)),
-                was.lens(), was.openings(), was.measured() && !clears(Clearable.SKY), was.stars(),
+                was.lens(), openings(was), was.measured() && !clears(Clearable.SKY), was.stars(),
                 clears(Clearable.TEMPERATURE) ? OptionalDouble.empty() : was.temperatureC());
+    }
+
+    private List<Opening> openings(Exposed was) {
+        return clears(Clearable.AIM) ? was.openings().stream().map(opening ->
+                opening.set(Optional.empty(), opening.fNumber())).toList() : was.openings();
     }
 
     /** The same as the light of a sheet asks for it. */

@@ -96,9 +96,8 @@ final class SheetOptions extends OptionGroup {
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
         Lens lens = lens(trip, planned, known);
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
-        SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open,
-                PlannedSettings.of(planned
-                .filter(sheet -> !anyGiven("--azimuth", "--altitude")), lens, anyGiven("--f-number"), open));
+        SheetLit lit = new SheetLit(session::ephemeris, site, where, new OpeningSettings(open, aim, lens,
+                anyGiven("--azimuth", "--altitude"), anyGiven("--f-number")).of(planned, known));
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         String stock = film(trip, planned, known);
         String pack = batch.value().map(name -> FromOption.of("--batch", () -> Exposed.batch(name)))
