@@ -193,7 +193,7 @@ class OpeningsTest {
                 .orElseThrow());
     }
 
-    /** The middle of the light of an opening that was added alone, through the f-number of another. */
+    /** The middle of the sky's light in an opening. */
     private static double light(JsonNode line, int opening) {
         JsonNode openings = line.get("openings");
         JsonNode light = openings.get(opening).get("sky-cd-m2");
@@ -213,8 +213,49 @@ class OpeningsTest {
                 later.get("azimuthDeg").asString(), "--altitude", later.get("altitudeDeg").asString(),
                 "--open", later.get("openAt").asString() + "/" + later.get("closeAt").asString());
         assertEquals(2, whole.get("openings").size());
-        double stopsWider = window.get("openings").get(0).get("fNumber").asDouble() == 22 ? 2 : 1;
-        assertEquals(Math.pow(2, stopsWider), light(whole, 1) / light(alone, 0), 1e-3);
+        assertEquals(light(alone, 0), light(whole, 1), 1e-3 * light(alone, 0));
+        JsonNode second = whole.get("openings").get(1);
+        assertEquals(11, second.get("f-number").asDouble());
+        assertEquals(alone.get("azimuth-deg"), second.get("azimuth-deg"));
+        assertEquals(alone.get("altitude-deg"), second.get("altitude-deg"));
+        assertFalse(whole.get("openings").get(0).has("azimuth-deg"), "the sheet's own");
+    }
+
+    /** A correction computes the light of every opening at its own aim, unless it gives one aim for all. */
+    @Test
+    void aCorrectionComputesEachOpeningsLightAtItsOwnAim() throws IOException {
+        String trip = trip(TWO, "tone-stops: 0");
+        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
+        String sheet = first(trip).get("sheet").asString();
+        JsonNode whole = added(trip, "whole", "--plan", saved.toString(), "--sheet", sheet);
+        Path journal = folder.resolve("whole.jsonl");
+        long before = Files.readAllLines(journal).size();
+        Run again = Run.of("journal", "add", "--journal", journal.toString(), "--trip", trip, "--corrects",
+                "1", "--tone", "dark");
+        assertEquals(0, again.exit(), again.err());
+        JsonNode judged = new ObjectMapper().readTree(Files.readAllLines(journal).get((int) before));
+        assertFalse(judged.get("change").has("sky-cd-m2"), "nothing about the light changed: " + judged);
+        JsonNode oneAim = added(trip, "whole", "--corrects", "1", "--azimuth", "230", "--altitude", "15");
+        JsonNode times = oneAim.get("change").get("times");
+        assertFalse(times.get(1).has("azimuth-deg"), "one aim for all: " + oneAim);
+        assertEquals(11, times.get(1).get("f-number").asDouble(), "each at its own f-number still");
+        JsonNode sky = oneAim.get("change").get("sky-cd-m2").get(1);
+        assertTrue(Math.abs(sky.get(sky.size() / 2).asDouble() / light(whole, 1) - 1) > 0.01,
+                "other light low in the south-west than at the pole");
+    }
+
+    /** A correction of the lens leaves the sky as it was, and each opening its f-number. */
+    @Test
+    void aCorrectionOfOneFNumberForAllLeavesEachAim() throws IOException {
+        String trip = trip(TWO, "tone-stops: 0");
+        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
+        JsonNode whole = added(trip, "whole", "--plan", saved.toString(), "--sheet",
+                first(trip).get("sheet").asString());
+        JsonNode change = added(trip, "whole", "--corrects", "1", "--f-number", "8").get("change");
+        assertEquals(8, change.get("lens").get("f-number").asDouble());
+        assertFalse(change.get("times").get(1).has("f-number"));
+        assertEquals(whole.get("openings").get(1).get("azimuth-deg"),
+                change.get("times").get(1).get("azimuth-deg"));
     }
 
     /**
