@@ -7,6 +7,7 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
+import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Place;
@@ -86,7 +87,7 @@ final class SheetOptions extends OptionGroup {
     private Exposed exposed(Session session, Optional<Correction> correction,
             Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
-        Optional<Exposed> known = correction.map(Correction::exposed);
+        Optional<Exposed> known = correction.map(Correction::kept).map(Entry::exposed);
         Optional<TripFile.Reading> read = place.reading(session);
         Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip),
                 planned.flatMap(PlannedSheet::camera).filter(name -> read.map(TripFile.Reading::trip)
