@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -78,6 +79,11 @@ public final class Input {
     /** Its name in messages. */
     public String shown() {
         return standard() ? STANDARD_INPUT : name;
+    }
+
+    /** Its name without its folders. */
+    public String fileName() {
+        return standard() ? STANDARD_INPUT : name.substring(name.lastIndexOf(File.separatorChar) + 1);
     }
 
     /**

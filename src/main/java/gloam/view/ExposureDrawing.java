@@ -41,8 +41,8 @@ final class ExposureDrawing {
     }
 
     /** The drawing of an exposure's times. */
-    static String of(ExposureReport report) {
-        return new ExposureDrawing(report).drawn();
+    static String of(ExposureReport report, String made) {
+        return new ExposureDrawing(report).drawn(made);
     }
 
     private String title() {
@@ -50,7 +50,7 @@ final class ExposureDrawing {
         return "Times at every f-number: " + FilmWords.name(situation.film(), situation.fittedToSheets());
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         Situation situation = report.situation();
         svg.label(LEFT, 7, title(), "font-size", 4.6);
         svg.label(LEFT, 12.5, situation.source() + ", " + Wording.number(situation.skyMagArcsec2(), 2)
@@ -70,8 +70,7 @@ final class ExposureDrawing {
         svg.empty("circle", "cx", LEFT + 85, "cy", foot + 16, "r", MARK, "class", "line", "stroke-width",
                 0.3);
         svg.label(LEFT + 88, foot + 17.2, "metered: without reciprocity failure");
-        svg.label(LEFT, foot + 24, Wording.made(report.generatedAt()), "class", "slanted");
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private void axis() {

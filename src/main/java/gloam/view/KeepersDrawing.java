@@ -39,8 +39,8 @@ final class KeepersDrawing {
     }
 
     /** The drawing of keepers, of which there is one sheet at least. */
-    static String of(JournalStatsReport report) {
-        return new KeepersDrawing(report).drawn();
+    static String of(JournalStatsReport report, String made) {
+        return new KeepersDrawing(report).drawn(made);
     }
 
     /** As much of a text as a line of that length has room for. */
@@ -49,7 +49,7 @@ final class KeepersDrawing {
         return lines.get(0) + (lines.size() > 1 ? "…" : "");
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         Keepers keepers = report.keepers();
         group(keepers.all());
         heading("packs", !keepers.packs().isEmpty() || !keepers.stock().isEmpty());
@@ -67,8 +67,7 @@ final class KeepersDrawing {
         svg.label(MARGIN, 13.5, "a part of a bar for each sheet");
         legend(svg);
         svg.add(rows.toString());
-        svg.label(MARGIN, y + 4, Wording.made(report.generatedAt()), "class", "slanted");
-        return svg.finished();
+        return svg.finished(MARGIN, made);
     }
 
     private static String title() {

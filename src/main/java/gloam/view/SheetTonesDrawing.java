@@ -65,8 +65,8 @@ final class SheetTonesDrawing {
     }
 
     /** The drawing of sheets, of which there is one at least. */
-    static String of(JournalListReport report) {
-        return new SheetTonesDrawing(report).drawn();
+    static String of(JournalListReport report, String made) {
+        return new SheetTonesDrawing(report).drawn(made);
     }
 
     private static String title() {
@@ -80,7 +80,7 @@ final class SheetTonesDrawing {
                 + (undecided > 0 ? ", " + undecided + " undecided" : "");
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(MARGIN, 8, title(), "font-size", 4.6);
         svg.label(MARGIN, 13.5, counts());
         svg.label(MARGIN, 18.5, "opened " + days() + " by the clocks of each site");
@@ -97,8 +97,7 @@ final class SheetTonesDrawing {
         }
         svg.label(LEFT + PLOT / 2, foot + 10.5, "exposure time, equal ratios alike", "class", "middle");
         legend(foot + 17);
-        svg.label(MARGIN, foot + 28.5, Wording.made(report.generatedAt()), "class", "slanted");
-        return svg.finished();
+        return svg.finished(MARGIN, made);
     }
 
     private String days() {

@@ -57,8 +57,8 @@ final class TripodDrawing {
     }
 
     /** The drawing of a framing. */
-    static String of(TrailReport report) {
-        return new TripodDrawing(report).drawn();
+    static String of(TrailReport report, String made) {
+        return new TripodDrawing(report).drawn(made);
     }
 
     private String heading() {
@@ -69,7 +69,7 @@ final class TripodDrawing {
                 + Wording.minute(frame.closeAt()) + " (" + zone + ")";
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, heading(), "font-size", 4.6);
         svg.label(LEFT, 14, "azimuth " + Wording.plain(report.frame().azimuthDeg()) + "° "
                 + Wording.bearing(report.frame().azimuthDeg()) + ", altitude "
@@ -87,7 +87,7 @@ final class TripodDrawing {
         svg.close("svg");
         axes();
         foot();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private void grid() {
@@ -180,7 +180,6 @@ final class TripodDrawing {
         svg.label(LEFT, y + 9.5,
                 "Altitudes on the left, azimuths and points of the compass below, in degrees.",
                 "font-size", FINE);
-        svg.label(LEFT, y + 14, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
     }
 
     private double stepDeg() {

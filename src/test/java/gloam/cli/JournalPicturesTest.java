@@ -62,8 +62,9 @@ class JournalPicturesTest {
         Path file = folder.resolve("journal.jsonl");
         List<String> tones = List.of("--tone light", "--tone-stops 1.5", "--tone-stops 1.6");
         for (int i = 0; i < tones.size(); i++) {
-            Run added = Run.of(("journal add --film instant-mono-640 --sky-mag-arcsec2 21 --f-number 8 --open "
-                    + "2027-01-1" + i + "T20:00Z/1h --journal " + file + " " + tones.get(i)).split(" "));
+            String opened = "2027-01-1" + i + "T20:00Z/1h";
+            Run added = Run.of(("journal add --film instant-mono-640 --sky-mag-arcsec2 21 --f-number 8"
+                    + " --open " + opened + " --journal " + file + " " + tones.get(i)).split(" "));
             assertEquals(0, added.exit(), added.err());
         }
         assertEquals(3, Files.readAllLines(file).size());
