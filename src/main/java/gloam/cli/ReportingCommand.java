@@ -53,7 +53,7 @@ abstract class ReportingCommand extends Command {
     /** The program and the files that its options name. */
     private Origin origin() {
         return new Origin(App.version(), inputs(line().getCommandSpec().options()).stream()
-                .map(Input::fileName).distinct().toList());
+                .flatMap(input -> input.fileName().stream()).distinct().toList());
     }
 
     /** What is named to be read. */

@@ -81,9 +81,10 @@ public final class Input {
         return standard() ? STANDARD_INPUT : name;
     }
 
-    /** Its name without its folders. */
-    public String fileName() {
-        return standard() ? STANDARD_INPUT : name.substring(name.lastIndexOf(File.separatorChar) + 1);
+    /** Its name without its folders, if a file was read by it. */
+    public Optional<String> fileName() {
+        return files.isEmpty() ? Optional.empty() : Optional.of(standard() ? STANDARD_INPUT
+                : name.substring(name.lastIndexOf(File.separatorChar) + 1));
     }
 
     /**

@@ -19,7 +19,7 @@ import java.util.Optional;
 final class TrailDrawing {
 
     private static final double MARGIN = 0.13;
-    private static final double FOOT = 1.5;
+    private static final double FOOT = 1.65;
     private static final List<Integer> LEGEND_STOPS = List.of(1, 4, 9);
     /** Degrees by which a direction may miss a compass point and still be called by it. */
     private static final double TRUE_DEG = 0.5;

@@ -95,7 +95,8 @@ class EveryDrawingTest {
         assertTrue(svg.contains(">Gloam (unpackaged build), trip.yaml, made "), svg);
         String without = Run.printed("journal guide --format svg");
         assertTrue(without.contains(">Gloam (unpackaged build), made "), without);
-        String page = Run.printed("expose --trip demo-data/trip.yaml --journal demo-data/journal.jsonl "
+        String page = Run.printed("expose --trip demo-data/trip.yaml --film instant-mono-640"
+                + " --journal demo-data/journal.jsonl "
                 + "--azimuth 0 --altitude 41 --from 2027-02-08T21:00 --format html");
         assertTrue(page.contains(">Gloam (unpackaged build), trip.yaml, journal.jsonl, made "), page);
     }
@@ -136,8 +137,8 @@ class EveryDrawingTest {
         double x = Double.parseDouble(text.getAttribute("x"));
         List<String> styles = List.of(text.getAttribute("class").split(" "));
         double left = styles.contains("middle") ? x - wide / 2 : styles.contains("end") ? x - wide : x;
-        return new Rectangle2D.Double(left, Double.parseDouble(text.getAttribute("y")) - 0.6 * high, wide,
-                0.6 * high);
+        return new Rectangle2D.Double(left, Double.parseDouble(text.getAttribute("y")) - 0.8 * high, wide,
+                0.8 * high);
     }
 
     private static List<Element> texts(Element svg) {
