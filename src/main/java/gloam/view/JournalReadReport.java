@@ -137,7 +137,7 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
         document.under("Focal length " + Wording.number(found.focalLengthMm(), 1) + " mm; the trails lie "
                 + "where they should to " + Wording.number(residualMm, 2) + " mm"
                 + (mirrored ? "; the scan is mirrored" : "") + ".");
-        document.figure("predicted and found trails", () -> ReadDrawing.of(this));
+        document.figure("predicted and found trails", made -> ReadDrawing.of(this, made));
         document.gap();
         document.add(times());
         document.under("The ends of trails show how long each opening was and how far apart they were; all "

@@ -15,7 +15,7 @@ final class ReadDrawing {
     private static final double WIDTH = 168;
     private static final double MARGIN = 8;
     private static final double HEAD = 18;
-    private static final double FOOT = 14;
+    private static final double FOOT = 16;
     private static final int NAMED = 12;
 
     private final JournalReadReport report;
@@ -37,11 +37,11 @@ final class ReadDrawing {
     }
 
     /** The drawing of a reading. */
-    static String of(JournalReadReport report) {
-        return new ReadDrawing(report).drawn();
+    static String of(JournalReadReport report, String made) {
+        return new ReadDrawing(report).drawn(made);
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(MARGIN, 8, "Entry " + report.entry() + ", " + report.scan(), "font-size", 4.6);
         svg.label(MARGIN, 13.5, report.found().text() + "; " + report.trailsSeen() + " of "
                 + Wording.count(report.trailsPredicted(), "trail") + " seen");
@@ -58,9 +58,7 @@ final class ReadDrawing {
         svg.close("g");
         svg.label(MARGIN, HEAD + height + 5, "Whole lines: predicted trails that are on the scan; dotted: "
                 + "those that are not; thin and broken: as noted.", "font-size", 2.6);
-        svg.label(MARGIN, HEAD + height + 10, Wording.made(report.generatedAt()) + ".", "class", "slanted",
-                "font-size", 2.6);
-        return svg.finished();
+        return svg.finished(MARGIN, made);
     }
 
     private byte[] png() {
