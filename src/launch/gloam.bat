@@ -8,7 +8,7 @@ if not defined JAVA_HOME where "%java%" >nul 2>nul || goto missing
 rem text is UTF-8; the console gets its own code page back
 for /f "tokens=2 delims=:." %%p in ('chcp') do set "page=%%p"
 chcp 65001 >nul
-"%java%" -Xlog:disable -Xshare:auto "-XX:SharedArchiveFile=%~dp0..\gloam.jsa" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:NewSize=64m -jar "%~dp0..\gloam.jar" %*
+"%java%" -Xlog:disable -Xshare:auto "-XX:SharedArchiveFile=%~dp0..\gloam.jsa" -XX:+IgnoreUnrecognizedVMOptions -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xmn64m -jar "%~dp0..\gloam.jar" %*
 set "code=%errorlevel%"
 if defined page chcp %page% >nul
 exit /b %code%

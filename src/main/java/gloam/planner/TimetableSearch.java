@@ -15,6 +15,8 @@ import java.util.stream.IntStream;
  */
 final class TimetableSearch {
 
+    /** Of what a night can serve no more is looked at: what loses most is left out. */
+    private static final int MOST_WAYS = 16_384;
     /** More timetables up to a night are not followed: those that lose most are left out. */
     private static final int MOST_TIMETABLES = 4096;
     /** So many first: the best of them tells how little may be lost of what is worth following. */
@@ -138,8 +140,8 @@ final class TimetableSearch {
                     Gain.late(night.endMin(served), ofNight, served.sheets()), site), Way::better));
             complete &= night.complete();
         }
-        return new Ways(best.values().stream().sorted(Comparator.comparingLong(way -> -way.over)).toList(),
-                complete);
+        return new Ways(best.values().stream().sorted(Comparator.comparingLong(way -> -way.over))
+                .limit(MOST_WAYS).toList(), complete && best.size() <= MOST_WAYS);
     }
 
     private CameraSchedules schedules(List<Offer> offers, WishCounts within, long mayLose) {
