@@ -34,19 +34,21 @@ record OpeningSettings(List<Interval> open, Optional<Direction> aim, Lens lens, 
      */
     List<SheetLit.Set> of(Optional<PlannedSheet> planned, Optional<Exposed> known) {
         List<Own> own = planned.map(OpeningSettings::own).or(() -> known.map(OpeningSettings::own))
-                .orElse(List.of());
-        boolean alike = own.stream().distinct().count() < 2;
-        if (own.size() != open.size() && !alike && !oneAim) {
-            throw new BadInput("that sheet was to be opened " + own.size() + " times, each at an aim or "
-                    + "f-number of its own, not " + open.size()
-                    + "; give every --open, or one aim for all with --azimuth and --altitude");
-        }
-        if (own.size() != open.size() || alike) {
+                .orElse(List.of()).stream().map(this::overridden).toList();
+        if (own.stream().distinct().count() < 2) {
             return SheetLit.Set.alike(open, aim, lens);
         }
+        if (own.size() != open.size()) {
+            throw new BadInput("that sheet has " + own.size() + " openings, each at an aim or f-number of "
+                    + "its own, not " + open.size() + "; give every --open, or one aim for all (--azimuth, "
+                    + "--altitude) and one f-number (--f-number)");
+        }
         return IntStream.range(0, open.size()).mapToObj(number -> new SheetLit.Set(open.get(number),
-                oneAim ? aim : own.get(number).aim,
-                oneFNumber ? lens : lens.with(List.of(own.get(number).fNumber)))).toList();
+                own.get(number).aim, lens.with(List.of(own.get(number).fNumber)))).toList();
+    }
+
+    private Own overridden(Own own) {
+        return new Own(oneAim ? aim : own.aim, oneFNumber ? lens.fNumbers().get(0) : own.fNumber);
     }
 
     private static List<Own> own(PlannedSheet sheet) {

@@ -17,8 +17,9 @@ import java.util.Optional;
  * over all films, then over those in question; the rest is integrated by {@link Laplace}'s approximation on
  * every film of it. <b>Valid.</b> Light like that of the sheets; beyond, the law is continued.
  * <b>Error.</b> Given by the posterior's spreads, which in simulated journals hold the truth as often as they
- * say. <b>Departures.</b> A night's error is one for all directions and hours; sheets whose pack was not
- * noted count as one pack; a faintest star is taken as unmoved by errors of the light.
+ * say: the law of the film, and the speed of the pack looked for, be there other packs or not.
+ * <b>Departures.</b> A night's error is one for all directions and hours; sheets whose pack was not noted
+ * count as one pack; a faintest star is taken as unmoved by errors of the light.
  *
  * @param prior       what was known before
  * @param posterior   what is known now
@@ -100,25 +101,16 @@ public record FilmFit(Posterior prior, Posterior posterior, List<UsedSheet> used
             Estimate lightStops) {
     }
 
-    /** Fits a published film to its sheets: that of their pack if they are from one, else of a new pack. */
-    public static FilmFit of(FilmStock published, List<Entry> sheets) {
-        return of(published, sheets, onlyPack(sheets));
-    }
-
     /** The pack of sheets if they are from one; empty if from several, or there are none. */
     public static Optional<String> onlyPack(List<Entry> sheets) {
         List<String> packs = Circumstances.packs(sheets.stream().map(Entry::exposed).toList());
         return packs.size() == 1 ? Optional.of(packs.get(0)) : Optional.empty();
     }
 
-    /** Fits a published film to all its sheets, as the film of a pack; empty for one not opened yet. */
-    public static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack) {
-        return of(published, sheets, pack, Optional.empty());
-    }
-
     /**
-     * The same for a sheet of a night, the film's speed told against that night's light if sheets have shown
-     * it: then nothing more is uncertain of that.
+     * Fits a published film to all its sheets, as the film of a pack, empty for one not opened yet; for a
+     * sheet of a night its speed is told against that night's light if sheets have shown it: then nothing
+     * more is uncertain of that.
      */
     public static FilmFit of(FilmStock published, List<Entry> sheets, Optional<String> pack,
             Optional<NightAtSite> tonight) {

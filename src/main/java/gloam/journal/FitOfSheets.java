@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** Fits a film to sheets and looks at what the fit shows of them; see {@link FilmFit}. */
 final class FitOfSheets {
@@ -23,16 +24,16 @@ final class FitOfSheets {
     /** A sheet that tells less, in nats, tells nothing: a spread made narrower by a twentieth. */
     private static final double LEAST_TOLD_NATS = 0.05;
 
-    /** From where on tones are worth a warning, and the judge told apart from the film. */
-    private static final double OTHERWISE_STOPS = 0.8;
+    /** How often a warning may come where nothing is off. */
+    private static final double FALSE_ALARM = 0.1;
+    /** What is off by less is not worth a warning. */
+    private static final double LEAST_STOPS = 0.25;
+    /** Up to where the judge counts as told apart from the film. */
     private static final double TOLD_APART_STOPS = 0.25;
     /** From where on packs are apart: in stops, and in standard deviations. */
     private static final double FAR_STOPS = 0.5;
     private static final double FAR_SDS = 1;
     private static final double HELD_BACK_STOPS = 0.5;
-    private static final double JUDGE_OFF_STOPS = 0.25;
-    /** In standard deviations of what was known before. */
-    private static final double LIGHT_OFF_SDS = 1.2;
     /** One sheet does not tell its own error from its night's. */
     private static final int LEAST_SHEETS_OF_NIGHT = 2;
 
@@ -72,6 +73,7 @@ final class FitOfSheets {
     FilmFit fit() {
         FilmGrid all = new FilmGrid(published);
         Posterior before = before(all);
+        Fitting unseen = Fitting.of(all, List.of(), circumstances);
         Fitting rough = Fitting.of(all, usable, circumstances);
         Fitting fitting = Fitting.of(rough.posterior().closer(), usable, circumstances);
         List<UsedSheet> used = new ArrayList<>();
@@ -87,7 +89,7 @@ final class FitOfSheets {
         return new FilmFit(before, fitting.posterior(), used, leftOut, strayNotes(fitting), coveredToS, pack,
                 tonight, packs, nights, judge, circumstances.meanC().isPresent()
                         ? Optional.of(fitting.estimate(Circumstances.cold())) : Optional.empty(),
-                warnings(fitting.posterior(), used, packs, nights, judge));
+                warnings(fitting.posterior(), lighter(unseen, rough, used), packs, nights, judge));
     }
 
     private Posterior before(FilmGrid grid) {
@@ -129,24 +131,25 @@ final class FitOfSheets {
                         night.spreadStops(), fitting.estimate(circumstances.light(night)))).toList();
     }
 
-    private List<FitWarning> warnings(Posterior posterior, List<UsedSheet> used, List<PackSpeed> packs,
+    private List<FitWarning> warnings(Posterior posterior, Found lighter, List<PackSpeed> packs,
             List<NightLight> nights, Estimate judge) {
         List<FitWarning> warnings = new ArrayList<>();
-        double lighterStops = lighterStops(used) + judge.mean();
-        if (Math.abs(lighterStops) >= OTHERWISE_STOPS && judge.sd() > TOLD_APART_STOPS) {
-            warnings.add(new FitWarning.FarFromPublished(lighterStops));
+        boolean toldApart = judge.sd() <= TOLD_APART_STOPS;
+        if (!toldApart && lighter.surprising(1)) {
+            warnings.add(new FitWarning.FarFromPublished(lighter.now.mean()));
         }
         Estimate offset = posterior.speedOffsetStops();
         Estimate alone = posterior.speedOffsetWithout(before(posterior.grid()));
         if (alone.sd() < FAR_STOPS && Math.abs(alone.mean() - offset.mean()) >= HELD_BACK_STOPS) {
             warnings.add(new FitWarning.HeldBack(alone.mean() - offset.mean()));
         }
-        if (Math.abs(judge.mean()) >= JUDGE_OFF_STOPS) {
+        if (toldApart && new Found(judge, Circumstances.JUDGE_STOPS).surprising(1)) {
             warnings.add(new FitWarning.JudgeOff(judge.mean()));
         }
-        nights.stream().filter(night -> night.sheets() >= LEAST_SHEETS_OF_NIGHT
-                && Math.abs(night.lightStops().mean()) >= LIGHT_OFF_SDS * night.usualStops())
-                .map(FitWarning.LightOff::new).forEach(warnings::add);
+        List<NightLight> told = nights.stream().filter(night -> night.sheets() >= LEAST_SHEETS_OF_NIGHT)
+                .toList();
+        told.stream().filter(night -> new Found(night.lightStops(), night.usualStops())
+                .surprising(told.size())).map(FitWarning.LightOff::new).forEach(warnings::add);
         Comparator<PackSpeed> slower = Comparator.comparingDouble(one -> one.speedOffsetStops().mean());
         packs.stream().max(slower).ifPresent(slowest -> {
             FitWarning.PacksApart apart =
@@ -159,11 +162,41 @@ final class FitOfSheets {
         return warnings;
     }
 
-    /** By how many stops the sheets that told something came out lighter than on the published film. */
-    private double lighterStops(List<UsedSheet> used) {
-        return used.stream().filter(UsedSheet::informative).mapToDouble(sheet -> sheet.toneStops().mean()
-                - FilmGrid.publishedToneStops(published, sheet.entry().exposed().openings()))
-                .average().orElse(0);
+    /**
+     * By how many stops the sheets that told something came out lighter than on the published film, the judge
+     * included.
+     */
+    private Found lighter(Fitting before, Fitting now, List<UsedSheet> used) {
+        List<Fitting.Seen> seen = new ArrayList<>();
+        for (int i = 0; i < used.size(); i++) {
+            if (used.get(i).informative()) {
+                Exposed exposed = used.get(i).entry().exposed();
+                seen.add(new Fitting.Seen(now.sheets().get(i), circumstances.speed(exposed.batch()),
+                        FilmGrid.publishedToneStops(published, exposed.openings())));
+            }
+        }
+        return seen.isEmpty() ? new Found(new Estimate(0, 1), 1)
+                : new Found(now.lighterStops(seen), before.lighterStops(seen).sd());
+    }
+
+    /**
+     * What sheets say of something about which it was known how far it usually lies off.
+     *
+     * @param now    what is known now
+     * @param usual  its standard deviation before
+     */
+    private record Found(Estimate now, double usual) {
+
+        /**
+         * Whether it lies off by something to speak of, and so far as sheets that nothing is wrong with lead
+         * once in ten journals, where a journal asks of so many: what is known now lies off by what was
+         * learnt, whose variance is that which is gone.
+         */
+        boolean surprising(int asked) {
+            double learnt = Math.sqrt(Math.max(0, usual * usual - now.sd() * now.sd()));
+            return Math.abs(now.mean()) > Math.max(LEAST_STOPS, learnt * new NormalDistribution()
+                    .inverseCumulativeProbability(1 - FALSE_ALARM / 2 / asked));
+        }
     }
 
     private static boolean far(double stops, double sd) {

@@ -5,6 +5,8 @@ import gloam.journal.Laplace.Row;
 import gloam.journal.Laplace.Term;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -52,6 +54,35 @@ record Fitting(Posterior posterior, Laplace laplace, List<Mode> modes, List<Judg
                 sheet.tone().at(speed.at(speed(film), modes.get(film).values()), failure(film))).toArray(),
                 speed, sheet.tone().steepness(speed.at(speed(likeliest), modes.get(likeliest).values()),
                         failure(likeliest)));
+    }
+
+    /**
+     * A sheet that was seen.
+     *
+     * @param sheet          the sheet, as computed for a grid
+     * @param speed          the speed of its pack
+     * @param publishedStops its tone on the published film
+     */
+    record Seen(Judged sheet, Row speed, double publishedStops) {
+    }
+
+    /** By how many stops sheets look lighter to the judge, in the mean, than on the published film. */
+    Estimate lighterStops(List<Seen> seen) {
+        FilmGrid grid = posterior.grid();
+        double[] ofFilms = IntStream.range(0, grid.size()).mapToDouble(film -> seen.stream()
+                .mapToDouble(one -> one.sheet.tone().at(one.speed.at(speed(film), modes.get(film).values()),
+                        failure(film)) - one.publishedStops)
+                .average().orElseThrow() + modes.get(film).values()[Circumstances.JUDGE]).toArray();
+        int likeliest = posterior.likeliest();
+        Map<Integer, Double> factors = new TreeMap<>(Map.of(Circumstances.JUDGE, 1.0));
+        for (Seen one : seen) {
+            double steepness = one.sheet.tone().steepness(one.speed.at(speed(likeliest),
+                    modes.get(likeliest).values()), failure(likeliest)) / seen.size();
+            for (int i = 0; i < one.speed.unknowns().length; i++) {
+                factors.merge(one.speed.unknowns()[i], steepness * one.speed.factors()[i], Double::sum);
+            }
+        }
+        return about(ofFilms, Row.of(0, factors), 1);
     }
 
     private Estimate about(double[] ofFilms, Row row, double steepness) {

@@ -86,6 +86,25 @@ class OpeningsInTheJournalTest {
                 "other light low in the south-west than at the pole");
     }
 
+    /** With another number of openings it is not known which aim and f-number hold when. */
+    @Test
+    void anotherNumberOfOpeningsNeedsOneAimAndOneFNumber() throws IOException {
+        String trip = trip();
+        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
+        added(trip, "whole", "--plan", saved.toString(), "--sheet",
+                TwoOpenings.first(trip).get("sheet").asString());
+        List<String> once = List.of("journal", "add", "--journal", folder.resolve("whole.jsonl").toString(),
+                "--trip", trip, "--corrects", "1", "--open", "2027-01-05T18:30/30m", "--azimuth", "10");
+        Run refused = Run.of(once);
+        assertEquals(2, refused.exit());
+        assertTrue(refused.err().startsWith("that sheet has 2 openings, each at an aim or f-number of its "
+                + "own, not 1; give every --open"), refused.err());
+        Run one = Run.of(Stream.concat(once.stream(), Stream.of("--f-number", "16")).toList());
+        assertEquals(0, one.exit(), one.err());
+        assertEquals(1, Run.json("journal export --journal " + folder.resolve("whole.jsonl"))
+                .at("/sheets/0/openings").asInt());
+    }
+
     /** A correction of the lens leaves the sky as it was, and each opening its f-number. */
     @Test
     void aCorrectionOfOneFNumberForAllLeavesEachAim() throws IOException {

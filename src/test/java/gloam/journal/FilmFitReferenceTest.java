@@ -36,7 +36,7 @@ class FilmFitReferenceTest {
         "makers/tables.csv, fast-panchromatic-table-2, 0.05, 1.301"})
     void tableGivesItsExponent(String table, String film, double spreadStops, double exponent) {
         List<Entry> sheets = sheets(table, film, spreadStops);
-        FilmFit fit = FilmFit.of(PUBLISHED, sheets);
+        FilmFit fit = Sheets.fit(PUBLISHED, sheets);
         Estimate fitted = fit.posterior().exponent();
         double sdOfSlope = spreadStops / Math.sqrt(squares(sheets));
         // what the table leaves open, and how far the published film may draw it on top of that

@@ -93,7 +93,7 @@ class JournalTest {
 
     @Test
     void theCurveOfAFitRunsEvenlyFromEndToEndWithinItsBand() {
-        FilmFit fit = FilmFit.of(FILM,
+        FilmFit fit = Sheets.fit(FILM,
                 List.of(Sheets.steady("1", FILM, 256, 1400, Sheets.judged(ToneWord.MIDDLE))));
         List<CurvePoint> points = CurvePoint.of(fit, 10, 10_000);
         assertEquals(10, points.get(0).meteredS(), 1e-9);

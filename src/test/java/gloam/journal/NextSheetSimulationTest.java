@@ -118,12 +118,24 @@ class NextSheetSimulationTest {
      * @param third  by the third
      * @param called sheets until one looked right, on average
      * @param sound  share of those that were
+     * @param right  sheets until one was right, whatever it looked like, on average
+     * @param none   in how many evenings none was
      */
-    private record Spent(double first, double second, double third, double called, double sound) {
+    private record Spent(double first, double second, double third, double called, double sound,
+            double right, long none) {
 
         String rounded() {
             return percent(first) + " " + percent(second) + " " + percent(third) + " "
-                    + Math.round(10 * called) / 10.0 + " " + percent(sound);
+                    + tenths(called) + " " + percent(sound);
+        }
+
+        /** Where people go on after a sheet that looked right. */
+        String goingOn() {
+            return tenths(right) + ", none " + none;
+        }
+
+        private static double tenths(double sheets) {
+            return Math.round(10 * sheets) / 10.0;
         }
     }
 
@@ -139,7 +151,9 @@ class NextSheetSimulationTest {
         Spent result = new Spent(share(evenings, one -> one.right <= 1),
                 share(evenings, one -> one.right <= 2), share(evenings, one -> one.right <= 3),
                 evenings.stream().mapToInt(Evening::called).average().orElseThrow(),
-                share(evenings, Evening::wasRight));
+                share(evenings, Evening::wasRight),
+                evenings.stream().mapToInt(Evening::right).average().orElseThrow(),
+                evenings.stream().filter(one -> one.right == MOST_SHEETS).count());
         System.out.printf("TABLE %s: %s%n", how, result);
         return result;
     }
@@ -176,6 +190,9 @@ class NextSheetSimulationTest {
         assertEquals("30 47 79 4.3 59", outwards.rounded());
         assertEquals("30 72 82 2.3 70", advised.rounded());
         assertEquals("66 79 86 1.9 76", learnt.rounded());
+        // and what stands below it
+        assertEquals("2.5, none 2", doubled.goingOn());
+        assertEquals("2.8, none 10", advised.goingOn());
     }
 
     /**

@@ -23,6 +23,11 @@ public final class Sheets {
     private Sheets() {
     }
 
+    /** A film fitted to its sheets: that of their pack if they are from one, else of a new pack. */
+    static FilmFit fit(FilmStock published, List<Entry> sheets) {
+        return FilmFit.of(published, sheets, FilmFit.onlyPack(sheets), Optional.empty());
+    }
+
     /** A sheet of a film in a steady light that it meters at that many s, open for so long. */
     public static Entry steady(String id, FilmStock film, double meteredS, double openS, Outcome outcome) {
         Interval open = Interval.lasting(OPEN_AT, Duration.ofNanos(Math.round(openS * 1e9)));

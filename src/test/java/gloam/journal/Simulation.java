@@ -52,6 +52,15 @@ final class Simulation {
         return this;
     }
 
+    /** Draws two packs as all packs, until they are that many stops apart, to a twentieth. */
+    Simulation withPacksApart(String one, String other, double stops) {
+        do {
+            packStops.remove(one);
+            packStops.remove(other);
+        } while (Math.abs(Math.abs(offsetStops(one) - offsetStops(other)) - stops) > 0.05);
+        return this;
+    }
+
     /** Sets how many stops brighter than computed a night is. */
     Simulation withNight(int night, double stops) {
         nightStops.put(night, stops);
