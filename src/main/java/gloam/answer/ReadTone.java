@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.film.ToneCurve;
 import gloam.frame.PictureTone;
+import gloam.journal.Verdict;
 import gloam.units.Stops;
 
 /**
@@ -48,6 +49,14 @@ public record ReadTone(double stops, double errorStops, Bound bound) {
         }
         return new ReadTone(stops(curve, density), Math.abs(stops(curve, density + error)
                 - stops(curve, density - error)) / 2, Bound.NONE);
+    }
+
+    /**
+     * One standard deviation as the journal has it of a tone, that of the computed light included: half the
+     * variance of its usual one.
+     */
+    public double verdictSpreadStops() {
+        return Math.hypot(errorStops, Verdict.USUAL_SPREAD_STOPS * Math.sqrt(0.5));
     }
 
     private static double stops(ToneCurve curve, double density) {

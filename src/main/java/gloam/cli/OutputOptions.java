@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.view.Origin;
 import gloam.view.OutputFormat;
 import gloam.view.Report;
 import gloam.store.Input;
@@ -61,13 +62,13 @@ final class OutputOptions extends OptionGroup {
     }
 
     /** Writes the files, then standard output; nothing where a format cannot be had. */
-    void write(Report report, int columns, Appendable out) {
+    void write(Report report, Origin origin, int columns, Appendable out) {
         check(report);
         for (Path file : files.get()) {
-            FromOption.run("--out", () -> OutputFile.write(file, content(report, format(file))));
+            FromOption.run("--out", () -> OutputFile.write(file, content(report, origin, format(file))));
         }
         try {
-            format.get().render(report, columns, out);
+            format.get().render(report, origin, columns, out);
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
@@ -86,10 +87,10 @@ final class OutputOptions extends OptionGroup {
         }
     }
 
-    private static byte[] content(Report report, OutputFormat format) {
+    private static byte[] content(Report report, Origin origin, OutputFormat format) {
         ByteArrayOutputStream content = new ByteArrayOutputStream();
         try {
-            format.write(report, content);
+            format.write(report, origin, content);
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }

@@ -2,6 +2,7 @@ package gloam.cli;
 
 import gloam.gear.Site;
 import gloam.planner.Progress;
+import gloam.view.Origin;
 import gloam.view.OutputFormat;
 import gloam.view.Report;
 import gloam.store.Input;
@@ -36,7 +37,7 @@ abstract class ReportingCommand extends Command {
         refuseTwoReaders();
         Report report = report(skyData.applied(session));
         output.refuseOver(inputs());
-        output.write(report, session.columns(), out());
+        output.write(report, origin(), session.columns(), out());
         return report.empty() && output.failIfEmpty() ? App.EMPTY : App.DONE;
     }
 
@@ -49,10 +50,20 @@ abstract class ReportingCommand extends Command {
         output.refuseOver(inputs());
     }
 
-    /** What the options name to be read. */
+    /** The program and the files that its options name. */
+    private Origin origin() {
+        return new Origin(App.version(), inputs(line().getCommandSpec().options()).stream()
+                .flatMap(input -> input.fileName().stream()).distinct().toList());
+    }
+
+    /** What is named to be read. */
     final List<Input> inputs() {
+        return inputs(line().getCommandSpec().args());
+    }
+
+    private static List<Input> inputs(List<? extends ArgSpec> args) {
         List<Input> inputs = new ArrayList<>();
-        for (ArgSpec option : line().getCommandSpec().args()) {
+        for (ArgSpec option : args) {
             Object value = option.getValue();
             (value instanceof List<?> several ? several : Collections.singletonList(value)).forEach(given -> {
                 if (given instanceof Input input) {

@@ -1,6 +1,7 @@
 package gloam.store;
 
 import gloam.units.BadInput;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -78,6 +79,12 @@ public final class Input {
     /** Its name in messages. */
     public String shown() {
         return standard() ? STANDARD_INPUT : name;
+    }
+
+    /** Its name without its folders, if a file was read by it. */
+    public Optional<String> fileName() {
+        return files.isEmpty() ? Optional.empty() : Optional.of(standard() ? STANDARD_INPUT
+                : name.substring(name.lastIndexOf(File.separatorChar) + 1));
     }
 
     /**

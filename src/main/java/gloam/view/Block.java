@@ -5,6 +5,7 @@ import java.net.URISyntaxException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
 sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap,
@@ -47,9 +48,9 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      * A drawing, which plain text leaves out.
      *
      * @param name    what it shows
-     * @param drawing the drawing as SVG, made when it is printed
+     * @param drawing the drawing as SVG, made when it is printed, with the line that says what it comes from
      */
-    record Figure(String name, Supplier<String> drawing) implements Block {
+    record Figure(String name, UnaryOperator<String> drawing) implements Block {
     }
 
     /**

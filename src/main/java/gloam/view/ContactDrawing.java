@@ -38,11 +38,11 @@ final class ContactDrawing {
     }
 
     /** The drawing of a contact sheet. */
-    static String of(ContactReport report) {
-        return new ContactDrawing(report).drawn();
+    static String of(ContactReport report, String made) {
+        return new ContactDrawing(report).drawn(made);
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, "Contact sheet", "font-size", 4.6);
         svg.label(LEFT, 13.5, report.heading());
         svg.label(LEFT, 18.5, report.film() + ". " + report.statement() + (report.spread().get(0).printed()
@@ -59,8 +59,7 @@ final class ContactDrawing {
         svg.label(LEFT, y + 8.5,
                 "as it comes out with sky and film one standard deviation darker, as taken, and "
                 + "lighter.", "font-size", FINE);
-        svg.label(LEFT, y + 13, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private double row(List<ContactReport.ProofRow> proofs, double y, String name, boolean deviating) {

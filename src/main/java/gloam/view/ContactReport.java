@@ -52,7 +52,7 @@ public record ContactReport(OffsetDateTime generatedAt, String statement, Site s
     @Override
     public Document document() {
         Document document = Document.headed("Contact sheet").text(heading() + ", " + film);
-        document.figure("the proofs", () -> ContactDrawing.of(this));
+        document.figure("the proofs", made -> ContactDrawing.of(this, made));
         document.gap();
         document.add(table(settings));
         document.gap();

@@ -3,7 +3,7 @@ package gloam.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * What an answer shows, block after block, for whatever it is printed on; user text stands in it as it was
@@ -12,7 +12,7 @@ import java.util.function.Supplier;
 final class Document {
 
     private final String title;
-    private Optional<Supplier<String>> whole = Optional.empty();
+    private Optional<UnaryOperator<String>> whole = Optional.empty();
     private final List<Block> blocks = new ArrayList<>();
 
     private final boolean forPrograms;
@@ -91,19 +91,19 @@ final class Document {
         return add(new Block.Gap());
     }
 
-    /** Adds a drawing. */
-    Document figure(String name, Supplier<String> drawing) {
+    /** Adds a drawing, made with the line that says what it comes from. */
+    Document figure(String name, UnaryOperator<String> drawing) {
         return add(new Block.Figure(name, drawing));
     }
 
     /** Has all of it as one drawing too, where that is another than its figures. */
-    Document drawn(Supplier<String> all) {
+    Document drawn(UnaryOperator<String> all) {
         whole = Optional.of(all);
         return this;
     }
 
     /** What stands for the document where only a drawing can. */
-    Optional<Supplier<String>> drawing() {
+    Optional<UnaryOperator<String>> drawing() {
         return whole.or(() -> blocks.stream().filter(Block.Figure.class::isInstance)
                 .map(block -> ((Block.Figure) block).drawing()).findFirst());
     }

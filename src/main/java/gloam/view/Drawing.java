@@ -5,6 +5,11 @@ import java.util.Locale;
 /** A drawing on paper of its own as SVG 1.1; its style sheet is the printer's to add. */
 final class Drawing extends Markup {
 
+    private static final double MADE = 0.85;
+
+    private final double height;
+    private final double letter;
+
     /** What a drawing's coordinates count: millimetres of paper, or the pixels of style sheets. */
     enum Unit { MM, PX }
 
@@ -20,6 +25,8 @@ final class Drawing extends Markup {
      */
     Drawing(Unit unit, double width, double height, double letter, String title, String description) {
         super();
+        this.height = height;
+        this.letter = letter;
         String name = unit.name().toLowerCase(Locale.ROOT);
         open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink", "http://www.w3.org/1999/xlink",
                 "version", "1.1",
@@ -34,8 +41,13 @@ final class Drawing extends Markup {
         empty("rect", "class", "paper", "width", "100%", "height", "100%");
     }
 
-    /** The whole drawing. */
-    String finished() {
+    /**
+     * The whole drawing, with a line at its foot that says what it comes from.
+     *
+     * @param left where that line begins
+     */
+    String finished(double left, String made) {
+        label(left, height - letter, made, "class", "slanted fine", "font-size", MADE * letter);
         return close("svg").toString().stripTrailing();
     }
 }

@@ -11,28 +11,26 @@ final class ExposureDrawing {
 
     private static final double WIDTH = 180;
     private static final double LEFT = 22;
-    private static final double RIGHT = 34;
+    private static final double RIGHT = 42;
     private static final double TOP = 22;
     private static final double ROW = 9;
     private static final double FOOT = 30;
     private static final double LETTER = 3.4;
     private static final double LEAST_RATIO = 4;
     private static final double MARK = 1.1;
-    /** Times that an axis is read by, in seconds. */
-    private static final List<Double> TICKS_S = List.of(0.001, 0.01, 0.1, 1.0, 10.0, 60.0, 600.0, 3600.0,
-            14400.0, 86_400.0, 864_000.0);
+    private static final double APART = 14;
 
     private final ExposureReport report;
     private final List<ExposureRow> rows;
-    private final double leastS;
-    private final double mostS;
+    private final TimeAxis axis;
     private final Drawing svg;
 
     private ExposureDrawing(ExposureReport report) {
         this.report = report;
         this.rows = timed(report);
-        this.leastS = times().min().orElse(1) / 1.2;
-        this.mostS = Math.max(LEAST_RATIO * leastS, times().max().orElse(1) * 1.2);
+        double leastS = times().min().orElse(1) / 1.2;
+        this.axis = new TimeAxis(leastS, Math.max(LEAST_RATIO * leastS, times().max().orElse(1) * 1.2), LEFT,
+                WIDTH - LEFT - RIGHT);
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, TOP + ROW * rows.size() + FOOT, LETTER, title(),
                 "For each f-number the time to expose with its spread, and the metered time.");
     }
@@ -43,8 +41,8 @@ final class ExposureDrawing {
     }
 
     /** The drawing of an exposure's times. */
-    static String of(ExposureReport report) {
-        return new ExposureDrawing(report).drawn();
+    static String of(ExposureReport report, String made) {
+        return new ExposureDrawing(report).drawn(made);
     }
 
     private String title() {
@@ -52,7 +50,7 @@ final class ExposureDrawing {
         return "Times at every f-number: " + FilmWords.name(situation.film(), situation.fittedToSheets());
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         Situation situation = report.situation();
         svg.label(LEFT, 7, title(), "font-size", 4.6);
         svg.label(LEFT, 12.5, situation.source() + ", " + Wording.number(situation.skyMagArcsec2(), 2)
@@ -72,34 +70,26 @@ final class ExposureDrawing {
         svg.empty("circle", "cx", LEFT + 85, "cy", foot + 16, "r", MARK, "class", "line", "stroke-width",
                 0.3);
         svg.label(LEFT + 88, foot + 17.2, "metered: without reciprocity failure");
-        svg.label(LEFT, foot + 24, Wording.made(report.generatedAt()), "class", "slanted");
-        return svg.finished();
-    }
-
-    private double x(double seconds) {
-        return LEFT + (WIDTH - LEFT - RIGHT) * Math.log(Math.max(seconds, leastS) / leastS)
-                / Math.log(mostS / leastS);
+        return svg.finished(LEFT, made);
     }
 
     private void axis() {
-        for (double tick : TICKS_S) {
-            if (tick >= leastS && tick <= mostS) {
-                svg.empty("path", "d", "M" + Markup.number(x(tick)) + " " + TOP + "v"
-                        + Markup.number(ROW * rows.size() + 1.5), "class", "grid");
-                svg.label(x(tick), TOP + ROW * rows.size() + 5, Wording.exposure(tick), "class", "middle");
-            }
+        for (double tick : axis.ticks(APART)) {
+            svg.empty("path", "d", "M" + Markup.number(axis.x(tick)) + " " + TOP + "v"
+                    + Markup.number(ROW * rows.size() + 1.5), "class", "grid");
+            svg.label(axis.x(tick), TOP + ROW * rows.size() + 5, Wording.exposure(tick), "class", "middle");
         }
     }
 
     private void row(ExposureRow row, double y) {
         double time = row.correctedS().getAsDouble();
         svg.label(LEFT - 3, y + 1.2, Wording.fNumber(row.fNumber()), "class", "end");
-        svg.empty("rect", "x", x(low(row)), "y", y - 1.6, "width", x(high(row)) - x(low(row)), "height", 3.2,
-                "class", "band");
+        svg.empty("rect", "x", axis.x(low(row)), "y", y - 1.6, "width", axis.x(high(row)) - axis.x(low(row)),
+                "height", 3.2, "class", "band");
         row.meteredS().stream().filter(metered -> metered > 0)
-                .forEach(metered -> svg.empty("circle", "cx", x(metered), "cy", y, "r", MARK, "class",
+                .forEach(metered -> svg.empty("circle", "cx", axis.x(metered), "cy", y, "r", MARK, "class",
                 "line", "stroke-width", 0.3));
-        svg.empty("circle", "cx", x(time), "cy", y, "r", MARK, "class", "entry");
+        svg.empty("circle", "cx", axis.x(time), "cy", y, "r", MARK, "class", "entry");
         svg.label(WIDTH - RIGHT + 3, y + 1.2, Wording.exposure(time) + row.closeAt()
                 .map(at -> ", to " + Wording.minute(at)).orElse(""));
     }

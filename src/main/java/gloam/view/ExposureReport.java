@@ -41,9 +41,9 @@ public record ExposureReport(OffsetDateTime generatedAt, Situation situation, Li
     @Override
     public Document document() {
         Optional<Block> figure = course.<Block>map(found ->
-                new Block.Figure("tone against time", () -> ToneCourseDrawing.of(this, found)))
+                new Block.Figure("tone against time", made -> ToneCourseDrawing.of(this, found, made)))
                 .or(() -> ExposureDrawing.suits(this)
-                ? Optional.of(new Block.Figure("the times", () -> ExposureDrawing.of(this)))
+                ? Optional.of(new Block.Figure("the times", made -> ExposureDrawing.of(this, made)))
                 : Optional.empty());
         return ExposureText.document(List.of(new FilmExposures(situation, exposures, trade)), figure,
                 remarks);

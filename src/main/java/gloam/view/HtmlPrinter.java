@@ -1,6 +1,7 @@
 package gloam.view;
 
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.util.Base64;
 import java.util.List;
 
@@ -23,14 +24,22 @@ final class HtmlPrinter implements Renderer {
     private List<String> parts = List.of();
     private int part;
     private String heading = "";
+    private String made = "";
+    private final Origin origin;
+
+    /** Names what the page comes from. */
+    HtmlPrinter(Origin origin) {
+        this.origin = origin;
+    }
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        out.append(new HtmlPrinter().printed(report.document(), Wording.made(report.generatedAt())));
+        out.append(new HtmlPrinter(origin).printed(report.document(), report.generatedAt()));
     }
 
-    /** The page of a document above a line that says where it comes from. */
-    String printed(Document document, String origin) {
+    /** The page of a document made at a time. */
+    String printed(Document document, OffsetDateTime at) {
+        made = origin.made(at);
         PageScript script = PageScript.of(document.blocks());
         page.add("<!DOCTYPE html>").open("html", "lang", "en").open("head").empty("meta", "charset", "utf-8")
                 .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
@@ -56,7 +65,7 @@ final class HtmlPrinter implements Renderer {
             words("h1", document.title());
         }
         blocks(blocks);
-        words("footer", origin, "class", "small");
+        words("footer", made, "class", "small");
         page.close("div").close("main");
         script.addTo(page);
         return page.close("body").close("html").toString();
@@ -140,7 +149,7 @@ final class HtmlPrinter implements Renderer {
         } else if (block instanceof Table table) {
             table(table);
         } else if (block instanceof Block.Figure figure) {
-            page.open("div", "class", "strip").add(figure.drawing().get()).close("div");
+            page.open("div", "class", "strip").add(figure.drawing().apply(made)).close("div");
         } else if (block instanceof Block.Picture picture) {
             page.open("div", "class", "proof").empty("img", "alt", picture.name(), "src",
                     "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get()))

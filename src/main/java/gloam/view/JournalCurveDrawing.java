@@ -19,11 +19,11 @@ import java.util.stream.Stream;
 final class JournalCurveDrawing {
 
     private static final double WIDTH = 180;
-    private static final double HEIGHT = 140;
+    private static final double HEIGHT = 146;
     private static final double LEFT = 20;
     private static final double RIGHT = 6;
     private static final double TOP = 22;
-    private static final double BOTTOM = 33;
+    private static final double BOTTOM = 39;
     private static final double OPEN_END_STOPS = 2;
     private static final List<Tick> TICKS = List.of(new Tick(10, "10 s"), new Tick(60, "1 min"),
             new Tick(600, "10 min"),
@@ -57,11 +57,11 @@ final class JournalCurveDrawing {
     }
 
     /** The drawing of a fit. */
-    static String of(JournalFitReport report) {
-        return new JournalCurveDrawing(report).drawn();
+    static String of(JournalFitReport report, String made) {
+        return new JournalCurveDrawing(report).drawn(made);
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, title(), "font-size", 4.6);
         svg.label(LEFT, 14, estimates());
         axes();
@@ -70,7 +70,7 @@ final class JournalCurveDrawing {
                 .sorted(Comparator.comparingDouble(UsedRow::meteredS)).toList();
         IntStream.range(0, judged.size()).forEach(i -> sheet(judged.get(i), i % 2 == 0));
         legend();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private String title() {

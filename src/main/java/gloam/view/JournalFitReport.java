@@ -83,7 +83,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                 + FilmWords.estimate(publishedExponent()) + ")");
         document.under("correlation of the two " + Wording.signed(correlation(), 2));
         document.gap();
-        document.figure("the fitted curve", () -> JournalCurveDrawing.of(this));
+        document.figure("the fitted curve", made -> JournalCurveDrawing.of(this, made));
         document.add(situationsTable());
         if (packs().size() > 1) {
             document.gap();

@@ -32,7 +32,7 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
         words().forEach(word -> table.row(word.word(), stops(word),
                 Wording.number(100 * word.reflectance(), 0), word.guide()));
         Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
-                .figure("the words as greys", () -> ToneGuideDrawing.of(this)).gap();
+                .figure("the words as greys", made -> ToneGuideDrawing.of(this, made)).gap();
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "

@@ -33,6 +33,7 @@ public record JournalListReport(OffsetDateTime generatedAt, List<SheetRow> sheet
         if (empty()) {
             return document.text(NO_SHEET);
         }
+        document.figure("the tone of the sky by exposure time", made -> SheetTonesDrawing.of(this, made));
         document.add(SheetRow.table(sheets));
         Document details = Document.part();
         for (SheetRow sheet : sheets) {

@@ -1,9 +1,11 @@
 package gloam.view;
 
+import gloam.answer.ReadTone;
 import gloam.view.JournalReadReport.ReadOpeningRow;
 import gloam.view.JournalReadReport.ReadTrailRow;
 import gloam.view.JournalReadReport.ReadTrailsRow;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The text of what a scan of a spent sheet shows. */
@@ -28,11 +30,11 @@ final class JournalReadText {
                 + " mm; the trails lie "
                 + "where they should to " + Wording.number(row.residualMm(), 2) + " mm"
                 + (row.mirrored() ? "; the scan is mirrored" : "") + ".");
-        document.figure("predicted and found trails", () -> ReadDrawing.of(report));
+        document.figure("predicted and found trails", made -> ReadDrawing.of(report, made));
         document.gap();
         document.add(times(row));
         document.under("The ends of trails show how long each opening was and how far apart they were; all "
-                + "times together cannot be told from a camera turned about the pole.");
+                + "times shifted alike look as if the camera were turned about the pole.");
         row.clouds().forEach(cloud -> document.under("No trail was drawn from " + Wording.minute(
                 cloud.openAt()) + " to " + Wording.minute(cloud.closeAt()) + ": clouds, or a covered lens."));
         document.gap();
@@ -45,7 +47,19 @@ final class JournalReadText {
                 + Wording.number(row.trailLimitMag().getAsDouble(), 1) + " ± "
                 + Wording.number(row.limitErrorMag().getAsDouble(), 1) + "."));
         document.add(table(row.trails()));
+        note(report).ifPresent(command -> document.gap().text("To note that with the entry: " + command));
         return document;
+    }
+
+    /** The command that notes tone and faintest star; none for a tone that is a bound. */
+    private static Optional<String> note(JournalReadReport report) {
+        ReadTone tone = report.reading().tone();
+        return Optional.of("gloam journal add --corrects " + report.entry() + " --tone-stops="
+                + Wording.number(tone.stops(), 1).replace('\u2212', '-') + " --tone-spread "
+                + Wording.number(tone.verdictSpreadStops(), 1) + report.drawn()
+                .map(ReadTrailsRow::faintestSeenMag).filter(OptionalDouble::isPresent).map(mag ->
+                " --faintest " + Wording.number(mag.getAsDouble(), 1)).orElse("")
+                + " --journal FILE").filter(command -> tone.bound() == ReadTone.Bound.NONE);
     }
 
     private static Table times(ReadTrailsRow drawn) {

@@ -46,6 +46,7 @@ public record JournalStatsReport(OffsetDateTime generatedAt,
         Table table = new Table(columns.toArray(Table.Column[]::new));
         Stream.of(List.of(keepers.all()), keepers.packs(), keepers.films(), keepers.seasons(),
                 keepers.wishes()).flatMap(List::stream).forEach(group -> row(table, group));
+        document.figure("keepers", made -> KeepersDrawing.of(this, made));
         document.add(table);
         keepers.stock().forEach(pack -> document.text(words(pack)));
         return document;

@@ -70,6 +70,11 @@ final class LabelPlaces {
         lines.add(new double[] {x1, y1, x2, y2});
     }
 
+    /** Keeps words out of a rectangle. */
+    void keepOut(double left, double top, double right, double bottom) {
+        taken.add(new Box(left, top, right, bottom));
+    }
+
     /** Takes the first place beside one of some points that is clear for words, if there is one. */
     Optional<Place> take(String words, List<double[]> points) {
         double wide = WIDE * letter * TextWidth.of(words);

@@ -16,16 +16,20 @@ final class MeasureDrawing {
     private static final double MARGIN = 8;
     private static final double INSIDE = WIDTH - 2 * MARGIN;
     private static final double HEAD = 18;
-    private static final double FOOT = 14;
+    private static final double FOOT = 18;
     private static final double LEAST_RANGE_MAG = 0.5;
     private static final int NAMED = 12;
     private static final double FAINTEST_DRAWN = 6.5;
+    private static final double FINE = 2.6;
+    private static final double FIGURE = 3.6;
+    private static final double FIGURES = 12;
 
     private final MeasuredFrameRow frame;
     private final double height;
     private final double brightest;
     private final double range;
     private final Drawing svg;
+    private final LabelPlaces places;
 
     private MeasureDrawing(MeasuredFrameRow frame) {
         this.frame = frame;
@@ -37,14 +41,15 @@ final class MeasureDrawing {
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, HEAD + height + FOOT, 3, "The sky in " + frame.name(),
                 "Pieces of the frame with their brightness in mag/arcsec² and, below, how much brighter "
                 + "than the model each is; circles are stars that were found.");
+        this.places = new LabelPlaces(MARGIN, HEAD, WIDTH - MARGIN, HEAD + height, FINE);
     }
 
     /** The drawing of one frame. */
-    static String of(MeasureReport report, MeasuredFrameRow frame) {
-        return new MeasureDrawing(frame).drawn(report);
+    static String of(MeasuredFrameRow frame, String made) {
+        return new MeasureDrawing(frame).drawn(made);
     }
 
-    private String drawn(MeasureReport report) {
+    private String drawn(String made) {
         svg.label(MARGIN, 8, frame.name() + ", " + Wording.date(Wording.secondDate(frame.at())) + " "
                 + Wording.second(frame.at()) + " (" + Wording.offset(frame.at()) + ")", "font-size", 4.6);
         svg.label(MARGIN, 13.5, "azimuth " + Wording.direction(frame.azimuthDeg()) + "° ("
@@ -56,18 +61,15 @@ final class MeasureDrawing {
                 "stroke-width", 0.2);
         frame.pieces().forEach(this::piece);
         svg.open("g", "class", "over");
-        List<MatchedStarRow> stars = frame.stars();
-        for (int i = 0; i < stars.size(); i++) {
-            star(stars.get(i), i < NAMED);
-        }
+        frame.stars().forEach(this::star);
         frame.pieces().forEach(this::figures);
+        frame.stars().stream().limit(NAMED).forEach(this::name);
         svg.close("g");
         svg.label(MARGIN, HEAD + height + 5,
                 "Above: V mag/arcsec², smaller is brighter. Below: mag brighter (+) or "
-                + "darker (−) than the model. Plain grey: left out.", "font-size", 2.6);
-        svg.label(MARGIN, HEAD + height + 10, "Circles: the brightest stars found. "
-                + Wording.made(report.generatedAt()) + ".", "class", "slanted", "font-size", 2.6);
-        return svg.finished();
+                + "darker (−) than the model. Plain grey: left out.", "font-size", FINE);
+        svg.label(MARGIN, HEAD + height + 10, "Circles: the brightest stars found.", "font-size", FINE);
+        return svg.finished(MARGIN, made);
     }
 
     private void piece(SkyPieceRow piece) {
@@ -84,21 +86,40 @@ final class MeasureDrawing {
     private void figures(SkyPieceRow piece) {
         double x = MARGIN + INSIDE * piece.xFraction();
         double y = HEAD + height * piece.yFraction();
+        places.keepOut(x - FIGURES / 2, y - FIGURE, x + FIGURES / 2, y + FIGURE + 0.6);
         svg.label(x, y - 0.4, Wording.number(piece.magArcsec2(), 2), "class", "name middle", "stroke-width",
-                0.8, "font-size", 3.6);
+                0.8, "font-size", FIGURE);
         svg.label(x, y + 3.6, Wording.signed(piece.brighterMag(), 2), "class", "name middle", "stroke-width",
                 0.8);
     }
 
-    private void star(MatchedStarRow star, boolean named) {
-        double x = MARGIN + INSIDE * star.xFraction();
-        double y = HEAD + height * star.yFraction();
-        double radius = 0.6 + 0.25 * Math.max(0, FAINTEST_DRAWN - star.magnitude());
+    private void star(MatchedStarRow star) {
+        double x = x(star);
+        double y = y(star);
+        double radius = radius(star);
+        places.keepOut(x - radius, y - radius, x + radius, y + radius);
         svg.empty("circle", "cx", x, "cy", y, "r", radius, "class", "line", "stroke-width", 0.2);
-        if (named) {
-            boolean left = star.xFraction() > 0.85;
-            svg.label(left ? x - radius - 0.6 : x + radius + 0.6, y - 0.8, star.name(), "class",
-                    left ? "name end" : "name", "stroke-width", 0.4, "font-size", 2.4);
-        }
+    }
+
+    /** A star's name where it covers neither figures nor other stars. */
+    private void name(MatchedStarRow star) {
+        double aside = radius(star);
+        places.take(star.name(), List.of(new double[] {x(star) + aside, y(star)},
+                new double[] {x(star) - aside, y(star)}, new double[] {x(star), y(star) - aside},
+                new double[] {x(star), y(star) + aside})).ifPresent(place -> svg.label(place.x(), place.y(),
+                star.name(), "class", place.end() ? "name end" : "name", "stroke-width", 0.4, "font-size",
+                FINE));
+    }
+
+    private double x(MatchedStarRow star) {
+        return MARGIN + INSIDE * star.xFraction();
+    }
+
+    private double y(MatchedStarRow star) {
+        return HEAD + height * star.yFraction();
+    }
+
+    private static double radius(MatchedStarRow star) {
+        return 0.6 + 0.25 * Math.max(0, FAINTEST_DRAWN - star.magnitude());
     }
 }

@@ -66,7 +66,7 @@ public record MeasureReport(OffsetDateTime generatedAt, Site site, List<Measured
             document.gap();
             document.add(MeasuredFrameText.of(frames.get(i)));
             document.figure("what " + frames.get(i).name() + " shows",
-                    () -> MeasureDrawing.of(this, frames.get(i)));
+                    made -> MeasureDrawing.of(frames.get(i), made));
         }
         if (!sky.isEmpty()) {
             document.gap();

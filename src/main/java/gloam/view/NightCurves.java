@@ -54,8 +54,8 @@ final class NightCurves {
     }
 
     /** The drawing of a night. */
-    static String of(NightReport report) {
-        return new NightCurves(report).drawn();
+    static String of(NightReport report, String made) {
+        return new NightCurves(report).drawn(made);
     }
 
     private String title() {
@@ -63,7 +63,7 @@ final class NightCurves {
                 + report.site().zone() + ")";
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, title(), "font-size", 4.6);
         svg.label(LEFT, 13.5, "Dark " + Wording.hours(report.nights().get(0).darkHours())
                 + ", of it without the Moon " + Wording.hours(report.nights().get(0).moonlessDarkHours()));
@@ -85,7 +85,7 @@ final class NightCurves {
                         place.end() ? "name slanted end" : "name slanted", "stroke-width", 0.5)));
         happenings();
         foot();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private void axes() {
@@ -187,7 +187,6 @@ final class NightCurves {
                 + "zenith's brightness, on the right.", "font-size", FINE);
         svg.label(LEFT, y + 5, "Altitudes in degrees over a level horizon, with refraction; times by the "
                 + "site's clocks.", "font-size", FINE);
-        svg.label(LEFT, y + 10, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
     }
 
     private double x(OffsetDateTime at) {

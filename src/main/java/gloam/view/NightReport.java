@@ -46,7 +46,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         document.add(moon.document());
         document.gap();
         if (NightCurves.suits(this)) {
-            document.figure("the night", () -> NightCurves.of(this));
+            document.figure("the night", made -> NightCurves.of(this, made));
         }
         document.add(eventsTable(night));
         if (!hours().isEmpty()) {

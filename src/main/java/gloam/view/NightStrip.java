@@ -46,28 +46,28 @@ final class NightStrip {
     }
 
     /** All nights that have one, one below the other. */
-    static String of(PlanReport plan) {
-        return drawn(plan, plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty())
-                .toList());
+    static String of(PlanReport plan, String made) {
+        return drawn(plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty()).toList(),
+                made);
     }
 
     /** One night; empty where the Sun does not set. */
-    static String of(PlanReport plan, PlanReport.PlannedNightRow night) {
-        return night.course().isEmpty() ? "" : drawn(plan, title(night), List.of(night));
+    static String of(PlanReport plan, PlanReport.PlannedNightRow night,
+            String made) {
+        return night.course().isEmpty() ? "" : drawn(title(night), List.of(night), made);
     }
 
-    private static String drawn(PlanReport plan, String title, List<PlanReport.PlannedNightRow> nights) {
+    private static String drawn(String title, List<PlanReport.PlannedNightRow> nights, String made) {
         Markup strips = new Markup();
         double top = 0;
         for (PlanReport.PlannedNightRow night : nights) {
             strips.add(new NightStrip(night, top).strip());
             top += WORDS_TOP + LINE * StripWords.of(night).size();
         }
-        strips.label(LEFT, top, Wording.made(plan.generatedAt()), "class", "slanted fine");
         Drawing all = new Drawing(Drawing.Unit.PX, WIDTH, top + LINE, LETTER, title,
                 "Brightness of the sky, height of the Moon and of what each sheet aims at, and the windows.");
         all.add(strips.toString());
-        return all.finished();
+        return all.finished(LEFT, made);
     }
 
     private static String title(PlanReport.PlannedNightRow night) {

@@ -94,8 +94,8 @@ final class NightYear {
     }
 
     /** The drawing of a ranking. */
-    static String of(NightsReport report) {
-        return new NightYear(report).drawn();
+    static String of(NightsReport report, String made) {
+        return new NightYear(report).drawn(made);
     }
 
     private String title() {
@@ -105,7 +105,7 @@ final class NightYear {
                 : String.join(" or ", sites));
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 20, title(), "class", "bold");
         hours();
         rows.forEach(this::night);
@@ -117,7 +117,7 @@ final class NightYear {
             }
         }
         legend();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private long day(Row row) {
@@ -239,7 +239,6 @@ final class NightYear {
         }
         svg.label(LEFT, y + 20, "Moon on the right: as it stands in the sky, waxing or waning"
                 + (rowHeight >= ROW_WITH_DATE ? "" : "; new, half and full"));
-        svg.label(LEFT, y + 38, Wording.made(report.generatedAt()), "class", "slanted");
     }
 
     private void swatch(double x, double y, String style, String words) {

@@ -39,7 +39,7 @@ public record NightsReport(OffsetDateTime generatedAt, int nightsRanked, List<Ra
 
     @Override
     public Document document() {
-        Document document = Document.named("Nights").figure("nights", () -> NightYear.of(this));
+        Document document = Document.named("Nights").figure("nights", made -> NightYear.of(this, made));
         if (!stays().isEmpty()) {
             document.heading(2, "Stays, best first");
             document.gap();

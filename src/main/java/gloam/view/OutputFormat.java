@@ -18,6 +18,8 @@ public enum OutputFormat {
     /** Columns of text in pipes and files, and the widest prose anywhere. */
     public static final int WIDTH = 100;
 
+    private static final Origin NOWHERE = new Origin("gloam", List.of());
+
     private final String ending;
     private final boolean text;
 
@@ -27,15 +29,15 @@ public enum OutputFormat {
     }
 
     /** Made anew each time, so that a format nobody asks for is not loaded. */
-    private FileRenderer renderer(int columns) {
+    private FileRenderer renderer(int columns, Origin origin) {
         return switch (this) {
             case TEXT -> new TextPrinter(columns);
             case JSON -> new JsonRenderer();
             case CSV -> new CsvPrinter();
-            case SVG -> new SvgRenderer();
-            case PNG -> new PngRenderer();
+            case SVG -> new SvgRenderer(origin);
+            case PNG -> new PngRenderer(origin);
             case ICS -> new IcsRenderer();
-            case HTML -> new HtmlPrinter();
+            case HTML -> new HtmlPrinter(origin);
         };
     }
 
@@ -79,17 +81,17 @@ public enum OutputFormat {
     }
 
     private boolean suits(Report report) {
-        return renderer(WIDTH).suits(report);
+        return renderer(WIDTH, NOWHERE).suits(report);
     }
 
     /** Prints a report in this text format, laid out for a number of columns. */
-    public void render(Report report, int columns, Appendable out) throws IOException {
-        ((Renderer) renderer(columns)).render(report, out);
+    public void render(Report report, Origin origin, int columns, Appendable out) throws IOException {
+        ((Renderer) renderer(columns, origin)).render(report, out);
     }
 
     /** Writes a report in this format to a file. */
-    public void write(Report report, OutputStream out) throws IOException {
-        renderer(WIDTH).write(report, out);
+    public void write(Report report, Origin origin, OutputStream out) throws IOException {
+        renderer(WIDTH, origin).write(report, out);
     }
 
     /**

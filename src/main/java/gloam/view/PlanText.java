@@ -17,7 +17,7 @@ final class PlanText {
     }
 
     static Document document(PlanReport report) {
-        Document document = Document.headed(report.title()).drawn(() -> NightStrip.of(report));
+        Document document = Document.headed(report.title()).drawn(made -> NightStrip.of(report, made));
         document.text(report.sheetsUsed() + " of " + report.sheets() + " sheets planned; "
                 + (report.cameras().size() == 1 ? "camera " : "cameras ")
                 + String.join(", ", report.cameras()));
@@ -54,7 +54,7 @@ final class PlanText {
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
                 + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
-            document.figure("the night", () -> NightStrip.of(report, night));
+            document.figure("the night", made -> NightStrip.of(report, night, made));
         }
         document.add(windows(report, night));
         night.notes().forEach(document::item);

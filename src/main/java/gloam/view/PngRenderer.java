@@ -27,6 +27,13 @@ final class PngRenderer implements FileRenderer {
     private static final int PERCEPTUAL = 0;
     private static final int PER_METRE = 1;
 
+    private final Origin origin;
+
+    /** Names what the picture comes from. */
+    PngRenderer(Origin origin) {
+        this.origin = origin;
+    }
+
     @Override
     public boolean suits(Report report) {
         return report instanceof ProofReport;
@@ -37,7 +44,8 @@ final class PngRenderer implements FileRenderer {
         ProofReport proof = (ProofReport) report;
         TrailReport.FrameRow frame = proof.figures().trail().frame();
         write(proof.picture(), OptionalDouble.of(frame.widthMm()), Map.of("Description",
-                TrailDrawing.settings(proof), "Creation Time", proof.generatedAt().toString()), out);
+                TrailDrawing.settings(proof), "Source", origin.made(proof.generatedAt()), "Creation Time",
+                proof.generatedAt().toString()), out);
     }
 
     /** Writes a picture without its size and settings. */

@@ -49,7 +49,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         Document document = Document.headed(proof.statement() + ": " + proof.widthPx() + " × "
                 + proof.heightPx() + " pixels, " + (proof.colour() ? "colour" : "grey")
                 + (proof.printed() ? ", printed from the negative" : ""));
-        document.figure("the sheet", () -> TrailDrawing.over(this));
+        document.figure("the sheet", made -> TrailDrawing.over(this, made));
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
                 Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));

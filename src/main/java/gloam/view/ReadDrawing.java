@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** A scanned sheet, straightened, with the trails predicted for where its camera pointed over it. */
@@ -15,8 +16,9 @@ final class ReadDrawing {
     private static final double WIDTH = 168;
     private static final double MARGIN = 8;
     private static final double HEAD = 18;
-    private static final double FOOT = 14;
+    private static final double FOOT = 16;
     private static final int NAMED = 12;
+    private static final double LETTER = 2.4;
 
     private final JournalReadReport report;
     private final SheetReading reading;
@@ -39,12 +41,12 @@ final class ReadDrawing {
     }
 
     /** The drawing of a reading. */
-    static String of(JournalReadReport report) {
-        return new ReadDrawing(report).drawn();
+    static String of(JournalReadReport report, String made) {
+        return new ReadDrawing(report).drawn(made);
     }
 
-    private String drawn() {
-        svg.label(MARGIN, 8, "Entry " + report.entry() + ", " + report.scan(), "font-size", 4.6);
+    private String drawn(String made) {
+        svg.label(MARGIN, 8, "Entry " + report.entry() + " as scanned", "font-size", 4.6);
         svg.label(MARGIN, 13.5, JournalReadReport.AimRow.of(drawn.found()).text() + "; " + drawn.seen()
                 + " of " + Wording.count(drawn.trails().size(), "trail") + " seen");
         svg.empty("image", "x", MARGIN, "y", HEAD, "width", WIDTH - 2 * MARGIN, "height", height,
@@ -53,16 +55,17 @@ final class ReadDrawing {
         for (SheetReading.ReadTrail trail : drawn.trails()) {
             line(trail.track().trail(), trail.seen() ? "trail" : "trail dotted", 0.25);
         }
-        for (int i = 0; i < Math.min(NAMED, drawn.trails().size()); i++) {
-            noted(drawn.trails().get(i).track().trail());
-            named(drawn.trails().get(i));
-        }
+        List<SheetReading.ReadTrail> brightest = drawn.trails().subList(0, Math.min(NAMED,
+                drawn.trails().size()));
+        LabelPlaces places = new LabelPlaces(MARGIN, HEAD, WIDTH - MARGIN, HEAD + height, LETTER);
+        brightest.forEach(trail -> {
+            noted(trail.track().trail());
+            named(trail, places);
+        });
         svg.close("g");
         svg.label(MARGIN, HEAD + height + 5, "Whole lines: predicted trails that are on the scan; dotted: "
                 + "those that are not; thin and broken: the brightest as noted.", "font-size", 2.6);
-        svg.label(MARGIN, HEAD + height + 10, Wording.made(report.generatedAt()) + ".", "class", "slanted",
-                "font-size", 2.6);
-        return svg.finished();
+        return svg.finished(MARGIN, made);
     }
 
     private byte[] png() {
@@ -92,15 +95,12 @@ final class ReadDrawing {
                 "class", "trail broken", "stroke-width", 0.1));
     }
 
-    private void named(SheetReading.ReadTrail trail) {
-        Trail.Stretch last = trail.track().trail().stretches().get(trail.track().trail().stretches().size()
-                - 1);
-        Trail.Point at = last.points().get(last.points().size() / 2);
-        double x = MARGIN + inside(at.xMm());
-        boolean left = x > 0.85 * WIDTH;
-        svg.label(left ? x - 0.8 : x + 0.8, HEAD + height / 2 - at.yMm() / mmAPaperMm - 0.8,
-                Wording.title(trail.track().name()), "class", left ? "name end" : "name", "stroke-width", 0.4,
-                "font-size", 2.4);
+    private void named(SheetReading.ReadTrail trail, LabelPlaces places) {
+        String name = Wording.title(trail.track().name());
+        List<double[]> points = trail.track().trail().points().stream().map(point -> new double[] {
+            MARGIN + inside(point.xMm()), HEAD + height / 2 - point.yMm() / mmAPaperMm}).toList();
+        places.take(name, points).ifPresent(place -> svg.label(place.x(), place.y(), name, "class",
+                place.end() ? "name end" : "name", "stroke-width", 0.4, "font-size", LETTER));
     }
 
     private double inside(double xMm) {

@@ -42,14 +42,13 @@ final class SkyMapDrawing {
     }
 
     /** The drawing of a sky. */
-    static String of(SkyMapReport report) {
-        return new SkyMapDrawing(report).drawn();
+    static String of(SkyMapReport report, String made) {
+        return new SkyMapDrawing(report).drawn(made);
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(6, 8, report.site().name() + ", " + Wording.date(report.at().toLocalDate()) + " "
                 + Wording.minute(report.at()) + " (" + report.site().zone() + ")", "font-size", 5);
-        svg.label(6, 2 * (RADIUS + MARGIN) + 9, Wording.made(report.generatedAt()), "class", "slanted");
         svg.empty("circle", "cx", x(Direction.ZENITH), "cy", y(Direction.ZENITH), "r", RADIUS, "class",
                 "night");
         for (int i = 0; i < report.cells().size(); i++) {
@@ -69,7 +68,7 @@ final class SkyMapDrawing {
                     Wording.bearing(azimuthDeg), "class", "middle");
         }
         legend();
-        return svg.finished();
+        return svg.finished(6, made);
     }
 
     /** The sky of a cell, behind land that of the lowest one over it. */

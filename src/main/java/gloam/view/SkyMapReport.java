@@ -46,7 +46,7 @@ public record SkyMapReport(OffsetDateTime generatedAt, Site site, OffsetDateTime
         Document document = Document.headed("Brightness of the sky, " + Wording.date(at().toLocalDate()) + " "
                 + Wording.minute(at()) + " (" + Wording.offset(at()) + ")");
         document.text("at " + SiteText.of(site()));
-        document.figure("the whole sky", () -> SkyMapDrawing.of(this));
+        document.figure("the whole sky", made -> SkyMapDrawing.of(this, made));
         document.gap();
         Table.Column[] columns = new Table.Column[AZIMUTHS_DEG.size() + 1];
         columns[0] = Table.numbers("altitude", "°");

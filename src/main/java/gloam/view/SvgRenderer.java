@@ -5,6 +5,13 @@ import java.io.IOException;
 /** The drawing of a document as SVG 1.1, with its style sheet in it. */
 final class SvgRenderer implements Renderer {
 
+    private final Origin origin;
+
+    /** Names what the drawing comes from. */
+    SvgRenderer(Origin origin) {
+        this.origin = origin;
+    }
+
     @Override
     public boolean suits(Report report) {
         return report.document().drawing().isPresent();
@@ -12,7 +19,8 @@ final class SvgRenderer implements Renderer {
 
     @Override
     public void render(Report report, Appendable out) throws IOException {
-        String drawing = report.document().drawing().orElseThrow().get();
+        String drawing = report.document().drawing().orElseThrow()
+                .apply(origin.made(report.generatedAt()));
         int start = drawing.indexOf('>') + 1;
         out.append(drawing, 0, start).append("\n<style>\n").append(PagePart.DRAWING_STYLE.text())
                 .append("</style>")

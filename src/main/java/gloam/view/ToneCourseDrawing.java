@@ -59,8 +59,8 @@ final class ToneCourseDrawing {
     }
 
     /** The drawing of a course. */
-    static String of(ExposureReport report, ToneCourse course) {
-        return new ToneCourseDrawing(report, course).drawn();
+    static String of(ExposureReport report, ToneCourse course, String made) {
+        return new ToneCourseDrawing(report, course).drawn(made);
     }
 
     private String title() {
@@ -68,7 +68,7 @@ final class ToneCourseDrawing {
                 + Wording.fNumber(row.fNumber());
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, title(), "font-size", 4.6);
         svg.label(LEFT, 13.5, situation.site().map(site -> site.name() + ", ").orElse("") + "opened "
                 + Wording.date(Wording.secondDate(from)) + " " + Wording.second(from) + situation.site()
@@ -93,7 +93,7 @@ final class ToneCourseDrawing {
         marks();
         events();
         foot();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private void axes() {
@@ -167,7 +167,6 @@ final class ToneCourseDrawing {
                 + String.join(", ", times));
         svg.label(LEFT, y + 5, "Band: ± of one standard deviation, in which the tone lies two times in "
                 + "three; across: when the shutter is closed.", "font-size", FINE);
-        svg.label(LEFT, y + 10, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
     }
 
     private static void add(List<String> times, String name, OptionalDouble seconds) {

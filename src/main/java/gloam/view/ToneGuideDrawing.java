@@ -18,9 +18,9 @@ final class ToneGuideDrawing {
     }
 
     /** The drawing of the guide. */
-    static String of(JournalGuideReport report) {
+    static String of(JournalGuideReport report, String made) {
         List<WordRow> words = report.words();
-        Drawing svg = new Drawing(Drawing.Unit.MM, WIDTH, TOP + ROW * words.size() + 12, 3.1,
+        Drawing svg = new Drawing(Drawing.Unit.MM, WIDTH, TOP + ROW * words.size() + 17, 3.1,
                 "Words for the tone of the sky", "A grey patch for each word, from black to white.");
         svg.label(6, 9, "The tone of the sky on the finished picture", "font-size", 5);
         for (int i = 0; i < words.size(); i++) {
@@ -29,9 +29,8 @@ final class ToneGuideDrawing {
         double foot = TOP + ROW * words.size();
         svg.label(6, foot + 3, "Judge in daylight, dry, away from trails and edges; a negative by its "
                 + "print.");
-        svg.label(6, foot + 7.5, "Patches are true only on a calibrated screen or print. "
-                + Wording.made(report.generatedAt()) + ".");
-        return svg.finished();
+        svg.label(6, foot + 7.5, "Patches are true only on a calibrated screen or print.");
+        return svg.finished(6, made);
     }
 
     private static void row(Drawing svg, WordRow word, double y) {

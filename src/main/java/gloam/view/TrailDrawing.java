@@ -19,7 +19,7 @@ import java.util.Optional;
 final class TrailDrawing {
 
     private static final double MARGIN = 0.13;
-    private static final double FOOT = 1.35;
+    private static final double FOOT = 1.65;
     private static final List<Integer> LEGEND_STOPS = List.of(1, 4, 9);
     /** Degrees by which a direction may miss a compass point and still be called by it. */
     private static final double TRUE_DEG = 0.5;
@@ -49,20 +49,20 @@ final class TrailDrawing {
     }
 
     /** The drawing of a framing. */
-    static String of(TrailReport report) {
-        return new TrailDrawing(report, Optional.empty(), false).drawn();
+    static String of(TrailReport report, String made) {
+        return new TrailDrawing(report, Optional.empty(), false).drawn(made);
     }
 
     /** The drawing over the computed picture. */
-    static String over(ProofReport proof) {
+    static String over(ProofReport proof, String made) {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         try {
-            new PngRenderer().write(proof, png);
+            PngRenderer.write(proof.picture(), png);
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }
         return new TrailDrawing(proof.figures().trail(), Optional.of(png.toByteArray()),
-                proof.figures().printed()).drawn();
+                proof.figures().printed()).drawn(made);
     }
 
     /** Where to, when and how, in a line. */
@@ -82,7 +82,7 @@ final class TrailDrawing {
                 + (frame.rollDeg() == 0 ? "" : ", roll " + Wording.plain(frame.rollDeg()) + "\u00b0");
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.open("svg", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "viewBox",
                 Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " "
                 + Markup.number(widthMm) + " "
@@ -93,7 +93,7 @@ final class TrailDrawing {
         edges();
         caption();
         legend();
-        return svg.finished();
+        return svg.finished(marginMm, made);
     }
 
     private String title() {
@@ -149,7 +149,7 @@ final class TrailDrawing {
         List<String> lines = List.of(settings(report) + "; times in " + report.site().zone(),
                 (picture.isPresent() ? ProofReport.STATEMENT + (printed ? ", printed from the negative" : "")
                 : "Computed trails")
-                + "; in mm 1 : 1; azimuths below, altitudes on the left", Wording.made(report.generatedAt()));
+                + "; in mm 1 : 1; azimuths below, altitudes on the left");
         for (int line = 0; line < lines.size(); line++) {
             svg.label(x, marginMm + heightMm + (2.9 + 0.95 * line) * letterMm, lines.get(line), "font-size",
                     0.85 * letterMm, "class", line == 0 ? "start" : "slanted");

@@ -21,9 +21,10 @@ final class TrailText {
     }
 
     static Document document(TrailReport report) {
-        Document document = Document.named("Trails").figure("the framing", () -> TrailDrawing.of(report))
-                .figure("from behind the camera", () -> TripodDrawing.of(report)).add(part(report));
-        return report.fromTripod() ? document.drawn(() -> TripodDrawing.of(report)) : document;
+        Document document = Document.named("Trails")
+                .figure("the framing", made -> TrailDrawing.of(report, made))
+                .figure("from behind the camera", made -> TripodDrawing.of(report, made)).add(part(report));
+        return report.fromTripod() ? document.drawn(made -> TripodDrawing.of(report, made)) : document;
     }
 
     /** What of the sheet runs across it, as a part of other documents too. */

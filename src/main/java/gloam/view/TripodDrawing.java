@@ -4,7 +4,6 @@ import gloam.answer.TripodView;
 import gloam.ephemeris.Direction;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,27 +15,21 @@ import java.util.stream.IntStream;
  */
 final class TripodDrawing {
 
-    private static final double PLOT = 170;
-    private static final double MOST_HEIGHT = 150;
     private static final double LEFT = 14;
     private static final double TOP = 20;
-    private static final double FOOT = 34;
+    private static final double FOOT = 38;
     private static final double LETTER = 3.4;
     private static final double FINE = 2.9;
-    private static final double BOTTOM_DEG = -5;
-    private static final double LEAST_COSINE = 0.35;
-    private static final double MOST_STROKE = 1;
-    private static final double LEAST_STROKE = 0.2;
-    private static final double STROKE_A_MAG = 0.15;
-    private static final double BRIGHTEST_MAG = -2;
+    private static final double THIN = 0.2;
+    private static final double STROKE_A_STOP = 0.1;
+    private static final List<Integer> LEGEND_STOPS = List.of(1, 4, SheetTrails.MOST_STOPS);
     private static final int MOST_NAMES = 12;
     private static final double COMPASS_DEG = 22.5;
 
     private final TrailReport report;
     private final TripodView view;
     private final ZoneId zone;
-    private final double acrossMm;
-    private final double upMm;
+    private final TripodPlane plane;
     private final Drawing svg;
     private final LabelPlaces places;
 
@@ -44,21 +37,16 @@ final class TripodDrawing {
         this.report = report;
         this.view = report.view();
         this.zone = report.site().zone();
-        double widthDeg = view.rightDeg() - view.leftDeg();
-        double heightDeg = view.topDeg() - BOTTOM_DEG;
-        double cosine = Math.max(LEAST_COSINE, Math.cos(Math.toRadians(report.frame().altitudeDeg())));
-        double scale = Math.min(PLOT / widthDeg, cosine * MOST_HEIGHT / heightDeg);
-        this.acrossMm = scale;
-        this.upMm = scale / cosine;
-        this.svg = new Drawing(Drawing.Unit.MM, PLOT + 2 * LEFT, TOP + heightDeg * upMm + FOOT, LETTER,
+        this.plane = TripodPlane.of(view, report.frame().altitudeDeg(), LEFT, TOP);
+        this.svg = new Drawing(Drawing.Unit.MM, TripodPlane.WIDTH + 2 * LEFT, plane.bottom() + FOOT, LETTER,
                 "From behind the camera: " + heading(), "The land, the sky's ways while the shutter is open, "
                 + "and the frame. " + view.aimStar().map(star -> TrailText.aimStar(report, star)).orElse(""));
-        this.places = new LabelPlaces(LEFT, TOP, LEFT + widthDeg * acrossMm, bottom(), FINE);
+        this.places = new LabelPlaces(LEFT, TOP, plane.right(), plane.bottom(), FINE);
     }
 
     /** The drawing of a framing. */
-    static String of(TrailReport report) {
-        return new TripodDrawing(report).drawn();
+    static String of(TrailReport report, String made) {
+        return new TripodDrawing(report).drawn(made);
     }
 
     private String heading() {
@@ -69,7 +57,7 @@ final class TripodDrawing {
                 + Wording.minute(frame.closeAt()) + " (" + zone + ")";
     }
 
-    private String drawn() {
+    private String drawn(String made) {
         svg.label(LEFT, 8, heading(), "font-size", 4.6);
         svg.label(LEFT, 14, "azimuth " + Wording.plain(report.frame().azimuthDeg()) + "° "
                 + Wording.bearing(report.frame().azimuthDeg()) + ", altitude "
@@ -77,48 +65,48 @@ final class TripodDrawing {
                 + Wording.plain(report.frame().rollDeg()) + "°; "
                 + Wording.plain(report.frame().focalLengthMm()) + " mm on "
                 + Wording.size(report.frame().widthMm(), report.frame().heightMm()));
-        double width = (view.rightDeg() - view.leftDeg()) * acrossMm;
-        svg.open("svg", "x", LEFT, "y", TOP, "width", width, "height", bottom() - TOP, "viewBox",
+        double width = plane.right() - LEFT;
+        svg.open("svg", "x", LEFT, "y", TOP, "width", width, "height", plane.bottom() - TOP, "viewBox",
                 Markup.number(LEFT) + " " + Markup.number(TOP) + " " + Markup.number(width) + " "
-                + Markup.number(bottom() - TOP), "overflow", "hidden");
-        svg.empty("rect", "x", LEFT, "y", TOP, "width", width, "height", bottom() - TOP, "class", "sheet");
+                + Markup.number(plane.bottom() - TOP), "overflow", "hidden");
+        svg.empty("rect", "x", LEFT, "y", TOP, "width", width, "height", plane.bottom() - TOP, "class",
+                "sheet");
         grid();
         sky();
         svg.close("svg");
         axes();
         foot();
-        return svg.finished();
+        return svg.finished(LEFT, made);
     }
 
     private void grid() {
         for (double deg = 0; deg <= view.topDeg(); deg += stepDeg()) {
-            svg.empty("path", "d", "M" + Markup.number(LEFT) + " " + Markup.number(y(deg)) + "H"
-                    + Markup.number(x(view.rightDeg())), "class", "grid");
+            svg.empty("path", "d", "M" + Markup.number(LEFT) + " " + Markup.number(plane.y(deg)) + "H"
+                    + Markup.number(plane.right()), "class", "grid");
         }
         for (double deg = firstAzimuth(); deg <= view.rightDeg(); deg += stepDeg()) {
-            svg.empty("path", "d", "M" + Markup.number(x(deg)) + " " + Markup.number(TOP) + "V"
-                    + Markup.number(bottom()), "class", "grid");
+            svg.empty("path", "d", "M" + Markup.number(plane.x(deg)) + " " + Markup.number(TOP) + "V"
+                    + Markup.number(plane.bottom()), "class", "grid");
         }
     }
 
     /** Everything above the skyline, the land over it, then the names where they cover nothing. */
     private void sky() {
         for (TripodView.Way way : view.ways()) {
-            double stroke = Math.max(LEAST_STROKE, Math.min(MOST_STROKE, LEAST_STROKE + STROKE_A_MAG
-                    * Math.max(0, 3.5 - Math.max(BRIGHTEST_MAG, way.magnitude()))));
-            pieces(way.points()).forEach(piece -> line(piece, "trail", stroke));
+            plane.pieces(way.points()).forEach(piece -> line(piece, "trail", THIN));
         }
-        pieces(view.moon().stream().map(TripodView.MoonAt::seen).toList())
+        trails();
+        plane.pieces(view.moon().stream().map(TripodView.MoonAt::seen).toList())
                 .forEach(piece -> line(piece, "line dotted", 0.5));
         List<Direction> land = view.skyline();
-        double stepMm = (view.rightDeg() - view.leftDeg()) / (land.size() - 1) * acrossMm;
+        double stepMm = (plane.right() - LEFT) / (land.size() - 1);
         svg.empty("polygon", "points", IntStream.range(0, land.size()).mapToObj(i -> Markup.number(LEFT
-                + i * stepMm) + "," + Markup.number(y(land.get(i)))).collect(Collectors.joining(" ")) + " "
-                + Markup.number(x(view.rightDeg())) + "," + Markup.number(bottom() + 1) + " "
-                + Markup.number(LEFT) + "," + Markup.number(bottom() + 1), "class", "dark edge",
+                + i * stepMm) + "," + Markup.number(plane.y(land.get(i)))).collect(Collectors.joining(" "))
+                + " " + Markup.number(plane.right()) + "," + Markup.number(plane.bottom() + 1) + " "
+                + Markup.number(LEFT) + "," + Markup.number(plane.bottom() + 1), "class", "dark edge",
                 "stroke-width", 0.3);
         keepOff(land);
-        pieces(view.frame()).forEach(piece -> line(piece, "stay", 0.8));
+        plane.pieces(view.frame()).forEach(piece -> line(piece, "stay", 0.8));
         view.moon().stream().filter(moon -> moon.at().atZone(zone).getMinute() == 0).forEach(this::moon);
         view.pole().ifPresent(pole -> {
             cross(pole);
@@ -131,56 +119,94 @@ final class TripodDrawing {
                 : Wording.title(way.name()), way.points()));
     }
 
+    /** Inside the frame, ways that the film records, each as strong as it does. */
+    private void trails() {
+        List<List<Direction>> outline = plane.pieces(view.frame());
+        if (outline.size() == 1) {
+            svg.open("clipPath", "id", "in-frame");
+            svg.empty("polygon", "points", plane.points(outline.get(0)));
+            svg.close("clipPath");
+            svg.open("g", "clip-path", "url(#in-frame)");
+        } else {
+            svg.open("g");
+        }
+        view.ways().forEach(way -> report.tracks().stream().filter(track -> track.records().orElse(false)
+                && track.name().equals(way.name())).findFirst().ifPresent(track -> plane.pieces(way.points())
+                .forEach(piece -> line(piece, "trail", stroke(track.stopsOverSky().orElse(1))))));
+        svg.close("g");
+    }
+
+    /** How broad a trail is that rises so far above the sky. */
+    private static double stroke(double stopsOverSky) {
+        return THIN + STROKE_A_STOP * Math.max(1, Math.min(SheetTrails.MOST_STOPS, stopsOverSky));
+    }
+
     private void moon(TripodView.MoonAt moon) {
-        svg.empty("circle", "cx", x(moon.seen()), "cy", y(moon.seen()), "r", 1, "class", "lit edge",
-                "stroke-width", 0.2);
+        svg.empty("circle", "cx", plane.x(moon.seen()), "cy", plane.y(moon.seen()), "r", 1, "class",
+                "lit edge", "stroke-width", 0.2);
         OffsetDateTime at = moon.at().atZone(zone).toOffsetDateTime();
         name("Moon " + Wording.minute(at), List.of(moon.seen()));
     }
 
     private void aimStar(TripodView.AimStar star) {
         Direction centre = Direction.ofDegrees(report.frame().azimuthDeg(), report.frame().altitudeDeg());
-        svg.empty("circle", "cx", x(star.seen()), "cy", y(star.seen()), "r", 1.8, "class", "stay",
+        svg.empty("circle", "cx", plane.x(star.seen()), "cy", plane.y(star.seen()), "r", 1.8, "class", "stay",
                 "stroke-width", 0.5);
-        svg.empty("path", "d", "M" + point(star.seen()) + "H" + Markup.number(x(centre)) + "V"
-                + Markup.number(y(centre)), "class", "stay dotted", "stroke-width", 0.4);
+        svg.empty("path", "d", "M" + plane.point(star.seen()) + "H" + Markup.number(plane.x(centre)) + "V"
+                + Markup.number(plane.y(centre)), "class", "stay dotted", "stroke-width", 0.4);
         name(star.name() + " " + Wording.minute(report.frame().openAt()), List.of(star.seen()));
     }
 
     private void name(String words, List<Direction> beside) {
-        places.take(words, beside.stream().map(at -> new double[] {x(at), y(at)}).toList())
+        places.take(words, beside.stream().map(at -> new double[] {plane.x(at), plane.y(at)}).toList())
                 .ifPresent(place -> svg.label(place.x(), place.y(), words, "font-size", FINE, "class",
                         place.end() ? "name slanted end" : "name slanted", "stroke-width", 0.5));
     }
 
     private void cross(Direction at) {
-        svg.empty("path", "d", "M" + point(at) + "m-1.5 0h3m-1.5 -1.5v3", "class", "line", "stroke-width",
-                0.3);
+        svg.empty("path", "d", "M" + plane.point(at) + "m-1.5 0h3m-1.5 -1.5v3", "class", "line",
+                "stroke-width", 0.3);
     }
 
     private void axes() {
         for (double deg = 0; deg <= view.topDeg(); deg += stepDeg()) {
-            svg.label(LEFT - 1.5, y(deg) + 1.2, Wording.plain(deg) + "°", "class", "end");
+            svg.label(LEFT - 1.5, plane.y(deg) + 1.2, Wording.plain(deg) + "°", "class", "end");
         }
         for (double deg = firstAzimuth(); deg <= view.rightDeg(); deg += stepDeg()) {
             double azimuthDeg = (deg % 360 + 360) % 360;
-            svg.label(x(deg), bottom() + 4.5, Wording.plain(azimuthDeg) + "°", "class", "middle");
+            svg.label(plane.x(deg), plane.bottom() + 4.5, Wording.plain(azimuthDeg) + "°", "class", "middle");
         }
         for (double deg = COMPASS_DEG * Math.ceil(view.leftDeg() / COMPASS_DEG); deg <= view.rightDeg();
                 deg += COMPASS_DEG) {
-            svg.label(x(deg), bottom() + 9, Wording.bearing((deg % 360 + 360) % 360), "class", "middle");
+            svg.label(plane.x(deg), plane.bottom() + 9, Wording.bearing((deg % 360 + 360) % 360), "class",
+                    "middle");
         }
     }
 
     private void foot() {
-        double y = bottom() + 16;
+        double y = plane.bottom() + 16;
         view.aimStar().ifPresent(star -> svg.label(LEFT, y, Wording.title(TrailText.aimStar(report, star))));
-        svg.label(LEFT, y + 5, "Bold outline: the frame; ring: the star to aim by; lines: planets and stars "
-                + "while the shutter is open; dotted: the Moon.", "font-size", FINE);
+        svg.label(LEFT, y + 5, "Bold outline: the frame; ring: the star to aim by; dotted: the Moon; thin: "
+                + "planets and stars while the shutter is open.", "font-size", FINE);
         svg.label(LEFT, y + 9.5,
                 "Altitudes on the left, azimuths and points of the compass below, in degrees.",
                 "font-size", FINE);
-        svg.label(LEFT, y + 14, Wording.made(report.generatedAt()), "class", "slanted", "font-size", FINE);
+        legend(y + 14);
+    }
+
+    /** How strong trails record; without a sheet none is known to. */
+    private void legend(double y) {
+        if (report.sheet().isEmpty()) {
+            return;
+        }
+        double x = LEFT;
+        for (int stops : LEGEND_STOPS) {
+            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(y - 0.9) + "h7", "class",
+                    "trail", "stroke-width", stroke(stops));
+            svg.label(x + 8.5, y, String.valueOf(stops) + (stops == SheetTrails.MOST_STOPS
+                    ? " stops over the sky: what the film records in the frame" : ""), "font-size", FINE);
+            x += 14;
+        }
     }
 
     private double stepDeg() {
@@ -191,58 +217,17 @@ final class TripodDrawing {
         return stepDeg() * Math.ceil(view.leftDeg() / stepDeg());
     }
 
-    /** A line without the jumps from one edge of the view to the other. */
-    private List<List<Direction>> pieces(List<Direction> line) {
-        List<List<Direction>> pieces = new ArrayList<>();
-        List<Direction> piece = new ArrayList<>();
-        for (Direction at : line) {
-            if (!piece.isEmpty() && Math.abs(x(at) - x(piece.get(piece.size() - 1))) > PLOT / 2) {
-                pieces.add(List.copyOf(piece));
-                piece.clear();
-            }
-            piece.add(at);
-        }
-        pieces.add(piece);
-        return pieces;
-    }
-
     private void line(List<Direction> line, String style, double stroke) {
         keepOff(line);
-        svg.empty("polyline", "points", line.stream().map(at -> Markup.number(x(at)) + ","
-                + Markup.number(y(at))).collect(Collectors.joining(" ")), "class", style, "stroke-width",
-                stroke);
+        svg.empty("polyline", "points", plane.points(line), "class", style, "stroke-width", stroke);
     }
 
     private void keepOff(List<Direction> line) {
         for (int i = 0; i + 1 < line.size(); i++) {
-            if (Math.abs(x(line.get(i)) - x(line.get(i + 1))) < PLOT / 2) {
-                places.keepOff(x(line.get(i)), y(line.get(i)), x(line.get(i + 1)), y(line.get(i + 1)));
+            if (!plane.jumps(line.get(i), line.get(i + 1))) {
+                places.keepOff(plane.x(line.get(i)), plane.y(line.get(i)), plane.x(line.get(i + 1)),
+                        plane.y(line.get(i + 1)));
             }
         }
-    }
-
-    private String point(Direction at) {
-        return Markup.number(x(at)) + " " + Markup.number(y(at));
-    }
-
-    private double x(double azimuthDeg) {
-        return LEFT + (azimuthDeg - view.leftDeg()) * acrossMm;
-    }
-
-    private double x(Direction at) {
-        double middleDeg = (view.leftDeg() + view.rightDeg()) / 2;
-        return x(middleDeg + Math.IEEEremainder(at.azimuth().degrees() - middleDeg, 360));
-    }
-
-    private double y(double altitudeDeg) {
-        return TOP + (view.topDeg() - altitudeDeg) * upMm;
-    }
-
-    private double y(Direction at) {
-        return y(at.altitude().degrees());
-    }
-
-    private double bottom() {
-        return y(BOTTOM_DEG);
     }
 }

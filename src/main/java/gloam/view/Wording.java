@@ -104,12 +104,6 @@ final class Wording {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 
-    /** Where a page or drawing comes from, such as Made by Gloam on Fri 2027-01-15 11:00 (UTC+1). */
-    static String made(OffsetDateTime at) {
-        return "Made by Gloam on " + date(at.toLocalDate()) + " " + minuteBefore(at) + " (" + offset(at)
-                + ")";
-    }
-
     /** A date with its day of the week. */
     static String date(LocalDate date) {
         return NightTimes.date(date);

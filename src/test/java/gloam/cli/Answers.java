@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.view.Origin;
 import gloam.view.OutputFormat;
 import gloam.view.Report;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import picocli.CommandLine.ParseResult;
 final class Answers {
 
     private static final Path GOLDEN = Path.of("src/test/resources/golden");
+    private static final Origin ORIGIN = new Origin("gloam 1", List.of("trip.yaml"));
     private static final String JOURNAL = "--journal demo-data/journal.jsonl";
     private static final String TRIP = "--trip demo-data/trip.yaml";
     /** What no golden case asks. */
@@ -40,7 +42,7 @@ final class Answers {
         String printed(OutputFormat format, int columns) {
             StringBuilder printed = new StringBuilder();
             try {
-                format.render(report, columns, printed);
+                format.render(report, ORIGIN, columns, printed);
             } catch (IOException cannotHappen) {
                 throw new UncheckedIOException(cannotHappen);
             }
@@ -67,7 +69,8 @@ final class Answers {
         return answers;
     }
 
-    private static void add(List<Answer> answers, List<String> line) {
+    /** Adds the answer to a command line, if it asks for one. */
+    static void add(List<Answer> answers, List<String> line) {
         String[] args = line.toArray(String[]::new);
         CommandLine gloam = App.commandLine(Run.session(), args).setErr(new PrintWriter(Writer.nullWriter()));
         ParseResult asked = gloam.parseArgs(args);

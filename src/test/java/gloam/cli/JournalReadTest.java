@@ -199,6 +199,7 @@ class JournalReadTest {
         assertTrue(drawn.contains("data:image/png;base64,"));
         assertTrue(drawn.contains(">Sirius</text>"));
         assertTrue(drawn.split("class=\"trail\"").length > 25);
+        assertTrue(drawn.contains("Entry 1 as scanned"));
     }
 
     /** The maker's print has the film's ends and mid-tone; its border is as light as it gets. */
@@ -218,6 +219,9 @@ class JournalReadTest {
         assertEquals(limitMag, number(found, "/drawn/trailLimitMag"), 2
                 * number(found, "/drawn/limitErrorMag"));
         assertTrue(number(found, "/drawn/limitErrorMag") < 0.6);
+        String text = read(maker, "--entry 1").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("To note that with the entry: gloam journal add --corrects 1 "
+                + "--tone-stops=-1."), text);
     }
 
     @Test

@@ -1,8 +1,13 @@
 package gloam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -67,6 +72,33 @@ class TripodViewTest {
             String name = edge.get("edge").asString().equals("bottom") ? "azimuthDeg" : "altitudeDeg";
             assertEquals(0, Math.IEEEremainder(edge.get(name).doubleValue(), 5), 1e-6, edge.toString());
         });
+    }
+
+    /** Thin is every way; the stronger, inside the frame, the further its trail rises above the sky. */
+    @Test
+    void trailsAreAsStrongAsTheyRecord() {
+        JsonNode trail = Run.json("trail" + SHEET + " --film instant-mono-640 --f-number 8");
+        String svg = Run.printed("trail" + SHEET + " --film instant-mono-640 --f-number 8 --tripod"
+                + " --format svg");
+        List<String> strokes = Pattern.compile("<polyline [^>]*class=\"trail\" stroke-width=\"([\\d.]+)\"")
+                .matcher(svg.substring(svg.indexOf("<g clip-path=\"url(#in-frame)\">"))).results()
+                .map(line -> line.group(1)).toList();
+        List<String> recorded = new ArrayList<>();
+        trail.at("/view/ways").forEach(way -> trail.get("tracks").forEach(track -> {
+            if (track.get("name").equals(way.get("name")) && track.get("records").asBoolean()) {
+                double stops = Math.max(1, Math.min(9, track.get("stopsOverSky").doubleValue()));
+                recorded.add(String.format(Locale.ROOT, "%.2f", 0.2 + 0.1 * stops));
+            }
+        }));
+        assertTrue(recorded.stream().distinct().count() > 1, recorded::toString);
+        assertEquals(recorded, strokes);
+        assertEquals(trail.at("/view/ways").size(), Pattern.compile("class=\"trail\" stroke-width=\"0.20\"")
+                .matcher(svg).results().count());
+        assertTrue(svg.contains("9 stops over the sky"), svg);
+        String unknown = Run.printed("trail --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120"
+                + " --frame 80x80 --azimuth 250 --altitude 14 --from 2027-02-08T20:00 --lasts 40m --tripod"
+                + " --format svg");
+        assertFalse(unknown.contains("stops over the sky"), unknown);
     }
 
     @Test

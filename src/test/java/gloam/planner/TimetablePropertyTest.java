@@ -174,6 +174,20 @@ class TimetablePropertyTest {
         assertEquals(0, best.compareTo(value(choice)), () -> best + " and " + value(choice));
     }
 
+    /** What a night is worth comes out without looking at what is preferred, as far as it is asked for. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void saysWhatANightIsWorth(int seed) {
+        Case trip = Case.of(seed);
+        Timetable limits = new Timetable(trip.repeats, trip.sheets, trip.perNight, trip.changeoverMin);
+        for (List<Offer> offers : trip.offers.get(0)) {
+            long gained = Gain.ofWorth(limits.choose(List.of(List.of(offers))).nights().get(0).gained());
+            assertEquals(gained, limits.mostWorth(offers, 0));
+            assertEquals(gained, limits.mostWorth(offers, gained));
+            assertTrue(limits.mostWorth(offers, gained + 1) <= gained);
+        }
+    }
+
     private static Value value(Timetable.Choice choice) {
         Value all = Value.NOTHING;
         int before = -1;

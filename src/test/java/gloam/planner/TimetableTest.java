@@ -24,6 +24,16 @@ class TimetableTest {
     }
 
     @Test
+    void goesToTheSiteWhereANightOfTheSameGainEndsEarlier() {
+        List<Offer> late = List.of(at(0, 0, 130, 1));
+        List<Offer> early = List.of(at(0, 60, 70, 1));
+        for (List<List<Offer>> sites : List.of(List.of(late, early), List.of(early, late))) {
+            Timetable.Choice choice = new Timetable(new int[] {1}, 3, 3, 0).choose(List.of(sites));
+            assertEquals(60, choice.nights().get(0).exposed().get(0).openMin());
+        }
+    }
+
+    @Test
     void leavesTheChangeoverBetweenExposures() {
         List<Offer> touching = List.of(at(0, 0, 10, 1), at(1, 12, 20, 1));
         assertEquals(List.of(0, 12), chosen(touching, 2, 2, 1, 1));

@@ -3,6 +3,7 @@ package gloam.view;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
@@ -12,7 +13,8 @@ import org.junit.jupiter.api.Test;
 class HtmlPrinterTest {
 
     private static org.jsoup.nodes.Document page(Document document) {
-        return Jsoup.parse(new HtmlPrinter().printed(document, "made here"));
+        return Jsoup.parse(new HtmlPrinter(new Origin("gloam 1.0", List.of("a.yaml", "b.jsonl")))
+                .printed(document, OffsetDateTime.parse("2027-01-15T11:00:59+01:00")));
     }
 
     private static List<String> texts(Element in, String selector) {
@@ -35,7 +37,8 @@ class HtmlPrinterTest {
         assertEquals(List.of("meaning"), texts(main, "dl > dd"));
         assertEquals(List.of("Section"), texts(main, "section > h2"));
         assertEquals(List.of("inside"), texts(main, "section > p"));
-        assertEquals("made here", main.selectFirst("footer").text());
+        assertEquals("Gloam 1.0, a.yaml, b.jsonl, made Fri 2027-01-15 11:00 (UTC+01:00)",
+                main.selectFirst("footer").text());
     }
 
     @Test
@@ -109,10 +112,10 @@ class HtmlPrinterTest {
     @Test
     void picturesAndAsidesAreInThePage() {
         Element main = page(Document.headed("Title")
-                .figure("a drawing", () -> "<svg><title>drawn</title></svg>")
+                .figure("a drawing", made -> "<svg><title>drawn</title><text>" + made + "</text></svg>")
                 .add(new Block.Picture("a proof", () -> new byte[] {1, 2, 3}))
                 .add(new Block.Aside("more", Document.part().text("hidden")))).selectFirst("main > div");
-        assertEquals(1, main.select("div.strip > svg").size());
+        assertEquals(main.selectFirst("footer").text(), main.selectFirst("div.strip > svg > text").text());
         assertEquals("data:image/png;base64,AQID", main.selectFirst("div.proof > img").attr("src"));
         assertEquals("a proof", main.selectFirst("img").attr("alt"));
         assertEquals("more", main.selectFirst("details > summary").text());

@@ -139,7 +139,7 @@ class JournalReportsTest {
     @Test
     void aSheetsBarSpansTheTimesThatWouldHaveBeenRight() {
         Fit fit = Fit.of(FILM, JOURNAL, "");
-        String svg = JournalCurveDrawing.of(JournalFitReport.of(fit, NOW));
+        String svg = JournalCurveDrawing.of(JournalFitReport.of(fit, NOW), "made");
         List<double[]> bars = numbers(svg,
                 "<path d=\"M ([-0-9.]+) ([-0-9.]+) L ([-0-9.]+) ([-0-9.]+)\" class=\"bar(?: doubted)?\"");
         assertEquals(3, bars.size());
@@ -161,7 +161,7 @@ class JournalReportsTest {
     @Test
     void curvesAreDrawnWhereTheirTimesAre() {
         Fit fit = Fit.of(FILM, JOURNAL, "");
-        String svg = JournalCurveDrawing.of(JournalFitReport.of(fit, NOW));
+        String svg = JournalCurveDrawing.of(JournalFitReport.of(fit, NOW), "made");
         Scale scale = new Scale(svg, fit);
         List<List<double[]>> lines = scale.lines;
         assertEquals(3, lines.size());

@@ -72,9 +72,9 @@ class OutputFormatTest {
         for (OutputFormat format : List.of(OutputFormat.TEXT, OutputFormat.JSON, OutputFormat.HTML,
                 OutputFormat.SVG)) {
             StringBuilder text = new StringBuilder();
-            format.render(GUIDE, 100, text);
+            format.render(GUIDE, new Origin("gloam 1", List.of()), 100, text);
             ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            format.write(GUIDE, bytes);
+            format.write(GUIDE, new Origin("gloam 1", List.of()), bytes);
             assertEquals(text.toString(), bytes.toString(StandardCharsets.UTF_8));
             String start = format == OutputFormat.JSON ? "{" : format == OutputFormat.HTML ? "<!DOCTYPE html>"
                     : format == OutputFormat.SVG ? "<" : "";

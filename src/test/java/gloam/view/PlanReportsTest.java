@@ -137,7 +137,7 @@ class PlanReportsTest {
     @Test
     void theMoonIsDrawnAsHighAsItStands() {
         PlanReport.PlannedNightRow night = report.nights().get(0);
-        String svg = NightStrip.of(report, night);
+        String svg = NightStrip.of(report, night, "made");
         List<Plan.SkySample> up = timetable.nights().get(0).plan().course().stream()
                 .filter(sky -> sky.moonAltitude().degrees() >= 0).toList();
         List<double[]> moon = Arrays.stream(first(svg, "<polyline points=\"([^\"]*)\" class=\"moon\"")
@@ -158,7 +158,7 @@ class PlanReportsTest {
     /** Windows stand where their times do, over the time from the first sample of the sky to the last. */
     @Test
     void windowsAreDrawnAtTheirTimes() {
-        String svg = NightStrip.of(report, report.nights().get(0));
+        String svg = NightStrip.of(report, report.nights().get(0), "made");
         List<MatchResult> boxes =
                 Pattern.compile("<rect x=\"([^\"]*)\" y=\"[^\"]*\" width=\"([^\"]*)\" height=\"[^\"]*\""
                 + " class=\"box\"").matcher(svg).results().toList();
@@ -178,7 +178,7 @@ class PlanReportsTest {
     void aDarkSkyIsDrawnDark() {
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         List<Double> lights = Pattern.compile("--light:([0-9.]+)")
-                .matcher(NightStrip.of(report, report.nights().get(0))).results()
+                .matcher(NightStrip.of(report, report.nights().get(0), "made")).results()
                 .map(found -> Double.parseDouble(found.group(1))).toList();
         assertEquals(course.size() - 1, lights.size());
         for (int i = 0; i < lights.size(); i++) {
@@ -190,7 +190,7 @@ class PlanReportsTest {
     /** The zenith's curve is as high over the axis of 22 mag/arcsec² as its grey is light. */
     @Test
     void theCurveAndTheGreySayTheSame() {
-        String svg = NightStrip.of(report, report.nights().get(0));
+        String svg = NightStrip.of(report, report.nights().get(0), "made");
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         String[] points = first(svg, "<polyline points=\"([^\"]*)\" class=\"curve\"").group(1).split(" ");
         MatchResult sky = first(svg,

@@ -98,7 +98,8 @@ class PngRendererTest {
     void aProofIsAsLargeAsTheSheetAndSaysHowItWasTaken() throws IOException {
         SheetProof proof = proof(Films.print(640, Reciprocity.none()));
         ByteArrayOutputStream png = new ByteArrayOutputStream();
-        new PngRenderer().write(ProofReport.of(proof, Instant.parse("2027-01-15T10:00:00Z")), png);
+        new PngRenderer(new Origin("gloam 1", List.of()))
+                .write(ProofReport.of(proof, Instant.parse("2027-01-15T10:00:00Z")), png);
         ImageReader reader = ImageIO.getImageReadersByFormatName("png").next();
         reader.setInput(ImageIO.createImageInputStream(new ByteArrayInputStream(png.toByteArray())));
         Node root = reader.getImageMetadata(0).getAsTree("javax_imageio_png_1.0");

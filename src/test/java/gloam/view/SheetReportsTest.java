@@ -137,7 +137,7 @@ class SheetReportsTest {
     @Test
     void trailsAreDrawnAsTheyLieOnTheSheet() {
         Trails trails = trails();
-        String svg = TrailDrawing.of(TrailReport.of(trails, NOW));
+        String svg = TrailDrawing.of(TrailReport.of(trails, NOW), "made");
         List<String> lines = found(svg, "<polyline points=\"([^\"]*)\"");
         assertTrue(lines.size() >= trails.tracks().size(), lines.size() + " lines");
         Trail.Point first = trails.tracks().get(0).trail().points().get(0);
