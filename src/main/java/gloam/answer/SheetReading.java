@@ -2,50 +2,38 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
-import gloam.film.FilmStock;
 import gloam.frame.LightImage;
 import gloam.frame.OpeningEnds;
-import gloam.frame.PictureEdges;
+import gloam.frame.PictureTone;
 import gloam.frame.PredictedTrail;
+import gloam.frame.SheetCourse;
 import gloam.frame.SheetScan;
 import gloam.frame.TrailRise;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
-import gloam.gear.Site;
-import gloam.journal.Entry;
-import gloam.journal.Opening;
 import gloam.proof.Picture;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
-import gloam.units.Angle;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * What a scan of a spent sheet shows, laid under what is predicted for its entry in the journal.
  *
- * @param question   what was asked
- * @param noted      where the camera is said to have pointed
- * @param found      where it pointed, its focal length as found
- * @param mirrored   whether the scan shows the sheet mirrored
- * @param residualMm how far the lines lie from the trails, in the mean
- * @param onLines    share of the trails laid over the scan that lies on bright lines, 0 to 1
- * @param openings   how each opening differs from what was noted
- * @param trails     each trail that should mark the sheet, those first that should stand out most
- * @param picture    the sheet, straightened
+ * @param question what was asked
+ * @param noted    where the camera is said to have pointed
+ * @param tone     the tone of the sky in the middle of the sheet
+ * @param drawn    what its trails show; empty on a blank sheet
  */
-public record SheetReading(Question question, Framing noted, Framing found, boolean mirrored,
-        double residualMm, double onLines, List<OpeningEnds> openings, List<ReadTrail> trails,
-        Picture picture) {
+public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, Optional<Drawn> drawn) {
 
     private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
     /** A camera is looked for within three degrees; so much more is predicted on each side. */
@@ -54,84 +42,41 @@ public record SheetReading(Question question, Framing noted, Framing found, bool
     private static final int LEAST_TRAILS = 4;
     private static final int FEW_TRAILS = 12;
 
-    /** Copies the lists. */
-    public SheetReading {
-        openings = List.copyOf(openings);
-        trails = List.copyOf(trails);
-    }
+    /** A picture with less on lines, as a share of it, is blank. */
+    private static final double BLANK = 0.01;
 
     /**
-     * A scan to be read.
+     * What the trails on a sheet show.
      *
-     * @param entry    the sheet's entry
-     * @param site     where it was exposed
-     * @param frame    the exposed area
-     * @param roll     the camera's turn about its axis
-     * @param film     its film
-     * @param image    the scan
-     * @param crop     the picture's left and upper edge, width and height as shares of the scan; empty where
-     *                 its edges are to be found
-     * @param negative whether the scan shows a negative
+     * @param found      where the camera pointed, its focal length as found
+     * @param mirrored   whether the scan shows the sheet mirrored
+     * @param residualMm how far the lines lie from the trails, in the mean
+     * @param onLines    share of the trails laid over the scan that lies on bright lines, 0 to 1
+     * @param openings   how each opening differs from what was noted
+     * @param course     what happened meanwhile
+     * @param trails     each trail that should mark the sheet, those first that should stand out most
+     * @param limit      the faintest star that leaves a visible trail, by all of them
+     * @param picture    the sheet, straightened
      */
-    public record Question(Entry entry, Site site, Frame frame, Angle roll, FilmStock film, LightImage image,
-            Optional<Crop> crop, boolean negative) {
+    public record Drawn(Framing found, boolean mirrored, double residualMm, double onLines,
+            List<OpeningEnds> openings, SheetCourse course, List<ReadTrail> trails, Optional<ReadLimit> limit,
+            Picture picture) {
 
-        private List<Interval> openings() {
-            return entry.exposed().openings().stream().map(Opening::open).toList();
+        /** Copies the lists. */
+        public Drawn {
+            openings = List.copyOf(openings);
+            trails = List.copyOf(trails);
         }
 
-        private Framing noted() {
-            return new Framing(entry.exposed().aim().orElseThrow(() -> new BadInput("the entry does not say "
-                    + "where the camera pointed; add it by gloam journal add --corrects " + entry.id()
-                    + " --azimuth DEG --altitude DEG")), roll,
-                    new Camera("camera", entry.exposed().lens(), frame, Duration.ZERO));
+        /** V magnitude of the faintest star on the scan; empty where there is none. */
+        public OptionalDouble faintestSeenMag() {
+            return trails.stream().filter(trail -> trail.seen() && trail.track().kind() == Trails.Kind.STAR)
+                    .mapToDouble(trail -> trail.track().magnitude()).max();
         }
 
-        private double[][] corners() {
-            return crop.map(part -> part.corners(image)).or(() -> PictureEdges.of(image)).orElseThrow(() ->
-                    new BadInput("no picture with four straight edges is found on it; give its place with "
-                    + "--crop X,Y,W,H"));
-        }
-    }
-
-    /**
-     * The part of a scan that is the picture, in shares of the scan's width and height.
-     *
-     * @param left   its left edge
-     * @param top    its upper edge
-     * @param width  its width
-     * @param height its height
-     */
-    public record Crop(double left, double top, double width, double height) {
-
-        private static final int NUMBERS = 4;
-        private static final double PERCENT = 100;
-
-        /** The part that a text such as {@code 10,8,80,76} means, in percent. */
-        public static Crop of(String text) {
-            double[] percent;
-            try {
-                percent = Arrays.stream(text.split(",", -1)).map(String::strip)
-                        .mapToDouble(Double::parseDouble).toArray();
-            } catch (NumberFormatException noNumber) {
-                percent = new double[0];
-            }
-            if (percent.length != NUMBERS || !(percent[0] >= 0 && percent[1] >= 0 && percent[2] > 0
-                    && percent[3] > 0 && percent[0] + percent[2] <= PERCENT
-                    && percent[1] + percent[3] <= PERCENT)) {
-                throw new BadInput("\"" + text + "\" is no part of a scan; give left edge, upper edge, width "
-                        + "and height in percent, such as 10,8,80,76");
-            }
-            return new Crop(percent[0] / PERCENT, percent[1] / PERCENT, percent[2] / PERCENT,
-                    percent[3] / PERCENT);
-        }
-
-        private double[][] corners(LightImage image) {
-            double x = left * image.width();
-            double y = top * image.height();
-            double right = x + width * image.width();
-            double lower = y + height * image.height();
-            return new double[][] {{x, y}, {right, y}, {right, lower}, {x, lower}};
+        /** How many of the trails are on the scan. */
+        public int seen() {
+            return (int) trails.stream().filter(ReadTrail::seen).count();
         }
     }
 
@@ -144,11 +89,6 @@ public record SheetReading(Question question, Framing noted, Framing found, bool
      * @param error one standard deviation of that
      */
     public record ReadTrail(Trails.Track track, boolean seen, double level, double error) {
-
-        private static ReadTrail of(Trails.Track track, SheetScan scan) {
-            TrailRise rise = scan.rise(track.trail());
-            return new ReadTrail(track, rise.seen(), rise.level(), rise.error());
-        }
     }
 
     /**
@@ -157,25 +97,44 @@ public record SheetReading(Question question, Framing noted, Framing found, bool
      * @throws BadInput when it shows no picture, too little is predicted for the entry, or its trails are not
      *                  those of the entry
      */
-    public static SheetReading of(Ephemeris ephemeris, List<Star> stars, Question question) {
+    public static SheetReading of(Ephemeris ephemeris, List<Star> stars, ReadQuestion question) {
         Framing noted = question.noted();
         double[][] corners = question.corners();
+        PictureTone light = SheetScan.tone(question.image(), corners, question.frame(),
+                question.negative());
+        ReadTone tone = ReadTone.of(light, question.film().tone());
         List<Trails.Track> predicted = marking(trails(ephemeris, stars, question, wider(noted)));
-        if (predicted.size() < LEAST_TRAILS) {
-            throw new BadInput("only " + predicted.size() + " trails are predicted for this entry, too few "
-                    + "to find where the camera pointed");
+        Optional<SheetScan> scan = predicted.size() < LEAST_TRAILS ? Optional.empty() : SheetScan.of(
+                question.image(), corners, question.negative(), noted, Stream.of(MOST_TRAILS, FEW_TRAILS)
+                .map(most -> predicted.stream().limit(most).flatMap(track -> PredictedTrail.of(ephemeris,
+                question.site(), track.trail().target(), question.openings()).stream()).toList()).toList(),
+                question.site());
+        if (scan.isEmpty() && light.lines() > BLANK) {
+            throw new BadInput(predicted.size() < LEAST_TRAILS ? "only " + predicted.size() + " trails are "
+                    + "predicted for this entry, too few to find where the camera pointed; check --film"
+                    : "these trails are not of this entry; name its own entry, or check site, --roll, "
+                    + "--frame " + "and --negative");
         }
-        SheetScan scan = SheetScan.of(question.image, corners, question.negative, noted,
-                Stream.of(MOST_TRAILS, FEW_TRAILS).map(most -> predicted.stream().limit(most)
-                .flatMap(track -> PredictedTrail.of(ephemeris, question.site, track.trail().target(),
-                question.openings()).stream()).toList()).toList(), question.site)
-                .orElseThrow(() -> new BadInput("these trails are not of this entry; name its own entry, or "
-                        + "check site, --roll, --frame and --negative"));
-        Framing found = scan.framing();
+        return new SheetReading(question, noted, tone, scan.map(on -> drawn(question, on,
+                trails(ephemeris, stars, question, on.framing()))));
+    }
+
+    private static Drawn drawn(ReadQuestion question, SheetScan scan, Trails trails) {
+        List<Trails.Track> tracks = marking(trails);
+        List<TrailRise> rises = tracks.stream().map(track -> scan.rise(track.trail())).toList();
+        double spotMm = question.entry().exposed().lens().spotMm(question.entry().exposed().fNumber());
+        double pixels = scan.pixelMm() / spotMm;
+        List<ReadLimit.Lamp> lamps = IntStream.range(0, tracks.size()).filter(i ->
+                tracks.get(i).kind() == Trails.Kind.STAR).mapToObj(i -> new ReadLimit.Lamp(
+                tracks.get(i).mark().orElseThrow().limitMag() - tracks.get(i).magnitude(),
+                rises.get(i).densityPx(question.negative()) * pixels)).toList();
         LightImage picture = scan.picture();
-        return new SheetReading(question, noted, found, scan.mirrored(), scan.aim().rmsPx() * scan.pixelMm(),
-                scan.aim().onRidges(), scan.openings(), marking(trails(ephemeris, stars, question, found))
-                .stream().map(track -> ReadTrail.of(track, scan)).toList(),
+        return new Drawn(scan.framing(), scan.mirrored(), scan.aim().rmsPx() * scan.pixelMm(),
+                scan.aim().onRidges(), scan.openings(), scan.course(IntStream.range(0, tracks.size())
+                .filter(i -> rises.get(i).seen()).mapToObj(i -> tracks.get(i).trail()).toList(),
+                question.openings()), IntStream.range(0, tracks.size()).mapToObj(i ->
+                new ReadTrail(tracks.get(i), rises.get(i).seen(), rises.get(i).level(), rises.get(i).error()))
+                .toList(), ReadLimit.of(trails.sheet().orElseThrow().trailLimitMag(), lamps),
                 Picture.ofGrey(picture.width(), picture.height(),
                 (x, y) -> picture.level((int) x, (int) y)));
     }
@@ -190,10 +149,11 @@ public record SheetReading(Question question, Framing noted, Framing found, bool
                 .toList();
     }
 
-    private static Trails trails(Ephemeris ephemeris, List<Star> stars, Question question, Framing framing) {
-        Setting setting = new Setting(framing, question.entry.exposed().fNumber(), question.openings());
-        return Trails.ofAll(ephemeris, new FrameQuestion(question.site, setting, POINTS_EVERY, false),
-                Optional.of(new Sheet(question.site, question.film, List.of(setting))), stars);
+    private static Trails trails(Ephemeris ephemeris, List<Star> stars, ReadQuestion question,
+            Framing framing) {
+        Setting setting = new Setting(framing, question.entry().exposed().fNumber(), question.openings());
+        return Trails.ofAll(ephemeris, new FrameQuestion(question.site(), setting, POINTS_EVERY, false),
+                Optional.of(new Sheet(question.site(), question.film(), List.of(setting))), stars);
     }
 
     /** The same aim with a sheet that catches also what a camera a little beside it would. */
@@ -205,16 +165,5 @@ public record SheetReading(Question question, Framing noted, Framing found, bool
                 Math.min(Frame.SIDE.most(), camera.frame().heightMm() + besideMm));
         return new Framing(noted.aim(), noted.roll(), new Camera(camera.name(), lens, frame,
                 camera.changeover()));
-    }
-
-    /** V magnitude of the faintest star on the scan; empty where there is none. */
-    public OptionalDouble faintestSeenMag() {
-        return trails.stream().filter(trail -> trail.seen() && trail.track().kind() == Trails.Kind.STAR)
-                .mapToDouble(trail -> trail.track().magnitude()).max();
-    }
-
-    /** How many of the trails are on the scan. */
-    public long seen() {
-        return trails.stream().filter(ReadTrail::seen).count();
     }
 }

@@ -1,5 +1,6 @@
 package gloam.cli;
 
+import gloam.answer.ReadQuestion;
 import gloam.answer.SheetReading;
 import gloam.film.FilmStock;
 import gloam.gear.Frame;
@@ -30,9 +31,9 @@ final class JournalReadCommand extends ReportingCommand {
     private final Option<String> entry = option("--entry", "ENTRY", String.class,
             "The sheet's entry in the journal.").required();
 
-    private final Option<SheetReading.Crop> crop = option("--crop", "X,Y,W,H", SheetReading.Crop.class,
+    private final Option<ReadQuestion.Crop> crop = option("--crop", "X,Y,W,H", ReadQuestion.Crop.class,
             "The picture's left and upper edge, width and height in percent of the scan (default: found).")
-            .readBy(SheetReading.Crop::of);
+            .readBy(ReadQuestion.Crop::of);
 
     private final Option<Boolean> negative = flag("--negative",
             "The scan shows a negative: trails are dark.");
@@ -49,9 +50,8 @@ final class JournalReadCommand extends ReportingCommand {
 
     JournalReadCommand(Session session) {
         super(session, "read",
-                "Read a scan of a spent sheet: where the camera really pointed, when the shutter really "
-                + "opened and closed, which of the predicted trails are on it. Draws both with --out "
-                + "FILE.svg.",
+                "Read a scan of a spent sheet: the real aim, the real times of the shutter, the trails and "
+                + "the " + "tone on it; --out FILE.svg draws predicted trails over the scan.",
                 "gloam journal read scan.jpg --entry 3 --journal journal.jsonl --trip trip.yaml "
                 + "--out scan.svg");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("SCAN").arity("1")
@@ -67,7 +67,7 @@ final class JournalReadCommand extends ReportingCommand {
                 new BadInput("the journal has no entry \"" + entry.get() + "\" (--entry)"));
         Optional<Trip> trip = place.trip(session);
         FilmStock stock = film(trip, sheet);
-        SheetReading.Question question = new SheetReading.Question(sheet, site(trip, sheet),
+        ReadQuestion question = new ReadQuestion(sheet, site(trip, sheet),
                 frame.value().or(() -> trip.map(all -> all.camera().frame())).orElseThrow(() ->
                 new BadInput("the journal does not keep the frame; add --frame WxH or --trip FILE")),
                 roll(trip, sheet), stock, FrameFile.read(file, false).image(), crop.value(),
@@ -75,7 +75,7 @@ final class JournalReadCommand extends ReportingCommand {
         return JournalReadReport.of(read(session, file, question), file.shown(), session.now());
     }
 
-    private static SheetReading read(Session session, Input file, SheetReading.Question question) {
+    private static SheetReading read(Session session, Input file, ReadQuestion question) {
         try {
             return SheetReading.of(session.ephemeris(), session.stars().stars(), question);
         } catch (BadInput bad) {

@@ -4,7 +4,7 @@ import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
-import java.util.ArrayList;
+import gloam.units.Interval;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -57,15 +57,12 @@ public record SheetScan(LightImage picture, double[][] corners, boolean mirrored
             List<List<PredictedTrail>> trails, Site site) {
         Frame frame = noted.camera().frame();
         double shape = frame.widthMm() / frame.heightMm();
-        double pxAMm = SIDE_PX / Math.max(frame.widthMm(), frame.heightMm());
-        int width = (int) Math.round(pxAMm * frame.widthMm());
-        int height = (int) Math.round(pxAMm * frame.heightMm());
         Vector3D pole = new Vector3D(0, site.latitude().cos(), site.latitude().sin());
         List<Lying> ways = IntStream.range(0, Straightened.WAYS).parallel().boxed()
                 .filter(way -> suits(shape, Straightened.shape(Straightened.corners(corners, way))))
                 .map(way -> {
                     double[][] on = Straightened.corners(corners, way);
-                    LightImage picture = Straightened.of(scan, on, width, height, negative);
+                    LightImage picture = straightened(scan, on, frame, negative);
                     return new Lying(picture, on, way >= Straightened.WAYS / 2, new Ridges(picture));
                 }).toList();
         return trails.stream().flatMap(all -> found(ways, noted, all, pole).stream()).findFirst();
@@ -116,12 +113,30 @@ public record SheetScan(LightImage picture, double[][] corners, boolean mirrored
     }
 
     private List<double[]> places(Trail.Stretch stretch) {
-        List<double[]> places = new ArrayList<>();
-        double pixelMm = pixelMm();
-        for (Trail.Point point : stretch.points()) {
-            places.add(new double[] {picture.width() / 2.0 + point.xMm() / pixelMm,
-                picture.height() / 2.0 - point.yMm() / pixelMm});
-        }
-        return places;
+        return stretch.points().stream().map(this::place).toList();
+    }
+
+    /** The place of a point of the sheet on the straightened picture, in pixels. */
+    double[] place(Trail.Point point) {
+        return new double[] {picture.width() / 2.0 + point.xMm() / pixelMm(),
+            picture.height() / 2.0 - point.yMm() / pixelMm()};
+    }
+
+    /** What happened while the shutter was open, by trails that are on the scan. */
+    public SheetCourse course(List<Trail> seen, List<Interval> openings) {
+        return SheetCourse.of(this, seen, openings);
+    }
+
+    /** How light the sky of a picture is, be its trails known or not. */
+    public static PictureTone tone(LightImage scan, double[][] corners, Frame frame, boolean negative) {
+        LightImage picture = straightened(scan, corners, frame, negative);
+        return PictureTone.of(scan, corners, picture, new Ridges(picture), negative);
+    }
+
+    private static LightImage straightened(LightImage scan, double[][] corners, Frame frame,
+            boolean negative) {
+        double pxAMm = SIDE_PX / Math.max(frame.widthMm(), frame.heightMm());
+        return Straightened.of(scan, corners, (int) Math.round(pxAMm * frame.widthMm()),
+                (int) Math.round(pxAMm * frame.heightMm()), negative);
     }
 }

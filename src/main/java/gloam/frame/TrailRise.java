@@ -54,6 +54,21 @@ public record TrailRise(double level, double error, double sky, int points) {
         }
     }
 
+    /**
+     * What the trail adds to the density, in size, times its width on the picture in pixels: what blurs it
+     * does not change that.
+     *
+     * @param negative whether the levels are those of a negative turned about
+     */
+    public double densityPx(boolean negative) {
+        return Math.signum(level) * SMOOTH_PX * Math.abs(Math.log10(light(sky + level, negative)
+                / light(sky, negative)));
+    }
+
+    private static double light(double level, boolean negative) {
+        return SrgbCurve.light(Math.max(LEAST_LEVEL, Math.min(1, negative ? 1 - level : level)));
+    }
+
     /** Whether it can be told from the sky. */
     public boolean seen() {
         return level > Math.max(LEAST_LEVEL, STANDS_OUT * error);

@@ -1,59 +1,109 @@
 package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gloam.answer.ReadLimit;
+import gloam.answer.ReadTone;
+import gloam.answer.ReadQuestion;
 import gloam.answer.SheetReading;
 import gloam.answer.Trails;
 import gloam.frame.OpeningEnds;
 import gloam.gear.Site;
 import gloam.journal.Opening;
 import gloam.trail.Framing;
+import gloam.units.Finite;
 import gloam.units.Label;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
  * What a scan of a spent sheet shows.
  *
- * @param generatedAt      when the report was made
- * @param entry            the sheet's entry in the journal
- * @param scan             the scan's file
- * @param site             where it was exposed
- * @param film             its film
- * @param noted            where the camera is said to have pointed
- * @param found            where it pointed
- * @param offAimDeg        how far the two are apart
- * @param mirrored         whether the scan shows the sheet mirrored
- * @param residualMm       how far the lines lie from the trails, in the mean
- * @param onLinesFraction  share of the trails laid over the scan that lies on bright lines
- * @param openings         when the shutter was open
- * @param trailsPredicted  how many trails should mark the sheet
- * @param trailsSeen       how many of them do
- * @param faintestSeenMag  the faintest of them; absent where none is seen
- * @param trails           each, those first that should stand out most
- * @param reading          what the drawing is made of
+ * @param generatedAt when the report was made
+ * @param entry       the sheet's entry in the journal
+ * @param scan        the scan's file
+ * @param site        where it was exposed
+ * @param film        its film
+ * @param tone        the tone of the sky in the middle of the sheet
+ * @param noted       where the camera is said to have pointed
+ * @param drawn       what its trails show; absent on a blank sheet
+ * @param reading     what the drawing is made of
  */
 public record JournalReadReport(OffsetDateTime generatedAt, String entry, String scan, Site site, String film,
-        AimRow noted, AimRow found, double offAimDeg, boolean mirrored, double residualMm,
-        double onLinesFraction, List<ReadOpeningRow> openings, int trailsPredicted, int trailsSeen,
-        OptionalDouble faintestSeenMag, List<ReadTrailRow> trails, @JsonIgnore SheetReading reading)
+        ReadToneRow tone, AimRow noted, Optional<ReadTrailsRow> drawn, @JsonIgnore SheetReading reading)
         implements Report {
 
     /** Reports a reading. */
     public static JournalReadReport of(SheetReading reading, String scan, Instant now) {
-        SheetReading.Question question = reading.question();
+        ReadQuestion question = reading.question();
         SiteClock clock = new SiteClock(question.site().zone());
         return new JournalReadReport(clock.at(now), question.entry().id(), scan, question.site(),
-                question.film().name(), AimRow.of(reading.noted()), AimRow.of(reading.found()),
-                reading.noted().aim().to(reading.found().aim()).degrees(), reading.mirrored(),
-                reading.residualMm(), reading.onLines(), IntStream.range(0, reading.openings().size())
-                .mapToObj(number -> ReadOpeningRow.of(question.entry().exposed().openings().get(number),
-                reading.openings().get(number), clock)).toList(), reading.trails().size(),
-                (int) reading.seen(), reading.faintestSeenMag(),
-                reading.trails().stream().map(ReadTrailRow::of).toList(), reading);
+                question.film().name(), ReadToneRow.of(reading.tone()), AimRow.of(reading.noted()),
+                reading.drawn().map(drawn -> ReadTrailsRow.of(reading, drawn, clock)), reading);
+    }
+
+    /**
+     * The tone of the sky on the sheet.
+     *
+     * @param toneStops  from the film's mid-tone, plus is lighter
+     * @param errorStops one standard deviation; 0 of a bound
+     * @param bound      {@code none}, or how the tone lies to the one given: {@code at-most} or
+     *                   {@code at-least}
+     */
+    public record ReadToneRow(double toneStops, double errorStops, String bound) {
+
+        static ReadToneRow of(ReadTone tone) {
+            return new ReadToneRow(tone.stops(), tone.errorStops(), Label.of(tone.bound()));
+        }
+
+        @JsonIgnore
+        String text(ReadTone.Bound is) {
+            return (is == ReadTone.Bound.AT_MOST ? "at most " : is == ReadTone.Bound.AT_LEAST ? "at least "
+                    : "") + Wording.signed(toneStops, 1) + " stops from the mid-tone"
+                    + (is == ReadTone.Bound.NONE ? ", ± " + Wording.number(errorStops, 1) : "");
+        }
+    }
+
+    /**
+     * What the trails on a sheet show.
+     *
+     * @param found           where the camera pointed
+     * @param offAimDeg       how far that is from where it is said to have pointed
+     * @param mirrored        whether the scan shows the sheet mirrored
+     * @param residualMm      how far the lines lie from the trails, in the mean
+     * @param onLinesFraction share of the trails laid over the scan that lies on bright lines
+     * @param openings        when the shutter was open
+     * @param clouds          when no trail was drawn though the shutter was open
+     * @param trailsPredicted how many trails should mark the sheet
+     * @param trailsSeen      how many of them do
+     * @param faintestSeenMag the faintest of them; absent where none is seen
+     * @param trailLimitMag   faintest V magnitude that leaves a trail in the middle, by all trails; absent
+     *                        where too few are near it
+     * @param limitErrorMag   one standard deviation of that
+     * @param trails          each, those first that should stand out most
+     */
+    public record ReadTrailsRow(AimRow found, double offAimDeg, boolean mirrored, double residualMm,
+            double onLinesFraction, List<ReadOpeningRow> openings, List<Situation.Opening> clouds,
+            int trailsPredicted, int trailsSeen, OptionalDouble faintestSeenMag,
+            OptionalDouble trailLimitMag, OptionalDouble limitErrorMag, List<ReadTrailRow> trails) {
+
+        static ReadTrailsRow of(SheetReading reading, SheetReading.Drawn drawn, SiteClock clock) {
+            return new ReadTrailsRow(AimRow.of(drawn.found()),
+                    reading.noted().aim().to(drawn.found().aim()).degrees(), drawn.mirrored(),
+                    drawn.residualMm(), drawn.onLines(), IntStream.range(0, drawn.openings().size())
+                    .mapToObj(number -> ReadOpeningRow.of(reading.question().entry().exposed().openings()
+                    .get(number), drawn.openings().get(number), clock)).toList(),
+                    drawn.course().clouds().stream().map(cloud -> new Situation.Opening(
+                    clock.at(cloud.start()), clock.at(cloud.endExclusive()))).toList(),
+                    drawn.trails().size(),
+                    drawn.seen(), drawn.faintestSeenMag(), Finite.of(drawn.limit().map(ReadLimit::magnitude)),
+                    Finite.of(drawn.limit().map(ReadLimit::errorMag)),
+                    drawn.trails().stream().map(ReadTrailRow::of).toList());
+        }
     }
 
     /**
@@ -131,52 +181,6 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
 
     @Override
     public Document document() {
-        Document document = Document.headed("Entry " + entry + " as " + scan + " shows it");
-        document.text("The camera pointed to " + found.text() + ", ± 0.1°; noted: " + noted.text() + ", "
-                + Wording.number(offAimDeg, 1) + "° away.");
-        document.under("Focal length " + Wording.number(found.focalLengthMm(), 1) + " mm; the trails lie "
-                + "where they should to " + Wording.number(residualMm, 2) + " mm"
-                + (mirrored ? "; the scan is mirrored" : "") + ".");
-        document.figure("predicted and found trails", made -> ReadDrawing.of(this, made));
-        document.gap();
-        document.add(times());
-        document.under("The ends of trails show how long each opening was and how far apart they were; all "
-                + "times together cannot be told from a camera turned about the pole.");
-        document.gap();
-        document.text(trailsSeen + " of the " + Wording.count(trailsPredicted, "trail")
-                + " predicted are on it" + (faintestSeenMag.isEmpty() ? "." : ", the faintest of magnitude "
-                + Wording.number(faintestSeenMag.getAsDouble(), 1) + "."));
-        document.add(table());
-        return document;
-    }
-
-    private Table times() {
-        Table table = new Table(Table.words("opening"), Table.words("noted"), Table.words("found"),
-                Table.numbers("by trails"));
-        for (ReadOpeningRow row : openings) {
-            table.row("opens", Wording.second(row.openAt()), later(row.opensLaterS(), row.opensErrorS()),
-                    String.valueOf(row.begins()));
-            table.row("closes", Wording.second(row.closeAt()), later(row.closesLaterS(), row.closesErrorS()),
-                    String.valueOf(row.ends()));
-        }
-        return table;
-    }
-
-    private static String later(OptionalDouble seconds, OptionalDouble error) {
-        return seconds.isEmpty() ? "not shown" : Wording.number(Math.abs(seconds.getAsDouble()), 0) + " s "
-                + (seconds.getAsDouble() < 0 ? "earlier" : "later") + " ± "
-                + Wording.number(Math.max(1, error.getAsDouble()), 0) + " s";
-    }
-
-    private Table table() {
-        Table table = new Table(Table.words("trail"), Table.numbers("mag"),
-                Table.numbers("predicted", "stops over sky"), Table.words("on the scan"),
-                Table.numbers("level over sky", "%"), Table.numbers("±", "%").leaving(1));
-        trails.forEach(trail -> table.row(trail.kind().equals("star") ? trail.name()
-                : Wording.title(trail.name()), Wording.number(trail.magnitude(), 1),
-                Wording.number(trail.stopsOverSky(), 1), trail.seen() ? "seen" : "not seen",
-                Wording.signed(100 * trail.levelFraction(), 1),
-                Wording.number(100 * trail.errorFraction(), 1)));
-        return table;
+        return JournalReadText.of(this);
     }
 }

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** A scanned sheet, straightened, with the trails predicted for where its camera pointed over it. */
@@ -17,9 +18,11 @@ final class ReadDrawing {
     private static final double HEAD = 18;
     private static final double FOOT = 16;
     private static final int NAMED = 12;
+    private static final double LETTER = 2.4;
 
     private final JournalReadReport report;
     private final SheetReading reading;
+    private final SheetReading.Drawn drawn;
     private final double mmAPaperMm;
     private final double height;
     private final Drawing svg;
@@ -27,9 +30,10 @@ final class ReadDrawing {
     private ReadDrawing(JournalReadReport report) {
         this.report = report;
         this.reading = report.reading();
+        this.drawn = reading.drawn().orElseThrow();
         double inside = WIDTH - 2 * MARGIN;
-        this.height = inside * reading.picture().heightPx() / reading.picture().widthPx();
-        this.mmAPaperMm = reading.found().camera().frame().widthMm() / inside;
+        this.height = inside * drawn.picture().heightPx() / drawn.picture().widthPx();
+        this.mmAPaperMm = drawn.found().camera().frame().widthMm() / inside;
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, HEAD + height + FOOT, 3, "Entry " + report.entry()
                 + " as scanned", "The sheet with the trails predicted for it: whole lines are on the scan, "
                 + "dotted ones are not; broken lines show where they would run had the camera pointed as "
@@ -42,29 +46,32 @@ final class ReadDrawing {
     }
 
     private String drawn(String made) {
-        svg.label(MARGIN, 8, "Entry " + report.entry() + ", " + report.scan(), "font-size", 4.6);
-        svg.label(MARGIN, 13.5, report.found().text() + "; " + report.trailsSeen() + " of "
-                + Wording.count(report.trailsPredicted(), "trail") + " seen");
+        svg.label(MARGIN, 8, "Entry " + report.entry() + " as scanned", "font-size", 4.6);
+        svg.label(MARGIN, 13.5, JournalReadReport.AimRow.of(drawn.found()).text() + "; " + drawn.seen()
+                + " of " + Wording.count(drawn.trails().size(), "trail") + " seen");
         svg.empty("image", "x", MARGIN, "y", HEAD, "width", WIDTH - 2 * MARGIN, "height", height,
                 "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png()));
         svg.open("g", "class", "over");
-        for (SheetReading.ReadTrail trail : reading.trails()) {
-            noted(trail.track().trail());
+        for (SheetReading.ReadTrail trail : drawn.trails()) {
             line(trail.track().trail(), trail.seen() ? "trail" : "trail dotted", 0.25);
         }
-        for (int i = 0; i < Math.min(NAMED, reading.trails().size()); i++) {
-            named(reading.trails().get(i));
-        }
+        List<SheetReading.ReadTrail> brightest = drawn.trails().subList(0, Math.min(NAMED,
+                drawn.trails().size()));
+        LabelPlaces places = new LabelPlaces(MARGIN, HEAD, WIDTH - MARGIN, HEAD + height, LETTER);
+        brightest.forEach(trail -> {
+            noted(trail.track().trail());
+            named(trail, places);
+        });
         svg.close("g");
         svg.label(MARGIN, HEAD + height + 5, "Whole lines: predicted trails that are on the scan; dotted: "
-                + "those that are not; thin and broken: as noted.", "font-size", 2.6);
+                + "those that are not; thin and broken: the brightest as noted.", "font-size", 2.6);
         return svg.finished(MARGIN, made);
     }
 
     private byte[] png() {
         ByteArrayOutputStream png = new ByteArrayOutputStream();
         try {
-            PngRenderer.write(reading.picture(), png);
+            PngRenderer.write(drawn.picture(), png);
         } catch (IOException cannotHappen) {
             throw new UncheckedIOException(cannotHappen);
         }
@@ -79,7 +86,7 @@ final class ReadDrawing {
 
     /** A trail where it would run had the camera pointed as noted. */
     private void noted(Trail trail) {
-        Framing found = reading.found();
+        Framing found = drawn.found();
         trail.stretches().forEach(stretch -> svg.empty("polyline", "points", stretch.points().stream()
                 .map(point -> found.toSky(point.xMm(), point.yMm()))
                 .flatMap(seen -> reading.noted().toFrame(seen).stream())
@@ -88,12 +95,12 @@ final class ReadDrawing {
                 "class", "trail broken", "stroke-width", 0.1));
     }
 
-    private void named(SheetReading.ReadTrail trail) {
-        Trail.Stretch last = trail.track().trail().stretches().get(trail.track().trail().stretches().size()
-                - 1);
-        Trail.Point at = last.points().get(last.points().size() / 2);
-        svg.label(MARGIN + inside(at.xMm()) + 0.8, HEAD + height / 2 - at.yMm() / mmAPaperMm - 0.8,
-                Wording.title(trail.track().name()), "class", "name", "stroke-width", 0.4, "font-size", 2.4);
+    private void named(SheetReading.ReadTrail trail, LabelPlaces places) {
+        String name = Wording.title(trail.track().name());
+        List<double[]> points = trail.track().trail().points().stream().map(point -> new double[] {
+            MARGIN + inside(point.xMm()), HEAD + height / 2 - point.yMm() / mmAPaperMm}).toList();
+        places.take(name, points).ifPresent(place -> svg.label(place.x(), place.y(), name, "class",
+                place.end() ? "name end" : "name", "stroke-width", 0.4, "font-size", LETTER));
     }
 
     private double inside(double xMm) {

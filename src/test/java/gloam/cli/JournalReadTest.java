@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
@@ -92,15 +93,16 @@ class JournalReadTest {
         maker.azimuthDeg = 171.3;
         maker.altitudeDeg = 38.9;
         maker.rollDeg = 1.2;
+        maker.doublesMag = 6.5;
         return maker;
     }
 
     private static void assertFound(SheetMaker maker, JsonNode found) {
-        assertEquals(maker.azimuthDeg, number(found, "/found/azimuthDeg"), 0.1);
-        assertEquals(maker.altitudeDeg, number(found, "/found/altitudeDeg"), 0.1);
-        assertEquals(maker.rollDeg, number(found, "/found/rollDeg"), 0.2);
-        assertEquals(maker.focalMm, number(found, "/found/focalLengthMm"), 0.006 * maker.focalMm);
-        assertTrue(number(found, "/residualMm") < 0.15);
+        assertEquals(maker.azimuthDeg, number(found, "/drawn/found/azimuthDeg"), 0.1);
+        assertEquals(maker.altitudeDeg, number(found, "/drawn/found/altitudeDeg"), 0.1);
+        assertEquals(maker.rollDeg, number(found, "/drawn/found/rollDeg"), 0.2);
+        assertEquals(maker.focalMm, number(found, "/drawn/found/focalLengthMm"), 0.006 * maker.focalMm);
+        assertTrue(number(found, "/drawn/residualMm") < 0.15);
     }
 
     @Test
@@ -111,12 +113,12 @@ class JournalReadTest {
         add(170, 40, maker.openings);
         JsonNode found = json(maker, "");
         assertFound(maker, found);
-        assertEquals(1.4938, number(found, "/offAimDeg"), 0.1);
-        assertFalse(found.at("/mirrored").booleanValue());
-        assertEquals("Sirius", found.at("/trails/0/name").stringValue());
-        assertTrue(found.at("/trails/0/seen").booleanValue());
-        assertTrue(number(found, "/trailsSeen") > 60);
-        assertTrue(number(found, "/trailsSeen") < number(found, "/trailsPredicted"));
+        assertEquals(1.4938, number(found, "/drawn/offAimDeg"), 0.1);
+        assertFalse(found.at("/drawn/mirrored").booleanValue());
+        assertEquals("Sirius", found.at("/drawn/trails/0/name").stringValue());
+        assertTrue(found.at("/drawn/trails/0/seen").booleanValue());
+        assertTrue(number(found, "/drawn/trailsSeen") > 25);
+        assertTrue(number(found, "/drawn/trailsSeen") < number(found, "/drawn/trailsPredicted"));
     }
 
     /** Turned, mirrored, as a negative: one picture in another way of lying each. */
@@ -129,7 +131,7 @@ class JournalReadTest {
             maker.negative = way == 6;
             JsonNode found = json(maker, maker.negative ? "--negative" : "");
             assertFound(maker, found);
-            assertEquals(way >= 4, found.at("/mirrored").booleanValue());
+            assertEquals(way >= 4, found.at("/drawn/mirrored").booleanValue());
         }
     }
 
@@ -142,13 +144,13 @@ class JournalReadTest {
                 new SheetMaker.Open(start.plusSeconds(3600), start.plusSeconds(6000))));
         maker.openings = List.of(new SheetMaker.Open(start, start.plusSeconds(2400)),
                 new SheetMaker.Open(start.plusSeconds(3640), start.plusSeconds(5910)));
-        JsonNode openings = json(maker, "").get("openings");
+        JsonNode openings = json(maker, "").at("/drawn/openings");
         // a clock that is ahead turns the camera about the pole, so that times count from the first opening
         double from = number(openings, "/0/opensLaterS");
         assertEquals(0, number(openings, "/0/closesLaterS") - from, 20);
         assertEquals(40, number(openings, "/1/opensLaterS") - from, 20);
         assertEquals(-90, number(openings, "/1/closesLaterS") - from, 20);
-        assertTrue(number(openings, "/1/closesErrorS") < 15);
+        assertTrue(number(openings, "/1/closesErrorS") < 20);
     }
 
     @Test
@@ -196,7 +198,63 @@ class JournalReadTest {
         String drawn = Files.readString(svg);
         assertTrue(drawn.contains("data:image/png;base64,"));
         assertTrue(drawn.contains(">Sirius</text>"));
-        assertTrue(drawn.split("class=\"trail\"").length > 60);
+        assertTrue(drawn.split("class=\"trail\"").length > 25);
+        assertTrue(drawn.contains("Entry 1 as scanned"));
+    }
+
+    /** The maker's print has the film's ends and mid-tone; its border is as light as it gets. */
+    @Test
+    void toneAndLimitAreReadWithTheirErrors() throws IOException {
+        SheetMaker maker = elsewhere();
+        maker.border = Math.pow(10, -0.12);
+        maker.skyStops = -1.5;
+        maker.doublesMag = 4.8;
+        add(170, 40, maker.openings);
+        JsonNode found = json(maker, "");
+        assertEquals("none", found.at("/tone/bound").stringValue());
+        assertEquals(-1.5, number(found, "/tone/toneStops"), 2 * number(found, "/tone/errorStops"));
+        assertTrue(number(found, "/tone/errorStops") < 0.6, found.get("tone").toString());
+        // at the aim's altitude the air takes 0.23 mag over the sine
+        double limitMag = maker.limitMag() - 0.23 / Math.sin(Math.toRadians(38.9));
+        assertEquals(limitMag, number(found, "/drawn/trailLimitMag"), 2
+                * number(found, "/drawn/limitErrorMag"));
+        assertTrue(number(found, "/drawn/limitErrorMag") < 0.6);
+        String text = read(maker, "--entry 1").out().replaceAll("\\s+", " ");
+        assertTrue(text.contains("To note that with the entry: gloam journal add --corrects 1 "
+                + "--tone-stops=-1."), text);
+    }
+
+    @Test
+    void cloudsAreFound() throws IOException {
+        SheetMaker maker = elsewhere();
+        maker.cloudFromMin = 20;
+        maker.cloudToMin = 32;
+        add(170, 40, maker.openings);
+        JsonNode drawn = json(maker, "").get("drawn");
+        assertEquals(1, drawn.get("clouds").size(), drawn.get("clouds").toString());
+        assertNear("2027-02-08T20:20:00Z", drawn.at("/clouds/0/openAt"), 150);
+        assertNear("2027-02-08T20:32:00Z", drawn.at("/clouds/0/closeAt"), 150);
+    }
+
+    private static void assertNear(String instant, JsonNode found, double withinS) {
+        assertEquals(0, Duration.between(Instant.parse(instant),
+                OffsetDateTime.parse(found.stringValue()).toInstant()).toSeconds(), withinS,
+                found.toString());
+    }
+
+    /** A sheet that stayed black bounds the tone and shows no aim. */
+    @Test
+    void aBlankSheetIsABound() throws IOException {
+        SheetMaker maker = elsewhere();
+        maker.skyStops = -8;
+        maker.doublesMag = -20;
+        maker.dust = 20;
+        add(170, 40, maker.openings);
+        JsonNode found = json(maker, "");
+        assertEquals("at-most", found.at("/tone/bound").stringValue());
+        assertTrue(number(found, "/tone/toneStops") < -2, found.get("tone").toString());
+        assertTrue(found.get("drawn").isNull());
+        assertTrue(read(maker, "--entry 1").out().contains("The sheet is blank"));
     }
 
     @Test

@@ -47,10 +47,12 @@ public final class SheetMaker {
     public double skyStops = -2.5;
     public double slopeStops = 0.4;
     public double cornerStops = 0.5;
-    /** Magnitude of a star over the pole's opposite that doubles the exposure of the sky under it. */
-    public double doublesMag = 4.5;
+    /** Magnitude of a star on the celestial equator that doubles the exposure of the sky under its spot. */
+    public double doublesMag = 4.8;
+    /** Width of a star's spot, which blur spreads. */
+    public double spotMm = 0.04;
     public double landShare;
-    public double blurPx = 1.1;
+    public double blurPx = 0.8;
     public double grain = 0.03;
     public int dust = 150;
     public double border = 0.85;
@@ -62,10 +64,6 @@ public final class SheetMaker {
     /** Stars are hidden meanwhile, in minutes from the first opening. */
     public double cloudFromMin;
     public double cloudToMin;
-    /** The camera jumps by so much on the sheet, in minutes from the first opening. */
-    public double bumpMin = 1e9;
-    public double bumpXMm;
-    public double bumpYMm;
     public long seed = 1;
 
     private double[] stars;
@@ -159,7 +157,7 @@ public final class SheetMaker {
         stars = new double[width * height];
         toScan = projective(corners());
         for (Star star : StarCatalogue.builtIn().stars()) {
-            if (star.magnitude() < doublesMag + 2.5) {
+            if (star.magnitude() < doublesMag + 1.5) {
                 openings.forEach(open -> trail(star, open));
             }
         }
@@ -199,13 +197,13 @@ public final class SheetMaker {
                 if (minute >= cloudFromMin && minute < cloudToMin) {
                     continue;
                 }
-                boolean after = minute >= bumpMin;
-                double x = from[0] + share * (to[0] - from[0]) + (after ? bumpXMm : 0);
-                double y = from[1] + share * (to[1] - from[1]) + (after ? bumpYMm : 0);
+                double x = from[0] + share * (to[0] - from[0]);
+                double y = from[1] + share * (to[1] - from[1]);
                 if (Math.abs(x) < widthMm / 2 && Math.abs(y) < heightMm / 2) {
                     double[] at = map(toScan, x / widthMm + 0.5, 0.5 - y / heightMm);
                     double spacingPx = lengthMm / parts * scalePx();
-                    spot(at[0], at[1], added * spacingPx / (blurPx * Math.sqrt(2 * Math.PI)));
+                    double wide = blurPx * Math.sqrt(2 * Math.PI);
+                    spot(at[0], at[1], added * spotMm * scalePx() / wide * spacingPx / wide);
                 }
             }
         }
@@ -226,6 +224,22 @@ public final class SheetMaker {
                 }
             }
         }
+    }
+
+    /**
+     * The magnitude, the air included, of a star on the equator that adds a tenth to the density of its spot.
+     */
+    public double limitMag() {
+        double sky = Math.pow(2, skyStops);
+        double least = 0;
+        double most = 100;
+        for (int i = 0; i < 60; i++) {
+            double share = (least + most) / 2;
+            boolean shows = density(sky) - density(sky * (1 + share)) > 0.1;
+            least = shows ? least : share;
+            most = shows ? share : most;
+        }
+        return doublesMag - 2.5 * Math.log10(least);
     }
 
     /** Density of the print after an exposure in mid-tones: a logistic curve of its logarithm. */

@@ -1,0 +1,74 @@
+package gloam.answer;
+
+import gloam.exposure.TrailLimit;
+import gloam.units.Median;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The faintest star that leaves a visible trail, by all trails of a sheet: each star is a known lamp.
+ *
+ * <p><b>Model.</b> What a trail adds to the density, times its width on the scan, is what it adds over its
+ * spot times the spot's width, however blurred. A little above the limit that goes with the star's light, so
+ * that each such trail shows how far the limit lies from the predicted one; the median of all, since trails
+ * that run beside each other do not. <b>Valid.</b> Six trails from half a magnitude to two above the limit.
+ * <b>Error.</b> Their scatter, and 0.3 mag by the width of the spot. <b>Departures.</b> Reciprocity failure
+ * differs little within two magnitudes.
+ *
+ * @param magnitude V magnitude at the frame's centre
+ * @param errorMag  one standard deviation
+ * @param trails    by how many trails
+ */
+public record ReadLimit(double magnitude, double errorMag, int trails) {
+
+    private static final double FROM_MAG = 0.5;
+    private static final double TO_MAG = 2;
+    private static final int LEAST_TRAILS = 6;
+    private static final double FARTHEST_MAG = 4;
+    private static final int ROUNDS = 30;
+    private static final double SAME_MAG = 0.01;
+    private static final double OF_SPOT_MAG = 0.3;
+    private static final double NONE = 1e-3;
+    private static final double OF_MEDIAN = 1.25;
+
+    /**
+     * A trail beside its limit.
+     *
+     * @param brighterMag by how much the star is brighter than the limit predicted where it runs
+     * @param density     what its trail adds to the density over its spot
+     */
+    record Lamp(double brighterMag, double density) {
+
+        /** By how much the limit lies deeper than predicted, by this trail. */
+        private double deeperMag() {
+            return 2.5 * Math.log10(Math.max(NONE, density) / TrailLimit.LEAST_DIFFERENCE_DENSITY)
+                    - brighterMag;
+        }
+    }
+
+    /** The limit by some trails, where the film's own was predicted at a magnitude; empty by too few. */
+    static Optional<ReadLimit> of(double predictedMag, List<Lamp> lamps) {
+        double deeper = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double[] near = near(lamps, deeper);
+            if (near.length < LEAST_TRAILS || !Double.isFinite(predictedMag)) {
+                return Optional.empty();
+            }
+            double before = deeper;
+            deeper = Median.of(near);
+            if (Math.abs(deeper) > FARTHEST_MAG) {
+                return Optional.empty();
+            }
+            if (Math.abs(deeper - before) < SAME_MAG) {
+                return Optional.of(new ReadLimit(predictedMag + deeper, Math.hypot(OF_SPOT_MAG, OF_MEDIAN
+                        * Median.scatter(near, deeper) / Math.sqrt(near.length)), near.length));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static double[] near(List<Lamp> lamps, double deeperMag) {
+        return lamps.stream().filter(lamp -> lamp.brighterMag + deeperMag > FROM_MAG
+                && lamp.brighterMag + deeperMag < TO_MAG).mapToDouble(Lamp::deeperMag).toArray();
+    }
+}

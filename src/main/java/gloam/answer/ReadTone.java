@@ -1,0 +1,65 @@
+package gloam.answer;
+
+import gloam.film.ToneCurve;
+import gloam.frame.PictureTone;
+import gloam.journal.Verdict;
+import gloam.units.Stops;
+
+/**
+ * The tone of the sky in the middle of a sheet, read off its scan.
+ *
+ * <p><b>Model.</b> The sheet's border is as light as the film gets; the sky's density over it is the
+ * logarithm of the ratio of their lights, and the film's tone curve gives the tone. Without a border the
+ * scan's white stands for it. <b>Valid.</b> Tones that the film tells from black and from white.
+ * <b>Error.</b> A twelfth of the density by the scanner's curve, 0.03 by the border, 0.15 where there is none
+ * (common practice, no source). <b>Departures.</b> The tone curve of the sheet at hand.
+ *
+ * @param stops      from the film's mid-tone, plus is lighter
+ * @param errorStops one standard deviation
+ * @param bound      whether it is one
+ */
+public record ReadTone(double stops, double errorStops, Bound bound) {
+
+    private static final double OF_CURVE = 0.08;
+    private static final double OF_BORDER = 0.03;
+    private static final double WITHOUT_BORDER = 0.15;
+    private static final double TOLD_APART = 0.05;
+
+    /** What a tone is where the film tells it no more from black or white. */
+    public enum Bound {
+        NONE, AT_MOST, AT_LEAST
+    }
+
+    /** The tone of a picture on a film. */
+    static ReadTone of(PictureTone picture, ToneCurve curve) {
+        double over = -Math.log10(picture.sky() / picture.border().orElse(1));
+        double density = curve.densityMin() + Math.max(0, over);
+        double error = Math.hypot(OF_CURVE * over, picture.border().isPresent() ? OF_BORDER
+                : WITHOUT_BORDER);
+        double darkest = curve.densityMax() - TOLD_APART;
+        double lightest = curve.densityMin() + TOLD_APART;
+        boolean positive = curve.gamma() < 0;
+        if (density + error > darkest) {
+            return new ReadTone(stops(curve, Math.max(lightest, Math.min(darkest, density - error))), 0,
+                    positive ? Bound.AT_MOST : Bound.AT_LEAST);
+        }
+        if (density - error < lightest) {
+            return new ReadTone(stops(curve, Math.min(darkest, Math.max(lightest, density + error))), 0,
+                    positive ? Bound.AT_LEAST : Bound.AT_MOST);
+        }
+        return new ReadTone(stops(curve, density), Math.abs(stops(curve, density + error)
+                - stops(curve, density - error)) / 2, Bound.NONE);
+    }
+
+    /**
+     * One standard deviation as the journal has it of a tone, that of the computed light included: half the
+     * variance of its usual one.
+     */
+    public double verdictSpreadStops() {
+        return Math.hypot(errorStops, Verdict.USUAL_SPREAD_STOPS * Math.sqrt(0.5));
+    }
+
+    private static double stops(ToneCurve curve, double density) {
+        return Stops.between(1, curve.progress(density));
+    }
+}
