@@ -82,11 +82,6 @@ public record NightCourse(NightRank rank, List<SkylinePassage> passages, List<Ho
      *
      * @throws gloam.units.BadInput if the site's clocks skip that date
      */
-    public static NightCourse of(Ephemeris ephemeris, Site site, LocalDate evening) {
-        return of(ephemeris, site, evening, Optional.empty());
-    }
-
-    /** The same with the light of a direction by the hour. */
     public static NightCourse of(Ephemeris ephemeris, Site site, LocalDate evening,
                                  Optional<Direction> towards) {
         NightRank rank = new NightRanking(ephemeris).nights(List.of(site), List.of(evening)).get(0);

@@ -23,33 +23,29 @@ import java.util.stream.IntStream;
  * @param ephemeris used only to compute the light
  * @param site      the site, if given in full
  * @param where     the site as the journal keeps it
- * @param aim       direction of the frame's centre
- * @param lens      the lens
- * @param open      when the shutter was open
- * @param set       how the camera was set in each opening; empty where it stayed as it was
+ * @param set       how the camera was set in each opening, one or more
  */
 public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optional<Place> where,
-                       Optional<Direction> aim, Lens lens, List<Interval> open, List<Set> set) {
+                       List<Set> set) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public SheetLit {
-        open = List.copyOf(open);
         set = List.copyOf(set);
     }
 
-    /** The light on a sheet that was exposed at one aim through one f-number. */
-    public SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optional<Place> where,
-            Optional<Direction> aim, Lens lens, List<Interval> open) {
-        this(ephemeris, site, where, aim, lens, open, List.of());
-    }
-
     /**
-     * How the camera was set in one of several openings.
+     * How the camera was set in an opening.
      *
+     * @param open when the shutter was open
      * @param aim  direction of the frame's centre
      * @param lens the lens at its f-number
      */
-    public record Set(Direction aim, Lens lens) {
+    public record Set(Interval open, Optional<Direction> aim, Lens lens) {
+
+        /** Openings at one aim through one lens. */
+        public static List<Set> alike(List<Interval> open, Optional<Direction> aim, Lens lens) {
+            return open.stream().map(span -> new Set(span, aim, lens)).toList();
+        }
     }
 
     /**
@@ -68,37 +64,62 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
      * @throws BadInput if it must be computed, and site or aim are not known
      */
     public List<Opening> openings(Optional<SkyBrightness> measured, Optional<LastWord> last) {
+        List<Opening> light = light(measured, last);
+        return IntStream.range(0, set.size()).mapToObj(number -> light.get(number).set(
+                Optional.of(set.get(number)).flatMap(Set::aim).filter(own -> !aim().equals(Optional.of(own))),
+                Optional.of(set.get(number).lens.fNumbers().get(0))
+                        .filter(own -> !lens().fNumbers().get(0).equals(own)))).toList();
+    }
+
+    /** Direction of the frame's centre, the first one of several. */
+    private Optional<Direction> aim() {
+        return set.get(0).aim;
+    }
+
+    /** The lens at its f-number, the first one of several. */
+    private Lens lens() {
+        return set.get(0).lens;
+    }
+
+    private List<Opening> light(Optional<SkyBrightness> measured, Optional<LastWord> last) {
         if (measured.isPresent()) {
-            return IntStream.range(0, open.size()).mapToObj(number -> SheetLight.measured(measured.get(),
-                    set.isEmpty() ? lens : set.get(number).lens, open.get(number))).toList();
+            return set.stream().map(own -> SheetLight.measured(measured.get(), own.lens, own.open)).toList();
         }
         Optional<Exposed> known = last.map(LastWord::kept);
         if (known.filter(Exposed::measured).isPresent()) {
-            return underTheSky(known.get());
+            return sameTimes(known.get()) ? kept(known.get()) : steady(known.get());
         }
         if (last.filter(LastWord::moved).isPresent()) {
             throw new BadInput("the light was computed for that site and aim; give a measured sky with "
                     + "--sky-mag-arcsec2 MAG, or clear neither (--clear)");
         }
-        return known.isPresent() && site.isEmpty() && sameLight(last.get().before)
-                ? known.get().openings().stream().map(light ->
-                SheetLight.through(light, known.get().lens(), lens)).toList()
+        return known.isPresent() && site.isEmpty() && sameLight(last.get().before) ? kept(known.get())
                 : computed();
     }
 
-    /** Whether light computed for an earlier word holds for this aim and these openings. */
+    /** Whether light computed for an earlier word holds for these openings and their aims. */
     private boolean sameLight(Exposed was) {
-        return !was.measured() && was.aim().equals(aim) && was.openings().stream().map(Opening::open).toList()
-                .equals(open);
+        return !was.measured() && sameTimes(was)
+                && was.openings().stream().map(was::aim).toList().equals(set.stream().map(Set::aim).toList());
     }
 
-    /** Openings of the same times as they were, others under the sky as it was measured. */
-    private List<Opening> underTheSky(Exposed known) {
-        List<Double> steadyLx = List.of(known.middleLx());
-        boolean same = known.openings().stream().map(Opening::open).toList().equals(open);
-        return (same ? known.openings() : open.stream().map(span -> new Opening(span, steadyLx)).toList())
-                .stream()
-                .map(light -> SheetLight.through(light, known.lens(), lens)).toList();
+    private boolean sameTimes(Exposed was) {
+        return was.openings().stream().map(Opening::open).toList()
+                .equals(set.stream().map(Set::open).toList());
+    }
+
+    /** The light of openings of the same times. */
+    private List<Opening> kept(Exposed known) {
+        return IntStream.range(0, set.size()).mapToObj(number -> {
+            Opening opening = known.openings().get(number);
+            return SheetLight.through(opening, known.lens(opening), set.get(number).lens);
+        }).toList();
+    }
+
+    /** Openings of other times under the sky that was measured in the longest one. */
+    private List<Opening> steady(Exposed known) {
+        return set.stream().map(own -> SheetLight.through(new Opening(own.open,
+                List.of(known.middleLx())), known.lens(known.longest()), own.lens)).toList();
     }
 
     private List<Opening> computed() {
@@ -106,23 +127,19 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
                 new BadInput("the light has to be computed anew, for which the journal "
                 + "keeps too little of the site; add --trip FILE or --place PLACE and --zone ZONE, or a "
                 + "measured sky with --sky-mag-arcsec2 MAG"));
-        Direction towards = aim.orElseThrow(() -> new BadInput(
-                "the light cannot be computed without an aim; give --azimuth and --altitude, or "
-                + "--sky-mag-arcsec2"));
         SkyLight sky = new SkyLight(ephemeris.get(), place);
-        return IntStream.range(0, open.size()).mapToObj(number -> {
-            Set own = set.isEmpty() ? new Set(towards, lens) : set.get(number);
-            return SheetLight.computed(sky, own.aim, own.lens, open.get(number));
-        }).toList();
+        return set.stream().map(own -> SheetLight.computed(sky, own.aim.orElseThrow(() -> new BadInput(
+                "the light cannot be computed without an aim; give --azimuth and --altitude, or "
+                + "--sky-mag-arcsec2")), own.lens, own.open)).toList();
     }
 
     /** The stars at the frame's centre: those of the last entry if lens, aim and place are the same. */
     public Exposed.Stars stars(Optional<LastWord> last) {
         if (site.isPresent() || last.isEmpty()) {
-            return SheetLight.stars(lens, site, aim);
+            return SheetLight.stars(lens(), site, aim());
         }
         Exposed was = last.get().before;
-        return was.lens().equals(lens) && was.aim().equals(aim) && was.place().equals(where) ? was.stars()
-                : SheetLight.stars(lens, was, where, aim);
+        return was.lens().equals(lens()) && was.aim().equals(aim()) && was.place().equals(where)
+                ? was.stars() : SheetLight.stars(lens(), was, where, aim());
     }
 }

@@ -188,20 +188,21 @@ final class JournalAddCommand extends ReportingCommand {
     /** The new entry; in a correction what is neither given nor cleared is that of the last word. */
     private Entry entry(Session session, Optional<Entry> before) {
         Optional<Correction> correction = before.map(last -> new Correction(last, cleared.get()));
-        if (correction.filter(Correction::withdrawn).isPresent() && !withdraw.given()) {
+        Optional<Entry> kept = correction.map(Correction::kept);
+        if (kept.filter(Entry::withdrawn).isPresent() && !withdraw.given()) {
             throw new BadInput("that sheet was withdrawn; bring it back with --clear withdraw (--corrects)");
         }
         return new Entry(before.map(Entry::id).orElse(""), before.map(Entry::identity).orElse(""),
                 session.now().truncatedTo(ChronoUnit.SECONDS), withdraw.given(),
                 sheet.exposed(session, correction),
-                outcome.outcome(correction.map(Correction::outcome).orElse(UNKNOWN)),
-                note.value().map(String::strip).or(() -> correction.map(Correction::note)).orElse(""),
+                outcome.outcome(kept.map(Entry::outcome).orElse(UNKNOWN)),
+                note.value().map(String::strip).or(() -> kept.map(Entry::note)).orElse(""),
                 wish.value().map(String::strip).or(() -> sheet.planned().map(PlannedSheet::wish))
-                        .or(() -> correction.flatMap(Correction::wish)),
+                        .or(() -> kept.flatMap(Entry::wish)),
                 plannedTone(before),
                 picture.value().map(file -> FromOption.of("--picture", () ->
                         JournalFile.picture(journal.file(), file))).or(() ->
-                        correction.flatMap(Correction::picture)));
+                        kept.flatMap(Entry::picture)));
     }
 
     private OptionalDouble plannedTone(Optional<Entry> before) {

@@ -17,6 +17,7 @@ final class JournalCommand extends Command {
                 .commandLine(new JournalAddCommand(session), new JournalListCommand(session),
                 new JournalFitCommand(session), new JournalNextCommand(session),
                 new JournalStatsCommand(session), new JournalPackCommand(session),
+                new JournalReadCommand(session),
                 new JournalExportCommand(session), new JournalJoinCommand(), new JournalRepairCommand(),
                 new JournalGuideCommand(session));
     }

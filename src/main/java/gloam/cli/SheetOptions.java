@@ -7,6 +7,7 @@ import gloam.gear.FNumber;
 import gloam.gear.Lens;
 import gloam.gear.Site;
 import gloam.gear.Vignetting;
+import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Opening;
 import gloam.journal.Place;
@@ -86,7 +87,7 @@ final class SheetOptions extends OptionGroup {
     private Exposed exposed(Session session, Optional<Correction> correction,
             Optional<PlannedSheet> planned) {
         correction.ifPresent(this::refuseWhatIsNotKept);
-        Optional<Exposed> known = correction.map(Correction::exposed);
+        Optional<Exposed> known = correction.map(Correction::kept).map(Entry::exposed);
         Optional<TripFile.Reading> read = place.reading(session);
         Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip),
                 planned.flatMap(PlannedSheet::camera).filter(name -> read.map(TripFile.Reading::trip)
@@ -96,9 +97,8 @@ final class SheetOptions extends OptionGroup {
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
         Lens lens = lens(trip, planned, known);
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
-        SheetLit lit = new SheetLit(session::ephemeris, site, where, aim, lens, open,
-                PlannedSettings.of(planned
-                .filter(sheet -> !anyGiven("--azimuth", "--altitude")), lens, anyGiven("--f-number"), open));
+        SheetLit lit = new SheetLit(session::ephemeris, site, where, new OpeningSettings(open, aim, lens,
+                anyGiven("--azimuth", "--altitude"), anyGiven("--f-number")).of(planned, known));
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         String stock = film(trip, planned, known);
         String pack = batch.value().map(name -> FromOption.of("--batch", () -> Exposed.batch(name)))

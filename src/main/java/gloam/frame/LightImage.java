@@ -55,6 +55,11 @@ public final class LightImage {
         return light[y * width + x];
     }
 
+    /** Level of a pixel, coded as sRGB, as a share of white. */
+    public double level(int x, int y) {
+        return SrgbCurve.level(Math.min(1, light(x, y)));
+    }
+
     /** Whether some of its light was lost. */
     public boolean clipped(int x, int y) {
         return clipped.get(y * width + x);

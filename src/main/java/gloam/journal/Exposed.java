@@ -23,8 +23,8 @@ import java.util.OptionalDouble;
  * @param film         the film's name
  * @param batch        the pack or batch, empty if not noted
  * @param place        the site, if noted
- * @param aim          direction of the frame's centre, if noted
- * @param lens         the lens, with the f-number used alone
+ * @param aim          direction of the frame's centre, if noted; the first one of several
+ * @param lens         the lens, with the f-number used alone; the first one of several
  * @param openings     when the shutter was open and under what light, in order of time and without overlaps
  * @param measured     whether the light was measured rather than computed
  * @param stars        the stars that crossed the frame's centre
@@ -100,6 +100,16 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         return lens.fNumbers().get(0);
     }
 
+    /** Where the camera pointed in an opening, if noted. */
+    public Optional<Direction> aim(Opening opening) {
+        return opening.aim().or(() -> aim);
+    }
+
+    /** The lens at the f-number of an opening. */
+    public Lens lens(Opening opening) {
+        return opening.fNumber().map(own -> lens.with(List.of(own))).orElse(lens);
+    }
+
     /** Total exposure time, in seconds. */
     public double openS() {
         return Interval.seconds(spans(openings));
@@ -114,9 +124,13 @@ public record Exposed(String film, String batch, Optional<Place> place, Optional
         return openings.stream().map(Opening::open).toList();
     }
 
+    /** The longest opening. */
+    public Opening longest() {
+        return openings.stream().max(Comparator.comparing(opening -> opening.open().lasts())).orElseThrow();
+    }
+
     /** Illuminance on the film half-way through the longest opening, in lx. */
     public double middleLx() {
-        return openings.stream().max(Comparator.comparing(opening -> opening.open().lasts()))
-                .map(Opening::middleLx).orElseThrow();
+        return longest().middleLx();
     }
 }

@@ -65,7 +65,8 @@ public final class SheetLight {
     public static Opening through(Opening opening, Lens before, Lens now) {
         SkyBrightness any = new SkyBrightness(1);
         double share = illuminanceLx(now, any) / illuminanceLx(before, any);
-        return new Opening(opening.open(), opening.illuminancesLx().stream().map(lx -> lx * share).toList());
+        return new Opening(opening.open(), opening.illuminancesLx().stream().map(lx -> lx * share).toList(),
+                opening.aim(), opening.fNumber());
     }
 
     /** Luminances of the sky, in cd/m², that give an opening's light through a lens. */

@@ -46,10 +46,5 @@ public sealed interface Aim {
      */
     record Follow(Target target, Optional<Angle> levelWithin, Between altitudeDeg, Optional<Sector> azimuth,
             Angle roll) implements Aim {
-
-        /** The same wherever it stands. */
-        public Follow(Target target, Optional<Angle> levelWithin, Angle roll) {
-            this(target, levelWithin, Between.ANY, Optional.empty(), roll);
-        }
     }
 }

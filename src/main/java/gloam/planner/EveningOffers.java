@@ -48,7 +48,8 @@ record EveningOffers(Night night, List<ToWish> toWishes) {
 
         /** The first opening that gains most. */
         Offer best() {
-            return offers.stream().filter(offer -> offer.gain() == most())
+            long most = most();
+            return offers.stream().filter(offer -> offer.gain() == most)
                     .min((one, other) -> Integer.compare(one.firstOpenMin(), other.firstOpenMin()))
                     .orElseThrow();
         }

@@ -26,12 +26,14 @@ final class ExposureSearch {
     private final int minutes;
     private final List<MinuteRun> good;
     private final int[] bestInside;
+    private final int mostHundredths;
 
     private ExposureSearch(WishNight night, int minutes) {
         this.night = night;
         this.minutes = minutes;
         this.good = MinuteRun.of(night.moments().throughout());
         this.bestInside = new int[minutes + 1];
+        this.mostHundredths = night.light().mostHundredths();
     }
 
     /**
@@ -183,7 +185,7 @@ final class ExposureSearch {
         int best = -1;
         double bestChance = 0;
         int floor = bestInside[openMin];
-        for (int number = 0; floor < Chance.CERTAIN && number < night.with().fNumbers().size(); number++) {
+        for (int number = 0; floor < mostHundredths && number < night.with().fNumbers().size(); number++) {
             double chance = night.chance(number, openMin, closeMin, Math.max(floor, most / PREFERENCES - 1));
             int value = value(night, number, openMin, closeMin, chance);
             if (value > most) {

@@ -44,11 +44,13 @@ final class FilmResponse {
         return Math.sqrt(ofFilm * ofFilm + ofSky * ofSky);
     }
 
-    /** No more than that spread is for tones made at mean rates from one to another. */
-    double leastSpreadStops(double fromLog2RatePerS, double toLog2RatePerS) {
+    /** No more than that spread is for tones made at mean rates from one to another under no better a sky. */
+    double leastSpreadStops(double fromLog2RatePerS, double toLog2RatePerS, double skyStops) {
         int first = (int) Math.floor(step(fromLog2RatePerS));
-        int last = (int) Math.ceil(step(toLog2RatePerS));
-        return Arrays.stream(filmStops, first, last + 1).min().orElseThrow();
+        int after = (int) Math.ceil(step(toLog2RatePerS)) + 1;
+        double ofFilm = Arrays.stream(filmStops, first, after).min().orElseThrow();
+        double ofSky = Arrays.stream(steepness, first, after).min().orElseThrow() * skyStops;
+        return Math.sqrt(ofFilm * ofFilm + ofSky * ofSky);
     }
 
     private static double step(double stops) {

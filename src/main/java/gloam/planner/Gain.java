@@ -45,9 +45,9 @@ final class Gain {
         return Math.round(worth * hundredths * STEPS_A_HUNDREDTH) * STEP + preference * PREFERENCE;
     }
 
-    /** No more than what exposures of so much worth times their chances together gain on a night. */
-    static long atLeast(double worth) {
-        return (long) Math.floor(worth * STEPS_A_HUNDREDTH * Chance.CERTAIN) * STEP - NIGHT_OUT;
+    /** A gain, or a sum of up to a hundred, as far as it is worth: without what is preferred. */
+    static long ofWorth(long gain) {
+        return Math.floorDiv(gain, STEP) * STEP;
     }
 
     /** The worth times the chance of an exposure. */

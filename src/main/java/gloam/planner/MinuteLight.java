@@ -5,6 +5,7 @@ import gloam.gear.FNumber;
 import gloam.light.SkyLight;
 import gloam.units.Stops;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * The sky's light at the centre of a framing by the minute, and what a film makes of it.
@@ -83,6 +84,12 @@ final class MinuteLight {
     /** Illuminance at f/1 at a minute, as the logarithm to base 2 of lx. */
     double log2Lx(int minute) {
         return log2Lx[minute - firstMin];
+    }
+
+    /** The least standard deviation of any. */
+    double leastSkySpreadStops() {
+        return IntStream.range(1, light.length).mapToDouble(step ->
+                (doubt[step] - doubt[step - 1]) / (light[step] - light[step - 1])).min().orElseThrow();
     }
 
     /** Standard deviation in stops of the light from one minute to another: the mean by light. */

@@ -8,6 +8,9 @@ import java.util.Optional;
 /** The moments of a night that are good for a wish. */
 final class Moments {
 
+    private static final int LOOKS = 2;
+    private static final int MOST_NODES = 6;
+
     private final BitSet throughout;
     private final BitSet[] byWhen;
 
@@ -42,6 +45,42 @@ final class Moments {
             }
         }
         return Optional.of(new Moments(throughout, byWhen));
+    }
+
+    /**
+     * Whether all conditions may hold for an exposure: none is missed. Looked at is every so many nodes that
+     * two looks fall in every exposure, every minute of shorter ones.
+     *
+     * @param shortestMin how long the shutter is open at least
+     */
+    static boolean mayHold(List<Condition> conditions, BitSet minutes, int shortestMin) {
+        int nodes = Math.min(MOST_NODES, shortestMin / LOOKS / NightClock.NODE_MIN);
+        int everyMin = nodes == 0 ? 1 : nodes * NightClock.NODE_MIN;
+        BitSet looks = new BitSet();
+        for (int minute = 0; minute < minutes.length(); minute += everyMin) {
+            looks.set(minute, minutes.get(minute));
+        }
+        for (Condition condition : conditions) {
+            if (condition.when() == Condition.When.THROUGHOUT && !looks.isEmpty()) {
+                looks = condition.holds(looks);
+            }
+        }
+        BitSet around = new BitSet();
+        int needed = (shortestMin + 1) / everyMin;
+        for (int first = looks.nextSetBit(0); first >= 0;) {
+            int last = first;
+            while (looks.get(last + everyMin)) {
+                last += everyMin;
+            }
+            if ((last - first) / everyMin + 1 >= needed) {
+                around.set(Math.max(0, first - everyMin), last + everyMin + 1);
+            }
+            first = looks.nextSetBit(last + 1);
+        }
+        around.and(minutes);
+        return !around.isEmpty() && conditions.stream().filter(condition ->
+                condition.when() != Condition.When.THROUGHOUT)
+                .noneMatch(condition -> condition.holds(around).isEmpty());
     }
 
     /** Whether an exposure is open at good moments alone. */

@@ -2,14 +2,12 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
-import gloam.exposure.Bracket;
-import gloam.units.Stops;
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.DoubleAdder;
+import java.util.concurrent.atomic.LongAdder;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -19,15 +17,13 @@ import java.util.stream.Stream;
  */
 final class NightAlone {
 
-    /** Of sums in another order. */
-    private static final double ROUNDING = 1e-9;
-
     private final Trip trip;
     private final List<List<Equipment>> equipment;
     private final Ephemeris ephemeris;
     private final StarField stars;
+    private final Timetable timetable;
     private final int[] mostHundredths;
-    private final List<DoubleAdder> lost;
+    private final List<LongAdder> lost;
 
     /** Plans nights of a trip. */
     NightAlone(Trip trip, Ephemeris ephemeris, StarField stars) {
@@ -35,79 +31,85 @@ final class NightAlone {
         this.equipment = Equipment.all(trip);
         this.ephemeris = ephemeris;
         this.stars = stars;
+        this.timetable = Timetable.of(trip);
         this.mostHundredths = IntStream.range(0, trip.wishes().size()).map(number ->
                 equipment.get(number).stream()
-                .mapToInt(with -> mostHundredths(trip.wishes().get(number), with))
+                .mapToInt(with -> WishLight.mostHundredths(trip.wishes().get(number), with, 0))
                 .max().orElseThrow()).toArray();
-        this.lost = Stream.generate(DoubleAdder::new).limit(trip.wishes().size()).toList();
+        this.lost = Stream.generate(LongAdder::new).limit(trip.wishes().size()).toList();
     }
 
-    /** The chance of a wish's tone in hundredths, if it could be met exactly. */
-    private static int mostHundredths(Wish wish, Equipment with) {
-        return wish.tone() instanceof Wish.Tone.Near near && wish.later().isEmpty()
-                ? Chance.hundredths(Bracket.rightChance(0, with.response().leastSpreadStops(
-                log2RatePerS(near.stops() - near.withinStops(), wish.longest()),
-                log2RatePerS(near.stops() + near.withinStops(), wish.shortest())))) : Chance.CERTAIN;
-    }
-
-    private static double log2RatePerS(double toneStops, Duration exposure) {
-        return toneStops - Stops.between(1, exposure.toSeconds());
-    }
-
-    /** By wish, what a night can be worth to it at most, as far as its sky alone says. */
-    double[] most(Night night) {
+    /** By wish, what a night can gain by it at most, as far as its sky alone says. */
+    long[] most(Night night) {
         SiteNight there = met(night, new Shortfalls());
-        return IntStream.range(0, trip.wishes().size()).mapToDouble(number -> there.open(number)
-                ? Gain.worth(Gain.of(trip.wishes().get(number).worth() * there.worthShare(),
-                mostHundredths[number], 0)) : 0).toArray();
+        return IntStream.range(0, trip.wishes().size()).mapToLong(number -> there.mayOpen(number)
+                ? most(number, there.worthShare()) : 0).toArray();
+    }
+
+    private long most(int number, double worthShare) {
+        return Gain.of(trip.wishes().get(number).worth() * worthShare, mostHundredths[number], 0);
     }
 
     /** The timetable of a night. */
     Timetable.Night best(Night night) {
-        return best(night, new Shortfalls());
-    }
-
-    private Timetable.Night best(Night night, Shortfalls shortfalls) {
-        SiteNight there = met(night, shortfalls);
-        return best(there, there.offers(), 0, shortfalls);
+        return best(night, IntStream.range(0, trip.wishes().size()).mapToLong(number -> most(number, 1))
+                .toArray(), Wanted.ANY).orElseThrow();
     }
 
     /**
-     * The timetable of a night if it is worth so much; empty or worth less if not. Wishes to which other
-     * nights have been worth less than their skies said are looked at first.
+     * How much a night must gain to be wanted.
      *
-     * @param most what the night can be worth to each wish at most
+     * @param leastGain what it must gain as far as it is worth
+     * @param atLeast   whether just that is enough
      */
-    Optional<Timetable.Night> best(Night night, double[] most, double leastWorth) {
+    record Wanted(long leastGain, BooleanSupplier atLeast) {
+
+        private static final Wanted ANY = new Wanted(0, () -> true);
+
+        private boolean lets(long gain) {
+            return gain > leastGain || gain == leastGain && atLeast.getAsBoolean();
+        }
+    }
+
+    /**
+     * The timetable of a night if it is wanted. Wishes by which other nights have gained less than their
+     * skies said are looked at first.
+     *
+     * @param most what the night can gain by each wish at most
+     */
+    Optional<Timetable.Night> best(Night night, long[] most, Wanted wanted) {
         Shortfalls shortfalls = new Shortfalls();
-        SiteNight there = met(night, shortfalls);
-        double[] left = most.clone();
+        while (true) {
+            SiteNight there = met(night, shortfalls);
+            Optional<List<Offer>> offers = offers(there, most, wanted);
+            if (offers.isEmpty() || !wanted.lets(timetable.mostWorth(offers.get(), wanted.leastGain))) {
+                return Optional.empty();
+            }
+            Timetable.Night best = timetable.choose(List.of(List.of(offers.get()))).nights().get(0);
+            if (!there.wantStars(best.exposed()) || !there.fallShort(there.made(best.exposed()))) {
+                return Optional.of(best);
+            }
+        }
+    }
+
+    private Optional<List<Offer>> offers(SiteNight there, long[] most, Wanted wanted) {
+        long[] left = most.clone();
         EveningOffers.ToWish[] toWishes = new EveningOffers.ToWish[left.length];
         for (int wish : mostLostFirst()) {
-            if (Arrays.stream(left).sum() < leastWorth - ROUNDING) {
+            if (!wanted.lets(Arrays.stream(left).sum())) {
                 return Optional.empty();
             }
             toWishes[wish] = there.to(wish);
-            left[wish] = Gain.worth(toWishes[wish].most());
+            left[wish] = Gain.ofWorth(toWishes[wish].most());
             lost.get(wish).add(most[wish] - left[wish]);
         }
-        return Optional.of(best(there, new EveningOffers(night, List.of(toWishes)), leastWorth, shortfalls));
+        return Optional.of(Arrays.stream(toWishes).flatMap(wish -> wish.offers().stream()).toList());
     }
 
     private List<Integer> mostLostFirst() {
-        double[] by = lost.stream().mapToDouble(DoubleAdder::sum).toArray();
-        return IntStream.range(0, by.length).boxed().sorted(Comparator.comparingDouble(wish -> -by[wish]))
+        long[] by = lost.stream().mapToLong(LongAdder::sum).toArray();
+        return IntStream.range(0, by.length).boxed().sorted(Comparator.comparingLong(wish -> -by[wish]))
                 .toList();
-    }
-
-    private Timetable.Night best(SiteNight there, EveningOffers offers, double leastWorth,
-            Shortfalls shortfalls) {
-        Timetable.Night best = Timetable.of(trip).choose(List.of(List.of(offers.all())),
-                Gain.atLeast(leastWorth - ROUNDING)).nights().get(0);
-        double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
-        return worth >= leastWorth - ROUNDING && there.wantStars(best.exposed())
-                && there.fallShort(there.made(best.exposed()))
-                ? best(offers.night(), shortfalls) : best;
     }
 
     private SiteNight met(Night night, Shortfalls shortfalls) {

@@ -82,19 +82,25 @@ record NightClock(Instant start, int minutes, int stepMin) {
      * The minutes out of some at which a margin is not negative.
      *
      * @param of     which minutes to look at
-     * @param margin asked for at every step, and at the nodes of a step in which its sign changes; straight
-     *               in between
+     * @param margin asked for at the ends of every step with such minutes, and at the nodes of one in which
+     *               its sign changes; straight in between
      */
     BitSet where(BitSet of, IntToDoubleFunction margin) {
         BitSet where = new BitSet(minutes);
         int known = -1;
         double to = 0;
-        for (int minute = of.nextSetBit(0); minute >= 0; minute = of.nextSetBit(known)) {
+        for (int minute = of.nextSetBit(0); minute >= 0;) {
             int step = minute / stepMin * stepMin;
+            int next = of.nextSetBit(step + stepMin);
             double from = step == known ? to : margin.applyAsDouble(step);
-            known = step + stepMin;
-            to = margin.applyAsDouble(known);
-            markNotNegative(where, step, from, to, margin);
+            if (of.previousSetBit(step + stepMin - 1) == step) {
+                where.set(step, from >= 0);
+            } else {
+                known = step + stepMin;
+                to = margin.applyAsDouble(known);
+                markNotNegative(where, step, from, to, margin);
+            }
+            minute = next;
         }
         where.and(of);
         return where;

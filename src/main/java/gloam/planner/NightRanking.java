@@ -47,15 +47,19 @@ public final class NightRanking {
     /**
      * A night's rank and, for the order among those of the same score, the hours its sky counts for.
      *
+     * @param gain  what its wishes gain as far as they are worth, 0 without any
      * @param place its place among those asked for
      */
-    private record Ranked(NightRank rank, double skyHours, int place) implements Comparable<Ranked> {
+    private record Ranked(NightRank rank, long gain, double skyHours, int place)
+            implements Comparable<Ranked> {
 
-        private static final Comparator<Ranked> BEST_FIRST =
-                Comparator.comparingDouble((Ranked ranked) -> -ranked.rank.score())
-                        .thenComparingDouble(ranked -> -ranked.rank.night().site().darkSkyMagArcsec2())
+        private static final Comparator<Ranked> BY_SKY =
+                Comparator.comparingDouble((Ranked ranked) ->
+                        -ranked.rank.night().site().darkSkyMagArcsec2())
                         .thenComparingDouble(ranked -> -ranked.skyHours)
                         .thenComparingInt(ranked -> ranked.place);
+        private static final Comparator<Ranked> BEST_FIRST =
+                Comparator.comparingDouble((Ranked ranked) -> -ranked.rank.score()).thenComparing(BY_SKY);
 
         @Override
         public int compareTo(Ranked other) {
@@ -63,10 +67,15 @@ public final class NightRanking {
         }
     }
 
-    /** A night that is not planned yet, and by wish what it can be worth at most. */
-    private record Promising(SiteEvening evening, int place, double[] most) {
+    /** A night that is not planned yet, and by wish what it can gain at most. */
+    private record Promising(SiteEvening evening, int place, long[] most) {
 
-        double worth() {
+        /** Those that can gain most first; equals far apart, so that unlike ones tell early what is good. */
+        static final Comparator<Promising> MOST_FIRST =
+                Comparator.comparingLong((Promising night) -> -night.gain())
+                        .thenComparing(night -> Integer.reverse(night.place), Integer::compareUnsigned);
+
+        long gain() {
             return Arrays.stream(most).sum();
         }
     }
@@ -107,7 +116,8 @@ public final class NightRanking {
         return IntStream.range(0, evenings.size()).parallel().mapToObj(place -> {
             SiteEvening evening = evenings.get(place);
             Night night = Night.of(ephemeris, evening.site(), evening.date());
-            Ranked ranked = ranked(night, alone.map(plan -> plan.best(night)), place);
+            Ranked bySky = bySky(night, place);
+            Ranked ranked = alone.map(plan -> byWishes(bySky, plan.best(night))).orElse(bySky);
             done.run();
             return ranked;
         }).sorted().map(Ranked::rank).toList();
@@ -128,27 +138,29 @@ public final class NightRanking {
             done.run();
             return new Promising(evening, place,
                     alone.get().most(Night.of(ephemeris, evening.site(), evening.date())));
-        }).sorted(Comparator.comparingDouble(night -> -night.worth())).toList();
+        }).sorted(Promising.MOST_FIRST).toList();
         List<Ranked> best = List.of();
         for (int first = 0; first < promising.size(); first += TOGETHER) {
-            double least = best.size() < many ? 0 : best.get(many - 1).rank.score() * allWorth();
+            Optional<Ranked> last = best.stream().skip(many - 1L).findFirst();
             Stream<Ranked> more = promising.subList(first, Math.min(promising.size(), first + TOGETHER))
                     .parallelStream().flatMap(night -> {
                         done.run();
-                        return planned(night, least).stream();
+                        return planned(night, last).stream();
                     });
             best = Stream.concat(best.stream(), more).sorted().limit(many).toList();
         }
         return best.stream().map(Ranked::rank).toList();
     }
 
-    private Optional<Ranked> planned(Promising promising, double leastWorth) {
-        if (promising.worth() < leastWorth) {
+    private Optional<Ranked> planned(Promising promising, Optional<Ranked> before) {
+        long leastGain = before.map(Ranked::gain).orElse(0L);
+        if (promising.gain() < leastGain) {
             return Optional.empty();
         }
         Night night = Night.of(ephemeris, promising.evening.site(), promising.evening.date());
-        return alone.get().best(night, promising.most, leastWorth)
-                .map(best -> ranked(night, Optional.of(best), promising.place));
+        return alone.get().best(night, promising.most, new NightAlone.Wanted(leastGain, () -> before.isEmpty()
+                || Ranked.BY_SKY.compare(bySky(night, promising.place), before.get()) < 0))
+                .map(best -> byWishes(bySky(night, promising.place), best));
     }
 
     /**
@@ -182,27 +194,26 @@ public final class NightRanking {
                 > run.size();
     }
 
-    private Ranked ranked(Night night, Optional<Timetable.Night> planned, int place) {
+    private Ranked bySky(Night night, int place) {
         List<Interval> trulyDark = TrulyDark.of(ephemeris, night);
         List<Body> high = night.darkness().isEmpty() ? List.of() : high(night);
         double darkHours = hours(night.darkness());
         double trueHours = hours(trulyDark);
         double skyHours = taste.hours(darkHours, trueHours, high.size() / (double) PLANETS.size());
         Appearance moon = ephemeris.appearance(Body.MOON, night.site(), night.middle());
-        NightRank bySky = new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
-                high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS));
-        return new Ranked(planned.map(best -> byWishes(bySky, best)).orElse(bySky), skyHours,
-                place);
+        return new Ranked(new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,
+                high, 0, List.of(), Math.min(1, skyHours / FULL_HOURS)), 0, skyHours, place);
     }
 
-    private NightRank byWishes(NightRank bySky, Timetable.Night best) {
+    private Ranked byWishes(Ranked ranked, Timetable.Night best) {
         List<Wish> wishes = trip.get().wishes();
         List<Wish> served = best.exposed().stream().map(Timetable.Exposed::wish).distinct().sorted()
                 .map(wishes::get).toList();
-        double worth = best.exposed().stream().mapToDouble(Timetable.Exposed::worth).sum();
-        return new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
+        NightRank bySky = ranked.rank;
+        return new Ranked(new NightRank(bySky.night(), bySky.darkHours(), bySky.moonlessDarkHours(),
                 bySky.trulyDarkHours(), bySky.moon(), bySky.high(), wishes.size(), served,
-                worth / allWorth());
+                Gain.worth(best.gained()) / allWorth()), Gain.ofWorth(best.gained()), ranked.skyHours,
+                ranked.place);
     }
 
     private double allWorth() {

@@ -39,6 +39,8 @@ final class NightSky {
     private final BitSet sunDown;
     private final SkyLight.Moment[] byNode;
     private final Optional<Awake> awake;
+    private BitSet dusk;
+    private BitSet dawn;
 
     /**
      * The sky of a night.
@@ -119,15 +121,19 @@ final class NightSky {
 
     /** The minutes of evening twilight, Sun between -3° and -18°. */
     BitSet dusk() {
-        BitSet dusk = twilight();
-        dusk.clear(Math.min(lowestSun(), clock.minutes() + 1), clock.minutes() + 1);
+        if (dusk == null) {
+            dusk = twilight();
+            dusk.clear(Math.min(lowestSun(), clock.minutes() + 1), clock.minutes() + 1);
+        }
         return dusk;
     }
 
     /** The minutes of morning twilight, Sun between -18° and -3°. */
     BitSet dawn() {
-        BitSet dawn = twilight();
-        dawn.clear(0, lowestSun());
+        if (dawn == null) {
+            dawn = twilight();
+            dawn.clear(0, lowestSun());
+        }
         return dawn;
     }
 

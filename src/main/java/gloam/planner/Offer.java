@@ -25,6 +25,11 @@ record Offer(int wish, int camera, int firstOpenMin, int lastOpenMin, int durati
         return new Offer(wish, camera, fromMin, toMin, durationMin, firstMin, gain);
     }
 
+    /** The same with nothing preferred. */
+    Offer ofWorth() {
+        return new Offer(wish, camera, firstOpenMin, lastOpenMin, durationMin, firstMin, Gain.ofWorth(gain));
+    }
+
     /** The same of a wish with another number. */
     Offer of(int number) {
         return new Offer(number, camera, firstOpenMin, lastOpenMin, durationMin, firstMin, gain);

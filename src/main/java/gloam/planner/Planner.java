@@ -75,12 +75,6 @@ public final class Planner {
                 new LeftOver(trip, evenings, choice.nights()).alternatives(met));
     }
 
-    /** What the timetable of a trip is worth, without the figures of its exposures. */
-    double worth(Trip trip) {
-        Function<Night, SiteNight> met = met(trip, Equipment.all(trip));
-        return settled(trip, met, evenings(trip, met)).choice.worth();
-    }
-
     private Function<Night, SiteNight> met(Trip trip, List<List<Equipment>> equipment) {
         Shortfalls shortfalls = new Shortfalls();
         return night -> new SiteNight(trip, equipment, ephemeris, stars, night, shortfalls);

@@ -70,13 +70,12 @@ final class SiteNight {
                 .toList());
     }
 
-    /** Whether its sky leaves time for the shortest exposure of a wish. */
-    boolean open(int number) {
+    /** Whether its sky may leave time for the shortest exposure of a wish. */
+    boolean mayOpen(int number) {
         Wish wish = trip.wishes().get(number);
-        return equipment.get(number).stream()
-                .flatMap(with -> moments(wish, new Aiming(wish.aim(), sky, with.camera())).stream())
-                .flatMap(moments -> MinuteRun.of(moments.throughout()).stream())
-                .anyMatch(run -> run.last() - run.first() >= DurationLimits.shortestMin(wish));
+        return equipment.get(number).stream().anyMatch(with -> Moments.mayHold(
+                Conditions.of(wish, sky, new Aiming(wish.aim(), sky, with.camera())), sky.sunDown(),
+                DurationLimits.shortestMin(wish)));
     }
 
     /** How much of its worth a wish has on it at best. */

@@ -99,7 +99,12 @@ final class Timetable {
         static final Night NOTHING = new Night(0, List.of());
 
         private long gain() {
-            return exposed.stream().mapToLong(Exposed::gain).sum() - Gain.NIGHT_OUT;
+            return gained() - Gain.NIGHT_OUT;
+        }
+
+        /** What all that is exposed adds to the trip. */
+        long gained() {
+            return exposed.stream().mapToLong(Exposed::gain).sum();
         }
     }
 
@@ -133,6 +138,22 @@ final class Timetable {
         List<Night> first = greedy.nights(offers);
         Prices prices = Prices.of(greedy.most(), repeats, sheets);
         return new TimetableSearch(this, prices, first, leastGain).choose(offers);
+    }
+
+    /**
+     * What no timetable of one night's offers gains more than, as far as it is worth; something less than is
+     * wanted where none gains that.
+     */
+    long mostWorth(List<Offer> offers, long leastGain) {
+        List<List<List<Offer>>> plain = List.of(List.of(offers.stream().map(Offer::ofWorth).toList()));
+        GreedyTimetable greedy = new GreedyTimetable(this);
+        List<Night> first = greedy.nights(plain);
+        Prices prices = Prices.of(greedy.most(), repeats, sheets);
+        if (first.get(0).gained() == prices.bound()) {
+            return prices.bound();
+        }
+        Choice best = new TimetableSearch(this, prices, first, leastGain - Gain.NIGHT_OUT).choose(plain);
+        return best.bound() > best.worth() ? prices.bound() : best.nights().get(0).gained();
     }
 
     int[] repeats() {

@@ -118,7 +118,7 @@ final class TimetableSearch {
             complete &= add(all, nights.get(night).ways, night, mayLose);
             all.entrySet().removeIf(entry -> entry.getValue().over
                     - needed.nights(entry.getKey(), after) * Gain.NIGHT_OUT < -mayLose);
-            complete &= cut(all, most, early);
+            complete &= night == nights.size() - 1 || cut(all, most, early);
         }
         return new Followed(all.values().stream().max(UpTo.WORSE_FIRST).orElse(nothing),
                 complete);

@@ -57,21 +57,6 @@ public record Trip(String title, List<Site> sites, LocalDate firstNight, LocalDa
         wishes = List.copyOf(wishes);
     }
 
-    /** A trip with one camera, on which every evening is free. */
-    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-            FilmStock film, int sheets, Previews preview, List<Wish> wishes, Weather forecast,
-            Optional<Begun> begun) {
-        this(title, sites, firstNight, lastNight, List.of(new CarriedCamera(camera, Optional.empty())), film,
-                sheets, preview, wishes, forecast, begun, Outings.ANY);
-    }
-
-    /** The same into unknown weather. */
-    public Trip(String title, List<Site> sites, LocalDate firstNight, LocalDate lastNight, Camera camera,
-            FilmStock film, int sheets, List<Wish> wishes) {
-        this(title, sites, firstNight, lastNight, camera, film, sheets, Previews.NONE, wishes,
-                Weather.UNKNOWN, Optional.empty());
-    }
-
     /** The same trip to other sites. */
     public Trip to(List<Site> others) {
         return new Trip(title, others, firstNight, lastNight, cameras, film, sheets, preview, wishes,

@@ -1,6 +1,7 @@
 package gloam.planner;
 
 import gloam.ephemeris.Body;
+import gloam.exposure.Bracket;
 import gloam.light.SkyLight;
 import gloam.proof.AwayFromMoon;
 import gloam.units.Stops;
@@ -104,6 +105,20 @@ final class WishLight {
         return with.response().spreadStops(toneStops
                 - log2((closeMin - openMin + sequel.openMin()) * SECONDS),
                 light(step).skySpreadStops(openMin, closeMin));
+    }
+
+    /** The chance in hundredths that the tone of any exposure has at most. */
+    int mostHundredths() {
+        return mostHundredths(wish, with, aiming.fixed() ? light(0).leastSkySpreadStops() : 0);
+    }
+
+    /** The same under any light that is known no better. */
+    static int mostHundredths(Wish wish, Equipment with, double leastSkySpreadStops) {
+        return wish.tone() instanceof Wish.Tone.Near near && wish.later().isEmpty()
+                ? Chance.hundredths(Bracket.rightChance(0, with.response().leastSpreadStops(
+                near.stops() - near.withinStops() - log2(wish.longest().toSeconds()),
+                near.stops() + near.withinStops() - log2(wish.shortest().toSeconds()),
+                leastSkySpreadStops))) : Chance.CERTAIN;
     }
 
     /** Whether the share of twilight is as wished. */

@@ -1,6 +1,7 @@
 package gloam.proof;
 
 import java.util.Arrays;
+import java.util.function.DoubleBinaryOperator;
 
 /** Pixels as a screen shows them: grey, or red, green and blue, eight bits each, sRGB. */
 public final class Picture {
@@ -17,6 +18,16 @@ public final class Picture {
         this.channels = channels;
         this.levels = levels;
         this.printed = printed;
+    }
+
+    /** A grey picture by the level, 0 to 1, of each pixel. */
+    public static Picture ofGrey(int widthPx, int heightPx, DoubleBinaryOperator levels) {
+        byte[] grey = new byte[widthPx * heightPx];
+        for (int i = 0; i < grey.length; i++) {
+            grey[i] = (byte) Math.round(255 * Math.max(0, Math.min(1, levels.applyAsDouble(i % widthPx,
+                    i / widthPx))));
+        }
+        return new Picture(widthPx, heightPx, 1, grey, false);
     }
 
     /** Whether it is the print made from a negative, not the sheet itself. */

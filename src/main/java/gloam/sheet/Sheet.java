@@ -38,16 +38,6 @@ public record Sheet(Site site, FilmStock film, List<Setting> settings) {
         return openings(settings);
     }
 
-    /** From the first opening to the last closing. */
-    public Interval whole() {
-        return Interval.span(openings());
-    }
-
-    /** How long the shutter is open in all, in s. */
-    public double openS() {
-        return Interval.seconds(openings());
-    }
-
     /** The part of it that light falls on. */
     public Frame frame() {
         return frame(first());

@@ -15,8 +15,8 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * A correction as it stands in a line of the journal. It names what it changes, as a JSON merge patch
  * (RFC 7386) of the sheet's keys: a value replaces the former one, null takes it back, the rest is kept. Of
- * openings it names when they were ({@code times}) and their light ({@code sky-cd-m2}) apart, so that a
- * correction of one and of the other at once both hold.
+ * openings it names when they were and how the camera was set ({@code times}), and their light ({@code
+ * sky-cd-m2}) apart, so that a correction of one and of the other at once both hold.
  *
  * @param gloamJournal version of the form of a line
  * @param id           name of the line, which no other has
@@ -36,6 +36,8 @@ record JournalChange(int gloamJournal, String id, Instant written, String correc
     private static final String TIMES = "times";
     private static final String SKY = "sky-cd-m2";
     private static final String LIGHT = "light";
+    /** What an opening says, or else the sheet. */
+    private static final List<String> SET = List.of("azimuth-deg", "altitude-deg", "f-number");
     /** What the light hangs on besides the times. */
     private static final List<String> OF_LIGHT = List.of("site", "azimuth-deg", "altitude-deg");
     private static final List<String> OF_STARS = List.of("site", "azimuth-deg", "altitude-deg", "lens");
@@ -125,7 +127,8 @@ record JournalChange(int gloamJournal, String id, Instant written, String correc
         after.put("written", written.toString());
         if (after.get(TIMES) instanceof ArrayNode times && !times.isEmpty()) {
             ArrayNode openings = after.arrayNode();
-            times.forEach(time -> openings.add(merged(nearest(after.get(OPENINGS), openings.size()), time)));
+            times.forEach(time -> openings.add(merged(((ObjectNode) nearest(after.get(OPENINGS),
+                    openings.size())).deepCopy().remove(SET), time)));
             after.set(OPENINGS, openings);
             after.remove(TIMES);
         }

@@ -1,8 +1,5 @@
 package gloam.store;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonSetter;
-import com.fasterxml.jackson.annotation.Nulls;
 import gloam.ephemeris.Direction;
 import gloam.gear.FNumber;
 import gloam.gear.Lens;
@@ -11,20 +8,15 @@ import gloam.gear.Site;
 import gloam.gear.Vignetting;
 import gloam.journal.Entry;
 import gloam.journal.Exposed;
-import gloam.journal.Opening;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
-import gloam.journal.SheetLight;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
-import gloam.light.SkyBrightness;
 import gloam.units.Angle;
 import gloam.units.BadInput;
-import gloam.units.Interval;
 import gloam.units.Range;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -46,7 +38,7 @@ import tools.jackson.databind.annotation.JsonNaming;
 record JournalLine(int gloamJournal, String id, Instant written, Optional<String> corrects,
                    Optional<Boolean> withdrawn, String film, Optional<String> batch, Optional<SiteKeys> site,
                    Optional<BigDecimal> azimuthDeg, Optional<BigDecimal> altitudeDeg, LensKeys lens,
-                   List<OpeningKeys> openings, Light light, BigDecimal starImageSpeedMmS,
+                   List<JournalOpening> openings, Light light, BigDecimal starImageSpeedMmS,
                    BigDecimal starLossMag, Optional<BigDecimal> temperatureC, Optional<ToneWord> tone,
                    Optional<BigDecimal> toneStops, Optional<BigDecimal> toneSpreadStops,
                    Optional<BigDecimal> faintestMag, Optional<Boolean> kept,
@@ -57,17 +49,16 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
     static final int VERSION = 2;
     /** Allowed forms; what newer ones say besides is passed over. */
     static final Range VERSIONS = new Range("gloam-journal", 1, 999, "");
+    /** Those that plans have, so that the light is that of the aim which is kept. */
+    private static final int AIM_DECIMALS = 5;
     private static final Range SPOILERS = new Range("number of spoilers", 0, Spoiler.values().length, "");
-    private static final MathContext SKY_DIGITS = new MathContext(7, RoundingMode.HALF_EVEN);
-    private static final double MEASURED_STEPS_MAG = 0.01;
 
     /** Refuses what no entry can be with {@link BadInput}. */
     JournalLine {
         VERSIONS.check(gloamJournal);
         Exposed.OPENINGS.check(openings.size());
         spoiledBy.ifPresent(all -> SPOILERS.check(all.size()));
-        azimuthDeg.ifPresent(azimuth -> Direction.AZIMUTH.check(azimuth.doubleValue()));
-        altitudeDeg.ifPresent(altitude -> Direction.ALTITUDE.check(altitude.doubleValue()));
+        checkAim(azimuthDeg, altitudeDeg);
         plannedToneStops.ifPresent(planned -> Verdict.TONE.check(planned.doubleValue()));
         if (tone.isPresent() && toneStops.isPresent()) {
             throw new BadInput("tone-stops stands beside tone; keep one of the two");
@@ -85,9 +76,10 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 .map(Verdict.InStops.class::cast);
         return new JournalLine(VERSION, entry.identity(), entry.writtenAt(), Optional.empty(),
                 Optional.of(true).filter(yes -> entry.withdrawn()), exposed.film(), text(exposed.batch()),
-                exposed.place().map(SiteKeys::of), exposed.aim().map(aim -> cut(aim.azimuth().degrees(), 3)),
-                exposed.aim().map(aim -> cut(aim.altitude().degrees(), 3)), LensKeys.of(exposed.lens()),
-                exposed.openings().stream().map(opening -> OpeningKeys.of(opening, exposed.lens())).toList(),
+                exposed.place().map(SiteKeys::of), exposed.aim().map(JournalLine::azimuth),
+                exposed.aim().map(JournalLine::altitude), LensKeys.of(exposed.lens()),
+                exposed.openings().stream().map(opening -> JournalOpening.of(opening,
+                        exposed.lens(opening))).toList(),
                 exposed.measured() ? Light.MEASURED : Light.COMPUTED, cut(exposed.stars().imageSpeedMmS(), 6),
                 cut(exposed.stars().lossMag(), 3), cut(exposed.temperatureC(), 1),
                 outcome.verdict().filter(Verdict.InWords.class::isInstance)
@@ -120,11 +112,10 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         Optional<Verdict> verdict = tone.<Verdict>map(Verdict.InWords::new)
                 .or(() -> toneStops.map(stops -> new Verdict.InStops(stops.doubleValue(),
                         toneSpreadStops.map(BigDecimal::doubleValue).orElse(Verdict.USUAL_SPREAD_STOPS))));
-        Optional<Direction> aim = azimuthDeg.flatMap(azimuth -> altitudeDeg.map(altitude ->
-                Direction.ofDegrees(azimuth.doubleValue(), altitude.doubleValue())));
         Lens through = lens.lens();
         return new Entry("", id, written, withdrawn.orElse(false),
-                new Exposed(film, batch.orElse(""), site.map(SiteKeys::place), aim, through,
+                new Exposed(film, batch.orElse(""), site.map(SiteKeys::place),
+                        aim(azimuthDeg, altitudeDeg), through,
                         openings.stream().map(opening -> opening.opening(through)).toList(),
                         light == Light.MEASURED,
                         new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()),
@@ -177,56 +168,27 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         }
     }
 
-    /**
-     * An opening of the shutter with the luminance of the sky; the first form had the light on the film in
-     * its place, which hangs on the lens.
-     */
-    @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
-    record OpeningKeys(Instant open, Instant close,
-            @JsonSetter(nulls = Nulls.AS_EMPTY) @JsonInclude(JsonInclude.Include.NON_EMPTY)
-            List<Double> filmLx,
-            @JsonSetter(nulls = Nulls.AS_EMPTY) @JsonInclude(JsonInclude.Include.NON_EMPTY)
-            List<BigDecimal> skyCdM2) {
+    /** Refuses an azimuth or altitude outside its range with {@link BadInput}. */
+    static void checkAim(Optional<BigDecimal> azimuthDeg, Optional<BigDecimal> altitudeDeg) {
+        azimuthDeg.ifPresent(azimuth -> Direction.AZIMUTH.check(azimuth.doubleValue()));
+        altitudeDeg.ifPresent(altitude -> Direction.ALTITUDE.check(altitude.doubleValue()));
+    }
 
-        /** Refuses what does not close after it opens, or has two kinds of light or none. */
-        OpeningKeys {
-            if (!open.isBefore(close)) {
-                throw new BadInput("closes at " + close + ", not after it opens. Put the two in order.");
-            }
-            if (filmLx.isEmpty() == skyCdM2.isEmpty()) {
-                throw new BadInput("needs one of sky-cd-m2 and film-lx. Keep one of the two.");
-            }
-            Opening.SAMPLES.check(Math.max(filmLx.size(), skyCdM2.size()));
-        }
+    /** The direction, if both are known. */
+    static Optional<Direction> aim(Optional<BigDecimal> azimuthDeg,
+            Optional<BigDecimal> altitudeDeg) {
+        return azimuthDeg.flatMap(azimuth -> altitudeDeg.map(altitude ->
+                Direction.ofDegrees(azimuth.doubleValue(), altitude.doubleValue())));
+    }
 
-        private OpeningKeys(Instant open, Instant close, List<BigDecimal> skyCdM2) {
-            this(open, close, List.of(), skyCdM2);
-        }
+    /** An azimuth as the journal keeps it, in degrees. */
+    static BigDecimal azimuth(Direction aim) {
+        return cut(aim.azimuth().degrees(), AIM_DECIMALS);
+    }
 
-        private static OpeningKeys of(Opening opening, Lens lens) {
-            return new OpeningKeys(opening.open().start(), opening.open().endExclusive(),
-                    SheetLight.skyCdM2(opening, lens).stream().map(OpeningKeys::digits).toList());
-        }
-
-        private static BigDecimal digits(double cdM2) {
-            return new BigDecimal(cdM2).round(SKY_DIGITS).stripTrailingZeros();
-        }
-
-        private Opening opening(Lens lens) {
-            Interval span = new Interval(open, close);
-            return skyCdM2.isEmpty() ? new Opening(span, filmLx)
-                    : SheetLight.under(skyCdM2.stream().map(BigDecimal::doubleValue).toList(), lens, span);
-        }
-
-        private OpeningKeys saying(boolean measured) {
-            return new OpeningKeys(open, close, measured ? skyCdM2.stream().map(OpeningKeys::steps).toList()
-                    : List.of(BigDecimal.ONE));
-        }
-
-        private static BigDecimal steps(BigDecimal cdM2) {
-            return BigDecimal.valueOf(Math.round(new SkyBrightness(cdM2.doubleValue()).magArcsec2()
-                    / MEASURED_STEPS_MAG));
-        }
+    /** An altitude as the journal keeps it, in degrees. */
+    static BigDecimal altitude(Direction aim) {
+        return cut(aim.altitude().degrees(), AIM_DECIMALS);
     }
 
     private static Optional<String> text(String text) {
@@ -237,7 +199,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         return value.isPresent() ? Optional.of(cut(value.getAsDouble(), decimals)) : Optional.empty();
     }
 
-    private static BigDecimal cut(double value, int decimals) {
+    /** A number cut to so many decimals, without zeros that say nothing. */
+    static BigDecimal cut(double value, int decimals) {
         BigDecimal cut = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros();
         return cut.scale() < 0 ? cut.setScale(0) : cut;

@@ -2,7 +2,6 @@ package gloam.trail;
 
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
-import gloam.gear.Camera;
 import gloam.units.Angle;
 import gloam.units.FunctionOfTime;
 import gloam.units.Interval;
@@ -27,12 +26,6 @@ public record LevelSearch(Framing framing, Framing.Point place, Angle wanted, An
      */
     private static final double STEP_S = 300;
     private static final double NOWHERE_RAD = Math.PI;
-
-    /** The search for level trails at the centre of a level camera. */
-    public static LevelSearch centred(Camera camera, Angle tolerance) {
-        Framing level = Framing.level(Direction.ofDegrees(0, 0), camera);
-        return new LevelSearch(level, new Framing.Point(0, 0), Angle.ZERO, tolerance);
-    }
 
     /**
      * The times inside a span at which the trail runs so, in order; the terrain and the daylight do not

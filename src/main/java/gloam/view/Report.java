@@ -14,8 +14,8 @@ import java.time.ZoneOffset;
 public sealed interface Report permits ApproachesReport, CheckReport, ContactReport, ExposureReport,
         FilmsReport, HighReport, InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport,
         JournalGuideReport, JournalListReport, JournalNextReport, JournalPackReport, JournalPageReport,
-        JournalStatsReport, LevelReport, MeasureReport, NightReport, NightsReport, PlanReport, ProofReport,
-        SkyMapReport, TrailReport {
+        JournalReadReport, JournalStatsReport, LevelReport, MeasureReport, NightReport, NightsReport,
+        PlanReport, ProofReport, SkyMapReport, TrailReport {
 
     /** The name of the schema that the JSON follows. */
     String SCHEMA = "gloam/2";

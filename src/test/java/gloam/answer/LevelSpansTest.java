@@ -19,9 +19,9 @@ import gloam.gear.Vignetting;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
 import gloam.trail.Framing;
+import gloam.trail.Cameras;
 import gloam.trail.LevelSearch;
 import gloam.trail.TrailEstimator;
-import gloam.units.Angle;
 import gloam.units.BadInput;
 import java.time.Duration;
 import java.time.Instant;
@@ -48,7 +48,7 @@ class LevelSpansTest {
                 new Skyline(List.of(new Skyline.Point(0, skylineDeg))));
         Camera camera = camera();
         LevelSpans answer = LevelSpans.of(EPHEMERIS, site, new LevelSpans.Wanted(body,
-                LevelSearch.centred(camera, Angle.ofDegrees(withinDeg)), FIRST, FIRST.plusDays(8)));
+                Cameras.levelTrails(camera, withinDeg), FIRST, FIRST.plusDays(8)));
         List<Instant> found = answer.spans().stream().map(span -> span.level().span())
                 .flatMap(span -> Stream.of(span.start(), span.endExclusive())).toList();
         List<Instant> tried = tried(site, body, withinDeg, camera);
@@ -72,7 +72,7 @@ class LevelSpansTest {
     }
 
     private static List<Boolean> moonUp(LocalDate evening) {
-        LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
+        LevelSearch search = Cameras.levelTrails(camera(), 10);
         return LevelSpans.of(EPHEMERIS, Places.MID_NORTH,
                 new LevelSpans.Wanted(Body.MARS, search, evening, evening))
                 .spans().stream().map(LevelSpans.Span::moonUp).distinct().toList();
@@ -80,7 +80,7 @@ class LevelSpansTest {
 
     @Test
     void theSunAndTooManyNightsAreRefused() {
-        LevelSearch search = LevelSearch.centred(camera(), Angle.ofDegrees(10));
+        LevelSearch search = Cameras.levelTrails(camera(), 10);
         assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.SUN, search, FIRST, FIRST));
         assertThrows(BadInput.class, () -> new LevelSpans.Wanted(Body.MARS, search, FIRST,
                 FIRST.minusDays(1)));

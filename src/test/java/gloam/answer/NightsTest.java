@@ -13,6 +13,7 @@ import gloam.ephemeris.MoonPhase;
 import gloam.ephemeris.Night;
 import gloam.ephemeris.SkylinePassage;
 import gloam.ephemeris.Star;
+import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.orekit.OrekitEphemeris;
 import gloam.gear.Site;
 import gloam.gear.Skyline;
@@ -68,12 +69,12 @@ class NightsTest {
     }
 
     private static int hours(LocalDate evening) {
-        return NightCourse.of(sky(20), Places.CLOCK_CHANGE, evening).hours().size();
+        return NightCourse.of(sky(20), Places.CLOCK_CHANGE, evening, Optional.empty()).hours().size();
     }
 
     @Test
     void anHourTellsWhereEverythingStands() {
-        NightCourse.Hour hour = NightCourse.of(sky(20), Places.CLOCK_CHANGE, EVENING).hours().get(3);
+        NightCourse.Hour hour = course(sky(20), Places.CLOCK_CHANGE).hours().get(3);
         assertEquals(Instant.parse("2027-02-08T15:00:00Z"), hour.at());
         assertEquals(-30, hour.sun().apparentAltitude().degrees(), 1e-9);
         assertEquals(20, hour.moon().apparentAltitude().degrees(), 1e-9);
@@ -93,8 +94,8 @@ class NightsTest {
         Site walled = new Site("walled", open.latitude(), open.longitude(), open.heightM(), open.zone(), 21.6,
                 0.2,
                 new Skyline(List.of(new Skyline.Point(0, 10))));
-        assertEquals(List.of(), NightCourse.of(new AnalyticEphemeris(), open, EVENING).passages());
-        NightCourse course = NightCourse.of(new AnalyticEphemeris(), walled, EVENING);
+        assertEquals(List.of(), course(new AnalyticEphemeris(), open).passages());
+        NightCourse course = course(new AnalyticEphemeris(), walled);
         List<Body> bodies = course.passages().stream().map(SkylinePassage::body).toList();
         assertEquals(bodies.stream().sorted().toList(), bodies);
         assertEquals(Body.SUN, bodies.get(0));
@@ -169,5 +170,9 @@ class NightsTest {
                 new Ranking.Wanted(List.of(Places.MID_NORTH), List.of(EVENING),
                 Optional.empty(), SkyTaste.DARK, OptionalInt.empty(), 10, true), Progress.NONE).stays()
                 .isEmpty());
+    }
+
+    private static NightCourse course(Ephemeris ephemeris, Site site) {
+        return NightCourse.of(ephemeris, site, EVENING, Optional.empty());
     }
 }

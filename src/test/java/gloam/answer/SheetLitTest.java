@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gloam.answer.SheetLit.LastWord;
+import gloam.answer.SheetLit.Set;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.gear.FNumber;
@@ -56,7 +57,8 @@ class SheetLitTest {
     }
 
     private static SheetLit known(Optional<Direction> aim, Lens lens, Interval... open) {
-        return new SheetLit(SheetLitTest::none, Optional.empty(), MEADOW, aim, lens, List.of(open));
+        return new SheetLit(SheetLitTest::none, Optional.empty(), MEADOW,
+                Set.alike(List.of(open), aim, lens));
     }
 
     private static SheetLit computed(Optional<Direction> aim, Lens lens) {
@@ -64,8 +66,8 @@ class SheetLitTest {
     }
 
     private static SheetLit computed(Site site, Optional<Direction> aim, Lens lens) {
-        return new SheetLit(() -> DARK, Optional.of(site), Optional.of(Place.of(site)), aim, lens,
-                List.of(OPEN));
+        return new SheetLit(() -> DARK, Optional.of(site), Optional.of(Place.of(site)),
+                Set.alike(List.of(OPEN), aim, lens));
     }
 
     private static Exposed before(boolean measured, Opening... openings) {
@@ -180,8 +182,8 @@ class SheetLitTest {
         Optional<LastWord> said = said(false, light(OPEN, 1));
         assertEquals(kept, known(POLE, lens(8), OPEN).stars(said));
         SheetLit elsewhere = new SheetLit(SheetLitTest::none, Optional.empty(),
-                Optional.of(new Place("Hill", Angle.ZERO, MEADOW.orElseThrow().zone())), POLE, lens(8),
-                        List.of(OPEN));
+                Optional.of(new Place("Hill", Angle.ZERO, MEADOW.orElseThrow().zone())),
+                Set.alike(List.of(OPEN), POLE, lens(8)));
         assertEquals(120 * 7.2921e-5 * Math.cos(Math.toRadians(49)), elsewhere.stars(said).imageSpeedMmS(),
                 1e-7);
         assertEquals(0.3, elsewhere.stars(said).lossMag(), 1e-9);
@@ -194,9 +196,8 @@ class SheetLitTest {
     /** Nothing is known: stars of the equator. */
     @Test
     void withoutPlaceAndLastWordStarsRunFastest() {
-        SheetLit lit = new SheetLit(SheetLitTest::none, Optional.empty(), Optional.empty(), Optional.empty(),
-                lens(8),
-                List.of(OPEN));
+        SheetLit lit = new SheetLit(SheetLitTest::none, Optional.empty(), Optional.empty(),
+                Set.alike(List.of(OPEN), Optional.empty(), lens(8)));
         assertEquals(120 * 7.2921e-5, lit.stars(Optional.empty()).imageSpeedMmS(), 1e-7);
     }
 }

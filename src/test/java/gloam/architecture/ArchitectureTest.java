@@ -81,7 +81,7 @@ class ArchitectureTest {
             "gloam.trail.Framing", "gloam.trail.LevelSearch", "gloam.trail.Motion",
             "gloam.trail.StarHere", "gloam.trail.Trail", "gloam.proof.Picture", "gloam.proof.StarCount",
             "gloam.light.LightSource", "gloam.frame.Comparison", "gloam.frame.FrameSky", "gloam.frame.Patch",
-            "gloam.frame.StarAim", "gloam.frame.Taken", "gloam.frame.Calibration");
+            "gloam.frame.StarAim", "gloam.frame.Taken", "gloam.frame.Calibration", "gloam.frame.OpeningEnds");
 
     /** Packages of those who compute, and classes of others that do. */
     private static final Set<String> COMPUTING = Set.of("gloam.ephemeris", "gloam.light", "gloam.exposure",

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** A sheet on which nothing would show is never planned. */
 class BlankSheetTest {
@@ -28,21 +27,21 @@ class BlankSheetTest {
         "'point: {azimuth-deg: 180, altitude-deg: 46}, exposure-min: {shortest: 30, longest: 120}', 16"})
     void blackSheetsAreRefusedWithWhatTheyTake(String wish, int widerFNumber) throws IOException {
         Path trip = trip("negative-classic-100", "[200, 250]", wish + ", sky: dark, tone-at-most-stops: -1");
-        JsonNode night = json("plan", trip).at("/nights/0");
+        JsonNode night = Run.json("plan --trip " + trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
         String reason = night.at("/refused/0/reason").asString();
         assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays black"),
                 reason);
         assertTrue(reason.contains("it takes f/" + widerFNumber + " or wider"), reason);
-        assertEquals(0, json("nights", trip).at("/nights/0/score").asDouble());
+        assertEquals(0, Run.json("nights --trip " + trip).at("/nights/0/score").asDouble());
     }
 
     @Test
     void starsOnABlackSkyAreAPicture() throws IOException {
         Path trip = trip("negative-classic-100", "[5.6, 8]",
                 "pole: {}, exposure-min: {shortest: 60, longest: 240}, sky: dark, tone-at-most-stops: -1");
-        assertEquals(1, json("plan", trip).at("/nights/0/windows").size());
-        assertEquals(0.5, json("nights", trip).at("/nights/0/score").asDouble(),
+        assertEquals(1, Run.json("plan --trip " + trip).at("/nights/0/windows").size());
+        assertEquals(0.5, Run.json("nights --trip " + trip).at("/nights/0/score").asDouble(),
                 "the chance of a clear sky without a forecast");
     }
 
@@ -51,7 +50,7 @@ class BlankSheetTest {
     void whiteSheetsAreNotPlanned() throws IOException {
         Path trip = trip("instant-mono-640", "[5.6, 8, 11]",
                 "pole: {}, exposure-min: {shortest: 20, longest: 60}, sky: any");
-        JsonNode window = json("plan", trip).at("/nights/0/windows/0");
+        JsonNode window = Run.json("plan --trip " + trip).at("/nights/0/windows/0");
         assertTrue(window.get("recordedStars").asInt() > 0, window.toString());
     }
 
@@ -60,7 +59,7 @@ class BlankSheetTest {
         Path trip = trip("instant-mono-640", "[5.6, 8, 11]",
                 "pole: {}, exposure-min: {shortest: 20, longest: 60}, sky: any, "
                 + "time-of-night: {from: \"21:25\", to: \"22:00\"}");
-        JsonNode night = json("plan", trip).at("/nights/0");
+        JsonNode night = Run.json("plan --trip " + trip).at("/nights/0");
         assertEquals(0, night.get("windows").size(), night.toString());
         String reason = night.at("/refused/0/reason").asString();
         assertTrue(reason.startsWith("nothing would show: no star leaves a trail and the sky stays white"),
@@ -81,11 +80,5 @@ class BlankSheetTest {
                 sheets: 2
                 wishes: [{name: Wheel, %s}]
                 """.formatted(fNumbers, film, wish));
-    }
-
-    private static JsonNode json(String command, Path trip) throws IOException {
-        Run run = Run.of(command, "--trip", trip.toString(), "--format", "json");
-        assertEquals(0, run.exit(), run.err());
-        return new ObjectMapper().readTree(run.out());
     }
 }

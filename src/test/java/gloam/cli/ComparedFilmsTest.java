@@ -10,7 +10,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Films side by side under one light. */
 class ComparedFilmsTest {
@@ -23,10 +22,10 @@ class ComparedFilmsTest {
 
     @Test
     void eachFilmComesToWhatItComesToAlone() {
-        JsonNode compared = json(ALL).get("films");
+        JsonNode compared = Run.json(ALL).get("films");
         assertEquals(FILMS.size(), compared.size());
         for (int i = 0; i < FILMS.size(); i++) {
-            JsonNode alone = json(NIGHT + " --film " + FILMS.get(i));
+            JsonNode alone = Run.json(NIGHT + " --film " + FILMS.get(i));
             assertEquals(alone.get("situation"), compared.get(i).get("situation"));
             assertEquals(alone.get("exposures"), compared.get(i).get("exposures"));
             assertEquals(alone.get("trade"), compared.get(i).get("trade"));
@@ -46,7 +45,7 @@ class ComparedFilmsTest {
 
     @Test
     void oneFilmAheadAtEveryFNumberIsNamed() {
-        JsonNode compared = json(ALL);
+        JsonNode compared = Run.json(ALL);
         String remarks = compared.get("remarks").toString();
         JsonNode fast = compared.at("/films/0/exposures");
         JsonNode slow = compared.at("/films/1/exposures");
@@ -81,11 +80,5 @@ class ComparedFilmsTest {
         Run run = Run.of(line.split(" "));
         assertEquals(2, run.exit());
         assertTrue(run.err().contains(reason), run.err());
-    }
-
-    private static JsonNode json(String line) {
-        Run run = Run.of((line + " --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return new ObjectMapper().readTree(run.out());
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Every proof of a contact sheet is that of the sheet alone. */
 class ContactSheetTest {
@@ -13,19 +12,13 @@ class ContactSheetTest {
     private static final String SHEET = " --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120"
             + " --frame 80x80 --azimuth 150 --altitude 50 --from 2027-02-08T21:30 --film instant-mono-640";
 
-    private static JsonNode json(String options) {
-        Run run = Run.of((options + " --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out());
-    }
-
     @Test
     void tonesAndStarsAreThoseOfTheSheetsAlone() {
-        JsonNode contact = json("proof --contact --f-number 8,11 --lasts 40m" + SHEET);
+        JsonNode contact = Run.json("proof --contact --f-number 8,11 --lasts 40m" + SHEET);
         assertEquals(6, contact.get("settings").size());
         for (JsonNode one : contact.get("settings")) {
-            JsonNode trail = json("trail --f-number " + one.get("fNumber") + " --lasts " + one.get("lastsS")
-                    + "s" + SHEET);
+            JsonNode trail = Run.json("trail --f-number " + one.get("fNumber") + " --lasts "
+                    + one.get("lastsS") + "s" + SHEET);
             assertEquals(trail.at("/sheet/skyToneStops").doubleValue(), one.get("toneStops").doubleValue(),
                     0.002);
             assertEquals(trail.at("/records/stars"), one.get("recordedStars"));
@@ -35,8 +28,8 @@ class ContactSheetTest {
     /** The last row is off by the ± that the exposure is said to have. */
     @Test
     void theLastRowIsOffByTheSpread() {
-        JsonNode contact = json("proof --contact --f-number 8,11 --lasts 40m" + SHEET);
-        JsonNode expose = json("expose --f-number 8 --lasts 40m" + SHEET).at("/exposures/0");
+        JsonNode contact = Run.json("proof --contact --f-number 8,11 --lasts 40m" + SHEET);
+        JsonNode expose = Run.json("expose --f-number 8 --lasts 40m" + SHEET).at("/exposures/0");
         double spreadStops = expose.get("skyToneSpreadStops").doubleValue();
         assertEquals(spreadStops, contact.get("spreadStops").doubleValue(), 0.01);
         double[] tones = {0, 0, 0};

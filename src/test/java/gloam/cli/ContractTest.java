@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** The fields that the JSON of each command promises to others (schema {@code gloam/2}). */
 class ContractTest {
@@ -85,11 +83,7 @@ class ContractTest {
     }
 
     private static JsonNode json(String command) throws IOException {
-        List<String> args = new ArrayList<>(List.of(command.split(" ")));
-        args.addAll(List.of("--format", "json"));
-        Run run = Run.of(args);
-        assertEquals(0, run.exit(), run.err());
-        JsonNode json = new ObjectMapper().readTree(run.out());
+        JsonNode json = Run.json(command);
         assertEquals("gloam/2", json.get("schema").asString());
         assertEquals("2027-01-15T10:00:00Z",
                 OffsetDateTime.parse(json.get("generatedAt").asString()).toInstant().toString());

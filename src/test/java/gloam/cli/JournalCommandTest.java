@@ -205,9 +205,8 @@ class JournalCommandTest {
         return Run.of(args);
     }
 
-    private JsonNode json(String command) throws IOException {
-        return new ObjectMapper()
-                .readTree(ok(Run.of("journal", command, "--journal", file(), "--format", "json")));
+    private JsonNode json(String command) {
+        return Run.json("journal " + command + " --journal " + file());
     }
 
     private static String ok(Run run) {

@@ -26,8 +26,8 @@ class JournalHelpTest {
 
     @Test
     void allCommandsAreThere() {
-        assertEquals(List.of("add", "list", "fit", "next", "stats", "pack", "export", "join", "repair",
-                "guide"), commands().toList());
+        assertEquals(List.of("add", "list", "fit", "next", "stats", "pack", "read", "export", "join",
+                "repair", "guide"), commands().toList());
     }
 
     @ParameterizedTest

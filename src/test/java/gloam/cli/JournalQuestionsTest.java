@@ -16,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** A sheet told to a terminal, question by question. */
 class JournalQuestionsTest {
@@ -137,8 +136,7 @@ class JournalQuestionsTest {
     }
 
     private JsonNode sheet() throws IOException {
-        return new ObjectMapper().readTree(Run.of("journal", "list", "--journal", file(), "--format", "json")
-                .out())
+        return Run.json("journal list --journal " + file())
                 .at("/sheets/0");
     }
 

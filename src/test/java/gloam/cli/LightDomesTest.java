@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Towns around a site, from the trip file to the exposure. */
 class LightDomesTest {
@@ -34,10 +33,8 @@ class LightDomesTest {
     }
 
     private double skyMag(String domes, int azimuthDeg) throws IOException {
-        Run run = Run.of(("expose --trip " + trip(domes) + " --at 2027-02-09T03:00 --azimuth " + azimuthDeg
-                + " --altitude 14 --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out()).at("/situation/skyMagArcsec2").doubleValue();
+        return Run.json("expose --trip " + trip(domes) + " --at 2027-02-09T03:00 --azimuth " + azimuthDeg
+                + " --altitude 14").at("/situation/skyMagArcsec2").doubleValue();
     }
 
     /**
@@ -64,8 +61,7 @@ class LightDomesTest {
         String text = Run.of("check", "--trip", file.toString()).out().replaceAll("\\s+", " ");
         assertTrue(text.contains("town at 140°: 20000 people, 25 km"), text);
         assertTrue(text.contains("town at 255°: 20.4 mag/arcsec² at altitude 15°"), text);
-        JsonNode json = JsonMapper.shared().readTree(
-                Run.of("check", "--trip", file.toString(), "--format", "json").out());
+        JsonNode json = Run.json("check --trip " + file);
         assertEquals(20000, json.at("/sites/0/lightDomes/0/people").intValue());
         assertTrue(json.at("/sites/0/lightDomes/1/people").isNull());
         assertEquals(2000, json.at("/sites/0/lightDomes/1/colourK").intValue());

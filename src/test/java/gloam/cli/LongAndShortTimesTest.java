@@ -5,14 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Times that no shutter makes or nobody waits for. */
 class LongAndShortTimesTest {
@@ -25,8 +23,9 @@ class LongAndShortTimesTest {
 
     @Test
     void briefTimesAreTold() throws IOException {
-        assertTrue(text(BRIGHT + FILM).matches("(?s).*\\n +8  under 1 ms  under 1 ms  under 1 ms .*"));
-        JsonNode row = json(BRIGHT + FILM).at("/exposures/0");
+        assertTrue(Run.printed("expose " + BRIGHT + FILM)
+                .matches("(?s).*\\n +8  under 1 ms  under 1 ms  under 1 ms .*"));
+        JsonNode row = Run.json("expose " + BRIGHT + FILM).at("/exposures/0");
         // t2 = t1 (N2/N1)² (S1/S2): 0.001 s (8/128)² 0.1/640
         assertEquals(0.001 / 256 * 0.1 / 640, row.get("correctedS").asDouble(), 1e-13); // five digits
         assertFalse(row.get("neverFinishes").asBoolean());
@@ -36,17 +35,17 @@ class LongAndShortTimesTest {
     void aTimeUnderChangingLightIsNeverNothing() throws IOException {
         String dusk = "--place 41,-2,1000 --zone UTC --from 2027-02-08T17:40 --iso 100000 --f-number 0.7 "
                 + "--tone -12 ";
-        assertTrue(json(dusk).at("/exposures/0/correctedS").asDouble() > 0);
-        assertTrue(text(dusk).contains("under 1 ms"));
-        assertFalse(text(dusk).contains("earlier openings"));
+        assertTrue(Run.json("expose " + dusk).at("/exposures/0/correctedS").asDouble() > 0);
+        assertTrue(Run.printed("expose " + dusk).contains("under 1 ms"));
+        assertFalse(Run.printed("expose " + dusk).contains("earlier openings"));
     }
 
     @Test
     void whatTakesOverAYearNeverFinishes() throws IOException {
-        String text = text(DIM + FILM);
+        String text = Run.printed("expose " + DIM + FILM);
         assertTrue(text.matches("(?s).*\\n +8  more than a year  more than a year  more than a year .*"),
                 text);
-        JsonNode row = json(DIM + FILM).at("/exposures/0");
+        JsonNode row = Run.json("expose " + DIM + FILM).at("/exposures/0");
         for (String field : List.of("meteredS", "correctedS", "correctedLowS", "correctedHighS")) {
             assertTrue(row.has(field) && row.get(field).isNull(), field);
         }
@@ -61,8 +60,8 @@ class LongAndShortTimesTest {
     @CsvSource({"3, false", "4, true"})
     void aYearIsTheBound(int tone, boolean never) throws IOException {
         // 36 d 2^3 = 0.79 years, 2^4 = 1.58 years
-        JsonNode row = json("--preview-f-number 2 --preview-iso 640 --preview-exposure 24h --iso 640 "
-                + "--f-number 12 --tone " + tone).at("/exposures/0");
+        JsonNode row = Run.json("expose --preview-f-number 2 --preview-iso 640 --preview-exposure 24h --iso "
+                + "640 " + "--f-number 12 --tone " + tone).at("/exposures/0");
         assertEquals(never, row.get("correctedS").isNull());
         assertEquals(never, row.get("neverFinishes").asBoolean());
         assertEquals(never ? 4 - Math.log(36 * 86_400 * 16 / YEAR_S) / Math.log(2) : 3,
@@ -72,7 +71,8 @@ class LongAndShortTimesTest {
     @ParameterizedTest
     @CsvSource({"0.4s, 0.4 s", "1ms, 0.001 s", "9.5s, 9.5 s", "59.7s, 1 min", "90s, 1 min 30 s", "2h, 2 h"})
     void theTimeAskedForIsTold(String lasts, String told) {
-        String text = text("--sky-mag-arcsec2 21 " + FILM + "--lasts " + lasts.replace("1ms", "0.001s"));
+        String text = Run.printed("expose --sky-mag-arcsec2 21 " + FILM + "--lasts "
+                + lasts.replace("1ms", "0.001s"));
         assertTrue(text.contains("the tone of the sky after " + told + "\n"), text);
         assertTrue(text.matches("(?s).*\\n +8  −\\d+\\.\\d ± .*"), text);
     }
@@ -83,27 +83,12 @@ class LongAndShortTimesTest {
         for (String ask : List.of("", "--sheets 3 ", "--lasts 240h ", "--lasts 0.001s ")) {
             for (String film : List.of("instant-mono-640", "instant-colour-125", "negative-classic-100")) {
                 for (String format : List.of("text", "json")) {
-                    String out = run(sky + ask + "--film " + film, format);
+                    String out = Run.printed("expose " + sky + ask + "--film " + film
+                            + " --format " + format);
                     assertFalse(out.matches("(?s).*(Infinity|NaN|Exception).*"), out);
                     assertFalse(format.equals("text") && out.matches("(?s).*\\d{8}.*"), out);
                 }
             }
         }
-    }
-
-    private static String text(String options) {
-        return run(options, "text");
-    }
-
-    private static JsonNode json(String options) throws IOException {
-        return new ObjectMapper().readTree(run(options, "json"));
-    }
-
-    private static String run(String options, String format) {
-        List<String> args = new ArrayList<>(List.of(("expose " + options).strip().split(" +")));
-        args.addAll(List.of("--format", format));
-        Run run = Run.of(args);
-        assertEquals(0, run.exit(), run.err());
-        return run.out();
     }
 }

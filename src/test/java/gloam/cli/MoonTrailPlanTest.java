@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** A picture that the Moon is in is judged by its sky away from the halo, moonlight included. */
 class MoonTrailPlanTest {
@@ -29,9 +28,7 @@ class MoonTrailPlanTest {
                   - {name: Moon, %s, tone-stops: %s, sun-depth-deg: {least: 18},
                      exposure-min: {shortest: 30, longest: 60}}
                 """.formatted(night, night, aim, toneStops));
-        Run run = Run.of("plan", "--trip", trip.toString(), "--format", "json");
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out()).at("/nights/0/windows/0");
+        return Run.json("plan --trip " + trip).at("/nights/0/windows/0");
     }
 
     /**
@@ -60,13 +57,11 @@ class MoonTrailPlanTest {
     }
 
     private static double tone(JsonNode window, double azimuthDeg) {
-        Run run = Run.of(("expose --place 41.05,-2.15,1080 --zone Europe/Madrid --film instant-mono-640"
+        return Run.json("expose --place 41.05,-2.15,1080 --zone Europe/Madrid --film instant-mono-640"
                 + " --focal-length 75 --f-number " + window.get("fNumber").asString()
                 + " --azimuth " + azimuthDeg
                 + " --altitude " + window.get("altitudeDeg").asString() + " --from "
                 + window.get("openAt").asString() + " --lasts " + window.get("correctedS").asString()
-                + "s --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out()).at("/exposures/0/skyToneStops").doubleValue();
+                + "s").at("/exposures/0/skyToneStops").doubleValue();
     }
 }

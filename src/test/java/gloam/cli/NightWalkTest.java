@@ -14,7 +14,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** A planned night said to the journal sheet by sheet. */
 class NightWalkTest {
@@ -144,8 +143,7 @@ class NightWalkTest {
     }
 
     private JsonNode sheets() throws IOException {
-        return new ObjectMapper().readTree(Run.of("journal", "list", "--journal", file(), "--format", "json")
-                .out()).get("sheets");
+        return Run.json("journal list --journal " + file()).get("sheets");
     }
 
     private String file() {

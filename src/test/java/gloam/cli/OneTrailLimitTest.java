@@ -12,7 +12,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * However it is asked, one sheet has one tone and one trail limit: at its centre, in its corners, at the
@@ -42,14 +41,14 @@ class OneTrailLimitTest {
                   - {name: Only, %s, tone-stops: -2, sun-depth-deg: {least: 18},
                      exposure-min: {shortest: 30, longest: 60}}
                 """.formatted(FOCAL_MM, aim));
-        JsonNode window = json("plan --trip " + trip).at("/nights/0/windows/0");
+        JsonNode window = Run.json("plan --trip " + trip).at("/nights/0/windows/0");
         assertTrue(window.isObject(), window.toString());
         String sheet = " --trip " + trip + " --azimuth " + window.get("azimuthDeg") + " --altitude "
                 + window.get("altitudeDeg") + " --f-number " + window.get("fNumber") + " --from "
                 + window.get("openAt").asString() + " --lasts " + window.get("correctedS") + "s";
-        JsonNode trail = json("trail" + sheet);
-        JsonNode expose = json("expose" + sheet).at("/exposures/0");
-        JsonNode proof = json("proof --size 60" + sheet);
+        JsonNode trail = Run.json("trail" + sheet);
+        JsonNode expose = Run.json("expose" + sheet).at("/exposures/0");
+        JsonNode proof = Run.json("proof --size 60" + sheet);
         double toneStops = window.get("skyToneStops").doubleValue();
         double limitMag = window.get("trailLimitMag").doubleValue();
         for (JsonNode told : List.of(trail.at("/sheet"), expose, proof.at("/trail/sheet"))) {
@@ -80,12 +79,12 @@ class OneTrailLimitTest {
         String sheet = " --place 41.05,-2.15,1080 --zone Europe/Madrid --film instant-mono-640"
                 + " --reciprocity none --focal-length 75 --frame 80x80 --f-number 11 --spot 40"
                 + " --from 2027-02-08T21:30 --lasts 40m";
-        JsonNode trail = json("trail --azimuth 150 --altitude 50" + sheet);
+        JsonNode trail = Run.json("trail --azimuth 150 --altitude 50" + sheet);
         double theta = Math.atan(Math.hypot(SIDE_MM, SIDE_MM) / 2 / FOCAL_MM);
         for (int corner = 1; corner < 5; corner++) {
             JsonNode here = trail.at("/starsHere/" + corner);
             double[] seen = seen(here.get("xMm").doubleValue(), here.get("yMm").doubleValue(), 150, 50);
-            JsonNode alone = json("expose --azimuth " + seen[0] + " --altitude " + seen[1] + " --filter "
+            JsonNode alone = Run.json("expose --azimuth " + seen[0] + " --altitude " + seen[1] + " --filter "
                     + -4 * Math.log(Math.cos(theta)) / Math.log(2) + sheet);
             double declination = Math.toRadians(alone.at("/situation/aimDeclinationDeg").doubleValue());
             double aloneMmH = FOCAL_MM * Math.toRadians(15.041) * Math.cos(declination);
@@ -102,11 +101,5 @@ class OneTrailLimitTest {
         double up = FOCAL_MM * Math.sin(altitude) + yMm * Math.cos(altitude);
         return new double[] {azimuthDeg + Math.toDegrees(Math.atan2(xMm, ahead)),
             Math.toDegrees(Math.atan2(up, Math.hypot(xMm, ahead)))};
-    }
-
-    private static JsonNode json(String options) {
-        Run run = Run.of((options + " --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out());
     }
 }

@@ -5,13 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,37 +20,13 @@ import tools.jackson.databind.ObjectMapper;
 /** Several openings on one sheet. */
 class OpeningsTest {
 
-    private static final String TWO = """
-                    openings:
-                      - point: {azimuth-deg: 230, altitude-deg: 15}
-                        sky: dusk
-                        exposure-min: {shortest: 2, longest: 20}
-                        f-numbers: [16, 22]
-                      - {pole: {}, sky: dark, exposure-min: 60, f-number: 11, gap-min: 10}
-                """;
+    private static final String TWO = TwoOpenings.TEXT;
 
     @TempDir
     Path folder;
 
     private String trip(String openings, String tone) throws IOException {
-        return Files.writeString(folder.resolve("trip.yaml"), """
-                title: Two on one
-                sites:
-                  - {name: Moor gate, place: "54.5,-2.3,420", zone: Europe/London}
-                nights: {from: 2027-01-05, to: 2027-01-06}
-                camera: {name: box, focal-length-mm: 120, frame-mm: 80x80, f-numbers: [8, 11, 16, 22]}
-                film: instant-mono-640
-                sheets: 2
-                wishes:
-                  - name: Last light and the wheel
-                """ + openings + "    " + tone + "\n" + """
-                  - {name: Wheel, pole: {}, tone-at-most-stops: -1, exposure-min: {shortest: 60, longest: 90}}
-                """).toString();
-    }
-
-    private JsonNode first(String trip) throws IOException {
-        return Timetables.windows(Timetables.json(trip)).stream()
-                .filter(window -> window.get("wish").asString().startsWith("Last")).findFirst().orElseThrow();
+        return TwoOpenings.trip(folder, openings, tone);
     }
 
     /** The tone of an opening alone, as expose has it. */
@@ -81,7 +54,7 @@ class OpeningsTest {
     @Test
     void theToneIsThatOfAllLightTogether() throws IOException {
         String trip = trip(TWO, "tone-stops: 0");
-        JsonNode window = first(trip);
+        JsonNode window = TwoOpenings.first(trip);
         assertEquals(together(trip, window), window.get("skyToneStops").asDouble(), 0.02);
         assertTrue(toneAlone(trip, window.get("openings").get(0)) < window.get("skyToneStops").asDouble()
                 - 0.1);
@@ -91,7 +64,7 @@ class OpeningsTest {
     void itsLimitIsKeptByAllLightTogether() throws IOException {
         for (String limit : List.of("-0.5", "-1.5")) {
             String trip = trip(TWO, "tone-at-most-stops: " + limit);
-            assertTrue(together(trip, first(trip)) <= Double.parseDouble(limit) + 0.02, limit);
+            assertTrue(together(trip, TwoOpenings.first(trip)) <= Double.parseDouble(limit) + 0.02, limit);
         }
     }
 
@@ -119,7 +92,7 @@ class OpeningsTest {
     /** It opens again as soon as its gap is over where its sky is good at once. */
     @Test
     void theGapIsTheLeastTimeBetween() throws IOException {
-        JsonNode openings = first(trip("""
+        JsonNode openings = TwoOpenings.first(trip("""
                     openings:
                       - {pole: {}, sky: dark, exposure-min: {shortest: 60, longest: 60}, f-numbers: [22]}
                       - {pole: {roll-deg: 90}, sky: dark, exposure-min: 5, gap-min: 17}
@@ -135,12 +108,12 @@ class OpeningsTest {
     /** Narrowed to the exposure chosen the sheet is worth the same. */
     @Test
     void narrowingToWhatWasChosenChangesNothing() throws IOException {
-        JsonNode chosen = first(trip(TWO, "tone-stops: 0"));
+        JsonNode chosen = TwoOpenings.first(trip(TWO, "tone-stops: 0"));
         JsonNode dusk = chosen.get("openings").get(0);
         long minutes = Duration.between(Timetables.at(dusk, "openAt"), Timetables.at(dusk, "closeAt"))
                 .toMinutes();
-        JsonNode narrow = first(trip(TWO.replace("shortest: 2, longest: 20", String.format(Locale.ROOT,
-                "shortest: %d, longest: %d", minutes, minutes)).replace("[16, 22]",
+        JsonNode narrow = TwoOpenings.first(trip(TWO.replace("shortest: 2, longest: 20",
+                String.format(Locale.ROOT, "shortest: %d, longest: %d", minutes, minutes)).replace("[16, 22]",
                 "[" + dusk.get("fNumber").asInt() + "]"), "tone-stops: 0"));
         assertEquals(chosen.get("score"), narrow.get("score"));
         assertEquals(chosen.get("openings"), narrow.get("openings"));
@@ -149,7 +122,7 @@ class OpeningsTest {
     @Test
     void textCardsAndCalendarListEach() throws Exception {
         String trip = trip(TWO, "tone-stops: 0");
-        JsonNode openings = first(trip).get("openings");
+        JsonNode openings = TwoOpenings.first(trip).get("openings");
         String opens = openings.get(1).get("openAt").asString().substring(11, 16);
         Run text = Run.of("plan", "--trip", trip);
         assertTrue(text.out().contains("2 openings on this sheet, keep all times"), text.out());
@@ -169,7 +142,8 @@ class OpeningsTest {
     void anUnchangedPlanKeepsItsSequence() throws IOException {
         String trip = trip(TWO, "tone-stops: 0");
         Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
-        assertEquals(first(trip).get("sequence"), Timetables.windows(Timetables.json(trip, "--previous",
+        assertEquals(TwoOpenings.first(trip).get("sequence"),
+                Timetables.windows(Timetables.json(trip, "--previous",
                 saved.toString())).get(0).get("sequence"));
     }
 
@@ -181,84 +155,6 @@ class OpeningsTest {
                 trip(TWO.replace("gap-min: 10", "gap-min: 900"), "tone-stops: 0"));
         assertTrue(late.out().contains(": opening 2: no start leaves time for it"),
                 late.out());
-    }
-
-    private JsonNode added(String trip, String name, String... args) throws IOException {
-        String journal = folder.resolve(name + ".jsonl").toString();
-        Run run = Run.of(Stream.concat(Stream.of("journal", "add", "--journal", journal, "--trip", trip),
-                Stream.of(args)).toArray(String[]::new));
-        assertEquals(0, run.exit(), run.err());
-        return new ObjectMapper()
-                .readTree(Files.readString(Path.of(journal)).lines().reduce((one, last) -> last)
-                .orElseThrow());
-    }
-
-    /** The middle of the light of an opening that was added alone, through the f-number of another. */
-    private static double light(JsonNode line, int opening) {
-        JsonNode openings = line.get("openings");
-        JsonNode light = openings.get(opening).get("sky-cd-m2");
-        return light.get(light.size() / 2).asDouble();
-    }
-
-    /** Each opening has the light of its own aim, through its own f-number. */
-    @Test
-    void suchASheetOfAPlanIsPutIntoTheJournalWithAllItsOpenings() throws IOException {
-        String trip = trip(TWO, "tone-stops: 0");
-        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
-        JsonNode window = first(trip);
-        String sheet = window.get("sheet").asString();
-        JsonNode whole = added(trip, "whole", "--plan", saved.toString(), "--sheet", sheet);
-        JsonNode later = window.get("openings").get(1);
-        JsonNode alone = added(trip, "alone", "--film", "instant-mono-640", "--f-number", "11", "--azimuth",
-                later.get("azimuthDeg").asString(), "--altitude", later.get("altitudeDeg").asString(),
-                "--open", later.get("openAt").asString() + "/" + later.get("closeAt").asString());
-        assertEquals(2, whole.get("openings").size());
-        double stopsWider = window.get("openings").get(0).get("fNumber").asDouble() == 22 ? 2 : 1;
-        assertEquals(Math.pow(2, stopsWider), light(whole, 1) / light(alone, 0), 1e-3);
-    }
-
-    /**
-     * The page knows when the first opening was opened and the last one closed; the others are as planned.
-     */
-    @Test
-    void suchASheetIsHandedOverByThePageWithAllItsOpenings() throws IOException {
-        String trip = trip(TWO, "tone-stops: 0");
-        JsonNode window = first(trip);
-        Path page = Files.writeString(folder.resolve("page.json"), """
-                {"schema": "gloam-page/1", "identity": "a", "title": "Two on one", "skipped": [],
-                 "nights": [{"night": "2027-01-05", "site": "Moor gate", "windows": [{"sheet": 1,
-                 "wish": "Last light and the wheel", "film": "instant-mono-640", "camera": "box",
-                 "openAt": %s, "closeAt": %s, "azimuthDeg": 230, "altitudeDeg": 15, "fNumber": %s,
-                 "note": null, "openings": %s}]}]}
-                """.formatted(window.get("openAt"), window.get("closeAt"), window.get("fNumber"),
-                window.get("openings")));
-        JsonNode line = added(trip, "page", "--from-page", page.toString());
-        assertEquals(2, line.get("openings").size());
-        assertEquals(Timetables.at(window.get("openings").get(1), "openAt"),
-                Instant.parse(line.get("openings").get(1).get("open").asString()));
-    }
-
-    @Test
-    void aWalkOfTheNightShowsAllOpeningsAndTakesThemAsPlanned() throws IOException {
-        String trip = trip(TWO, "tone-stops: 0");
-        Path saved = Timetables.saved(folder.resolve("plan.json"), trip);
-        String journal = folder.resolve("walk.jsonl").toString();
-        Run run = Run.answering(List.of("", "", "", "", "", "", "", "", "", "-", "-"), "journal", "add",
-                "--journal", journal, "--trip", trip, "--plan", saved.toString(), "--night", "2027-01-05");
-        assertTrue(run.err().matches("(?s).*Sheet 1, Last light and the wheel: open \\[\\d\\d:\\d\\d/"
-                + "\\d\\d:\\d\\d \\d\\d:\\d\\d/\\d\\d:\\d\\d].*"), run.err());
-        assertEquals(2, new ObjectMapper().readTree(Files.readString(Path.of(journal)).lines().findFirst()
-                .orElseThrow()).get("openings").size());
-    }
-
-    @Test
-    void openingsOutOfOrderAreToldByTheSitesClocks() throws IOException {
-        Run run = Run.of("journal", "add", "--journal", folder.resolve("j.jsonl").toString(), "--place",
-                "40.4,-1.2,1300", "--zone", "Europe/Madrid", "--film", "instant-mono-640", "--f-number", "11",
-                "--azimuth", "0", "--altitude", "40", "--open", "2027-02-08T22:00/1h", "--open",
-                "2027-02-08T21:00/1h");
-        assertTrue(run.err().contains("the shutter opens at 2027-02-08T21:00+01:00 before it has closed"),
-                run.err());
     }
 
     @ParameterizedTest

@@ -20,7 +20,6 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class ProofCommandTest {
 
@@ -67,9 +66,9 @@ class ProofCommandTest {
     @Test
     void tonesAreOfTheSkyWhateverTheSize() {
         String sheet = " --trip demo-data/trip.yaml --film instant-colour-125 --f-number 8 --azimuth 330 "
-                + "--altitude 25 --from 2027-02-11T19:20 --lasts 50m --format json";
-        JsonNode small = json("proof --size 17" + sheet).get("tones");
-        JsonNode large = json("proof --size 160" + sheet).get("tones");
+                + "--altitude 25 --from 2027-02-11T19:20 --lasts 50m";
+        JsonNode small = Run.json("proof --size 17" + sheet).get("tones");
+        JsonNode large = Run.json("proof --size 160" + sheet).get("tones");
         assertEquals(5, small.size());
         for (int point = 0; point < small.size(); point++) {
             for (int layer = 0; layer < 3; layer++) {
@@ -77,17 +76,11 @@ class ProofCommandTest {
                 assertEquals(large.at(at).doubleValue(), small.at(at).doubleValue(), 0.02, at);
             }
         }
-        JsonNode layers = json("expose" + sheet).at("/exposures/0/layers");
+        JsonNode layers = Run.json("expose" + sheet).at("/exposures/0/layers");
         for (int layer = 0; layer < 3; layer++) {
             assertEquals(layers.get(layer).get("toneStops").doubleValue(),
                     large.at("/0/toneStops/" + layer).doubleValue(), 0.02, "layer " + layer);
         }
-    }
-
-    private static JsonNode json(String line) {
-        Run run = run(line);
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out());
     }
 
     @Test

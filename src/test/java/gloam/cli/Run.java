@@ -59,7 +59,7 @@ record Run(int exit, String out, String err) {
 
     /** What a question prints that is answered; a no-break space in it parts no words. */
     static String printed(String question) {
-        Run run = of(Arrays.stream(question.trim().split(" ")).map(word -> word.replace('\u00a0', ' '))
+        Run run = of(Arrays.stream(question.trim().split(" +")).map(word -> word.replace('\u00a0', ' '))
                 .toList());
         assertEquals(0, run.exit, run.err);
         return run.out;

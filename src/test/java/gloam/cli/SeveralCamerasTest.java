@@ -186,8 +186,7 @@ class SeveralCamerasTest {
                 "--trip", trip).stream(), Arrays.stream(args)).toArray(String[]::new);
         Run added = Run.of(add);
         assertEquals(0, added.exit(), added.err());
-        return new ObjectMapper().readTree(Run.of("journal", "list", "--journal", journal, "--format", "json")
-                .out()).get("sheets").get(0).get("filmLx").asDouble();
+        return Run.json("journal list --journal " + journal).get("sheets").get(0).get("filmLx").asDouble();
     }
 
     @ParameterizedTest

@@ -54,7 +54,7 @@ class SiteOwnKeysTest {
     }
 
     private static JsonNode sites(String trip) throws IOException {
-        return new ObjectMapper().readTree(Run.of("check", "--trip", trip, "--format", "json").out())
+        return Run.json("check --trip " + trip)
                 .get("sites");
     }
 

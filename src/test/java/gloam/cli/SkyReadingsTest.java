@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** Measurements of a site's sky, from the trip file to the exposure. */
 class SkyReadingsTest {
@@ -32,10 +31,7 @@ class SkyReadingsTest {
     }
 
     private JsonNode expose(String sky) throws IOException {
-        Run run = Run.of(("expose --trip " + trip(sky) + " --at 2027-02-09T03:00 --azimuth 0"
-                + " --altitude 60 --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out());
+        return Run.json("expose --trip " + trip(sky) + " --at 2027-02-09T03:00 --azimuth 0 --altitude 60");
     }
 
     /** A moonless zenith measured 0.5 mag brighter than the default moves the sky most of the way. */
@@ -55,12 +51,11 @@ class SkyReadingsTest {
         assertTrue(text.matches(".*as measured, zenith ± 0\\.[012]\\d stops: "
                 + "20\\.8 \\(fit [+−]\\d\\.\\d\\d\\), "
                 + "20\\.9 .*"), text);
-        JsonNode site = JsonMapper.shared().readTree(
-                Run.of("check", "--trip", file.toString(), "--format", "json").out()).at("/sites/0");
+        JsonNode site = Run.json("check --trip " + file).at("/sites/0");
         assertEquals(2, site.get("sky").size());
         assertTrue(site.get("sky").get(0).get("leftMag").isNumber());
-        assertEquals(0.3, JsonMapper.shared().readTree(Run.of("check", "--trip", trip("[]").toString(),
-                "--format", "json").out()).at("/sites/0/zenithSpreadStops").doubleValue());
+        assertEquals(0.3, Run.json("check --trip " + trip("[]")).at("/sites/0/zenithSpreadStops")
+                .doubleValue());
     }
 
     /** A meter read in dusk narrows the dusk of that evening, not that of the next, nor the night. */
@@ -76,10 +71,8 @@ class SkyReadingsTest {
     }
 
     private double spreadStops(String sky, String at) throws IOException {
-        Run run = Run.of(("sky --trip " + trip(sky) + " --at " + at + " --azimuth 255 --altitude 30"
-                + " --format json").split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out()).at("/towards/spreadStops").doubleValue();
+        return Run.json("sky --trip " + trip(sky) + " --at " + at + " --azimuth 255 --altitude 30")
+                .at("/towards/spreadStops").doubleValue();
     }
 
     @Test

@@ -13,7 +13,6 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /** However it is asked, one sheet has one count of stars that mark it. */
 class StarCountTest {
@@ -97,13 +96,13 @@ class StarCountTest {
             String at = " --azimuth " + aim.split(" ")[0] + " --altitude " + aim.split(" ")[1];
             String sheet = SHEET.replace(" --azimuth 150 --altitude 50", at) + " --f-number 8";
             double trailMag = trail(sheet).at("/sheet/trailLimitMag").doubleValue();
-            assertEquals(trailMag, json("expose" + sheet + " --format json")
+            assertEquals(trailMag, Run.json("expose" + sheet)
                     .at("/exposures/0/trailLimitMag").doubleValue(), 0.01, aim);
         }
     }
 
     private static JsonNode trail(String sheet) {
-        return json("trail" + sheet + " --format json");
+        return Run.json("trail" + sheet);
     }
 
     private void assertOneCount(String camera, String aim, int least) throws IOException {
@@ -120,19 +119,19 @@ class StarCountTest {
                   - {name: Stars, point: {%s}, sky: dark, tone-at-most-stops: 0,
                      exposure-min: {shortest: 90, longest: 120}}
                 """, camera, aim));
-        JsonNode plan = json("plan --trip " + trip + " --format json");
+        JsonNode plan = Run.json("plan --trip " + trip);
         JsonNode window = StreamSupport.stream(plan.get("nights").spliterator(), false)
                 .flatMap(night -> StreamSupport.stream(night.get("windows").spliterator(), false)).findFirst()
                 .orElseThrow();
         String sheet = " --trip " + trip + " --azimuth " + window.get("azimuthDeg") + " --altitude "
                 + window.get("altitudeDeg") + " --f-number " + window.get("fNumber") + " --from "
                 + window.get("openAt").asString() + " --lasts " + window.get("correctedS") + "s";
-        JsonNode trail = json("trail" + sheet + " --format json");
-        JsonNode proof = json("proof --size 40" + sheet + " --format json");
+        JsonNode trail = Run.json("trail" + sheet);
+        JsonNode proof = Run.json("proof --size 40" + sheet);
         double limitMag = window.get("trailLimitMag").doubleValue();
         assertEquals(limitMag, trail.at("/sheet/trailLimitMag").doubleValue(), 0.01);
         assertEquals(limitMag, proof.at("/trail/sheet/trailLimitMag").doubleValue(), 0.01);
-        assertEquals(limitMag, json("expose" + sheet + " --format json").at("/exposures/0/trailLimitMag")
+        assertEquals(limitMag, Run.json("expose" + sheet).at("/exposures/0/trailLimitMag")
                 .doubleValue(), 0.01);
         int recorded = window.get("recordedStars").intValue();
         assertTrue(recorded >= least, window.toString());
@@ -149,22 +148,16 @@ class StarCountTest {
         assertTrue(Run.of(("trail" + sheet).split(" ")).out()
                 .contains(recorded + spread + " of " + window.get("framedStars") + " stars to mag 6"));
         assertTrue(window.get("reason").asString().contains(recorded + spread + " of "), window.toString());
-        assertEquals(recorded, json("trail" + sheet + " --every 1h --format json").at("/records/stars")
+        assertEquals(recorded, Run.json("trail" + sheet + " --every 1h").at("/records/stars")
                 .intValue(), "whatever points of a trail are listed");
     }
 
     @Test
     void starsAskedForByNameAreOfNoCatalogue() {
-        JsonNode trail = json("trail --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120 "
+        JsonNode trail = Run.json("trail --place 41.05,-2.15,1080 --zone Europe/Madrid --focal-length 120 "
                 + "--frame 80x80"
                 + " --azimuth 150 --altitude 50 --from 2027-02-08T21:00 --lasts 2h --iso 100 --f-number 11"
-                + " --star 152.1,12.0 --format json");
+                + " --star 152.1,12.0");
         assertTrue(trail.at("/records/catalogue").isNull());
-    }
-
-    private static JsonNode json(String line) {
-        Run run = Run.of(line.split(" "));
-        assertEquals(0, run.exit(), run.err());
-        return JsonMapper.shared().readTree(run.out());
     }
 }

@@ -148,10 +148,7 @@ class LimitsTest {
         Instant turn = Trips.DARK_NIGHT.plusDays(1).atTime(12, 0).atZone(Places.MID_NORTH.zone()).toInstant();
         Forecast forecast = new Forecast(List.of(row(turn.minusSeconds(86_400), 0.9),
                 row(turn.minusSeconds(60), 0.9), row(turn, 0.05), row(turn.plusSeconds(86_400), 0.05)));
-        Plan plan = plan(new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(),
-                plain.camera(),
-                plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
-                Weather.of(Optional.of(forecast)), Optional.empty()));
+        Plan plan = plan(Trips.under(plain, Weather.of(Optional.of(forecast)), Optional.empty()));
         assertTrue(plan.nights().get(0).windows().isEmpty());
         Plan.Window window = plan.nights().get(1).windows().get(0);
         assertEquals(0.95, window.cloud().orElseThrow().clearChance(), 1e-9);
@@ -168,9 +165,7 @@ class LimitsTest {
         for (Wish wish : List.of(dark, grey)) {
             Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 1, List.of(wish));
             Instant noon = Trips.DARK_NIGHT.atTime(11, 0).atZone(Places.MID_NORTH.zone()).toInstant();
-            Trip cloudy = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(),
-                    plain.camera(), plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
-                    Weather.of(Optional.of(new Forecast(List.of(row(noon, 0.3),
+            Trip cloudy = Trips.under(plain, Weather.of(Optional.of(new Forecast(List.of(row(noon, 0.3),
                     row(noon.plusSeconds(100_000), 0.3))))),
                     Optional.empty());
             Plan.Window clear = plan(plain).nights().get(0).windows().get(0);
@@ -191,9 +186,7 @@ class LimitsTest {
         Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
         Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 2, List.of(wish));
         Instant now = Trips.DARK_NIGHT.atTime(20, 0).atZone(Places.MID_NORTH.zone()).toInstant();
-        Trip begun = new Trip(plain.title(), plain.sites(), plain.firstNight(), plain.lastNight(),
-                plain.camera(), plain.film(), plain.sheets(), plain.preview(), plain.wishes(),
-                Weather.of(Optional.of(new Forecast(List.of(row(now, 0.5),
+        Trip begun = Trips.under(plain, Weather.of(Optional.of(new Forecast(List.of(row(now, 0.5),
                 row(now.plusSeconds(3600), 0.5))))),
                 Optional.of(new Trip.Begun(now, 1, List.of("dark"), plain.firstNight())));
         assertEquals(begun, begun.withFilms(UnaryOperator.identity()));

@@ -26,9 +26,7 @@ class NoteTest {
 
     private static Trip trip(Site site, Optional<Forecast> forecast) {
         Trip trip = Trips.trip(List.of(site), NIGHT.date(), 1, 1, List.of());
-        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.camera(),
-                trip.film(),
-                trip.sheets(), trip.preview(), trip.wishes(), Weather.of(forecast), Optional.empty());
+        return Trips.under(trip, Weather.of(forecast), Optional.empty());
     }
 
     private static Forecast.Row row(Instant at, double temperatureC, double dewPointC) {

@@ -71,7 +71,7 @@ class PlanLawsPropertyTest {
     }
 
     private static double worth(Trip trip) {
-        return new Planner(EPHEMERIS, Trips.stars()).worth(trip);
+        return worth(plan(trip));
     }
 
     private static double worth(Plan plan) {
@@ -112,7 +112,8 @@ class PlanLawsPropertyTest {
             case 8 -> with(trip, number, limited(wish, wish.limits().moonFrame().map(Limits.NONE::with)
                     .orElse(Limits.NONE)));
             case 10 -> with(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
-                    new Aim.Follow(follow.target(), follow.levelWithin(), follow.roll())) : wish);
+                    new Aim.Follow(follow.target(), follow.levelWithin(), Between.ANY, Optional.empty(),
+                            follow.roll())) : wish);
             case 9 -> new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(),
                     trip.cameras(), trip.film(), trip.sheets(), trip.preview(), trip.wishes(),
                     trip.forecast(), trip.begun(), Outings.ANY);

@@ -102,7 +102,7 @@ class PlannerTest {
     @Test
     void putsALevelTrailAtTransit() {
         Wish level = Trips.wish("level",
-                new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
+                Trips.following(Body.MARS, Optional.of(Angle.ofDegrees(3))),
                 Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.MARS)));
         Plan.Window window = only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, level));
         double leanDeg = Math.abs(Math.IEEEremainder(window.trailDirection().degrees(), 180));
@@ -154,11 +154,10 @@ class PlannerTest {
         Wish dearer = Trips.repeated(Trips.pointed("dearer dusk", Direction.ofDegrees(260, 20),
                 Wish.SkyKind.DUSK, new Wish.Tone.Near(-1)), 1, 2);
         Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars())
-                .plan(new Trip("crowded", List.of(Places.MID_NORTH),
-                Trips.DARK_NIGHT, Trips.DARK_NIGHT,
-                new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(),
-                Trips.CAMERA.frame(), java.time.Duration.ofMinutes(240)), Trips.FILM, 5,
-                List.of(dusk, dearer)));
+                .plan(Trips.trip("crowded", List.of(Places.MID_NORTH), Trips.DARK_NIGHT, Trips.DARK_NIGHT,
+                        new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(), Trips.CAMERA.frame(),
+                                java.time.Duration.ofMinutes(240)), 5, List.of(dusk, dearer),
+                        Weather.UNKNOWN));
         assertEquals(new Reason.TimeTaken(List.of("dearer dusk")), refusal(plan.nights().get(0)));
     }
 

@@ -65,11 +65,11 @@ final class RandomTrips {
                 .toList();
         List<Site> sites = random.nextInt(4) == 0 ? SITES : List.of(SITES.get(random.nextInt(SITES.size())));
         boolean pinhole = random.nextInt(16) == 0;
-        Trip trip = new Trip("random", random.nextInt(16) == 0 ? List.of(BY_A_TOWN) : sites, first,
-                first.plusDays(nights - 1L), pinhole ? PINHOLE : Trips.CAMERA, Trips.FILM,
-                1 + random.nextInt(4), Previews.NONE,
+        Trip trip = Trips.trip("random", random.nextInt(16) == 0 ? List.of(BY_A_TOWN) : sites, first,
+                first.plusDays(nights - 1L), pinhole ? PINHOLE : Trips.CAMERA,
+                1 + random.nextInt(4),
                 pinhole ? wishes.stream().map(wish -> wish.through(List.of())).toList() : wishes,
-                random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN, Optional.empty());
+                random.nextInt(4) == 0 ? weather(random, sites) : Weather.UNKNOWN);
         return narrowed(trip, random);
     }
 
@@ -179,8 +179,8 @@ final class RandomTrips {
     private static Aim aim(RandomGenerator random) {
         return switch (random.nextInt(5)) {
             case 0 -> new Aim.Pole(Angle.ZERO);
-            case 1 -> new Aim.Follow(random.nextBoolean() ? Body.MARS : Body.JUPITER, random.nextBoolean()
-                    ? Optional.empty() : Optional.of(Angle.ofDegrees(2 + random.nextInt(20))), Angle.ZERO);
+            case 1 -> Trips.following(random.nextBoolean() ? Body.MARS : Body.JUPITER, random.nextBoolean()
+                    ? Optional.empty() : Optional.of(Angle.ofDegrees(2 + random.nextInt(20))));
             default -> new Aim.Point(Direction.ofDegrees(random.nextInt(360), 5 + random.nextInt(80)),
                     Angle.ZERO);
         };

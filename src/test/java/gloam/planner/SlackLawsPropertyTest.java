@@ -50,8 +50,8 @@ class SlackLawsPropertyTest {
                 Optional.of(new Limits.TimeOfNight(from, to)), was.twilightMin(), was.twilightPercent(),
                 was.arcDeg()));
         Trip one = new Trip(trip.title(), List.of(site), trip.firstNight(), trip.lastNight(),
-                window.camera(), window.film(), 1, trip.preview(), List.of(narrow), trip.forecast(),
-                trip.begun());
+                List.of(new CarriedCamera(window.camera(), Optional.empty())), window.film(), 1,
+                trip.preview(), List.of(narrow), trip.forecast(), trip.begun(), Outings.ANY);
         return new Planner(EPHEMERIS, Trips.stars()).plan(one).nights().stream()
                 .flatMap(night -> night.windows().stream()).findFirst()
                 .filter(planned -> planned.open().equals(open));

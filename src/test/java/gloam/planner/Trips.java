@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Star;
+import gloam.ephemeris.Target;
 import gloam.film.FilmStock;
 import gloam.film.Reciprocity;
 import gloam.film.ToneCurve;
@@ -55,7 +56,26 @@ public final class Trips {
     }
 
     public static Trip trip(List<Site> sites, LocalDate first, int nights, int sheets, List<Wish> wishes) {
-        return new Trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, FILM, sheets, wishes);
+        return trip("test trip", sites, first, first.plusDays(nights - 1L), CAMERA, sheets, wishes,
+                Weather.UNKNOWN);
+    }
+
+    /** A trip with one camera, on which every evening is free. */
+    static Trip trip(String title, List<Site> sites, LocalDate first, LocalDate last, Camera camera,
+            int sheets, List<Wish> wishes, Weather weather) {
+        return new Trip(title, sites, first, last, List.of(new CarriedCamera(camera, Optional.empty())), FILM,
+                sheets, Previews.NONE, wishes, weather, Optional.empty(), Outings.ANY);
+    }
+
+    /** The same trip in other weather, perhaps begun. */
+    static Trip under(Trip trip, Weather weather, Optional<Trip.Begun> begun) {
+        return new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(), trip.cameras(),
+                trip.film(), trip.sheets(), trip.preview(), trip.wishes(), weather, begun, trip.outings());
+    }
+
+    /** Following a target wherever it stands. */
+    public static Aim.Follow following(Target target, Optional<Angle> levelWithin) {
+        return new Aim.Follow(target, levelWithin, Between.ANY, Optional.empty(), Angle.ZERO);
     }
 
     /**
@@ -66,7 +86,7 @@ public final class Trips {
     }
 
     static Wish followed(String name, Body body, Wish.SkyKind sky, Wish.Tone tone) {
-        return wish(name, new Aim.Follow(body, Optional.empty(), Angle.ZERO), sky, tone,
+        return wish(name, following(body, Optional.empty()), sky, tone,
                 new Wish.Records.Nothing());
     }
 

@@ -54,7 +54,7 @@ class LightMeshTest {
         double[] progress = mesh(sheet, FILM, raster, Fineness.MOON)[0];
         SkyLight sky = new SkyLight(EPHEMERIS, sheet.site());
         Map<Instant, SkyLight.Moment> moments = new HashMap<>();
-        Interval whole = sheet.whole();
+        Interval whole = sheet.first().whole();
         Track moon = new TrailEstimator(EPHEMERIS, sheet.site()).track(sheet.first().framing(), Body.MOON,
                 whole);
         int looked = 0;
@@ -95,8 +95,9 @@ class LightMeshTest {
                     sheet.first().fNumber(),
                     moments.computeIfAbsent(at, sky::moment).at(seen).total());
             // the Moon moves by its own radius in a minute: fifteen looks in it
-            return Stops.between(1, new ProgressCurve(FILM, light, sheet.whole(), Duration.ofSeconds(4))
-                    .progress(sheet.whole().start(), sheet.whole().endExclusive()));
+            Interval whole = sheet.first().whole();
+            return Stops.between(1, new ProgressCurve(FILM, light, whole, Duration.ofSeconds(4))
+                    .progress(whole.start(), whole.endExclusive()));
         }).toArray();
     }
 

@@ -15,9 +15,8 @@ class SkylineFileTest {
 
     @Test
     void pointsComeInAnyOrderWithCommentsAnyLineEndAndMark() {
-        Skyline skyline = SkylineFile.read(Refusals.file(folder, "s.csv",
-                "\uFEFF# from the map\r\nazimuth_deg, altitude_deg\r\n\r\n270,-0.5\r\n  90 , 12\r\n# "
-                + "end\r\n"));
+        Skyline skyline = read("\uFEFF# from the map\r\nazimuth_deg, altitude_deg\r\n\r\n270,-0.5\r\n"
+                + "  90 , 12\r\n# end\r\n");
         assertEquals(List.of(new Skyline.Point(90, 12), new Skyline.Point(270, -0.5)), skyline.points());
     }
 
@@ -41,6 +40,20 @@ class SkylineFileTest {
     }
 
     private List<String> refusal(String text) {
-        return Refusals.of(folder, () -> SkylineFile.read(Refusals.file(folder, "s.csv", text)));
+        return Refusals.of(folder, () -> read(text));
+    }
+
+    /** The terrain of a trip's only site. */
+    private Skyline read(String text) {
+        Refusals.file(folder, "s.csv", text);
+        return TripFile.read(Refusals.file(folder, "trip.yaml", """
+                title: On the hill
+                sites: [{name: Hill, place: "50,10,100", zone: UTC, skyline: s.csv}]
+                nights: {from: 2027-02-06, to: 2027-02-06}
+                camera: {name: box, focal-length-mm: 120, frame-mm: 80x80, f-numbers: [8]}
+                film: instant-mono-640
+                sheets: 1
+                wishes: []
+                """)).trip().sites().get(0).skyline();
     }
 }

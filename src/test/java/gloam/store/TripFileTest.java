@@ -18,6 +18,7 @@ import gloam.gear.Vignetting;
 import gloam.planner.Aim;
 import gloam.planner.Preview;
 import gloam.planner.Trip;
+import gloam.planner.Trips;
 import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.units.Angle;
@@ -157,11 +158,11 @@ class TripFileTest {
                 List.of(FNumber.exact(Math.pow(2, 3.5)), FNumber.exact(Math.pow(2, 5.5))), 3, 2,
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
         assertEquals(new Wish("followed",
-                new Aim.Follow(Body.MARS, Optional.of(Angle.ofDegrees(3)), Angle.ZERO),
+                Trips.following(Body.MARS, Optional.of(Angle.ofDegrees(3))),
                 Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)),
                 anyLength, Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
                 trip.wishes().get(1));
-        assertEquals(new Aim.Follow(Star.at("star at 10, -20", 10, -20), Optional.empty(), Angle.ZERO),
+        assertEquals(Trips.following(Star.at("star at 10, -20", 10, -20), Optional.empty()),
                 trip.wishes().get(2).aim());
     }
 

@@ -27,8 +27,7 @@ class LevelSearchTest {
     void aStarRunsLevelWhenItStandsOnTheMeridian() {
         TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(50, 0, 0)).airless();
         Interval span = new Interval(TurningSky.ZERO.minusSeconds(7200), TurningSky.ZERO.plusSeconds(7200));
-        List<LevelSearch.Level> found = LevelSearch.centred(Cameras.rectilinear(100, 80, 80),
-                Angle.ofDegrees(3))
+        List<LevelSearch.Level> found = Cameras.levelTrails(Cameras.rectilinear(100, 80, 80), 3)
                 .find(estimator, Star.at("", 0, 10), span);
         assertEquals(1, found.size());
         LevelSearch.Level level = found.get(0);
@@ -118,7 +117,7 @@ class LevelSearchTest {
     void aPartOfALevelKeepsTheBestMomentThatItHas() {
         TrailEstimator estimator = new TrailEstimator(new TurningSky(), Places.at(50, 0, 0)).airless();
         Star star = Star.at("", 0, 10);
-        LevelSearch search = LevelSearch.centred(Cameras.rectilinear(100, 80, 80), Angle.ofDegrees(3));
+        LevelSearch search = Cameras.levelTrails(Cameras.rectilinear(100, 80, 80), 3);
         LevelSearch.Level level = search.find(estimator, star,
                 new Interval(TurningSky.ZERO.minusSeconds(7200), TurningSky.ZERO.plusSeconds(7200))).get(0);
         Interval around = new Interval(TurningSky.ZERO.minusSeconds(60), TurningSky.ZERO.plusSeconds(60));

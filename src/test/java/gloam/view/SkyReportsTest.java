@@ -24,7 +24,7 @@ import gloam.gear.Vignetting;
 import gloam.light.LightSource;
 import gloam.support.AnalyticEphemeris;
 import gloam.support.Places;
-import gloam.trail.LevelSearch;
+import gloam.trail.Cameras;
 import gloam.units.Angle;
 import java.io.IOException;
 import java.time.Duration;
@@ -33,6 +33,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -112,7 +113,7 @@ class SkyReportsTest {
 
     @Test
     void aNightTellsItsHours() throws IOException {
-        NightCourse course = NightCourse.of(EPHEMERIS, SITE, EVENING);
+        NightCourse course = NightCourse.of(EPHEMERIS, SITE, EVENING, Optional.empty());
         Shown shown = Shown.of(NightReport.of(course, NOW));
         List<Shown> hours = shown.list("hours");
         assertEquals(course.hours().size(), hours.size());
@@ -202,7 +203,7 @@ class SkyReportsTest {
                 new Lens(100, List.of(FNumber.exact(11)), 0.9, Double.POSITIVE_INFINITY, 40,
                 0, Projection.RECTILINEAR, Vignetting.NONE), new Frame(80, 60), Duration.ZERO);
         LevelSpans found = LevelSpans.of(EPHEMERIS, SITE, new LevelSpans.Wanted(Body.JUPITER,
-                LevelSearch.centred(camera, Angle.ofDegrees(10)), EVENING, EVENING.plusDays(2)));
+                Cameras.levelTrails(camera, 10), EVENING, EVENING.plusDays(2)));
         Shown shown = Shown.of(LevelReport.of(found, NOW));
         Shown question = shown.at("question");
         assertEquals("jupiter", question.text("body"));

@@ -1,0 +1,127 @@
+package gloam.frame;
+
+import gloam.gear.Frame;
+import gloam.gear.Site;
+import gloam.trail.Framing;
+import gloam.trail.Trail;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.hipparchus.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A scanned sheet that was laid under the trails predicted for it.
+ *
+ * <p><b>Model.</b> The picture is straightened by its corners in each way in which the sheet may lie on the
+ * scan; the way in which most of the predicted trails lies on bright lines is the right one
+ * ({@link TrailAim}). <b>Valid.</b> Sheets with some trails that begin or end on them, aims and rolls noted
+ * to 3°. <b>Error.</b> A tenth of a degree. <b>Departures.</b> Paper that is not flat.
+ *
+ * @param picture  the picture, straightened
+ * @param corners  its corners on the scan in pixels, by x and y, upper left first and clockwise
+ * @param mirrored whether the scan shows it mirrored
+ * @param aim      where the camera pointed
+ * @param openings how each opening differs from what was noted
+ * @param ridges   the bright lines on it
+ */
+public record SheetScan(LightImage picture, double[][] corners, boolean mirrored, TrailAim aim,
+        List<OpeningEnds> openings, Ridges ridges) {
+
+    /** Pixels along the longer side of a straightened picture. */
+    private static final int SIDE_PX = 900;
+    /** Sides that differ by less are taken for a square, which may lie on any of its sides. */
+    private static final double SQUARE = 0.05;
+    /** So many ways to lie are looked at closely. */
+    private static final int PROMISING = 3;
+
+    /** Copies the list. */
+    public SheetScan {
+        openings = List.copyOf(openings);
+    }
+
+    /**
+     * Finds how a sheet lies on a scan and where its camera pointed.
+     *
+     * @param corners  the picture's corners on the scan, clockwise
+     * @param negative whether the scan shows a negative
+     * @param noted    where the camera is said to have pointed
+     * @param trails   what is predicted, by as many as are thought to show; of several the first that is
+     *                 found
+     * @return empty where the trails are not those of the picture
+     */
+    public static Optional<SheetScan> of(LightImage scan, double[][] corners, boolean negative, Framing noted,
+            List<List<PredictedTrail>> trails, Site site) {
+        Frame frame = noted.camera().frame();
+        double shape = frame.widthMm() / frame.heightMm();
+        double pxAMm = SIDE_PX / Math.max(frame.widthMm(), frame.heightMm());
+        int width = (int) Math.round(pxAMm * frame.widthMm());
+        int height = (int) Math.round(pxAMm * frame.heightMm());
+        Vector3D pole = new Vector3D(0, site.latitude().cos(), site.latitude().sin());
+        List<Lying> ways = IntStream.range(0, Straightened.WAYS).parallel().boxed()
+                .filter(way -> suits(shape, Straightened.shape(Straightened.corners(corners, way))))
+                .map(way -> {
+                    double[][] on = Straightened.corners(corners, way);
+                    LightImage picture = Straightened.of(scan, on, width, height, negative);
+                    return new Lying(picture, on, way >= Straightened.WAYS / 2, new Ridges(picture));
+                }).toList();
+        return trails.stream().flatMap(all -> found(ways, noted, all, pole).stream()).findFirst();
+    }
+
+    /** A sheet as it may lie on a scan. */
+    private record Lying(LightImage picture, double[][] corners, boolean mirrored, Ridges ridges) {
+    }
+
+    private static Optional<SheetScan> found(List<Lying> ways, Framing noted, List<PredictedTrail> trails,
+            Vector3D pole) {
+        Map<Lying, TrailAim.Search> searches = new ConcurrentHashMap<>();
+        ways.parallelStream().forEach(way -> searches.put(way, new TrailAim.Search(way.ridges,
+                ImageMap.of(noted, way.picture), trails, pole)));
+        return ways.stream().sorted(Comparator.comparingDouble(way -> -searches.get(way).promise()))
+                .limit(PROMISING).toList().parallelStream()
+                .flatMap(way -> searches.get(way).found().map(aim ->
+                        new SheetScan(way.picture, way.corners, way.mirrored, aim,
+                        openings(way.ridges, aim.map(), trails), way.ridges)).stream())
+                .max(Comparator.comparingDouble(found -> found.aim.onRidges() * found.aim.endsSeen()));
+    }
+
+    private static boolean suits(double frame, double picture) {
+        return Math.abs(Math.log(frame)) < SQUARE || frame > 1 == picture > 1;
+    }
+
+    private static List<OpeningEnds> openings(Ridges ridges, ImageMap map, List<PredictedTrail> trails) {
+        int count = trails.stream().mapToInt(PredictedTrail::opening).max().orElse(0) + 1;
+        return IntStream.range(0, count).mapToObj(number -> {
+            List<PredictedTrail> its = trails.stream().filter(trail -> trail.opening() == number).toList();
+            return OpeningEnds.of(TrailEnds.of(ridges, map, its), its.get(0).everyDeg());
+        }).toList();
+    }
+
+    /** Where the camera pointed, its focal length as found. */
+    public Framing framing() {
+        return aim.map().axes().framing();
+    }
+
+    /** Millimetres of the sheet to a pixel of the straightened picture. */
+    public double pixelMm() {
+        return framing().camera().frame().widthMm() / picture.width();
+    }
+
+    /** How far a trail stands over what is beside it on the picture. */
+    public TrailRise rise(Trail trail) {
+        return TrailRise.of(ridges, trail.stretches().stream().map(this::places).toList());
+    }
+
+    private List<double[]> places(Trail.Stretch stretch) {
+        List<double[]> places = new ArrayList<>();
+        double pixelMm = pixelMm();
+        for (Trail.Point point : stretch.points()) {
+            places.add(new double[] {picture.width() / 2.0 + point.xMm() / pixelMm,
+                picture.height() / 2.0 - point.yMm() / pixelMm});
+        }
+        return places;
+    }
+}
