@@ -6,9 +6,16 @@ import java.util.Locale;
 final class Drawing extends Markup {
 
     private static final double MADE = 0.85;
+    /** Pixels of the smallest letters that can be read on a telephone. */
+    private static final double READABLE_PX = 9;
 
+    private final Unit unit;
+    private final double width;
     private final double height;
     private final double letter;
+    private final String title;
+    private final String description;
+    private double finest;
 
     /** What a drawing's coordinates count: millimetres of paper, or the pixels of style sheets. */
     enum Unit { MM, PX }
@@ -25,29 +32,44 @@ final class Drawing extends Markup {
      */
     Drawing(Unit unit, double width, double height, double letter, String title, String description) {
         super();
+        this.unit = unit;
+        this.width = width;
         this.height = height;
         this.letter = letter;
-        String name = unit.name().toLowerCase(Locale.ROOT);
-        open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink", "http://www.w3.org/1999/xlink",
-                "version", "1.1",
-                "role", "img", "class", "drawing", "width", number(width) + name,
-                "height", number(height) + name,
-                "viewBox", "0 0 " + number(width) + " " + number(height),
-                "font-size", letter);
-        words("title", title);
-        if (!description.isEmpty()) {
-            words("desc", description);
+        this.title = title;
+        this.description = description;
+        this.finest = letter;
+    }
+
+    @Override
+    Markup label(double x, double y, String words, Object... attributes) {
+        for (int i = 0; i < attributes.length; i += 2) {
+            if (attributes[i].equals("font-size")) {
+                finest = Math.min(finest, ((Number) attributes[i + 1]).doubleValue());
+            }
         }
-        empty("rect", "class", "paper", "width", "100%", "height", "100%");
+        return super.label(x, y, words, attributes);
     }
 
     /**
-     * The whole drawing, with a line at its foot that says what it comes from.
+     * The whole drawing, with a line at its foot that says what it comes from. Pages take its variable {@code
+     * --least}, the width from which on its smallest letters can be read.
      *
      * @param left where that line begins
      */
     String finished(double left, String made) {
-        label(left, height - letter, made, "class", "slanted fine", "font-size", MADE * letter);
-        return close("svg").toString().stripTrailing();
+        String name = unit.name().toLowerCase(Locale.ROOT);
+        Markup whole = new Markup().open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink",
+                "http://www.w3.org/1999/xlink", "version", "1.1", "role", "img", "class", "drawing", "style",
+                "--least:" + (int) Math.ceil(READABLE_PX * width / finest) + "px", "width", number(width) + name,
+                "height", number(height) + name, "viewBox", "0 0 " + number(width) + " " + number(height),
+                "font-size", letter);
+        whole.words("title", title);
+        if (!description.isEmpty()) {
+            whole.words("desc", description);
+        }
+        whole.empty("rect", "class", "paper", "width", "100%", "height", "100%").add(toString());
+        whole.label(left, height - letter, made, "class", "slanted made", "font-size", MADE * letter);
+        return whole.close("svg").toString().stripTrailing();
     }
 }

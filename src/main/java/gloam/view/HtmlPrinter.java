@@ -149,7 +149,8 @@ final class HtmlPrinter implements Renderer {
         } else if (block instanceof Table table) {
             table(table);
         } else if (block instanceof Block.Figure figure) {
-            page.open("div", "class", "strip").add(figure.drawing().apply(made)).close("div");
+            page.open("div", "class", "strip", "tabindex", 0, "role", "group", "aria-label", figure.name())
+                    .add(figure.drawing().apply(made)).close("div");
         } else if (block instanceof Block.Picture picture) {
             page.open("div", "class", "proof").empty("img", "alt", picture.name(), "src",
                     "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get()))

@@ -9,10 +9,10 @@ import java.util.Optional;
  */
 final class LabelPlaces {
 
-    /**
-     * Mean width of a letter, and how far its box reaches above and below the line, by the letters' height.
-     */
+    /** Widths of letters, and how far their box reaches above and below the line, by their height. */
     private static final double WIDE = 0.56;
+    private static final double WIDEST = 1;
+    private static final String WIDEST_LETTERS = "mwMW";
     private static final double ABOVE = 0.8;
     private static final double BELOW = 0.3;
     private static final double BESIDE = 0.5;
@@ -77,7 +77,8 @@ final class LabelPlaces {
 
     /** Takes the first place beside one of some points that is clear for words, if there is one. */
     Optional<Place> take(String words, List<double[]> points) {
-        double wide = WIDE * letter * TextWidth.of(words);
+        long widest = words.chars().filter(at -> WIDEST_LETTERS.indexOf(at) >= 0).count();
+        double wide = letter * (WIDE * TextWidth.of(words) + (WIDEST - WIDE) * widest);
         for (double[] point : points) {
             for (int side = 0; side < 4; side++) {
                 boolean end = side / 2 == (point[0] > (all.left + all.right) / 2 ? 0 : 1);

@@ -34,6 +34,14 @@ class PagesBrowserTest {
     /** Of 255: what edges of letters and pictures come to by rounding. */
     private static final int MOST_GREEN_OR_BLUE = 12;
 
+    private static final int WIDE = 400;
+    /** Texts of drawings that can be seen and are less than nine pixels high. */
+    private static final String SMALL_LETTERS = """
+            [...document.querySelectorAll('svg text')].filter(text => text.getClientRects().length).map(text => {
+                const scale = text.getScreenCTM();
+                return [parseFloat(getComputedStyle(text).fontSize) * Math.hypot(scale.a, scale.b), text];
+            }).filter(text => text[0] < 8.95).map(text => text[0] + ' ' + text[1].textContent)""";
+
     @TempDir
     private Path folder;
 
@@ -60,6 +68,10 @@ class PagesBrowserTest {
         all.put("map", "sky --place 41.05,-2.15,1080 --zone Europe/Madrid --at 2027-02-14T21:00 --map");
         all.put("fit", "journal fit --journal demo-data/journal.jsonl --film instant-mono-640");
         all.put("guide", "journal guide");
+        all.put("year", "nights --place 41.05,-2.15,1080 --zone Europe/Madrid --from 2027-01-01"
+                + " --to 2027-12-31");
+        all.put("measure", "measure demo-data/frame.jpg --trip demo-data/trip.yaml");
+        all.put("stats", "journal stats --journal demo-data/journal.jsonl --pack-sheets 8");
         all.put("list", "journal list --journal demo-data/journal.jsonl");
         return all;
     }
@@ -100,7 +112,7 @@ class PagesBrowserTest {
                 Run run = Run.of((question.getValue() + " --out " + file).split(" "));
                 assertEquals(0, run.exit(), question + run.err());
                 boolean timetable = question.getValue().startsWith("plan");
-                for (int width : timetable ? new int[] {360, 390, 1280} : new int[] {360, 1280}) {
+                for (int width : timetable ? new int[] {360, 390, 1280} : new int[] {360, 390, 1280}) {
                     for (String view : timetable ? List.of("day", "dark", "red") : List.of("day", "red")) {
                         look(chromium.browser(), question.getKey(), file, width, view);
                     }
@@ -123,6 +135,9 @@ class PagesBrowserTest {
             assertTrue(wide <= width, name + " " + width + " " + view + ": " + wide);
             byte[] picture = page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
                     .setPath(PICTURES.resolve(name + "-" + width + "-" + view + ".png")));
+            if (width < WIDE) {
+                assertEquals(List.of(), page.evaluate(SMALL_LETTERS), name + " " + width);
+            }
             if (view.equals("red")) {
                 assertRed(name + " " + width, picture);
             }
