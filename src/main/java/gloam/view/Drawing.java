@@ -61,7 +61,8 @@ final class Drawing extends Markup {
         String name = unit.name().toLowerCase(Locale.ROOT);
         Markup whole = new Markup().open("svg", "xmlns", "http://www.w3.org/2000/svg", "xmlns:xlink",
                 "http://www.w3.org/1999/xlink", "version", "1.1", "role", "img", "class", "drawing", "style",
-                "--least:" + (int) Math.ceil(READABLE_PX * width / finest) + "px", "width", number(width) + name,
+                "--least:" + (int) Math.ceil(READABLE_PX * width / finest) + "px", "width",
+                number(width) + name,
                 "height", number(height) + name, "viewBox", "0 0 " + number(width) + " " + number(height),
                 "font-size", letter);
         whole.words("title", title);
