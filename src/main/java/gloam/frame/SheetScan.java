@@ -19,7 +19,8 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * <p><b>Model.</b> The picture is straightened by its corners in each way in which the sheet may lie on the
  * scan; the way in which most of the predicted trails lies on bright lines is the right one
  * ({@link TrailAim}). <b>Valid.</b> Sheets with some trails that begin or end on them, aims and rolls noted
- * to 3°. <b>Error.</b> A tenth of a degree. <b>Departures.</b> Paper that is not flat.
+ * to 3°. <b>Error.</b> A tenth of a degree. <b>Departures.</b> Paper that is not flat, a camera
+ * that was bumped.
  *
  * @param picture  the picture, straightened
  * @param corners  its corners on the scan in pixels, by x and y, upper left first and clockwise

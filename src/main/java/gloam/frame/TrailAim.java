@@ -22,8 +22,8 @@ import org.hipparchus.util.Pair;
  * within three degrees of the one noted and every roll within three, coarsely; where
  * most of them lies on ridges the camera is turned by least squares (Levenberg and Marquardt) until the
  * ridges lie under the trails, and along the trails, about the pole of the sky, until these begin and end
- * where the lines do ({@link TrailEnds}). It is believed where far more of the trails lies on ridges than at
- * other aims and where most ends are seen.
+ * where the lines do ({@link TrailEnds}). It is believed where ends are seen and where more of the trails
+ * lie on ridges than those of another sheet would at any of the aims tried, by how many do at others.
  * <b>Valid.</b> Some trails of which some begin or end in the picture. <b>Error.</b> A tenth of a degree.
  * <b>Departures.</b> The shutter opened and closed when it was said to have: a clock that is wrong turns the
  * camera about the pole.
@@ -31,10 +31,9 @@ import org.hipparchus.util.Pair;
  * @param map       which direction falls where on the straightened picture
  * @param onRidges  share of the predicted trails that lies on ridges
  * @param endsSeen  share of the ends in the picture that are seen as ends, to half a degree of the sky's turn
- * @param elsewhere the same at aims where nothing should fit: what chance gives
  * @param rmsPx     how far the ridges lie from the trails, in the mean, in pixels of the straightened picture
  */
-public record TrailAim(ImageMap map, double onRidges, double endsSeen, double elsewhere, double rmsPx) {
+public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rmsPx) {
 
     private static final double WITHIN_DEG = 3;
     private static final double STEP_SHARE = 0.75;
@@ -42,7 +41,7 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
     private static final int[] REACH_PX = {10, 5, 3};
     /** So near to where it is the camera is held along the trails, where only their ends speak. */
     private static final double HELD_RAD = Math.toRadians(0.3);
-    private static final double NEAR_PX = 2;
+    static final double NEAR_PX = 2;
     private static final int FREE = 4;
     private static final double LENS = 0.02;
     private static final double STEP = 1e-5;
@@ -52,8 +51,10 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
     /** So many points are enough to tell where to look closer. */
     private static final int COARSE_POINTS = 150;
     private static final int CHANCE_LOOKS = 200;
-    /** Standard deviations over what other aims give. */
-    private static final double OVER_CHANCE = 6;
+    /** So many aims and rolls are told apart within a coarse look. */
+    private static final double FINER = Math.pow(Ridges.WIDE_PX / 2.0, 3);
+    /** The chance that trails of another sheet fit as well as is believed. */
+    private static final double BY_CHANCE = 1e-3;
 
     /** A way of looking: the camera turned about up, right and ahead in degrees. */
     private record Look(double yaw, double pitch, double roll, double share) {
@@ -109,15 +110,13 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
         Optional<TrailAim> found() {
             List<Look> others = thinned(looks.stream().filter(look ->
                     Math.hypot(look.yaw, look.pitch) > WITHIN_DEG / 2).toList(), CHANCE_LOOKS);
-            double[] chance = others.stream()
-                    .mapToDouble(look -> TrailAim.share(ridges, look.of(noted), points, NEAR_PX)).toArray();
-            double elsewhere = StatUtils.mean(chance);
-            double spread = Math.sqrt(StatUtils.variance(chance));
+            OnLines elsewhere = others.stream().map(look -> OnLines.of(ridges, look.of(noted), trails))
+                    .reduce(OnLines.NONE, OnLines::plus);
             return looks.stream().sorted((a, b) -> Double.compare(b.share, a.share)).limit(BEST)
-                    .map(look -> fitted(ridges, look.of(noted), trails, pole, elsewhere))
+                    .map(look -> fitted(ridges, look.of(noted), trails, pole))
                     .max((a, b) -> Double.compare(a.onRidges, b.onRidges))
-                    .filter(aim -> aim.onRidges > elsewhere + OVER_CHANCE * spread
-                            && aim.endsSeen > LEAST_SHARE);
+                    .filter(aim -> aim.endsSeen > LEAST_SHARE && looks.size() * FINER
+                            * OnLines.of(ridges, aim.map, trails).byChance(elsewhere) < BY_CHANCE);
         }
     }
 
@@ -142,7 +141,8 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
                 }))).toList();
     }
 
-    private static double share(Ridges ridges, ImageMap map, List<Vector3D> points, double withinPx) {
+    /** The share of some directions in the picture that lie so near to ridges. */
+    static double share(Ridges ridges, ImageMap map, List<Vector3D> points, double withinPx) {
         int on = 0;
         int all = 0;
         for (Vector3D point : points) {
@@ -163,8 +163,8 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
                 TrailEnds.of(ridges, map, trails).laterDeg())), 0, map.distortion());
     }
 
-    private static TrailAim fitted(Ridges ridges, ImageMap start, List<PredictedTrail> trails, Vector3D pole,
-            double elsewhere) {
+    private static TrailAim fitted(Ridges ridges, ImageMap start, List<PredictedTrail> trails,
+            Vector3D pole) {
         ImageMap map = start;
         double rms = Double.NaN;
         for (int reach : REACH_PX) {
@@ -184,7 +184,7 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double el
         }
         return new TrailAim(map, share(ridges, map, trails.stream().flatMap(trail -> trail.open().stream())
                 .toList(), NEAR_PX),
-                TrailEnds.of(ridges, map, trails).seenShare(), elsewhere, rms);
+                TrailEnds.of(ridges, map, trails).seenShare(), rms);
     }
 
     private static LeastSquaresOptimizer.Optimum solved(ImageMap map, List<Across> across) {
