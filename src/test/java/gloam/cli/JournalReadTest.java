@@ -25,7 +25,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** Scans made by formulas of the test's own, read through the command line. */
 class JournalReadTest {
 
-    private static final String TRIP = """
+    static final String TRIP = """
             sites:
               - {name: Pasture, place: "44.2,9.7,620", zone: UTC}
             nights: {from: 2027-02-08, to: 2027-02-08}

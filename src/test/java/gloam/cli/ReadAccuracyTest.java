@@ -48,17 +48,7 @@ class ReadAccuracyTest {
 
     @Test
     void manySheets() throws IOException {
-        Files.writeString(folder.resolve("trip.yaml"), """
-                sites:
-                  - {name: Pasture, place: "44.2,9.7,620", zone: UTC}
-                nights: {from: 2027-02-08, to: 2027-02-08}
-                camera: {name: Box, focal-length-mm: 120, frame-mm: 80x80, f-numbers: [8]}
-                film: instant-mono-640
-                sheets: 1
-                wishes:
-                  - {name: Pond, point: {azimuth-deg: 170, altitude-deg: 40}, sky: dark,
-                     exposure-min: {shortest: 30, longest: 30}}
-                """);
+        Files.writeString(folder.resolve("trip.yaml"), JournalReadTest.TRIP);
         int notFound = 0;
         int notRefused = 0;
         for (int seed = 0; seed < SHEETS; seed++) {
