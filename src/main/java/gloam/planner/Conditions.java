@@ -19,7 +19,7 @@ import java.util.function.UnaryOperator;
 
 /**
  * All that a wish requires of a night apart from its exposure and trails: the one list that the timetable
- * asks by the minute and the ranking of nights at wider steps.
+ * asks by the minute and the ranking of nights at few looks.
  */
 final class Conditions {
 

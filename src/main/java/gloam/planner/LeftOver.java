@@ -136,6 +136,6 @@ final class LeftOver {
     }
 
     private static NightClock clock(Night night) {
-        return NightClock.of(night.span(), NightClock.NODE_MIN);
+        return NightClock.of(night.span());
     }
 }

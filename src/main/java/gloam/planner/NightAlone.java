@@ -82,7 +82,8 @@ final class NightAlone {
         while (true) {
             SiteNight there = met(night, shortfalls);
             Optional<List<Offer>> offers = offers(there, most, wanted);
-            if (offers.isEmpty() || !wanted.lets(timetable.mostWorth(offers.get(), wanted.leastGain))) {
+            if (offers.isEmpty() || wanted.leastGain > 0
+                    && !wanted.lets(timetable.mostWorth(offers.get(), wanted.leastGain))) {
                 return Optional.empty();
             }
             Timetable.Night best = timetable.choose(List.of(List.of(offers.get()))).nights().get(0);

@@ -13,10 +13,8 @@ import java.util.function.IntToDoubleFunction;
  *
  * @param start   minute 0, a whole minute of the clock
  * @param minutes how many minutes the night has
- * @param stepMin minutes from one look at the sky to the next, whole nodes; what changes in between is looked
- *                at from node to node
  */
-record NightClock(Instant start, int minutes, int stepMin) {
+record NightClock(Instant start, int minutes) {
 
     /** Minutes from one node to the next. */
     static final int NODE_MIN = 5;
@@ -24,14 +22,14 @@ record NightClock(Instant start, int minutes, int stepMin) {
     private static final int SECONDS = 60;
 
     /** The clock of a span; a begun minute at its start is left out. */
-    static NightClock of(Interval span, int stepMin) {
+    static NightClock of(Interval span) {
         Instant start = ceil(span.start());
-        return new NightClock(start, (int) Duration.between(start, span.endExclusive()).toMinutes(), stepMin);
+        return new NightClock(start, (int) Duration.between(start, span.endExclusive()).toMinutes());
     }
 
-    /** How many nodes there are at most, those of a step that the end of the night cuts included. */
+    /** How many nodes there are at most, the one after the end of the night included. */
     int nodes() {
-        return (minutes + stepMin) / NODE_MIN + 2;
+        return minutes / NODE_MIN + 3;
     }
 
     /** The instant of a minute. */
@@ -82,41 +80,27 @@ record NightClock(Instant start, int minutes, int stepMin) {
      * The minutes out of some at which a margin is not negative.
      *
      * @param of     which minutes to look at
-     * @param margin asked for at the ends of every step with such minutes, and at the nodes of one in which
-     *               its sign changes; straight in between
+     * @param margin asked for at the nodes around those minutes, straight in between
      */
     BitSet where(BitSet of, IntToDoubleFunction margin) {
         BitSet where = new BitSet(minutes);
         int known = -1;
         double to = 0;
         for (int minute = of.nextSetBit(0); minute >= 0;) {
-            int step = minute / stepMin * stepMin;
-            int next = of.nextSetBit(step + stepMin);
-            double from = step == known ? to : margin.applyAsDouble(step);
-            if (of.previousSetBit(step + stepMin - 1) == step) {
-                where.set(step, from >= 0);
+            int node = minute / NODE_MIN * NODE_MIN;
+            int after = node + NODE_MIN;
+            double from = node == known ? to : margin.applyAsDouble(node);
+            if (of.previousSetBit(after - 1) == node) {
+                where.set(node, from >= 0);
             } else {
-                known = step + stepMin;
-                to = margin.applyAsDouble(known);
-                markNotNegative(where, step, from, to, margin);
+                known = after;
+                to = margin.applyAsDouble(after);
+                markNotNegative(where, node, from, to);
             }
-            minute = next;
+            minute = of.nextSetBit(after);
         }
         where.and(of);
         return where;
-    }
-
-    private void markNotNegative(BitSet where, int step, double from, double to, IntToDoubleFunction margin) {
-        if (from >= 0 && to >= 0) {
-            where.set(step, step + stepMin);
-        } else if (from >= 0 || to >= 0) {
-            double before = from;
-            for (int node = step; node < step + stepMin; node += NODE_MIN) {
-                double after = node + NODE_MIN == step + stepMin ? to : margin.applyAsDouble(node + NODE_MIN);
-                markNotNegative(where, node, before, after);
-                before = after;
-            }
-        }
     }
 
     private static void markNotNegative(BitSet where, int node, double from, double to) {

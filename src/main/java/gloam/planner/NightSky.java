@@ -48,12 +48,11 @@ final class NightSky {
      * @param together  bodies whose places are asked for all night
      * @param notBefore when there is nothing to be exposed before an instant
      * @param awake     when people are up, if not all night
-     * @param stepMin   minutes from one look at the sky to the next, see {@link NightClock}
      */
     NightSky(Ephemeris ephemeris, Night night, List<Body> together, Optional<Instant> notBefore,
-            Optional<Awake> awake, int stepMin) {
+            Optional<Awake> awake) {
         this.night = night;
-        this.clock = NightClock.of(night.span(), stepMin);
+        this.clock = NightClock.of(night.span());
         this.ephemeris = new RememberedEphemeris(ephemeris, night.site(), clock, together);
         this.light = new SkyLight(this.ephemeris, night.site());
         this.trails = new TrailEstimator(this.ephemeris, night.site());
@@ -143,12 +142,8 @@ final class NightSky {
     }
 
     private int lowestSun() {
-        int lowest = sunDown.nextSetBit(0) / clock.stepMin() * clock.stepMin();
-        for (int minute = lowest; minute >= 0 && minute <= sunDown.length(); minute += clock.stepMin()) {
-            lowest = lower(lowest, minute);
-        }
-        int beyond = clock.stepMin() - NightClock.NODE_MIN;
-        for (int node = Math.max(0, lowest - beyond); node <= lowest + beyond; node += NightClock.NODE_MIN) {
+        int lowest = sunDown.nextSetBit(0) / NightClock.NODE_MIN * NightClock.NODE_MIN;
+        for (int node = lowest; node >= 0 && node <= sunDown.length(); node += NightClock.NODE_MIN) {
             lowest = lower(lowest, node);
         }
         return Math.max(0, lowest);

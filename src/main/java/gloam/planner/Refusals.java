@@ -129,7 +129,7 @@ final class Refusals {
     }
 
     private Remedy elsewhere(EveningOffers evening, int wish) {
-        NightClock clock = NightClock.of(evening.night().span(), NightClock.NODE_MIN);
+        NightClock clock = NightClock.of(evening.night().span());
         return new Remedy.Elsewhere(evening.night(),
                 Optional.of(evening.night().site()).filter(site -> trip.sites().size() > 1),
                 clock.at(evening.toWishes().get(wish).best().firstOpenMin()));

@@ -44,8 +44,7 @@ final class SiteNight {
         this.ephemeris = ephemeris;
         this.stars = stars;
         this.sky = new NightSky(ephemeris, night, trip.bodies(), trip.begun().map(Trip.Begun::at),
-                trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())),
-                NightClock.NODE_MIN);
+                trip.outings().awake().map(hours -> new NightSky.Awake(hours, trip.preparation())));
         this.clear = new ClearSky(trip.forecast(), sky);
         this.shortfalls = shortfalls;
     }

@@ -129,15 +129,10 @@ final class Timetable {
 
     /** The best timetable of the offers given for each night and, within it, each site. */
     Choice choose(List<List<List<Offer>>> offers) {
-        return choose(offers, 0);
-    }
-
-    /** The same; where none gains as much as is wanted any. */
-    Choice choose(List<List<List<Offer>>> offers, long leastGain) {
         GreedyTimetable greedy = new GreedyTimetable(this);
         List<Night> first = greedy.nights(offers);
         Prices prices = Prices.of(greedy.most(), repeats, sheets);
-        return new TimetableSearch(this, prices, first, leastGain).choose(offers);
+        return new TimetableSearch(this, prices, first, 0).choose(offers);
     }
 
     /**

@@ -22,18 +22,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/**
- * At which minutes of a night each thing holds that a wish requires, at the steps of timetable and ranking.
- */
+/** At which minutes of a night each thing holds that a wish requires. */
 class ConditionsTest {
 
     private static final AnalyticEphemeris EPHEMERIS = new AnalyticEphemeris();
-    private static final int WIDE_MIN = 2 * NightClock.NODE_MIN;
     private static final Direction SOUTH = Direction.ofDegrees(180, 40);
 
-    private static NightSky sky(LocalDate date, int stepMin) {
+    private static NightSky sky(LocalDate date) {
         return new NightSky(EPHEMERIS, Night.of(EPHEMERIS, Places.MID_NORTH, date), List.of(),
-                Optional.empty(), Optional.empty(), stepMin);
+                Optional.empty(), Optional.empty());
     }
 
     private static BitSet holds(Requirement what, Wish wish, NightSky sky) {
@@ -49,10 +46,9 @@ class ConditionsTest {
     }
 
     /** Common practice, no source: a fifth of a magnitude of moonlight leaves a sky dark. */
-    @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
-    void aFifthOfAMagnitudeOfMoonlightIsDark(int stepMin) {
-        NightSky sky = sky(LocalDate.of(2027, 2, 14), stepMin);
+    @Test
+    void aFifthOfAMagnitudeOfMoonlightIsDark() {
+        NightSky sky = sky(LocalDate.of(2027, 2, 14));
         Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
         BitSet holds = holds(Requirement.Plain.NO_MOONLIGHT, wish, sky);
         assertFalse(holds.isEmpty());
@@ -68,10 +64,9 @@ class ConditionsTest {
         }
     }
 
-    @ParameterizedTest
-    @ValueSource(ints = {NightClock.NODE_MIN, WIDE_MIN})
-    void theTimeOfNightIsThatOfTheSitesClocks(int stepMin) {
-        NightSky sky = sky(Trips.DARK_NIGHT, stepMin);
+    @Test
+    void theTimeOfNightIsThatOfTheSitesClocks() {
+        NightSky sky = sky(Trips.DARK_NIGHT);
         Limits.TimeOfNight time = new Limits.TimeOfNight(LocalTime.of(23, 0), LocalTime.of(1, 0));
         Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()),
                 new Limits(Between.ANY,
@@ -91,7 +86,7 @@ class ConditionsTest {
      */
     @Test
     void theMoonStaysOutsideByItsRim() {
-        NightSky sky = sky(Trips.MOON_NIGHT, NightClock.NODE_MIN);
+        NightSky sky = sky(Trips.MOON_NIGHT);
         int minute = sky.clock().minuteOf(Trips.MOON_NIGHT.atTime(23, 0).atZone(Places.MID_NORTH.zone())
                 .toInstant());
         Direction moon = sky.position(Body.MOON, minute).apparentDirection();
@@ -115,7 +110,7 @@ class ConditionsTest {
                 new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY, Between.ANY,
                 new Between(OptionalDouble.empty(), OptionalDouble.of(arcDeg))));
-        NightSky sky = sky(Trips.DARK_NIGHT, NightClock.NODE_MIN);
+        NightSky sky = sky(Trips.DARK_NIGHT);
         DurationLimits limits = new DurationLimits(wish, sky, new Aiming(wish.aim(), sky, Trips.CAMERA));
         Bounds left = limits.byTurn(new Bounds(1, 600, DurationLimit.EXPOSURE, DurationLimit.EXPOSURE), 0, 1);
         assertEquals((int) Math.floor(arcDeg / 360 * 86_164.1 / 60), left.mostMin()); // sidereal day in s
