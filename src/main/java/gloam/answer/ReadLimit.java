@@ -26,10 +26,10 @@ public record ReadLimit(double magnitude, double errorMag, int trails) {
     private static final int LEAST_TRAILS = 6;
     private static final double FARTHEST_MAG = 4;
     private static final int ROUNDS = 30;
-    private static final double SAME_MAG = 0.01;
+    /** Steps come to rest within a tenth of the error: trails at the ends of the range come and go. */
+    private static final double SAME_MAG = 0.03;
     private static final double OF_SPOT_MAG = 0.3;
     private static final double NONE = 1e-3;
-    private static final double OF_MEDIAN = 1.25;
 
     /**
      * A trail beside its limit.
@@ -55,13 +55,13 @@ public record ReadLimit(double magnitude, double errorMag, int trails) {
                 return Optional.empty();
             }
             double before = deeper;
-            deeper = Median.of(near);
+            deeper = (before + Median.of(near)) / 2;
             if (Math.abs(deeper) > FARTHEST_MAG) {
                 return Optional.empty();
             }
             if (Math.abs(deeper - before) < SAME_MAG) {
-                return Optional.of(new ReadLimit(predictedMag + deeper, Math.hypot(OF_SPOT_MAG, OF_MEDIAN
-                        * Median.scatter(near, deeper) / Math.sqrt(near.length)), near.length));
+                return Optional.of(new ReadLimit(predictedMag + deeper, Math.hypot(OF_SPOT_MAG,
+                        Median.error(near, deeper)), near.length));
             }
         }
         return Optional.empty();

@@ -123,11 +123,11 @@ public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, 
         List<Trails.Track> tracks = marking(trails);
         List<TrailRise> rises = tracks.stream().map(track -> scan.rise(track.trail())).toList();
         double spotMm = question.entry().exposed().lens().spotMm(question.entry().exposed().fNumber());
-        double pixels = scan.pixelMm() / spotMm;
+        double spots = TrailRise.widthPx(rises).orElse(0) * scan.pixelMm() / spotMm;
         List<ReadLimit.Lamp> lamps = IntStream.range(0, tracks.size()).filter(i ->
                 tracks.get(i).kind() == Trails.Kind.STAR).mapToObj(i -> new ReadLimit.Lamp(
                 tracks.get(i).mark().orElseThrow().limitMag() - tracks.get(i).magnitude(),
-                rises.get(i).densityPx(question.negative()) * pixels)).toList();
+                rises.get(i).density(question.negative(), spots))).toList();
         LightImage picture = scan.picture();
         return new Drawn(scan.framing(), scan.mirrored(), scan.aim().rmsPx() * scan.pixelMm(),
                 scan.aim().onRidges(), scan.openings(), scan.course(IntStream.range(0, tracks.size())

@@ -65,11 +65,6 @@ public final class LightImage {
         return clipped.get(y * width + x);
     }
 
-    /** Share of the pixels of which light was lost. */
-    double clippedShare() {
-        return (double) clipped.cardinality() / light.length;
-    }
-
     float[] lights() {
         return light;
     }

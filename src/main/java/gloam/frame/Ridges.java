@@ -1,5 +1,6 @@
 package gloam.frame;
 
+import gloam.units.Median;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
@@ -13,8 +14,9 @@ public final class Ridges {
     static final double WIDE_PX = 6;
 
     private static final int ASIDE = 4;
+    /** So far from its middle nothing is left of a line, however blurred. */
+    private static final int WHOLE = 11;
     private static final double STANDS_OUT = 4;
-    private static final double NORMAL = 1.4826;
     private static final double DIAGONAL = Math.sqrt(2);
 
     private final int width;
@@ -38,7 +40,7 @@ public final class Ridges {
             sorted[i] = Math.abs(sorted[i]);
         }
         Arrays.sort(sorted);
-        this.least = STANDS_OUT * NORMAL * sorted[sorted.length / 2];
+        this.least = STANDS_OUT * Median.NORMAL * sorted[sorted.length / 2];
         this.away = new float[width * height];
         for (int i = 0; i < away.length; i++) {
             away[i] = strength[i] > least ? 0 : Float.MAX_VALUE / 4;
@@ -163,6 +165,23 @@ public final class Ridges {
         double y = (next[0] - here[0]) / length * ASIDE;
         double beside = (level(here[0] + x, here[1] + y) + level(here[0] - x, here[1] - y)) / 2;
         return new double[] {level(here[0], here[1]) - beside, beside};
+    }
+
+    /**
+     * What a line towards another place has over what is beside it, summed up across it, in levels times
+     * pixels; not a number at the rim.
+     */
+    double whole(double[] here, double[] next) {
+        double length = Math.hypot(next[0] - here[0], next[1] - here[1]);
+        double x = -(next[1] - here[1]) / length;
+        double y = (next[0] - here[0]) / length;
+        double beside = (level(here[0] + WHOLE * x, here[1] + WHOLE * y)
+                + level(here[0] - WHOLE * x, here[1] - WHOLE * y)) / 2;
+        double sum = 0;
+        for (int step = 1 - WHOLE; step < WHOLE; step++) {
+            sum += level(here[0] + step * x, here[1] + step * y) - beside;
+        }
+        return sum;
     }
 
     /** By how much a line has to stand out. */

@@ -41,23 +41,24 @@ public record SheetCourse(List<Interval> clouds) {
     /** What the trails that are seen show. */
     static SheetCourse of(SheetScan scan, List<Trail> seen, List<Interval> openings) {
         List<Trail> trails = seen.subList(0, Math.min(MOST_TRAILS, seen.size()));
+        double[] levels = trails.stream().mapToDouble(trail -> scan.rise(trail).level()).toArray();
         List<Part> parts = new ArrayList<>();
         for (Interval open : openings) {
             int count = (int) Math.max(1, Math.min(PARTS, open.seconds() / LEAST_PART_S));
             Duration length = open.lasts().dividedBy(count);
             IntStream.range(0, count).mapToObj(i -> Interval.lasting(open.start().plus(
-                    length.multipliedBy(i)), length)).map(span -> part(scan, trails, span))
+                    length.multipliedBy(i)), length)).map(span -> part(scan, trails, levels, span))
                     .forEach(parts::add);
         }
         return new SheetCourse(clouds(parts));
     }
 
-    private static Part part(SheetScan scan, List<Trail> trails, Interval span) {
+    private static Part part(SheetScan scan, List<Trail> trails, double[] levels, Interval span) {
         List<Double> drawn = new ArrayList<>();
-        for (Trail trail : trails) {
-            double[] rises = rises(scan, trail, span);
+        for (int i = 0; i < levels.length; i++) {
+            double[] rises = rises(scan, trails.get(i), span);
             if (rises.length > 0) {
-                drawn.add(Median.of(rises) / scan.rise(trail).level());
+                drawn.add(Median.of(rises) / levels[i]);
             }
         }
         return new Part(span, drawn.size() < LEAST_TRAILS ? OptionalDouble.empty() : OptionalDouble.of(

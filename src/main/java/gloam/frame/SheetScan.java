@@ -23,14 +23,13 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * that was bumped.
  *
  * @param picture  the picture, straightened
- * @param corners  its corners on the scan in pixels, by x and y, upper left first and clockwise
  * @param mirrored whether the scan shows it mirrored
  * @param aim      where the camera pointed
  * @param openings how each opening differs from what was noted
  * @param ridges   the bright lines on it
  */
-public record SheetScan(LightImage picture, double[][] corners, boolean mirrored, TrailAim aim,
-        List<OpeningEnds> openings, Ridges ridges) {
+public record SheetScan(LightImage picture, boolean mirrored, TrailAim aim, List<OpeningEnds> openings,
+        Ridges ridges) {
 
     /** Pixels along the longer side of a straightened picture. */
     private static final int SIDE_PX = 900;
@@ -62,15 +61,15 @@ public record SheetScan(LightImage picture, double[][] corners, boolean mirrored
         List<Lying> ways = IntStream.range(0, Straightened.WAYS).parallel().boxed()
                 .filter(way -> suits(shape, Straightened.shape(Straightened.corners(corners, way))))
                 .map(way -> {
-                    double[][] on = Straightened.corners(corners, way);
-                    LightImage picture = straightened(scan, on, frame, negative);
-                    return new Lying(picture, on, way >= Straightened.WAYS / 2, new Ridges(picture));
+                    LightImage picture = straightened(scan, Straightened.corners(corners, way), frame,
+                            negative);
+                    return new Lying(picture, way >= Straightened.WAYS / 2, new Ridges(picture));
                 }).toList();
         return trails.stream().flatMap(all -> found(ways, noted, all, pole).stream()).findFirst();
     }
 
     /** A sheet as it may lie on a scan. */
-    private record Lying(LightImage picture, double[][] corners, boolean mirrored, Ridges ridges) {
+    private record Lying(LightImage picture, boolean mirrored, Ridges ridges) {
     }
 
     private static Optional<SheetScan> found(List<Lying> ways, Framing noted, List<PredictedTrail> trails,
@@ -81,7 +80,7 @@ public record SheetScan(LightImage picture, double[][] corners, boolean mirrored
         return ways.stream().sorted(Comparator.comparingDouble(way -> -searches.get(way).promise()))
                 .limit(PROMISING).toList().parallelStream()
                 .flatMap(way -> searches.get(way).found().map(aim ->
-                        new SheetScan(way.picture, way.corners, way.mirrored, aim,
+                        new SheetScan(way.picture, way.mirrored, aim,
                         openings(way.ridges, aim.map(), trails), way.ridges)).stream())
                 .max(Comparator.comparingDouble(found -> found.aim.onRidges() * found.aim.endsSeen()));
     }

@@ -17,6 +17,11 @@ public final class Median {
         return StatUtils.percentile(values, 50);
     }
 
+    /** The standard deviation of a median of normal values, by their scatter about it. */
+    public static double error(double[] values, double median) {
+        return Math.sqrt(Math.PI / 2 / values.length) * scatter(values, median);
+    }
+
     /** The standard deviation of at least one value about another, by the median deviation. */
     public static double scatter(double[] values, double about) {
         return NORMAL * of(Arrays.stream(values).map(value -> Math.abs(value - about)).toArray());

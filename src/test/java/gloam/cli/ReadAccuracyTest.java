@@ -82,7 +82,7 @@ class ReadAccuracyTest {
         assertTrue(share(focalPercent, 0.95) < 0.5, "focal length");
         assertTrue(share(lastsS, 0.95) < 20, "length of the opening");
         assertTrue(share(toneSigmas, 0.95) < 2, "tone");
-        assertTrue(share(limitMag, 0.95) < 1, "limit");
+        assertTrue(share(limitSigmas, 0.95) < 2, "limit");
     }
 
     /** A reading that found trails of the entry; none where they are refused, or nothing is drawn at all. */
