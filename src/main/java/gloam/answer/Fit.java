@@ -4,6 +4,7 @@ import gloam.film.FilmStock;
 import gloam.journal.CurvePoint;
 import gloam.journal.FilmFit;
 import gloam.journal.Journal;
+import gloam.journal.ScanReading;
 import gloam.journal.Situation;
 import gloam.journal.ToneWord;
 import gloam.journal.Verdict;
@@ -49,13 +50,19 @@ public record Fit(FilmFit film, String batch, List<Situation> situations, List<J
         }
 
         private static OptionalDouble bound(FilmFit.UsedSheet sheet, int side) {
-            return sheet.entry().outcome().verdict().map(verdict -> bound(verdict, side))
+            return sheet.entry().outcome().tone().map(verdict -> bound(verdict, side))
                     .orElse(OptionalDouble.empty());
         }
 
         private static OptionalDouble bound(Verdict verdict, int side) {
             if (verdict instanceof Verdict.InStops measured) {
                 return OptionalDouble.of(measured.stops() + side * measured.spreadStops());
+            }
+            if (verdict instanceof Verdict.OfScan scan) {
+                boolean open = scan.tone().bound()
+                        == (side < 0 ? ScanReading.Bound.AT_MOST : ScanReading.Bound.AT_LEAST);
+                return open ? OptionalDouble.empty()
+                        : OptionalDouble.of(scan.tone().stops() + side * scan.tone().errorStops());
             }
             ToneWord word = ((Verdict.InWords) verdict).word();
             return Finite.of(side < 0 ? word.aboveStops() : word.upToStops());

@@ -2,7 +2,7 @@ package gloam.answer;
 
 import gloam.film.ToneCurve;
 import gloam.frame.PictureTone;
-import gloam.journal.Verdict;
+import gloam.journal.ScanReading.Bound;
 import gloam.units.Stops;
 
 /**
@@ -25,11 +25,6 @@ public record ReadTone(double stops, double errorStops, Bound bound) {
     private static final double WITHOUT_BORDER = 0.15;
     private static final double TOLD_APART = 0.05;
 
-    /** What a tone is where the film tells it no more from black or white. */
-    public enum Bound {
-        NONE, AT_MOST, AT_LEAST
-    }
-
     /** The tone of a picture on a film. */
     static ReadTone of(PictureTone picture, ToneCurve curve) {
         double over = -Math.log10(picture.sky() / picture.border().orElse(1));
@@ -49,14 +44,6 @@ public record ReadTone(double stops, double errorStops, Bound bound) {
         }
         return new ReadTone(stops(curve, density), Math.abs(stops(curve, density + error)
                 - stops(curve, density - error)) / 2, Bound.NONE);
-    }
-
-    /**
-     * One standard deviation as the journal has it of a tone, that of the computed light included: half the
-     * variance of its usual one.
-     */
-    public double verdictSpreadStops() {
-        return Math.hypot(errorStops, Verdict.USUAL_SPREAD_STOPS * Math.sqrt(0.5));
     }
 
     private static double stops(ToneCurve curve, double density) {

@@ -12,6 +12,8 @@ import gloam.frame.TrailRise;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
 import gloam.gear.Lens;
+import gloam.journal.Estimate;
+import gloam.journal.ScanReading;
 import gloam.proof.Picture;
 import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
@@ -117,6 +119,16 @@ public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, 
         }
         return new SheetReading(question, noted, tone, scan.map(on -> drawn(question, on,
                 trails(ephemeris, stars, question, on.framing()))));
+    }
+
+    /** What of it the journal keeps, of the scan in a file. */
+    public ScanReading kept(String file, String sha256) {
+        return new ScanReading(file, sha256, new ScanReading.Tone(tone.stops(), tone.errorStops(),
+                tone.bound()), drawn.map(on -> new ScanReading.Trails(on.found.aim(), on.found.roll(),
+                on.found.camera().lens().focalLengthMm(), on.openings.stream().map(ends ->
+                new ScanReading.Ends(ends.opensLaterS(), ends.opensErrorS(), ends.closesLaterS(),
+                ends.closesErrorS())).toList(), on.trails.size(), on.seen(), on.limit.map(limit ->
+                new Estimate(limit.magnitude(), limit.errorMag())), on.course.clouds())));
     }
 
     private static Drawn drawn(ReadQuestion question, SheetScan scan, Trails trails) {

@@ -13,14 +13,17 @@ import java.util.function.UnaryOperator;
 
 /** What a correction can take back: how an entry is without it, and the options that say it. */
 enum Clearable {
-    TONE(outcome(was -> new Outcome(Optional.empty(), was.faintestMag(), was.kept(), was.spoiledBy())),
+    TONE(outcome(was -> new Outcome(Optional.empty(), was.faintestMag(), was.kept(), was.spoiledBy(),
+            was.reading())),
             "--tone", "--tone-stops", "--tone-spread"),
     FAINTEST(outcome(was -> new Outcome(was.verdict(), OptionalDouble.empty(), was.kept(),
-            was.spoiledBy())), "--faintest"),
-    KEPT(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), Optional.empty(), was.spoiledBy())),
+            was.spoiledBy(), was.reading())), "--faintest"),
+    KEPT(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), Optional.empty(), was.spoiledBy(),
+            was.reading())),
             "--kept"),
-    SPOILED_BY(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), was.kept(), List.of())),
-            "--spoiled-by"),
+    SPOILED_BY(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), was.kept(), List.of(),
+            was.reading())), "--spoiled-by"),
+    READING(outcome(was -> was.read(Optional.empty()))),
     NOTE(was -> said(was, was.withdrawn(), was.outcome(), "", was.wish(), was.picture()), "--note"),
     WISH(was -> said(was, was.withdrawn(), was.outcome(), was.note(), Optional.empty(), was.picture()),
             "--wish"),

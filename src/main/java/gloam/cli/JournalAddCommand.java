@@ -44,8 +44,8 @@ final class JournalAddCommand extends ReportingCommand {
             "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Remove what the entry says: tone, faintest, kept, spoiled-by, note, wish, picture, batch, "
-            + "temperature, aim, site, sky or withdraw.")
+            "Remove what the entry says: tone, faintest, kept, spoiled-by, reading, note, wish, picture, "
+            + "batch, temperature, aim, site, sky or withdraw.")
             .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
 
     private final Option<Input> fromPage = input("--from-page", "FILE",

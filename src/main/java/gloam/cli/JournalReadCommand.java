@@ -7,15 +7,19 @@ import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.journal.Entry;
 import gloam.journal.Place;
+import gloam.journal.ScanReading;
 import gloam.planner.Trip;
+import gloam.store.FileDigest;
 import gloam.store.FilmFile;
 import gloam.store.FrameFile;
 import gloam.store.Input;
+import gloam.store.JournalFile;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import gloam.view.JournalReadReport;
 import gloam.view.Report;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,6 +48,9 @@ final class JournalReadCommand extends ReportingCommand {
     private final Option<Frame> frame = option("--frame", "WxH", Frame.class,
             "Width and height of the picture in mm (default: the trip's).");
 
+    private final Option<Boolean> write = flag("--write",
+            "Write the reading to the entry, in place of one before.");
+
     private final SiteOptions place = group(new SiteOptions());
 
     private final FilmOptions film = group(new FilmOptions());
@@ -51,7 +58,7 @@ final class JournalReadCommand extends ReportingCommand {
     JournalReadCommand(Session session) {
         super(session, "read",
                 "Read a scan of a spent sheet: the real aim, the real times of the shutter, the trails and "
-                + "the " + "tone on it; --out FILE.svg draws predicted trails over the scan.",
+                + "the tone on it; --out FILE.svg draws predicted trails over the scan.",
                 "gloam journal read scan.jpg --entry 3 --journal journal.jsonl --trip trip.yaml "
                 + "--out scan.svg");
         declare(spec -> spec.addPositional(PositionalParamSpec.builder().paramLabel("SCAN").arity("1")
@@ -72,7 +79,20 @@ final class JournalReadCommand extends ReportingCommand {
                 new BadInput("the journal does not keep the frame; add --frame WxH or --trip FILE")),
                 roll(trip, sheet), stock, FrameFile.read(file, false).image(), crop.value(),
                 negative.given());
-        return JournalReadReport.of(read(session, file, question), file.shown(), session.now());
+        SheetReading reading = read(session, file, question);
+        JournalReadReport report = JournalReadReport.of(reading, file.shown(), Optional.empty(),
+                session.now());
+        if (!write.given()) {
+            return report;
+        }
+        refuseFormats(report);
+        journal.refuseOver(inputs());
+        ScanReading kept = reading.kept(file.fileName().orElseThrow(), FileDigest.sha256(file));
+        JournalFile.Added added = FromOption.of("--journal", () -> JournalFile.correct(journal.file(),
+                sheet.identity(), last -> last.cameOut(last.outcome().read(Optional.of(kept)))
+                .writtenAt(session.now().truncatedTo(ChronoUnit.SECONDS))));
+        return JournalReadReport.of(reading, file.shown(), Optional.of(new JournalReadReport.KeptRow(
+                journal.file().toString(), added.already())), session.now());
     }
 
     private static SheetReading read(Session session, Input file, ReadQuestion question) {

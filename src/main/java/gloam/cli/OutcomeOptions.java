@@ -47,7 +47,7 @@ final class OutcomeOptions extends OptionGroup {
         return new Outcome(verdict(before.verdict()), faintestMag.value().map(mag -> OptionalDouble.of(
                 FromOption.checked("--faintest", Outcome.MAGNITUDE, mag))).orElse(before.faintestMag()),
                 kept.value().or(before::kept), spoiledBy.get().isEmpty() ? before.spoiledBy()
-                : spoiledBy.get());
+                : spoiledBy.get(), before.reading());
     }
 
     private Optional<Verdict> verdict(Optional<Verdict> before) {

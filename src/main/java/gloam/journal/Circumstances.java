@@ -104,7 +104,12 @@ record Circumstances(List<String> packs, List<NightAtSite> nights, Optional<Stri
 
     /** How far a night's light is off. */
     Row light(NightAtSite night) {
-        return Row.of(0, Map.of(number(night), 1.0));
+        return light(night, 1);
+    }
+
+    /** How far a night's light is off, times a factor. */
+    Row light(NightAtSite night, double times) {
+        return Row.of(0, Map.of(number(night), times));
     }
 
     /**

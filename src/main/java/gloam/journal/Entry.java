@@ -39,8 +39,8 @@ public record Entry(String id, String identity, Instant writtenAt, boolean withd
      * both are known.
      */
     public OptionalDouble offPlanStops() {
-        return outcome.verdict().isEmpty() || plannedToneStops.isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(outcome.verdict().get().typicalStops() - plannedToneStops.getAsDouble());
+        return outcome.tone().isEmpty() || plannedToneStops.isEmpty() ? OptionalDouble.empty()
+                : OptionalDouble.of(outcome.tone().get().typicalStops() - plannedToneStops.getAsDouble());
     }
 
     /** The same sheet under another short name. */
@@ -58,6 +58,12 @@ public record Entry(String id, String identity, Instant writtenAt, boolean withd
     /** The same sheet exposed otherwise. */
     public Entry exposed(Exposed otherwise) {
         return new Entry(id, identity, writtenAt, withdrawn, otherwise, outcome, note, wish,
+                plannedToneStops, picture);
+    }
+
+    /** The same sheet come out otherwise. */
+    public Entry cameOut(Outcome otherwise) {
+        return new Entry(id, identity, writtenAt, withdrawn, exposed, otherwise, note, wish,
                 plannedToneStops, picture);
     }
 

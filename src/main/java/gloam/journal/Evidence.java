@@ -9,7 +9,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  *
  * <p><b>Model.</b> A tone in words is an ordered probit: the computed tone with a normal error, between the
  * word's bounds. A tone in stops is normal about the computed one. The faintest star noticed is a lower
- * bound: the film reaches at least that far, fainter ones may have been passed over. One observation in
+ * bound: the film reaches at least that far, fainter ones may have been passed over; the faintest trail that
+ * all trails of a scan show is normal about the computed one. One observation in
  * twenty is taken to be about anything, so that a wrong note does not bend the curve. <b>Valid.</b> Sound
  * sheets.
  * <b>Error.</b> That of the spreads, which are common sense without a source. <b>Departures.</b> The
@@ -28,6 +29,9 @@ record Evidence(double from, double upTo, double spread, double stray) {
     private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution();
     private static final double STRAY_SHARE = 0.05;
     private static final double STRAY_TONES_STOPS = 10;
+    private static final double STRAY_LIMITS_MAG = 10;
+    /** Of a bound, which already lies one standard deviation of the scan off; no source. */
+    private static final double BOUND_STOPS = 0.3;
     private static final double SIGHTING_SPREAD_MAG = 0.5;
     private static final double NONE = 1e-12;
 
@@ -44,6 +48,20 @@ record Evidence(double from, double upTo, double spread, double stray) {
     /** What the faintest magnitude noticed says about the faintest that there is on the sheet. */
     static Evidence ofFaintest(double magnitude) {
         return new Evidence(magnitude, Double.POSITIVE_INFINITY, SIGHTING_SPREAD_MAG, 0.5);
+    }
+
+    /** What the faintest trail read off a scan to a standard deviation says. */
+    static Evidence ofLimit(double magnitude, double spreadMag) {
+        return new Evidence(magnitude, magnitude, spreadMag, 1 / STRAY_LIMITS_MAG);
+    }
+
+    /** What a tone read off a scan says. */
+    static Evidence of(ScanReading.Tone tone) {
+        return switch (tone.bound()) {
+            case NONE -> ofTone(tone.stops(), Math.max(Verdict.SPREAD.least(), tone.errorStops()));
+            case AT_MOST -> new Evidence(Double.NEGATIVE_INFINITY, tone.stops(), BOUND_STOPS, 0.5);
+            case AT_LEAST -> new Evidence(tone.stops(), Double.POSITIVE_INFINITY, BOUND_STOPS, 0.5);
+        };
     }
 
     /** The same observation, the computed value itself being that uncertain besides. */

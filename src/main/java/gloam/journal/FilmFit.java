@@ -19,7 +19,7 @@ import java.util.Optional;
  * <b>Error.</b> Given by the posterior's spreads, which in simulated journals hold the truth as often as they
  * say: the law of the film, and the speed of the pack looked for, be there other packs or not.
  * <b>Departures.</b> A night's error is one for all directions and hours; sheets whose pack was not noted
- * count as one pack; a faintest star is taken as unmoved by errors of the light.
+ * count as one pack.
  *
  * @param prior       what was known before
  * @param posterior   what is known now

@@ -24,16 +24,26 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
 
     /** Speeds that the film of any sheet works at, errors of light included. */
     private static final Axis WORKING = new Axis(-8, 8, 33);
+    private static final double MAG_A_STOP = 2.5 * Math.log10(2);
 
     /**
      * One thing observed.
      *
      * @param what       which
      * @param evidence   what it says
-     * @param nightShare how much of the error of the night's light is in it, 0 to 1
+     * @param nightShare how much of the error of the night's light makes the film work faster in it, 0 to 1
+     * @param onNight    what a stop of that error adds to it besides
+     * @param judgeStops by how much the judge may be off in it
      * @param term       its factor in the density of the film and its circumstances
      */
-    record Observation(What what, Evidence evidence, double nightShare, Term term) {
+    record Observation(What what, Evidence evidence, double nightShare, double onNight, double judgeStops,
+            Term term) {
+
+        private Observation(What what, Evidence evidence, double nightShare, double onNight,
+                double judgeStops, Row row, Response response, Row plus) {
+            this(what, evidence, nightShare, onNight, judgeStops,
+                    new Term(row, Optional.of(response), plus, evidence::slope));
+        }
     }
 
     /** What can be observed. */
@@ -51,36 +61,47 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
         double[] tonesStops = working.toneStops(sheet.openings());
         Response tone = response(working, tonesStops);
         List<Observation> observations = new ArrayList<>();
-        entry.outcome().verdict().ifPresent(verdict -> observations.add(
-                observation(circumstances, sheet, verdict, tone)));
-        entry.outcome().faintestMag().ifPresent(mag -> observations.add(observation(What.FAINTEST_STAR,
-                Evidence.ofFaintest(mag), 0, circumstances.working(sheet, 0),
-                response(working, limitsMag(working, sheet, tonesStops)), false)));
+        entry.outcome().tone().ifPresent(verdict -> observations.add(
+                toneSeen(circumstances, sheet, verdict, tone)));
+        Optional<Evidence> faintest = entry.outcome().limitMag().map(limit ->
+                Evidence.ofLimit(limit.mean(), limit.sd())).or(() -> entry.outcome().faintestMag().stream()
+                .mapToObj(Evidence::ofFaintest).findFirst());
+        faintest.ifPresent(evidence -> observations.add(starSeen(circumstances, sheet, evidence,
+                response(working, limitsMag(working, sheet, tonesStops)))));
         return new Judged(entry, tone, List.copyOf(observations));
     }
 
     /**
-     * A tone in words is the judge's, under the night's light; one in stops is nobody's, and half the
-     * variance stated for it is taken to be the light's, as far as light can be off.
+     * A tone in words is the judge's, under the night's light; one off a scan is nobody's; of one in stops
+     * half the variance stated for it is taken to be the light's, as far as light can be off.
      */
-    private static Observation observation(Circumstances circumstances, Exposed sheet, Verdict verdict,
+    private static Observation toneSeen(Circumstances circumstances, Exposed sheet, Verdict verdict,
             Response tone) {
         if (verdict instanceof Verdict.InStops measured) {
             double nightStops = NightAtSite.of(sheet).spreadStops();
             double share = Math.min(1, measured.spreadStops() * Math.sqrt(0.5) / nightStops);
             double own = Math.sqrt(measured.spreadStops() * measured.spreadStops()
                     - share * share * nightStops * nightStops);
-            return observation(What.SKY_TONE, Evidence.ofTone(measured.stops(), own), share,
-                    circumstances.working(sheet, share), tone, false);
+            return new Observation(What.SKY_TONE, Evidence.ofTone(measured.stops(), own), share, 0, 0,
+                    circumstances.working(sheet, share), tone, Row.NONE);
         }
-        return observation(What.SKY_TONE, Evidence.of(((Verdict.InWords) verdict).word()), 1,
-                circumstances.working(sheet, 1), tone, true);
+        if (verdict instanceof Verdict.OfScan scan) {
+            return new Observation(What.SKY_TONE, Evidence.of(scan.tone()), 1, 0, 0,
+                    circumstances.working(sheet, 1), tone, Row.NONE);
+        }
+        return new Observation(What.SKY_TONE, Evidence.of(((Verdict.InWords) verdict).word()), 1, 0,
+                Circumstances.JUDGE_STOPS, circumstances.working(sheet, 1), tone, Circumstances.judge());
     }
 
-    private static Observation observation(What what, Evidence evidence, double nightShare, Row row,
-            Response response, boolean judged) {
-        return new Observation(what, evidence, nightShare,
-                new Term(row, Optional.of(response), judged, evidence::slope));
+    /**
+     * Stars are as bright as ever where the sky is brighter than computed: so a sheet is as one that works
+     * faster in the light as computed, on which stars are fainter by as much.
+     */
+    private static Observation starSeen(Circumstances circumstances, Exposed sheet, Evidence evidence,
+            Response limit) {
+        return new Observation(What.FAINTEST_STAR, evidence, 1, -MAG_A_STOP, 0,
+                circumstances.working(sheet, 1), limit,
+                circumstances.light(NightAtSite.of(sheet), -MAG_A_STOP));
     }
 
     private static Response response(FilmGrid working, double[] ofFilms) {
@@ -120,10 +141,9 @@ record Judged(Entry entry, Response tone, List<Observation> observations) {
         double product = 1;
         for (Observation observation : observations) {
             Response response = observation.term.response().orElseThrow();
-            double light = response.steepness(speed, failure) * observation.nightShare
-                    * NightAtSite.of(entry.exposed()).spreadStops();
-            product *= observation.evidence.blurred(Math.hypot(light,
-                    observation.term.judged() ? Circumstances.JUDGE_STOPS : 0))
+            double light = (observation.onNight - response.steepness(speed, failure)
+                    * observation.nightShare) * NightAtSite.of(entry.exposed()).spreadStops();
+            product *= observation.evidence.blurred(Math.hypot(light, observation.judgeStops))
                     .likelihood(response.at(speed, failure));
         }
         return product;

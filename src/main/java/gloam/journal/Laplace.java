@@ -36,6 +36,9 @@ record Laplace(List<Term> terms, int shared, int all) {
      */
     record Row(double onSpeed, int[] unknowns, double[] factors) {
 
+        /** Nothing. */
+        static final Row NONE = of(0, Map.of());
+
         static Row of(double onSpeed, Map<Integer, Double> factors) {
             return new Row(onSpeed, factors.keySet().stream().mapToInt(Integer::intValue).toArray(),
                     factors.values().stream().mapToDouble(Double::doubleValue).toArray());
@@ -79,19 +82,19 @@ record Laplace(List<Term> terms, int shared, int all) {
      *
      * @param row      what it is a function of
      * @param response what is computed of that; empty for the row itself
-     * @param judged   whether the judge's shift comes on top
+     * @param plus     what comes on top of that, free of the film's speed
      * @param density  its logarithm
      */
-    record Term(Row row, Optional<Response> response, boolean judged, DoubleFunction<Slope> density) {
+    record Term(Row row, Optional<Response> response, Row plus, DoubleFunction<Slope> density) {
 
         static Term prior(Row row, DoubleFunction<Slope> density) {
-            return new Term(row, Optional.empty(), false, density);
+            return new Term(row, Optional.empty(), Row.NONE, density);
         }
 
         double value(double speed, int failure, double[] values) {
             double sum = row.at(speed, values);
             return (response.isEmpty() ? sum : response.get().at(sum, failure))
-                    + (judged ? values[Circumstances.JUDGE] : 0);
+                    + plus.at(0, values);
         }
 
         double steepness(double speed, int failure, double[] values) {
@@ -153,7 +156,7 @@ record Laplace(List<Term> terms, int shared, int all) {
         private void add(Term term, double speed, int failure, double[] values) {
             Slope slope = term.density.apply(term.value(speed, failure, values));
             double steepness = term.steepness(speed, failure, values);
-            int count = term.row.unknowns.length + (term.judged ? 1 : 0);
+            int count = term.row.unknowns.length + term.plus.unknowns.length;
             for (int i = 0; i < count; i++) {
                 gradient[number(term, i)] += slope.gradient() * factor(term, i, steepness);
                 for (int j = 0; j < count; j++) {
@@ -165,11 +168,13 @@ record Laplace(List<Term> terms, int shared, int all) {
         }
 
         private static int number(Term term, int i) {
-            return i < term.row.unknowns.length ? term.row.unknowns[i] : Circumstances.JUDGE;
+            int own = term.row.unknowns.length;
+            return i < own ? term.row.unknowns[i] : term.plus.unknowns[i - own];
         }
 
         private static double factor(Term term, int i, double steepness) {
-            return i < term.row.unknowns.length ? steepness * term.row.factors[i] : 1;
+            int own = term.row.unknowns.length;
+            return i < own ? steepness * term.row.factors[i] : term.plus.factors[i - own];
         }
 
         private void add(int i, int j, double curvature) {

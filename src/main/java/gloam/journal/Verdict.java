@@ -46,4 +46,13 @@ public sealed interface Verdict {
             return stops;
         }
     }
+
+    /** A tone that a scan of the sheet showed. */
+    record OfScan(ScanReading.Tone tone) implements Verdict {
+
+        @Override
+        public double typicalStops() {
+            return tone.stops();
+        }
+    }
 }

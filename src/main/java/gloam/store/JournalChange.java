@@ -31,7 +31,8 @@ record JournalChange(int gloamJournal, String id, Instant written, String correc
 
     /** Keys that mean something together only. */
     private static final List<List<String>> TOGETHER = List.of(
-            List.of("tone", "tone-stops", "tone-spread-stops"), List.of("azimuth-deg", "altitude-deg"));
+            List.of("tone", "tone-stops", "tone-spread-stops"), List.of("azimuth-deg", "altitude-deg"),
+            List.of("reading"));
     private static final String OPENINGS = "openings";
     private static final String TIMES = "times";
     private static final String SKY = "sky-cd-m2";

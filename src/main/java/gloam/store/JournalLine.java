@@ -43,7 +43,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                    Optional<BigDecimal> toneStops, Optional<BigDecimal> toneSpreadStops,
                    Optional<BigDecimal> faintestMag, Optional<Boolean> kept,
                    Optional<List<Spoiler>> spoiledBy, Optional<String> note, Optional<String> wish,
-                   Optional<BigDecimal> plannedToneStops, Optional<String> picture) {
+                   Optional<BigDecimal> plannedToneStops, Optional<String> picture,
+                   Optional<JournalReading> reading) {
 
     /** The form that is written; the first had whole sheets for corrections and the light on the film. */
     static final int VERSION = 2;
@@ -88,7 +89,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 measured.map(verdict -> cut(verdict.spreadStops(), 2)),
                 cut(outcome.faintestMag(), 2), outcome.kept(),
                 Optional.of(outcome.spoiledBy()).filter(all -> !all.isEmpty()), text(entry.note()),
-                entry.wish(), cut(entry.plannedToneStops(), 2), entry.picture());
+                entry.wish(), cut(entry.plannedToneStops(), 2), entry.picture(),
+                outcome.reading().map(JournalReading::of));
     }
 
     /**
@@ -100,7 +102,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                 site, azimuthDeg, altitudeDeg, lens, openings.stream().map(opening -> opening.saying(
                 light == Light.MEASURED)).toList(), light, BigDecimal.ZERO, BigDecimal.ZERO, temperatureC,
                 tone, toneStops, toneSpreadStops, faintestMag, kept, spoiledBy, note, wish, plannedToneStops,
-                picture);
+                picture, reading);
     }
 
     /**
@@ -120,7 +122,8 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
                         light == Light.MEASURED,
                         new Exposed.Stars(starImageSpeedMmS.doubleValue(), starLossMag.doubleValue()),
                         number(temperatureC)),
-                new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of())),
+                new Outcome(verdict, number(faintestMag), kept, spoiledBy.orElse(List.of()),
+                        reading.map(JournalReading::reading)),
                 note.orElse(""), wish, number(plannedToneStops), picture);
     }
 
@@ -195,7 +198,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         return Optional.of(text).filter(some -> !some.isEmpty());
     }
 
-    private static Optional<BigDecimal> cut(OptionalDouble value, int decimals) {
+    static Optional<BigDecimal> cut(OptionalDouble value, int decimals) {
         return value.isPresent() ? Optional.of(cut(value.getAsDouble(), decimals)) : Optional.empty();
     }
 
@@ -206,7 +209,7 @@ record JournalLine(int gloamJournal, String id, Instant written, Optional<String
         return cut.scale() < 0 ? cut.setScale(0) : cut;
     }
 
-    private static OptionalDouble number(Optional<BigDecimal> value) {
+    static OptionalDouble number(Optional<BigDecimal> value) {
         return value.map(number -> OptionalDouble.of(number.doubleValue())).orElse(OptionalDouble.empty());
     }
 }

@@ -82,6 +82,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("spoiled by", String.join(", ", row.spoiledBy()));
         sayings.put("wish", entry.wish().orElse(""));
         sayings.put("picture", entry.picture().orElse(""));
+        sayings.put("reading", row.reading().map(ScanReadingRow::text).orElse(""));
         sayings.put("note", entry.note());
         return sayings;
     }

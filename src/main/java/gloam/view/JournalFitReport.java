@@ -156,7 +156,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
      * @param id              its entry
      * @param meteredS        metered time of the mid-tone on the published film, in seconds
      * @param openS           exposure time in seconds
-     * @param tone            its tone as judged
+     * @param tone            its tone as judged, or as a scan showed it
      * @param toneAboveStops  darkest tone that this stands for, in stops from the mid-tone; absent if there
      *                        is no bound
      * @param toneUpToStops   lightest one; absent if there is no bound
@@ -171,7 +171,8 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
         static UsedRow of(Fit.Judged judged) {
             FilmFit.UsedSheet sheet = judged.sheet();
             return new UsedRow(sheet.entry().id(), sheet.meteredS(), sheet.entry().exposed().openS(),
-                    SheetRow.of(sheet.entry()).verdict(), judged.aboveStops(), judged.upToStops(),
+                    sheet.entry().outcome().tone().map(SheetRow::words).orElse(""), judged.aboveStops(),
+                    judged.upToStops(),
                     sheet.toneStops(), sheet.informative());
         }
     }

@@ -31,19 +31,31 @@ import java.util.stream.IntStream;
  * @param tone        the tone of the sky in the middle of the sheet
  * @param noted       where the camera is said to have pointed
  * @param drawn       what its trails show; absent on a blank sheet
+ * @param kept        that it was written to the entry; absent where it was not
  * @param reading     what the drawing is made of
  */
 public record JournalReadReport(OffsetDateTime generatedAt, String entry, String scan, Site site, String film,
-        ReadToneRow tone, AimRow noted, Optional<ReadTrailsRow> drawn, @JsonIgnore SheetReading reading)
-        implements Report {
+        ReadToneRow tone, AimRow noted, Optional<ReadTrailsRow> drawn, Optional<KeptRow> kept,
+        @JsonIgnore SheetReading reading) implements Report {
 
     /** Reports a reading. */
-    public static JournalReadReport of(SheetReading reading, String scan, Instant now) {
+    public static JournalReadReport of(SheetReading reading, String scan, Optional<KeptRow> kept,
+            Instant now) {
         ReadQuestion question = reading.question();
         SiteClock clock = new SiteClock(question.site().zone());
         return new JournalReadReport(clock.at(now), question.entry().id(), scan, question.site(),
                 question.film().name(), ReadToneRow.of(reading.tone()), AimRow.of(reading.noted()),
-                reading.drawn().map(drawn -> ReadTrailsRow.of(reading, drawn, clock)), reading);
+                reading.drawn().map(drawn -> ReadTrailsRow.of(reading, drawn, clock)), kept,
+                reading);
+    }
+
+    /**
+     * That a reading was written to its entry.
+     *
+     * @param journal the journal's file
+     * @param already whether the entry said so already, so that nothing was added
+     */
+    public record KeptRow(String journal, boolean already) {
     }
 
     /**
@@ -61,10 +73,8 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
         }
 
         @JsonIgnore
-        String text(ReadTone.Bound is) {
-            return (is == ReadTone.Bound.AT_MOST ? "at most " : is == ReadTone.Bound.AT_LEAST ? "at least "
-                    : "") + Wording.signed(toneStops, 1) + " stops from the mid-tone"
-                    + (is == ReadTone.Bound.NONE ? ", ± " + Wording.number(errorStops, 1) : "");
+        String text() {
+            return ReadToneWords.of(toneStops, errorStops, bound);
         }
     }
 

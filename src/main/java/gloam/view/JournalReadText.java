@@ -1,11 +1,9 @@
 package gloam.view;
 
-import gloam.answer.ReadTone;
 import gloam.view.JournalReadReport.ReadOpeningRow;
 import gloam.view.JournalReadReport.ReadTrailRow;
 import gloam.view.JournalReadReport.ReadTrailsRow;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The text of what a scan of a spent sheet shows. */
@@ -17,11 +15,11 @@ final class JournalReadText {
     /** The whole document. */
     static Document of(JournalReadReport report) {
         Document document = Document.headed("Entry " + report.entry() + " as " + report.scan() + " shows it");
-        document.text("Sky in the middle: " + report.tone().text(report.reading().tone().bound()) + " of "
+        document.text("Sky in the middle: " + report.tone().text() + " of "
                 + report.film() + ".");
         if (report.drawn().isEmpty()) {
             return document.under("The sheet is blank: no trail is on it, so that nothing shows where the "
-                    + "camera pointed.");
+                    + "camera pointed.").gap().text(kept(report));
         }
         ReadTrailsRow row = report.drawn().get();
         document.text("The camera pointed to " + row.found().text() + ", ± 0.1°; noted: " + report.noted()
@@ -47,19 +45,13 @@ final class JournalReadText {
                 + Wording.number(row.trailLimitMag().getAsDouble(), 1) + " ± "
                 + Wording.number(row.limitErrorMag().getAsDouble(), 1) + "."));
         document.add(table(row.trails()));
-        note(report).ifPresent(command -> document.gap().text("To note that with the entry: " + command));
-        return document;
+        return document.gap().text(kept(report));
     }
 
-    /** The command that notes tone and faintest star; none for a tone that is a bound. */
-    private static Optional<String> note(JournalReadReport report) {
-        ReadTone tone = report.reading().tone();
-        return Optional.of("gloam journal add --corrects " + report.entry() + " --tone-stops="
-                + Wording.number(tone.stops(), 1).replace('\u2212', '-') + " --tone-spread "
-                + Wording.number(tone.verdictSpreadStops(), 1) + report.drawn()
-                .map(ReadTrailsRow::faintestSeenMag).filter(OptionalDouble::isPresent).map(mag ->
-                " --faintest " + Wording.number(mag.getAsDouble(), 1)).orElse("")
-                + " --journal FILE").filter(command -> tone.bound() == ReadTone.Bound.NONE);
+    private static String kept(JournalReadReport report) {
+        return report.kept().map(kept -> kept.already() ? "Nothing added: entry " + report.entry() + " of "
+                + kept.journal() + " says so already." : "Written to entry " + report.entry() + " of "
+                + kept.journal() + ".").orElse("Nothing is written; add --write to keep it with the entry.");
     }
 
     private static Table times(ReadTrailsRow drawn) {

@@ -4,6 +4,7 @@ import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
+import gloam.journal.ScanReading;
 import gloam.journal.Verdict;
 import gloam.units.Label;
 import java.time.OffsetDateTime;
@@ -31,6 +32,7 @@ import java.util.OptionalDouble;
  * @param wish      the wish of a trip that it serves, if noted
  * @param plannedToneStops tone of the sky that the plan expected, in stops from the mid-tone, if planned
  * @param picture   path of a photo of it from the journal's folder, if noted
+ * @param reading   what a scan of it showed, if one was read
  */
 public record SheetRow(String id, String film, String batch, Optional<String> site, OffsetDateTime openAt,
                        OffsetDateTime closeAt, int openings, double openS, double fNumber,
@@ -38,7 +40,8 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                        OptionalDouble altitudeDeg, double filmLx, String light, OptionalDouble temperatureC,
                        Optional<String> tone, OptionalDouble toneStops, OptionalDouble faintestMag,
                        Optional<Boolean> kept, List<String> spoiledBy, String note, Optional<String> wish,
-                       OptionalDouble plannedToneStops, Optional<String> picture, String identity) {
+                       OptionalDouble plannedToneStops, Optional<String> picture, String identity,
+                       Optional<ScanReadingRow> reading) {
 
     static SheetRow of(Entry entry) {
         Exposed exposed = entry.exposed();
@@ -55,7 +58,8 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 exposed.temperatureC(), outcome.verdict().flatMap(SheetRow::word),
                 optional(outcome.verdict().flatMap(SheetRow::stops)), outcome.faintestMag(), outcome.kept(),
                 outcome.spoiledBy().stream().map(Label::of).toList(), entry.note(), entry.wish(),
-                entry.plannedToneStops(), entry.picture(), entry.identity());
+                entry.plannedToneStops(), entry.picture(), entry.identity(),
+                outcome.reading().map(scan -> ScanReadingRow.of(scan, clock)));
     }
 
     /**
@@ -80,6 +84,14 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     String verdict() {
         return tone.map(word -> word.replace('-', ' ')).orElse(toneStops.isPresent()
                 ? Wording.signed(toneStops.getAsDouble(), 1) + " stops" : "");
+    }
+
+    /** A tone in a word or stops. */
+    static String words(Verdict verdict) {
+        return word(verdict).map(word -> word.replace('-', ' ')).orElseGet(() ->
+                (verdict instanceof Verdict.OfScan scan && scan.tone().bound() != ScanReading.Bound.NONE
+                ? Label.words(scan.tone().bound()) + " " : "")
+                + Wording.signed(verdict.typicalStops(), 1) + " stops");
     }
 
     private static Optional<String> word(Verdict verdict) {
@@ -126,6 +138,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
                 table.note("spoiled by " + String.join(", ", row.spoiledBy()).replace('-', ' '));
             }
             row.picture().ifPresent(picture -> table.note("picture " + picture));
+            row.reading().ifPresent(scan -> table.note("read from " + scan.text()));
             if (!row.note().isEmpty()) {
                 table.note(row.note());
             }

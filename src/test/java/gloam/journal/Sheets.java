@@ -78,6 +78,16 @@ public final class Sheets {
         return outcome(new Verdict.InStops(stops, spreadStops));
     }
 
+    /** A sound sheet of which a scan was read. */
+    public static Outcome scanned(ScanReading.Tone tone, Optional<Estimate> limitMag) {
+        return new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of(),
+                Optional.of(new ScanReading("scan.png", "0123456789abcdef".repeat(4), tone, Optional.of(
+                new ScanReading.Trails(Direction.ofDegrees(0.5, 41.25), Angle.ofDegrees(-1.5), 119.5,
+                List.of(new ScanReading.Ends(OptionalDouble.of(12), OptionalDouble.of(4),
+                OptionalDouble.empty(), OptionalDouble.empty())), 40, 31, limitMag,
+                List.of(Interval.lasting(OPEN_AT, Duration.ofMinutes(3))))))));
+    }
+
     private static Outcome outcome(Verdict verdict) {
         return new Outcome(Optional.of(verdict), OptionalDouble.empty(), Optional.empty(), List.of());
     }

@@ -6,6 +6,7 @@ import gloam.film.Reciprocity;
 import gloam.units.Stops;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 
 /**
@@ -22,6 +23,10 @@ final class Simulation {
     static final FilmStock PUBLISHED = Films.print(640, Reciprocity.power(PUBLISHED_EXPONENT, 1));
 
     private static final double[] BOUNDS_STOPS = {-3, -1.5, -0.5, 0.5, 1.5};
+
+    /** Errors of a scan. */
+    private static final double SCAN_STOPS = 0.3;
+    private static final double SCAN_MAG = 0.3;
 
     final double exponent;
     private final SplittableRandom random;
@@ -133,6 +138,70 @@ final class Simulation {
         double seen = toneStops(pack, night, meteredS, openS) + 0.3 * Math.sqrt(0.5) * gaussian();
         return Sheets.moved(Sheets.steady(id, PUBLISHED, meteredS, openS, Sheets.measured(seen, 0.3)), pack,
                 night);
+    }
+
+    /**
+     * A sheet of which a scan was read: its tone to 0.3 stop, its faintest trail to 0.3 magnitude; open as
+     * those that are judged.
+     */
+    Entry scannedSheet(String id, String pack, int night) {
+        double meteredS = 20 * Math.pow(100, random.nextDouble());
+        return scannedSheet(id, pack, night, meteredS,
+                publishedS(meteredS) * Stops.factor(random.nextDouble(-2.5, 1.5)));
+    }
+
+    private Entry scannedSheet(String id, String pack, int night, double meteredS, double openS) {
+        double toneStops = toneStops(pack, night, meteredS, openS);
+        double limitMag = limitMag(pack, night, meteredS, toneStops) + SCAN_MAG * gaussian();
+        boolean dark = toneStops < -3.5;
+        boolean light = toneStops > 2;
+        ScanReading.Tone tone = dark ? new ScanReading.Tone(-3.3, 0, ScanReading.Bound.AT_MOST)
+                : light ? new ScanReading.Tone(1.8, 0, ScanReading.Bound.AT_LEAST)
+                : new ScanReading.Tone(toneStops + SCAN_STOPS * gaussian(), SCAN_STOPS,
+                        ScanReading.Bound.NONE);
+        Optional<Estimate> limit = Double.isNaN(limitMag) ? Optional.empty()
+                : Optional.of(new Estimate(limitMag, SCAN_MAG));
+        return Sheets.moved(Sheets.steady(id, PUBLISHED, meteredS, openS, Sheets.scanned(tone, limit)), pack,
+                night);
+    }
+
+    /**
+     * The faintest star whose trail stands a tenth in density over the sky: flux through the pupil over a
+     * square spot, which the film works off at the rate of sky and star together; by halving.
+     */
+    private double limitMag(String pack, int night, double meteredS, double skyStops) {
+        double midLxS = PUBLISHED.midToneLxS() * Stops.factor(offsetStops(pack));
+        double skyLx = PUBLISHED.midToneLxS() / meteredS * Stops.factor(nightStops(night));
+        double sky = Stops.factor(skyStops);
+        double spotMm = Math.hypot(0.04, 2.44 * 555e-6 * 8);
+        double dwellS = spotMm / 0.00875;
+        double brightest = -20;
+        double faintest = 20;
+        if (density(sky) - density(1e12) < 0.1) {
+            return Double.NaN;
+        }
+        for (int i = 0; i < 60; i++) {
+            double mag = (brightest + faintest) / 2;
+            double starLx = 0.9 * 2.54e-6 * Math.pow(10, -0.4 * (mag + 0.3)) * Math.PI / 4 * 15 * 15
+                    / (spotMm * spotMm);
+            double extra = dwellS * (ratePerS((skyLx + starLx) / midLxS) - ratePerS(skyLx / midLxS));
+            boolean shows = density(sky) - density(sky + extra) >= 0.1;
+            brightest = shows ? mag : brightest;
+            faintest = shows ? faintest : mag;
+        }
+        return brightest;
+    }
+
+    /** No failure up to a second; a power law beyond. */
+    private double ratePerS(double meteredPerS) {
+        return meteredPerS >= 1 ? meteredPerS : Math.pow(meteredPerS, exponent);
+    }
+
+    /** A print of 0.12 to 1.8, its mid-tone at 0.74 with a slope of 1.4: logistic in the logarithm. */
+    private static double density(double progress) {
+        double odds = (0.74 - 0.12) / (1.8 - 0.74);
+        double power = 1.4 * (1.8 - 0.12) / ((0.74 - 0.12) * (1.8 - 0.74)) / Math.log(10);
+        return 0.12 + (1.8 - 0.12) * odds / (odds + Math.pow(progress, power));
     }
 
     /** A sheet in a light from dusk to dark, open for about the published time. */

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gloam.film.Films;
 import gloam.film.Reciprocity;
 import gloam.journal.Entry;
+import gloam.journal.Estimate;
 import gloam.journal.Outcome;
+import gloam.journal.ScanReading;
 import gloam.journal.Sheets;
 import gloam.journal.Spoiler;
 import gloam.journal.ToneWord;
@@ -69,7 +71,9 @@ class JournalLineTest {
                 new Outcome(Optional.of(new Verdict.InWords(ToneWord.VERY_DARK)), OptionalDouble.of(4.25),
                         Optional.of(false), List.of(Spoiler.DEW)),
                 new Outcome(Optional.of(new Verdict.InStops(-1.25, 0.5)), none, Optional.of(true),
-                List.of()));
+                List.of()), Sheets.scanned(new ScanReading.Tone(-1.25, 0.31, ScanReading.Bound.NONE),
+                Optional.of(new Estimate(4.75, 0.35))), Sheets.scanned(new ScanReading.Tone(-3.25, 0,
+                ScanReading.Bound.AT_MOST), Optional.empty()));
     }
 
     @ParameterizedTest
