@@ -61,6 +61,9 @@ public record JournalExportReport(OffsetDateTime generatedAt, List<SheetRow> she
         if (value instanceof List<?> list) {
             return list.stream().map(String::valueOf).collect(Collectors.joining(" "));
         }
+        if (value instanceof ScanReadingRow scan) {
+            return scan.text();
+        }
         return String.valueOf(value);
     }
 

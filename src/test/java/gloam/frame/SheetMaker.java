@@ -84,7 +84,8 @@ public final class SheetMaker {
 
     private double[][] corners(double margin) {
         double[][] square = new double[4][];
-        double shape = way % 2 == 0 ? heightMm / widthMm : widthMm / heightMm;
+        boolean sideways = way % 2 == 0 == way >= 4;
+        double shape = sideways ? widthMm / heightMm : heightMm / widthMm;
         double wide = Math.min(1.0, (double) height / width / shape) * width * (1 - 2 * margin);
         for (int i = 0; i < 4; i++) {
             double x = (i == 1 || i == 2 ? 0.5 : -0.5) * wide;

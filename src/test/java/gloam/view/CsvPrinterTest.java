@@ -1,11 +1,13 @@
 package gloam.view;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gloam.film.Films;
 import gloam.film.Reciprocity;
 import gloam.journal.Entry;
+import gloam.journal.ScanReading;
 import gloam.journal.Sheets;
 import gloam.journal.ToneWord;
 import java.time.Instant;
@@ -43,7 +45,17 @@ class CsvPrinterTest {
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).startsWith("id,film,batch,site,openAt,closeAt,"));
         assertEquals(lines.get(0).split(",", -1).length, lines.get(1).split(",", -1).length);
-        assertTrue(lines.get(1).endsWith(",dark,,,,,plain,,,,"), lines.get(1));
+        assertTrue(lines.get(1).endsWith(",dark,,,,,plain,,,,,"), lines.get(1));
+    }
+
+    @Test
+    void aReadingIsOneCellOfWords() {
+        Entry scanned = sheet("plain").cameOut(Sheets.scanned(
+                new ScanReading.Tone(-1.25, 0.3, ScanReading.Bound.NONE), Optional.empty()));
+        String printed = CsvPrinter.printed(
+                JournalExportReport.of(List.of(scanned), Instant.EPOCH).document());
+        assertTrue(printed.contains(" stops from the mid-tone, \u00b1 0.3"), printed);
+        assertFalse(printed.contains("["), printed);
     }
 
     private static Entry sheet(String note) {
