@@ -3,6 +3,7 @@ package gloam.answer;
 import gloam.film.ToneCurve;
 import gloam.frame.PictureTone;
 import gloam.journal.ScanReading.Bound;
+import gloam.journal.ScanReading.Tone;
 import gloam.units.Stops;
 
 /**
@@ -13,20 +14,19 @@ import gloam.units.Stops;
  * scan's white stands for it. <b>Valid.</b> Tones that the film tells from black and from white.
  * <b>Error.</b> A twelfth of the density by the scanner's curve, 0.03 by the border, 0.15 where there is none
  * (common practice, no source). <b>Departures.</b> The tone curve of the sheet at hand.
- *
- * @param stops      from the film's mid-tone, plus is lighter
- * @param errorStops one standard deviation
- * @param bound      whether it is one
  */
-public record ReadTone(double stops, double errorStops, Bound bound) {
+final class ReadTone {
 
     private static final double OF_CURVE = 0.08;
     private static final double OF_BORDER = 0.03;
     private static final double WITHOUT_BORDER = 0.15;
     private static final double TOLD_APART = 0.05;
 
+    private ReadTone() {
+    }
+
     /** The tone of a picture on a film. */
-    static ReadTone of(PictureTone picture, ToneCurve curve) {
+    static Tone of(PictureTone picture, ToneCurve curve) {
         double over = -Math.log10(picture.sky() / picture.border().orElse(1));
         double density = curve.densityMin() + Math.max(0, over);
         double error = Math.hypot(OF_CURVE * over, picture.border().isPresent() ? OF_BORDER
@@ -35,14 +35,14 @@ public record ReadTone(double stops, double errorStops, Bound bound) {
         double lightest = curve.densityMin() + TOLD_APART;
         boolean positive = curve.gamma() < 0;
         if (density + error > darkest) {
-            return new ReadTone(stops(curve, Math.max(lightest, Math.min(darkest, density - error))), 0,
+            return new Tone(stops(curve, Math.max(lightest, Math.min(darkest, density - error))), 0,
                     positive ? Bound.AT_MOST : Bound.AT_LEAST);
         }
         if (density - error < lightest) {
-            return new ReadTone(stops(curve, Math.min(darkest, Math.max(lightest, density + error))), 0,
+            return new Tone(stops(curve, Math.min(darkest, Math.max(lightest, density + error))), 0,
                     positive ? Bound.AT_LEAST : Bound.AT_MOST);
         }
-        return new ReadTone(stops(curve, density), Math.abs(stops(curve, density + error)
+        return new Tone(stops(curve, density), Math.abs(stops(curve, density + error)
                 - stops(curve, density - error)) / 2, Bound.NONE);
     }
 

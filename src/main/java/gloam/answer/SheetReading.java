@@ -35,7 +35,8 @@ import java.util.stream.Stream;
  * @param tone     the tone of the sky in the middle of the sheet
  * @param drawn    what its trails show; empty on a blank sheet
  */
-public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, Optional<Drawn> drawn) {
+public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Tone tone,
+        Optional<Drawn> drawn) {
 
     private static final Duration POINTS_EVERY = Duration.ofMinutes(5);
     /** A camera is looked for within three degrees; so much more is predicted on each side. */
@@ -104,7 +105,7 @@ public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, 
         double[][] corners = question.corners();
         PictureTone light = SheetScan.tone(question.image(), corners, question.frame(),
                 question.negative());
-        ReadTone tone = ReadTone.of(light, question.film().tone());
+        ScanReading.Tone tone = ReadTone.of(light, question.film().tone());
         List<Trails.Track> predicted = marking(trails(ephemeris, stars, question, wider(noted)));
         Optional<SheetScan> scan = predicted.size() < LEAST_TRAILS ? Optional.empty() : SheetScan.of(
                 question.image(), corners, question.negative(), noted, Stream.of(MOST_TRAILS, FEW_TRAILS)
@@ -123,9 +124,8 @@ public record SheetReading(ReadQuestion question, Framing noted, ReadTone tone, 
 
     /** What of it the journal keeps, of the scan in a file. */
     public ScanReading kept(String file, String sha256) {
-        return new ScanReading(file, sha256, new ScanReading.Tone(tone.stops(), tone.errorStops(),
-                tone.bound()), drawn.map(on -> new ScanReading.Trails(on.found.aim(), on.found.roll(),
-                on.found.camera().lens().focalLengthMm(), on.openings.stream().map(ends ->
+        return new ScanReading(file, sha256, tone, drawn.map(on -> new ScanReading.Trails(on.found.aim(),
+                on.found.roll(), on.found.camera().lens().focalLengthMm(), on.openings.stream().map(ends ->
                 new ScanReading.Ends(ends.opensLaterS(), ends.opensErrorS(), ends.closesLaterS(),
                 ends.closesErrorS())).toList(), on.trails.size(), on.seen(), on.limit.map(limit ->
                 new Estimate(limit.magnitude(), limit.errorMag())), on.course.clouds())));

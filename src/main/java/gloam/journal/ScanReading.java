@@ -1,6 +1,7 @@
 package gloam.journal;
 
 import gloam.ephemeris.Direction;
+import gloam.gear.Lens;
 import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
@@ -57,7 +58,7 @@ public record ScanReading(String file, String sha256, Tone tone, Optional<Trails
      *
      * @param aim           where the camera pointed
      * @param roll          its turn about its axis
-     * @param focalLengthMm its focal length
+     * @param focalLengthMm its focal length, in mm
      * @param openings      how each opening differed from what was noted
      * @param predicted     how many trails should have marked the sheet
      * @param seen          how many did
@@ -77,6 +78,8 @@ public record ScanReading(String file, String sha256, Tone tone, Optional<Trails
             clouds = List.copyOf(clouds);
             Exposed.OPENINGS.check(openings.size());
             CLOUDS.check(clouds.size());
+            Lens.FOCAL_LENGTH.check(focalLengthMm);
+            new Range("number of trails seen", 0, predicted, "").check(seen);
             limitMag.ifPresent(limit -> {
                 Outcome.MAGNITUDE.check(limit.mean());
                 LIMIT_ERROR.check(limit.sd());

@@ -2,9 +2,8 @@ package gloam.store;
 
 import gloam.journal.Entry;
 import gloam.units.BadInput;
+import gloam.units.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -62,12 +61,6 @@ final class FirstForm {
     }
 
     private static String name(String line) {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256")
-                    .digest(line.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(digest, 0, NAME_BYTES);
-        } catch (NoSuchAlgorithmException cannotHappen) {
-            throw new IllegalStateException(cannotHappen);
-        }
+        return HexFormat.of().formatHex(Sha256.of(line.getBytes(StandardCharsets.UTF_8)), 0, NAME_BYTES);
     }
 }

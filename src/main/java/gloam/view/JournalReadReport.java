@@ -2,7 +2,6 @@ package gloam.view;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.answer.ReadLimit;
-import gloam.answer.ReadTone;
 import gloam.answer.ReadQuestion;
 import gloam.answer.SheetReading;
 import gloam.answer.Trails;
@@ -35,7 +34,7 @@ import java.util.stream.IntStream;
  * @param reading     what the drawing is made of
  */
 public record JournalReadReport(OffsetDateTime generatedAt, String entry, String scan, Site site, String film,
-        ReadToneRow tone, AimRow noted, Optional<ReadTrailsRow> drawn, Optional<KeptRow> kept,
+        ScanToneRow tone, AimRow noted, Optional<ReadTrailsRow> drawn, Optional<KeptRow> kept,
         @JsonIgnore SheetReading reading) implements Report {
 
     /** Reports a reading. */
@@ -44,7 +43,7 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
         ReadQuestion question = reading.question();
         SiteClock clock = new SiteClock(question.site().zone());
         return new JournalReadReport(clock.at(now), question.entry().id(), scan, question.site(),
-                question.film().name(), ReadToneRow.of(reading.tone()), AimRow.of(reading.noted()),
+                question.film().name(), ScanToneRow.of(reading.tone()), AimRow.of(reading.noted()),
                 reading.drawn().map(drawn -> ReadTrailsRow.of(reading, drawn, clock)), kept,
                 reading);
     }
@@ -56,26 +55,6 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
      * @param already whether the entry said so already, so that nothing was added
      */
     public record KeptRow(String journal, boolean already) {
-    }
-
-    /**
-     * The tone of the sky on the sheet.
-     *
-     * @param toneStops  from the film's mid-tone, plus is lighter
-     * @param errorStops one standard deviation; 0 of a bound
-     * @param bound      {@code none}, or how the tone lies to the one given: {@code at-most} or
-     *                   {@code at-least}
-     */
-    public record ReadToneRow(double toneStops, double errorStops, String bound) {
-
-        static ReadToneRow of(ReadTone tone) {
-            return new ReadToneRow(tone.stops(), tone.errorStops(), Label.of(tone.bound()));
-        }
-
-        @JsonIgnore
-        String text() {
-            return ReadToneWords.of(toneStops, errorStops, bound);
-        }
     }
 
     /**

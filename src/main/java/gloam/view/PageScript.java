@@ -1,8 +1,7 @@
 package gloam.view;
 
+import gloam.units.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -38,11 +37,6 @@ record PageScript(Optional<String> data) {
     }
 
     private static String digest(String script) {
-        try {
-            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256")
-                    .digest(script.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException everyJavaHasIt) {
-            throw new IllegalStateException(everyJavaHasIt);
-        }
+        return Base64.getEncoder().encodeToString(Sha256.of(script.getBytes(StandardCharsets.UTF_8)));
     }
 }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.journal.Estimate;
 import gloam.journal.ScanReading;
 import gloam.units.Finite;
-import gloam.units.Label;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,19 +11,16 @@ import java.util.OptionalDouble;
 /**
  * What a scan of a sheet showed, with the meanings of {@link ScanReading}.
  *
- * @param file       name of the scan's file
- * @param sha256     its SHA-256
- * @param toneStops  the sky's tone in stops from the mid-tone
- * @param errorStops one standard deviation; 0 of a bound
- * @param bound      {@code none}, or how the tone lies to the one given: {@code at-most} or {@code at-least}
- * @param trails     what its trails showed; absent of a blank sheet
+ * @param file   name of the scan's file
+ * @param sha256 its SHA-256
+ * @param tone   the sky's tone in the middle
+ * @param trails what its trails showed; absent of a blank sheet
  */
-public record ScanReadingRow(String file, String sha256, double toneStops, double errorStops, String bound,
-        Optional<ScanTrailsRow> trails) {
+public record ScanReadingRow(String file, String sha256, ScanToneRow tone, Optional<ScanTrailsRow> trails) {
 
     static ScanReadingRow of(ScanReading scan, SiteClock clock) {
-        return new ScanReadingRow(scan.file(), scan.sha256(), scan.tone().stops(), scan.tone().errorStops(),
-                Label.of(scan.tone().bound()), scan.trails().map(trails -> ScanTrailsRow.of(trails, clock)));
+        return new ScanReadingRow(scan.file(), scan.sha256(), ScanToneRow.of(scan.tone()),
+                scan.trails().map(trails -> ScanTrailsRow.of(trails, clock)));
     }
 
     /**
@@ -57,7 +53,7 @@ public record ScanReadingRow(String file, String sha256, double toneStops, doubl
     /** The reading in one line. */
     @JsonIgnore
     String text() {
-        return file + ": " + ReadToneWords.of(toneStops, errorStops, bound)
+        return file + ": " + tone.text()
                 + trails.map(seen -> ", " + seen.trailsSeen + " of " + seen.trailsPredicted + " trails"
                 + (seen.trailLimitMag.isEmpty() ? "" : " to " + Wording.number(
                 seen.trailLimitMag.getAsDouble(), 1) + " ± "

@@ -4,7 +4,6 @@ import gloam.journal.Entry;
 import gloam.journal.Exposed;
 import gloam.journal.Outcome;
 import gloam.journal.Place;
-import gloam.journal.ScanReading;
 import gloam.journal.Verdict;
 import gloam.units.Label;
 import java.time.OffsetDateTime;
@@ -88,10 +87,9 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
 
     /** A tone in a word or stops. */
     static String words(Verdict verdict) {
-        return word(verdict).map(word -> word.replace('-', ' ')).orElseGet(() ->
-                (verdict instanceof Verdict.OfScan scan && scan.tone().bound() != ScanReading.Bound.NONE
-                ? Label.words(scan.tone().bound()) + " " : "")
-                + Wording.signed(verdict.typicalStops(), 1) + " stops");
+        return verdict instanceof Verdict.OfScan scan ? ScanToneRow.of(scan.tone()).stops()
+                : word(verdict).map(word -> word.replace('-', ' ')).orElseGet(() ->
+                Wording.signed(verdict.typicalStops(), 1) + " stops");
     }
 
     private static Optional<String> word(Verdict verdict) {

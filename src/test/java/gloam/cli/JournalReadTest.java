@@ -128,18 +128,20 @@ class JournalReadTest {
         assertTrue(number(found, "/drawn/trailsSeen") < number(found, "/drawn/trailsPredicted"));
     }
 
-    /** Sideways, mirrored and as a negative: one way of the four in which an oblong sheet may lie. */
+    /** Turned to the right, and mirrored and turned as a negative. */
     @Test
     void theSheetMayLieOnTheScanInAnyWay() throws IOException {
         SheetMaker maker = elsewhere();
         maker.width = 800;
         maker.height = 1000;
-        maker.way = 6;
-        maker.negative = true;
         add(170, 40, maker.openings);
-        JsonNode found = json(maker, "--negative");
-        assertFound(maker, found);
-        assertTrue(found.at("/drawn/mirrored").booleanValue());
+        for (int way : new int[] {3, 6}) {
+            maker.way = way;
+            maker.negative = way == 6;
+            JsonNode found = json(maker, maker.negative ? "--negative" : "");
+            assertFound(maker, found);
+            assertEquals(way >= 4, found.at("/drawn/mirrored").booleanValue());
+        }
     }
 
     /** The shutter opened 40 s late the second time and closed 90 s early: the gaps show it. */
@@ -251,6 +253,7 @@ class JournalReadTest {
         assertEquals("scan.jpg", reading.at("/file").stringValue());
         assertEquals(sha256, reading.at("/sha256").stringValue());
         assertEquals(maker.azimuthDeg, number(reading, "/trails/azimuthDeg"), 0.1);
+        assertEquals("none", reading.at("/tone/bound").stringValue());
         assertTrue(read(scan, "--entry 1 --write").out().contains("Nothing added: entry 1"));
         assertEquals(written, Files.readString(Path.of(journal())));
         assertEquals(0, Run.of(List.of("journal", "add", "--journal", journal(), "--corrects", "1", "--tone",

@@ -21,6 +21,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The reading of a scan in the journal's file. */
 class JournalReadingTest {
@@ -109,5 +111,25 @@ class JournalReadingTest {
         assertTrue(newer.contains("\"grain\":7"), newer);
         Files.writeString(file, newer);
         assertEquals(WHOLE, outcome(file).reading().orElseThrow());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "tone-stops":-1.25,           |                         | reading.tone-stops: is missing
+            "tone-error-stops":0.3        | "tone-error-stops":-0.3 | error of the sky tone -0.3 stops
+            "tone-bound":"none"           | "tone-bound":"x"        | expected none, at-most or at-least
+            "focal-length-mm":119.5       | "focal-length-mm":0     | focal length 0 mm is out of range; give 5
+            "seen":31                     | "seen":41               | trails seen 41 is out of range; give 0 … 40
+            "limit-error-mag":0.35        | "limit-error-mag":0     | error of the faintest trail 0 mag
+            "limit-error-mag":0.35        | "limit-error-mag":null  | limit-mag and limit-error-mag go together
+            "azimuth-deg":0.5             | "azimuth-deg":400       | azimuth 400 deg
+            """)
+    void aSpoiledReadingIsNamed(String right, String wrong, String says) throws IOException {
+        write(file, WHOLE, 1);
+        String lines = Files.readString(file);
+        assertTrue(lines.contains(right), lines);
+        Files.writeString(file, lines.replace(right, wrong == null ? "" : wrong));
+        List<String> damages = JournalFile.read(file).damages();
+        assertTrue(damages.stream().anyMatch(damage -> damage.contains(says)), damages.toString());
     }
 }
