@@ -8,6 +8,7 @@ import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.journal.Entry;
 import gloam.journal.Opening;
+import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Angle;
 import gloam.units.BadInput;
@@ -35,6 +36,10 @@ public record ReadQuestion(Entry entry, Site site, Frame frame, Angle roll, Film
 
     List<Interval> openings() {
         return entry.exposed().openings().stream().map(Opening::open).toList();
+    }
+
+    Setting setting(Framing framing, List<Interval> openings) {
+        return new Setting(framing, entry.exposed().fNumber(), openings);
     }
 
     Framing noted() {

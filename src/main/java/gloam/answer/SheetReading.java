@@ -2,6 +2,7 @@ package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Star;
+import gloam.frame.Bump;
 import gloam.frame.LightImage;
 import gloam.frame.OpeningEnds;
 import gloam.frame.PictureTone;
@@ -19,7 +20,9 @@ import gloam.sheet.Setting;
 import gloam.sheet.Sheet;
 import gloam.trail.Framing;
 import gloam.units.BadInput;
+import gloam.units.Interval;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -51,19 +54,21 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
     /**
      * What the trails on a sheet show.
      *
-     * @param found      where the camera pointed, its focal length as found
+     * @param found      where the camera pointed, until it was bumped, its focal length as found
      * @param mirrored   whether the scan shows the sheet mirrored
      * @param residualMm how far the lines lie from the trails, in the mean
      * @param onLines    share of the trails laid over the scan that lies on bright lines, 0 to 1
      * @param openings   how each opening differs from what was noted
-     * @param course     what happened meanwhile
-     * @param trails     each trail that should mark the sheet, those first that should stand out most
+     * @param bumped     that it was moved meanwhile
+     * @param course     when no trail was drawn
+     * @param trails     each trail that should mark the sheet, those first that should stand out most; before
+     *                   and after a bump for itself
      * @param limit      the faintest star that leaves a visible trail, by all of them
      * @param picture    the sheet, straightened
      */
     public record Drawn(Framing found, boolean mirrored, double residualMm, double onLines,
-            List<OpeningEnds> openings, SheetCourse course, List<ReadTrail> trails, Optional<ReadLimit> limit,
-            Picture picture) {
+            List<OpeningEnds> openings, Optional<Bumped> bumped, SheetCourse course, List<ReadTrail> trails,
+            Optional<ReadLimit> limit, Picture picture) {
 
         /** Copies the lists. */
         public Drawn {
@@ -81,6 +86,15 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
         public int seen() {
             return (int) trails.stream().filter(ReadTrail::seen).count();
         }
+    }
+
+    /**
+     * That the camera was moved while the sheet was exposed.
+     *
+     * @param at    when
+     * @param after where it pointed from then on
+     */
+    public record Bumped(Instant at, Framing after) {
     }
 
     /**
@@ -106,7 +120,8 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
         PictureTone light = SheetScan.tone(question.image(), corners, question.frame(),
                 question.negative());
         ScanReading.Tone tone = ReadTone.of(light, question.film().tone());
-        List<Trails.Track> predicted = marking(trails(ephemeris, stars, question, wider(noted)));
+        List<Trails.Track> predicted = marking(trails(ephemeris, stars, question,
+                List.of(question.setting(wider(noted), question.openings()))));
         Optional<SheetScan> scan = predicted.size() < LEAST_TRAILS ? Optional.empty() : SheetScan.of(
                 question.image(), corners, question.negative(), noted, Stream.of(MOST_TRAILS, FEW_TRAILS)
                 .map(most -> predicted.stream().limit(most).flatMap(track -> PredictedTrail.of(ephemeris,
@@ -119,7 +134,7 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                     + "--frame " + "and --negative");
         }
         return new SheetReading(question, noted, tone, scan.map(on -> drawn(question, on,
-                trails(ephemeris, stars, question, on.framing()))));
+                trails(ephemeris, stars, question, settings(question, on)))));
     }
 
     /** What of it the journal keeps, of the scan in a file. */
@@ -128,10 +143,24 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                 on.found.roll(), on.found.camera().lens().focalLengthMm(), on.openings.stream().map(ends ->
                 new ScanReading.Ends(ends.opensLaterS(), ends.opensErrorS(), ends.closesLaterS(),
                 ends.closesErrorS())).toList(), on.trails.size(), on.seen(), on.limit.map(limit ->
-                new Estimate(limit.magnitude(), limit.errorMag())), on.course.clouds())));
+                new Estimate(limit.magnitude(), limit.errorMag())), on.course.clouds(), on.bumped.map(bump ->
+                new ScanReading.Bump(bump.at, bump.after.aim())))));
     }
 
-    private static Drawn drawn(ReadQuestion question, SheetScan scan, Trails trails) {
+    /** How the camera was set, before and after it was bumped. */
+    private static List<Setting> settings(ReadQuestion question, SheetScan scan) {
+        List<Interval> openings = question.openings();
+        if (scan.bump().isEmpty()) {
+            return List.of(question.setting(scan.framing(), openings));
+        }
+        Bump bump = scan.bump().get();
+        List<Interval> late = List.of(new Interval(bump.at(), Interval.span(openings).endExclusive()));
+        return List.of(question.setting(scan.framing(), openings.stream().flatMap(open ->
+                open.without(late).stream()).toList()),
+                question.setting(bump.framing(), Interval.intersect(openings, late)));
+    }
+
+    private static Drawn drawn(ReadQuestion question, SheetScan scan, List<Trails> trails) {
         List<Trails.Track> tracks = marking(trails);
         List<TrailRise> rises = tracks.stream().map(track -> scan.rise(track.trail())).toList();
         double spotMm = question.entry().exposed().lens().spotMm(question.entry().exposed().fNumber());
@@ -142,11 +171,12 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                 rises.get(i).density(question.negative(), spots))).toList();
         LightImage picture = scan.picture();
         return new Drawn(scan.framing(), scan.mirrored(), scan.aim().rmsPx() * scan.pixelMm(),
-                scan.aim().onRidges(), scan.openings(), scan.course(IntStream.range(0, tracks.size())
+                scan.aim().onRidges(), scan.openings(), scan.bump().map(bump ->
+                new Bumped(bump.at(), bump.framing())), scan.course(IntStream.range(0, tracks.size())
                 .filter(i -> rises.get(i).seen()).mapToObj(i -> tracks.get(i).trail()).toList(),
                 question.openings()), IntStream.range(0, tracks.size()).mapToObj(i ->
                 new ReadTrail(tracks.get(i), rises.get(i).seen(), rises.get(i).level(), rises.get(i).error()))
-                .toList(), ReadLimit.of(trails.sheet().orElseThrow().trailLimitMag(), lamps),
+                .toList(), ReadLimit.of(trails.get(0).sheet().orElseThrow().trailLimitMag(), lamps),
                 Picture.ofGrey(picture.width(), picture.height(),
                 (x, y) -> picture.level((int) x, (int) y)));
     }
@@ -154,18 +184,19 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
     /**
      * The trails that mark the sheet, those first that stand out most; the Moon's is as broad as its disc.
      */
-    private static List<Trails.Track> marking(Trails trails) {
-        return trails.tracks().stream().filter(track -> track.kind() != Trails.Kind.MOON
+    private static List<Trails.Track> marking(List<Trails> trails) {
+        return trails.stream().flatMap(some -> some.tracks().stream())
+                .filter(track -> track.kind() != Trails.Kind.MOON
                 && track.mark().filter(Trails.Mark::records).isPresent())
                 .sorted(Comparator.comparingDouble(track -> -track.mark().orElseThrow().stopsOverSky()))
                 .toList();
     }
 
-    private static Trails trails(Ephemeris ephemeris, List<Star> stars, ReadQuestion question,
-            Framing framing) {
-        Setting setting = new Setting(framing, question.entry().exposed().fNumber(), question.openings());
-        return Trails.ofAll(ephemeris, new FrameQuestion(question.site(), setting, POINTS_EVERY, false),
-                Optional.of(new Sheet(question.site(), question.film(), List.of(setting))), stars);
+    private static List<Trails> trails(Ephemeris ephemeris, List<Star> stars, ReadQuestion question,
+            List<Setting> settings) {
+        return settings.stream().map(setting -> Trails.ofAll(ephemeris, new FrameQuestion(question.site(),
+                setting, POINTS_EVERY, false), Optional.of(new Sheet(question.site(), question.film(),
+                settings)), stars)).toList();
     }
 
     /** The same aim with a sheet that catches also what a camera a little beside it would. */

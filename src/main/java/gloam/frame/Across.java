@@ -19,7 +19,7 @@ record Across(Vector3D point, double x, double y, double found) {
     static List<Across> of(Ridges ridges, ImageMap map, List<PredictedTrail> trails, int reachPx) {
         List<Across> across = new ArrayList<>();
         for (PredictedTrail predicted : trails) {
-            List<Vector3D> trail = predicted.open();
+            List<Vector3D> trail = predicted.directions();
             for (int i = 0; i + 1 < trail.size(); i++) {
                 Optional<double[]> here = map.toImage(trail.get(i)).filter(map::contains);
                 Optional<double[]> next = map.toImage(trail.get(i + 1));

@@ -20,10 +20,10 @@ record OnLines(int on, int all) {
     static OnLines of(Ridges ridges, ImageMap map, List<PredictedTrail> trails) {
         OnLines found = NONE;
         for (PredictedTrail trail : trails) {
-            int inside = (int) trail.open().stream().filter(point ->
+            int inside = (int) trail.directions().stream().filter(point ->
                     map.toImage(point).filter(map::contains).isPresent()).count();
             if (inside >= LEAST_POINTS) {
-                boolean on = TrailAim.share(ridges, map, trail.open(), TrailAim.NEAR_PX) > HALF;
+                boolean on = TrailAim.share(ridges, map, trail.directions(), TrailAim.NEAR_PX) > HALF;
                 found = found.plus(new OnLines(on ? 1 : 0, 1));
             }
         }

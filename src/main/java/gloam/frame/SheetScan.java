@@ -5,12 +5,14 @@ import gloam.gear.Site;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
 import gloam.units.Interval;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -19,17 +21,17 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
  * <p><b>Model.</b> The picture is straightened by its corners in each way in which the sheet may lie on the
  * scan; the way in which most of the predicted trails lies on bright lines is the right one
  * ({@link TrailAim}). <b>Valid.</b> Sheets with some trails that begin or end on them, aims and rolls noted
- * to 3°. <b>Error.</b> A tenth of a degree. <b>Departures.</b> Paper that is not flat, a camera
- * that was bumped.
+ * to 3°. <b>Error.</b> A tenth of a degree. <b>Departures.</b> Paper that is not flat.
  *
  * @param picture  the picture, straightened
  * @param mirrored whether the scan shows it mirrored
- * @param aim      where the camera pointed
- * @param openings how each opening differs from what was noted
+ * @param aim      where the camera pointed, until it was bumped
+ * @param bump     that it was moved meanwhile
+ * @param openings how each opening differs from what was noted; nothing is known of a camera that was bumped
  * @param ridges   the bright lines on it
  */
-public record SheetScan(LightImage picture, boolean mirrored, TrailAim aim, List<OpeningEnds> openings,
-        Ridges ridges) {
+public record SheetScan(LightImage picture, boolean mirrored, TrailAim aim, Optional<Bump> bump,
+        List<OpeningEnds> openings, Ridges ridges) {
 
     /** Pixels along the longer side of a straightened picture. */
     private static final int SIDE_PX = 900;
@@ -65,39 +67,59 @@ public record SheetScan(LightImage picture, boolean mirrored, TrailAim aim, List
                             negative);
                     return new Lying(picture, way >= Straightened.WAYS / 2, new Ridges(picture));
                 }).toList();
-        return trails.stream().flatMap(all -> found(ways, noted, all, pole).stream()).findFirst();
+        return trails.stream().flatMap(all -> halves(all).flatMap(some -> found(ways, noted, some, pole)
+                .map(laid -> read(laid, all, pole)).stream())).findFirst();
     }
 
     /** A sheet as it may lie on a scan. */
     private record Lying(LightImage picture, boolean mirrored, Ridges ridges) {
     }
 
-    private static Optional<SheetScan> found(List<Lying> ways, Framing noted, List<PredictedTrail> trails,
+    /** All trails, then what was drawn first and last of them: a bump leaves one of these halves whole. */
+    private static Stream<List<PredictedTrail>> halves(List<PredictedTrail> trails) {
+        Instant middle = Bump.middle(trails);
+        return Stream.of(trails, trails.stream().map(trail -> trail.before(middle)).toList(),
+                trails.stream().map(trail -> trail.from(middle)).toList());
+    }
+
+    private static Optional<Laid> found(List<Lying> ways, Framing noted, List<PredictedTrail> trails,
             Vector3D pole) {
         Map<Lying, TrailAim.Search> searches = new ConcurrentHashMap<>();
         ways.parallelStream().forEach(way -> searches.put(way, new TrailAim.Search(way.ridges,
-                ImageMap.of(noted, way.picture), trails, pole)));
+                ImageMap.of(noted, way.picture), trails, pole,
+                TrailAim.WITHIN_DEG)));
         return ways.stream().sorted(Comparator.comparingDouble(way -> -searches.get(way).promise()))
                 .limit(PROMISING).toList().parallelStream()
-                .flatMap(way -> searches.get(way).found().map(aim ->
-                        new SheetScan(way.picture, way.mirrored, aim,
-                        openings(way.ridges, aim.map(), trails), way.ridges)).stream())
-                .max(Comparator.comparingDouble(found -> found.aim.onRidges() * found.aim.endsSeen()));
+                .flatMap(way -> searches.get(way).found().map(aim -> new Laid(way, aim)).stream())
+                .max(Comparator.comparingDouble(laid -> laid.aim.onRidges() * laid.aim.endsSeen()));
+    }
+
+    /** A sheet with trails laid over it. */
+    private record Laid(Lying way, TrailAim aim) {
+    }
+
+    private static SheetScan read(Laid laid, List<PredictedTrail> trails, Vector3D pole) {
+        Ridges ridges = laid.way.ridges;
+        Optional<Bump> bump = Bump.of(ridges, laid.aim, trails, pole);
+        return new SheetScan(laid.way.picture, laid.way.mirrored, bump.map(Bump::before).orElse(laid.aim),
+                bump, openings(ridges, laid.aim.map(), trails, bump.isPresent()), ridges);
     }
 
     private static boolean suits(double frame, double picture) {
         return Math.abs(Math.log(frame)) < SQUARE || frame > 1 == picture > 1;
     }
 
-    private static List<OpeningEnds> openings(Ridges ridges, ImageMap map, List<PredictedTrail> trails) {
+    private static List<OpeningEnds> openings(Ridges ridges, ImageMap map, List<PredictedTrail> trails,
+            boolean bumped) {
         int count = trails.stream().mapToInt(PredictedTrail::opening).max().orElse(0) + 1;
         return IntStream.range(0, count).mapToObj(number -> {
             List<PredictedTrail> its = trails.stream().filter(trail -> trail.opening() == number).toList();
-            return OpeningEnds.of(TrailEnds.of(ridges, map, its), its.get(0).everyDeg());
+            return OpeningEnds.of(TrailEnds.of(ridges, map, bumped ? List.of() : its),
+                    its.get(0).everyDeg());
         }).toList();
     }
 
-    /** Where the camera pointed, its focal length as found. */
+    /** Where the camera pointed, until it was bumped, its focal length as found. */
     public Framing framing() {
         return aim.map().axes().framing();
     }

@@ -35,7 +35,9 @@ import org.hipparchus.util.Pair;
  */
 public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rmsPx) {
 
-    private static final double WITHIN_DEG = 3;
+    static final double WITHIN_DEG = 3;
+    /** Trails that slide along others may end far from where they were looked for. */
+    private static final double FARTHEST_RAD = Math.sqrt(2) * Math.toRadians(WITHIN_DEG);
     private static final double STEP_SHARE = 0.75;
     private static final int BEST = 6;
     private static final int[] REACH_PX = {10, 5, 3};
@@ -76,7 +78,7 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rm
      */
     public static Optional<TrailAim> of(LightImage picture, ImageMap noted, List<PredictedTrail> all,
             Vector3D pole) {
-        return new Search(new Ridges(picture), noted, all, pole).found();
+        return new Search(new Ridges(picture), noted, all, pole, WITHIN_DEG).found();
     }
 
     /** A search of a picture's aim: where to look is known at once, the aim on request. */
@@ -89,15 +91,15 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rm
         private final Vector3D pole;
         private final List<Look> looks;
 
-        Search(Ridges ridges, ImageMap noted, List<PredictedTrail> all, Vector3D pole) {
-            double farthest = noted.halfDiagonalRad() + 2 * Math.toRadians(WITHIN_DEG);
+        Search(Ridges ridges, ImageMap noted, List<PredictedTrail> all, Vector3D pole, double withinDeg) {
+            double farthest = noted.halfDiagonalRad() + 2 * Math.toRadians(withinDeg);
             this.ridges = ridges;
             this.noted = noted;
-            this.trails = all.stream().filter(trail -> trail.open().stream().anyMatch(point ->
+            this.trails = all.stream().filter(trail -> trail.directions().stream().anyMatch(point ->
                     Vector3D.angle(point, noted.axes().ahead()) < farthest)).toList();
-            this.points = trails.stream().flatMap(trail -> trail.open().stream()).toList();
+            this.points = directions(trails);
             this.pole = pole;
-            this.looks = looks(ridges, noted, thinned(points, COARSE_POINTS));
+            this.looks = looks(ridges, noted, thinned(points, COARSE_POINTS), withinDeg);
         }
 
         /** How much more of the trails lies on lines at the best aim than at others. */
@@ -108,15 +110,28 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rm
 
         /** The aim, if it is believed. */
         Optional<TrailAim> found() {
-            List<Look> others = thinned(looks.stream().filter(look ->
-                    Math.hypot(look.yaw, look.pitch) > WITHIN_DEG / 2).toList(), CHANCE_LOOKS);
-            OnLines elsewhere = others.stream().map(look -> OnLines.of(ridges, look.of(noted), trails))
-                    .reduce(OnLines.NONE, OnLines::plus);
+            OnLines elsewhere = thinned(looks.stream().filter(look -> Math.hypot(look.yaw, look.pitch)
+                    > WITHIN_DEG / 2).toList(), CHANCE_LOOKS).stream().map(look ->
+                    OnLines.of(ridges, look.of(noted), trails)).reduce(OnLines.NONE, OnLines::plus);
+            return Optional.of(best()).filter(aim -> aim.endsSeen > LEAST_SHARE && better(aim.map, elsewhere)
+                    && Vector3D.angle(aim.map.axes().ahead(), noted.axes().ahead()) < FARTHEST_RAD);
+        }
+
+        /** The aim that lays most of the trails on lines, believed or not. */
+        TrailAim best() {
             return looks.stream().sorted((a, b) -> Double.compare(b.share, a.share)).limit(BEST)
                     .map(look -> fitted(ridges, look.of(noted), trails, pole))
-                    .max((a, b) -> Double.compare(a.onRidges, b.onRidges))
-                    .filter(aim -> aim.endsSeen > LEAST_SHARE && looks.size() * FINER
-                            * OnLines.of(ridges, aim.map, trails).byChance(elsewhere) < BY_CHANCE);
+                    .max((a, b) -> Double.compare(a.onRidges, b.onRidges)).orElseThrow();
+        }
+
+        /** Whether more of the trails lie on lines by a map than chance has it where others map them. */
+        boolean better(ImageMap map, ImageMap other) {
+            return better(map, OnLines.of(ridges, other, trails));
+        }
+
+        /** Whether more of the trails lie on lines than by chance where others have so many on them. */
+        private boolean better(ImageMap map, OnLines others) {
+            return looks.size() * FINER * OnLines.of(ridges, map, trails).byChance(others) < BY_CHANCE;
         }
     }
 
@@ -127,11 +142,15 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rm
                 .toList();
     }
 
-    private static List<Look> looks(Ridges ridges, ImageMap noted, List<Vector3D> points) {
+    private static List<Vector3D> directions(List<PredictedTrail> trails) {
+        return trails.stream().flatMap(trail -> trail.directions().stream()).toList();
+    }
+
+    private static List<Look> looks(Ridges ridges, ImageMap noted, List<Vector3D> points, double withinDeg) {
         double stepDeg = Math.toDegrees(STEP_SHARE * 2 * Ridges.WIDE_PX / noted.pixelsARadian());
-        int steps = (int) Math.ceil(WITHIN_DEG / stepDeg);
+        int steps = (int) Math.ceil(withinDeg / stepDeg);
         double rollDeg = Math.toDegrees(STEP_SHARE * 2 * Ridges.WIDE_PX / (noted.width() / 2.0));
-        int rolls = (int) Math.ceil(WITHIN_DEG / rollDeg);
+        int rolls = (int) Math.ceil(withinDeg / rollDeg);
         return IntStream.rangeClosed(-steps, steps).boxed().flatMap(yaw ->
                 IntStream.rangeClosed(-steps, steps).boxed().flatMap(pitch ->
                 IntStream.rangeClosed(-rolls, rolls).mapToObj(roll -> {
@@ -182,8 +201,7 @@ public record TrailAim(ImageMap map, double onRidges, double endsSeen, double rm
             map = slid(ridges, map, trails, pole);
             rms = Math.sqrt(best.getResiduals().dotProduct(best.getResiduals()) / across.size());
         }
-        return new TrailAim(map, share(ridges, map, trails.stream().flatMap(trail -> trail.open().stream())
-                .toList(), NEAR_PX),
+        return new TrailAim(map, share(ridges, map, directions(trails), NEAR_PX),
                 TrailEnds.of(ridges, map, trails).seenShare(), rms);
     }
 

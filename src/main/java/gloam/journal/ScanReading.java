@@ -6,6 +6,7 @@ import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Range;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,7 +57,7 @@ public record ScanReading(String file, String sha256, Tone tone, Optional<Trails
     /**
      * What the trails showed.
      *
-     * @param aim           where the camera pointed
+     * @param aim           where the camera pointed, until it was moved
      * @param roll          its turn about its axis
      * @param focalLengthMm its focal length, in mm
      * @param openings      how each opening differed from what was noted
@@ -65,9 +66,10 @@ public record ScanReading(String file, String sha256, Tone tone, Optional<Trails
      * @param limitMag      V magnitude of the faintest star that leaves a visible trail in the middle, and
      *                      its error; empty where too few trails are near it
      * @param clouds        when no trail was drawn though the shutter was open
+     * @param bump          that the camera was moved meanwhile
      */
     public record Trails(Direction aim, Angle roll, double focalLengthMm, List<Ends> openings, int predicted,
-            int seen, Optional<Estimate> limitMag, List<Interval> clouds) {
+            int seen, Optional<Estimate> limitMag, List<Interval> clouds, Optional<Bump> bump) {
 
         private static final Range LIMIT_ERROR = new Range("error of the faintest trail", 0.01, 5, "mag");
         private static final Range CLOUDS = new Range("number of clouds", 0, 400, "");
@@ -85,6 +87,15 @@ public record ScanReading(String file, String sha256, Tone tone, Optional<Trails
                 LIMIT_ERROR.check(limit.sd());
             });
         }
+    }
+
+    /**
+     * That the camera was moved while the sheet was exposed.
+     *
+     * @param at  when
+     * @param aim where it pointed from then on
+     */
+    public record Bump(Instant at, Direction aim) {
     }
 
     /**

@@ -47,7 +47,8 @@ record JournalReading(String file, String sha256, BigDecimal toneStops, BigDecim
     @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
     record TrailKeys(BigDecimal azimuthDeg, BigDecimal altitudeDeg, BigDecimal rollDeg,
             BigDecimal focalLengthMm, List<EndKeys> openings, int predicted, int seen,
-            Optional<BigDecimal> limitMag, Optional<BigDecimal> limitErrorMag, List<CloudKeys> clouds) {
+            Optional<BigDecimal> limitMag, Optional<BigDecimal> limitErrorMag, List<CloudKeys> clouds,
+            Optional<BumpKeys> bump) {
 
         /** Refuses an aim outside its range, and a limit without its error, with {@link BadInput}. */
         TrailKeys {
@@ -58,25 +59,50 @@ record JournalReading(String file, String sha256, BigDecimal toneStops, BigDecim
         }
 
         private static TrailKeys of(ScanReading.Trails trails) {
-            return new TrailKeys(JournalLine.cut(trails.aim().azimuth().degrees(), DEGREE_DECIMALS),
-                    JournalLine.cut(trails.aim().altitude().degrees(), DEGREE_DECIMALS),
+            return new TrailKeys(degrees(trails.aim().azimuth()), degrees(trails.aim().altitude()),
                     JournalLine.cut(trails.roll().signed().degrees(), DEGREE_DECIMALS),
                     JournalLine.cut(trails.focalLengthMm(), 2),
                     trails.openings().stream().map(EndKeys::of).toList(), trails.predicted(), trails.seen(),
                     trails.limitMag().map(limit -> JournalLine.cut(limit.mean(), 2)),
                     trails.limitMag().map(limit -> JournalLine.cut(limit.sd(), 2)),
                     trails.clouds().stream().map(cloud ->
-                            new CloudKeys(cloud.start(), cloud.endExclusive())).toList());
+                            new CloudKeys(cloud.start(), cloud.endExclusive())).toList(),
+                    trails.bump().map(BumpKeys::of));
         }
 
         private ScanReading.Trails trails() {
-            return new ScanReading.Trails(Direction.ofDegrees(azimuthDeg.doubleValue(),
-                    altitudeDeg.doubleValue()), Angle.ofDegrees(rollDeg.doubleValue()),
-                    focalLengthMm.doubleValue(), openings.stream().map(EndKeys::ends).toList(), predicted,
-                    seen, limitMag.map(mag -> new Estimate(mag.doubleValue(),
-                    limitErrorMag.orElseThrow().doubleValue())), clouds.stream().map(CloudKeys::cloud)
-                    .toList());
+            return new ScanReading.Trails(direction(azimuthDeg, altitudeDeg),
+                    Angle.ofDegrees(rollDeg.doubleValue()), focalLengthMm.doubleValue(),
+                    openings.stream().map(EndKeys::ends).toList(), predicted, seen, limitMag.map(mag ->
+                    new Estimate(mag.doubleValue(), limitErrorMag.orElseThrow().doubleValue())),
+                    clouds.stream().map(CloudKeys::cloud).toList(), bump.map(BumpKeys::bump));
         }
+    }
+
+    /** That the camera was moved. */
+    @JsonNaming(PropertyNamingStrategies.KebabCaseStrategy.class)
+    record BumpKeys(Instant at, BigDecimal azimuthDeg, BigDecimal altitudeDeg) {
+
+        /** Refuses an aim outside its range with {@link BadInput}. */
+        BumpKeys {
+            JournalLine.checkAim(Optional.of(azimuthDeg), Optional.of(altitudeDeg));
+        }
+
+        private static BumpKeys of(ScanReading.Bump bump) {
+            return new BumpKeys(bump.at(), degrees(bump.aim().azimuth()), degrees(bump.aim().altitude()));
+        }
+
+        private ScanReading.Bump bump() {
+            return new ScanReading.Bump(at, direction(azimuthDeg, altitudeDeg));
+        }
+    }
+
+    private static BigDecimal degrees(Angle angle) {
+        return JournalLine.cut(angle.degrees(), DEGREE_DECIMALS);
+    }
+
+    private static Direction direction(BigDecimal azimuthDeg, BigDecimal altitudeDeg) {
+        return Direction.ofDegrees(azimuthDeg.doubleValue(), altitudeDeg.doubleValue());
     }
 
     /** How an opening differed from what was noted. */

@@ -60,13 +60,14 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
     /**
      * What the trails on a sheet show.
      *
-     * @param found           where the camera pointed
+     * @param found           where the camera pointed, until it was moved
      * @param offAimDeg       how far that is from where it is said to have pointed
      * @param mirrored        whether the scan shows the sheet mirrored
      * @param residualMm      how far the lines lie from the trails, in the mean
      * @param onLinesFraction share of the trails laid over the scan that lies on bright lines
      * @param openings        when the shutter was open
      * @param clouds          when no trail was drawn though the shutter was open
+     * @param bump            that the camera was moved meanwhile; absent where it was not
      * @param trailsPredicted how many trails should mark the sheet
      * @param trailsSeen      how many of them do
      * @param faintestSeenMag the faintest of them; absent where none is seen
@@ -77,7 +78,7 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
      */
     public record ReadTrailsRow(AimRow found, double offAimDeg, boolean mirrored, double residualMm,
             double onLinesFraction, List<ReadOpeningRow> openings, List<Situation.Opening> clouds,
-            int trailsPredicted, int trailsSeen, OptionalDouble faintestSeenMag,
+            Optional<BumpRow> bump, int trailsPredicted, int trailsSeen, OptionalDouble faintestSeenMag,
             OptionalDouble trailLimitMag, OptionalDouble limitErrorMag, List<ReadTrailRow> trails) {
 
         static ReadTrailsRow of(SheetReading reading, SheetReading.Drawn drawn, SiteClock clock) {
@@ -88,7 +89,8 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
                     .get(number), drawn.openings().get(number), clock)).toList(),
                     drawn.course().clouds().stream().map(cloud -> new Situation.Opening(
                     clock.at(cloud.start()), clock.at(cloud.endExclusive()))).toList(),
-                    drawn.trails().size(),
+                    drawn.bumped().map(bumped -> BumpRow.of(bumped.at(), drawn.found().aim(),
+                    bumped.after().aim(), clock)), drawn.trails().size(),
                     drawn.seen(), drawn.faintestSeenMag(), Finite.of(drawn.limit().map(ReadLimit::magnitude)),
                     Finite.of(drawn.limit().map(ReadLimit::errorMag)),
                     drawn.trails().stream().map(ReadTrailRow::of).toList());

@@ -22,8 +22,9 @@ final class JournalReadText {
                     + "camera pointed.").gap().text(kept(report));
         }
         ReadTrailsRow row = report.drawn().get();
-        document.text("The camera pointed to " + row.found().text() + ", ± 0.1°; noted: " + report.noted()
-                .text() + ", " + Wording.number(row.offAimDeg(), 1) + "° away.");
+        document.text((row.bump().isPresent() ? "At first the camera" : "The camera") + " pointed to "
+                + row.found().text() + ", ± 0.1°; noted: " + report.noted().text() + ", "
+                + Wording.number(row.offAimDeg(), 1) + "° away.");
         document.under("Focal length " + Wording.number(row.found().focalLengthMm(), 1)
                 + " mm; the trails lie "
                 + "where they should to " + Wording.number(row.residualMm(), 2) + " mm"
@@ -31,8 +32,9 @@ final class JournalReadText {
         document.figure("predicted and found trails", made -> ReadDrawing.of(report, made));
         document.gap();
         document.add(times(row));
-        document.under("The ends of trails show how long each opening was and how far apart they were; all "
-                + "times shifted alike look as if the camera were turned about the pole.");
+        document.under(row.bump().map(bump -> bump.text() + " The ends of its trails show no times.")
+                .orElse("The ends of trails show how long each opening was and how far apart they were; "
+                + "all times shifted alike look as if the camera were turned about the pole."));
         row.clouds().forEach(cloud -> document.under("No trail was drawn from " + Wording.minute(
                 cloud.openAt()) + " to " + Wording.minute(cloud.closeAt()) + ": clouds, or a covered lens."));
         document.gap();

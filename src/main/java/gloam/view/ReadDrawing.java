@@ -48,7 +48,9 @@ final class ReadDrawing {
     private String drawn(String made) {
         svg.label(MARGIN, 8, "Entry " + report.entry() + " as scanned", "font-size", 4.6);
         svg.label(MARGIN, 13.5, JournalReadReport.AimRow.of(drawn.found()).text() + "; " + drawn.seen()
-                + " of " + Wording.count(drawn.trails().size(), "trail") + " seen");
+                + " of " + Wording.count(drawn.trails().size(), "trail") + " seen" + report.drawn()
+                .flatMap(JournalReadReport.ReadTrailsRow::bump).map(bump -> "; moved at "
+                + Wording.minute(bump.at())).orElse(""));
         svg.empty("image", "x", MARGIN, "y", HEAD, "width", WIDTH - 2 * MARGIN, "height", height,
                 "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png()));
         svg.open("g", "class", "over");
@@ -86,7 +88,8 @@ final class ReadDrawing {
 
     /** A trail where it would run had the camera pointed as noted. */
     private void noted(Trail trail) {
-        Framing found = drawn.found();
+        Framing found = drawn.bumped().filter(bumped -> !trail.points().get(0).at().isBefore(bumped.at()))
+                .map(SheetReading.Bumped::after).orElse(drawn.found());
         trail.stretches().forEach(stretch -> svg.empty("polyline", "points", stretch.points().stream()
                 .map(point -> found.toSky(point.xMm(), point.yMm()))
                 .flatMap(seen -> reading.noted().toFrame(seen).stream())

@@ -26,7 +26,7 @@ public record ScanReadingRow(String file, String sha256, ScanToneRow tone, Optio
     /**
      * What the trails showed.
      *
-     * @param azimuthDeg      where the camera pointed, from north through east
+     * @param azimuthDeg      where the camera pointed, until it was moved, from north through east
      * @param altitudeDeg     how high
      * @param rollDeg         its turn about its axis
      * @param focalLengthMm   its focal length
@@ -36,17 +36,20 @@ public record ScanReadingRow(String file, String sha256, ScanToneRow tone, Optio
      * @param trailLimitMag   faintest V magnitude that leaves a trail; absent where too few are near it
      * @param limitErrorMag   one standard deviation of that
      * @param clouds          when no trail was drawn though the shutter was open
+     * @param bump            that the camera was moved meanwhile; absent where it was not
      */
     public record ScanTrailsRow(double azimuthDeg, double altitudeDeg, double rollDeg, double focalLengthMm,
             List<ScanReading.Ends> openings, int trailsPredicted, int trailsSeen,
-            OptionalDouble trailLimitMag, OptionalDouble limitErrorMag, List<Situation.Opening> clouds) {
+            OptionalDouble trailLimitMag, OptionalDouble limitErrorMag, List<Situation.Opening> clouds,
+            Optional<BumpRow> bump) {
 
         static ScanTrailsRow of(ScanReading.Trails trails, SiteClock clock) {
             return new ScanTrailsRow(trails.aim().azimuth().degrees(), trails.aim().altitude().degrees(),
                     trails.roll().signed().degrees(), trails.focalLengthMm(), trails.openings(),
                     trails.predicted(), trails.seen(), Finite.of(trails.limitMag().map(Estimate::mean)),
                     Finite.of(trails.limitMag().map(Estimate::sd)), trails.clouds().stream().map(cloud ->
-                    new Situation.Opening(clock.at(cloud.start()), clock.at(cloud.endExclusive()))).toList());
+                    new Situation.Opening(clock.at(cloud.start()), clock.at(cloud.endExclusive()))).toList(),
+                    trails.bump().map(bump -> BumpRow.of(bump.at(), trails.aim(), bump.aim(), clock)));
         }
     }
 
@@ -60,7 +63,8 @@ public record ScanReadingRow(String file, String sha256, ScanToneRow tone, Optio
                 + Wording.number(seen.limitErrorMag.getAsDouble(), 1) + " mag")
                 + ", aim " + Wording.direction(seen.azimuthDeg) + "° at "
                 + Wording.number(seen.altitudeDeg, 1) + "°"
-                + (seen.clouds.isEmpty() ? "" : ", " + Wording.count(seen.clouds.size(), "cloud")))
+                + (seen.clouds.isEmpty() ? "" : ", " + Wording.count(seen.clouds.size(), "cloud"))
+                + seen.bump.map(bump -> ", bumped at " + Wording.minute(bump.at())).orElse(""))
                 .orElse(", blank");
     }
 }

@@ -45,6 +45,7 @@ class ReadAccuracyTest {
     private final List<Double> toneSigmas = new ArrayList<>();
     private final List<Double> limitMag = new ArrayList<>();
     private final List<Double> limitSigmas = new ArrayList<>();
+    private int moved;
 
     @Test
     void manySheets() throws IOException {
@@ -65,8 +66,8 @@ class ReadAccuracyTest {
             found.ifPresent(reading -> compare(maker, reading));
             notFound += found.isPresent() ? 0 : 1;
         }
-        System.out.printf("%d sheets; not found %d, of another night not refused %d%n", SHEETS, notFound,
-                notRefused);
+        System.out.printf("%d sheets; not found %d, of another night not refused %d, moved %d%n", SHEETS,
+                notFound, notRefused, moved);
         told("aim", aimDeg, "deg");
         told("roll", rollDeg, "deg");
         told("focal length", focalPercent, "%");
@@ -76,6 +77,7 @@ class ReadAccuracyTest {
         told("limit", limitMag, "mag");
         told("limit", limitSigmas, "times its error");
         assertEquals(0, notRefused);
+        assertEquals(0, moved);
         assertTrue(notFound <= SHEETS / 10, notFound + " not found");
         assertTrue(share(aimDeg, 0.95) < 0.1, "aim");
         assertTrue(share(rollDeg, 0.95) < 0.2, "roll");
@@ -119,6 +121,7 @@ class ReadAccuracyTest {
                 .to(Direction.ofDegrees(maker.azimuthDeg, maker.altitudeDeg)).degrees());
         rollDeg.add(Math.abs(Math.IEEEremainder(number(found, "/drawn/found/rollDeg") - maker.rollDeg, 360)));
         focalPercent.add(100 * Math.abs(number(found, "/drawn/found/focalLengthMm") / maker.focalMm - 1));
+        moved += found.at("/drawn/bump").isNull() ? 0 : 1;
         SheetMaker.Open open = maker.openings.get(0);
         JsonNode opens = found.at("/drawn/openings/0/opensLaterS");
         JsonNode closes = found.at("/drawn/openings/0/closesLaterS");

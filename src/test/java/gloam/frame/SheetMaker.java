@@ -64,6 +64,11 @@ public final class SheetMaker {
     /** Stars are hidden meanwhile, in minutes from the first opening. */
     public double cloudFromMin;
     public double cloudToMin;
+    /** The camera is moved then, in minutes from the first opening. */
+    public double bumpMin = Double.POSITIVE_INFINITY;
+    public double bumpAzimuthDeg;
+    public double bumpAltitudeDeg;
+    public double bumpRollDeg;
     public long seed = 1;
 
     private double[] stars;
@@ -135,10 +140,10 @@ public final class SheetMaker {
     }
 
     /** The place of a direction on the sheet in mm to the right and up; null behind the camera. */
-    private double[] onSheet(Direction seen) {
-        double a = Math.toRadians(azimuthDeg);
-        double h = Math.toRadians(altitudeDeg);
-        double r = Math.toRadians(rollDeg);
+    private double[] onSheet(Direction seen, boolean bumped) {
+        double a = Math.toRadians(azimuthDeg + (bumped ? bumpAzimuthDeg : 0));
+        double h = Math.toRadians(altitudeDeg + (bumped ? bumpAltitudeDeg : 0));
+        double r = Math.toRadians(rollDeg + (bumped ? bumpRollDeg : 0));
         double east = Math.cos(seen.altitude().radians()) * Math.sin(seen.azimuth().radians());
         double north = Math.cos(seen.altitude().radians()) * Math.cos(seen.azimuth().radians());
         double zenith = Math.sin(seen.altitude().radians());
@@ -168,22 +173,20 @@ public final class SheetMaker {
         double lastS = (open.to.toEpochMilli() - open.from.toEpochMilli()) / 1000.0;
         int steps = (int) Math.ceil(lastS / STEP_S);
         double sinceFirstMin = (open.from.toEpochMilli() - openings.get(0).from.toEpochMilli()) / 60_000.0;
-        List<double[]> points = new ArrayList<>();
-        List<Double> altitudes = new ArrayList<>();
+        List<Direction> seen = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
-            Direction seen = EPHEMERIS.position(star, site, open.from.plusMillis(Math.round(1000 * lastS * i
-                    / steps))).apparentDirection();
-            points.add(onSheet(seen));
-            altitudes.add(seen.altitude().degrees());
+            seen.add(EPHEMERIS.position(star, site, open.from.plusMillis(Math.round(1000 * lastS * i
+                    / steps))).apparentDirection());
         }
         for (int i = 0; i < steps; i++) {
-            double[] from = points.get(i);
-            double[] to = points.get(i + 1);
+            boolean bumped = sinceFirstMin + i * lastS / steps / 60 >= bumpMin;
+            double[] from = onSheet(seen.get(i), bumped);
+            double[] to = onSheet(seen.get(i + 1), bumped);
             if (from == null || to == null || Math.max(Math.abs(from[0]), Math.abs(from[1])) > 1.2
                     * Math.max(widthMm, heightMm)) {
                 continue;
             }
-            double sine = Math.sin(Math.toRadians(altitudes.get(i)));
+            double sine = Math.sin(seen.get(i).altitude().radians());
             double airmass = 1 / (sine + 0.025 * Math.exp(-11 * sine));
             double mag = star.magnitude() + site.extinctionMag() * airmass;
             double lengthMm = Math.hypot(to[0] - from[0], to[1] - from[1]);

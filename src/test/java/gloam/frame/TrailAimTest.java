@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -70,7 +71,10 @@ class TrailAimTest {
         List<List<Vector3D>> begin = trails(opened, 3.8, -7.75, 8, 0.5);
         List<List<Vector3D>> end = trails(opened, 3.8, 82.25, 98, 0.5);
         for (int i = 0; i < open.size(); i++) {
-            predicted.add(new PredictedTrail(0, open.get(i), begin.get(i), end.get(i), 0.5 * 0.2507));
+            List<Vector3D> directions = open.get(i);
+            predicted.add(new PredictedTrail(0, IntStream.range(0, directions.size()).mapToObj(j ->
+                    new PredictedTrail.Moment(opened.plusSeconds(240L * j), directions.get(j))).toList(),
+                    begin.get(i), end.get(i), 0.5 * 0.2507));
         }
         return predicted;
     }

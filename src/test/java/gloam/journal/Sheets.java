@@ -85,7 +85,8 @@ public final class Sheets {
                 new ScanReading.Trails(Direction.ofDegrees(0.5, 41.25), Angle.ofDegrees(-1.5), 119.5,
                 List.of(new ScanReading.Ends(OptionalDouble.of(12), OptionalDouble.of(4),
                 OptionalDouble.empty(), OptionalDouble.empty())), 40, 31, limitMag,
-                List.of(Interval.lasting(OPEN_AT, Duration.ofMinutes(3))))))));
+                List.of(Interval.lasting(OPEN_AT, Duration.ofMinutes(3))), Optional.of(new ScanReading.Bump(
+                OPEN_AT.plusSeconds(1500), Direction.ofDegrees(0.75, 41))))))));
     }
 
     private static Outcome outcome(Verdict verdict) {
