@@ -78,8 +78,8 @@ final class JournalReadText {
         Table table = new Table(Table.words("trail"), Table.numbers("mag"),
                 Table.numbers("predicted", "stops over sky"), Table.words("on the scan"),
                 Table.numbers("level over sky", "%"), Table.numbers("±", "%").leaving(1));
-        trails.forEach(trail -> table.row(trail.kind().equals("star") ? trail.name()
-                : Wording.title(trail.name()), Wording.number(trail.magnitude(), 1),
+        trails.forEach(trail -> table.row(Wording.skyName(trail.kind().equals("star"),
+                trail.name()), Wording.number(trail.magnitude(), 1),
                 Wording.number(trail.stopsOverSky(), 1), trail.seen() ? "seen" : "not seen",
                 Wording.signed(100 * trail.levelFraction(), 1),
                 Wording.number(100 * trail.errorFraction(), 1)));

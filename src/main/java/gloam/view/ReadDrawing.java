@@ -1,6 +1,7 @@
 package gloam.view;
 
 import gloam.answer.SheetReading;
+import gloam.answer.Trails;
 import gloam.trail.Framing;
 import gloam.trail.Trail;
 import java.io.ByteArrayOutputStream;
@@ -99,7 +100,7 @@ final class ReadDrawing {
     }
 
     private void named(SheetReading.ReadTrail trail, LabelPlaces places) {
-        String name = Wording.title(trail.track().name());
+        String name = Wording.skyName(trail.track().kind() == Trails.Kind.STAR, trail.track().name());
         List<double[]> points = trail.track().trail().points().stream().map(point -> new double[] {
             MARGIN + inside(point.xMm()), HEAD + height / 2 - point.yMm() / mmAPaperMm}).toList();
         places.take(name, points).ifPresent(place -> svg.label(place.x(), place.y(), name, "class",

@@ -49,14 +49,14 @@ final class SheetTrails {
         this.poleName = report.pole().inFrame() ? poleName(places) : Optional.empty();
         report.tracks().stream().filter(track -> track.records().orElse(true)).forEach(track -> {
             if (names.size() < MOST_NAMES) {
-                places.take(name(track), anchors(track)).ifPresent(place -> names.put(track, place));
+                places.take(track.title(), anchors(track)).ifPresent(place -> names.put(track, place));
             }
         });
     }
 
     /** The names that are drawn. */
     List<String> named() {
-        return names.keySet().stream().map(SheetTrails::name).toList();
+        return names.keySet().stream().map(TrackRow::title).toList();
     }
 
     /** Draws it. */
@@ -67,7 +67,7 @@ final class SheetTrails {
                 .forEach(this::line);
         names.keySet().forEach(this::arrow);
         pole();
-        names.forEach((track, place) -> written(place, name(track)));
+        names.forEach((track, place) -> written(place, track.title()));
     }
 
     /** The land under the skyline; over the picture, which shows it, the skyline alone. */
@@ -120,10 +120,6 @@ final class SheetTrails {
         return IntStream.rangeClosed(0, last).boxed().sorted(Comparator.comparingInt(i ->
                 Math.abs(2 * i - last))).map(track.points()::get)
                 .map(at -> new double[] {at.xMm(), -at.yMm()}).toList();
-    }
-
-    private static String name(TrackRow track) {
-        return track.kind().equals("star") ? track.name() : Wording.title(track.name());
     }
 
     /** A trail as a line for each opening. */

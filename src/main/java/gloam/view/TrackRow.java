@@ -1,5 +1,6 @@
 package gloam.view;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import gloam.answer.Trails;
 import gloam.trail.Trail;
 import gloam.units.Finite;
@@ -33,6 +34,12 @@ public record TrackRow(String name, String kind, OptionalDouble magnitude, Optio
 
     /** Where the image is at a moment, in mm to the right of the frame's centre and above it. */
     public record PointRow(OffsetDateTime at, double xMm, double yMm) {
+    }
+
+    /** The name as it heads a row. */
+    @JsonIgnore
+    String title() {
+        return Wording.skyName(kind.equals("star"), name);
     }
 
     static TrackRow of(Trails.Track track, SiteClock clock) {

@@ -188,7 +188,7 @@ final class TrailText {
         for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
             TrackRow.PointRow first = track.points().get(0);
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
-            table.row(track.kind().equals("star") ? track.name() : Wording.title(track.name()),
+            table.row(track.title(),
                     Wording.number(track.magnitude(), 1, ""),
                     track.records().map(Wording::yes).orElse(""),
                     track.stopsOverSky().isPresent() ? Wording.signed(track.stopsOverSky().getAsDouble(), 1)

@@ -115,8 +115,8 @@ final class TripodDrawing {
         cross(Direction.ofDegrees(report.frame().azimuthDeg(), report.frame().altitudeDeg()));
         view.aimStar().ifPresent(this::aimStar);
         view.ways().stream().limit(MOST_NAMES).filter(way -> view.aimStar().filter(star ->
-                star.name().equals(way.name())).isEmpty()).forEach(way -> name(way.star() ? way.name()
-                : Wording.title(way.name()), way.points()));
+                star.name().equals(way.name())).isEmpty()).forEach(way -> name(Wording.skyName(way.star(),
+                way.name()), way.points()));
     }
 
     /** Inside the frame, ways that the film records, each as strong as it does. */

@@ -104,6 +104,11 @@ final class Wording {
         return word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
     }
 
+    /** A name in the sky as it heads a row: stars keep their Greek letters small. */
+    static String skyName(boolean star, String name) {
+        return star ? name : title(name);
+    }
+
     /** A date with its day of the week. */
     static String date(LocalDate date) {
         return NightTimes.date(date);

@@ -82,6 +82,11 @@ class ScanBumpTest {
         assertTrue(drawn.get("trailsSeen").intValue() > 60, drawn.get("trailsSeen").toString());
         assertTrue(drawn.at("/openings/0/opensLaterS").isNull());
         assertTrue(drawn.get("clouds").isEmpty(), drawn.get("clouds").toString());
+        Path svg = folder.resolve("scan.svg");
+        read(maker, "--out", svg.toString());
+        String picture = Files.readString(svg);
+        assertTrue(picture.contains("; moved at 21:0"));
+        assertTrue(picture.contains(">γ Per</text>"));
     }
 
     /** A fifth of a degree across the trails is half a millimetre on the sheet. */
