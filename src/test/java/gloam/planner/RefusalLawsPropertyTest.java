@@ -113,7 +113,7 @@ class RefusalLawsPropertyTest {
             case TONE -> wish.toned(wish.tone() instanceof Wish.Tone.AtMost
                     ? new Wish.Tone.AtMost(changed.amount()) : new Wish.Tone.Near(changed.amount()));
             case RECORDS -> wish.recording(new Wish.Records.Nothing());
-            case SKY -> wish.under(Wish.SkyKind.ANY);
+            case SKY -> wish.under(SkyKind.ANY);
             case CLEAR -> wish;
         };
     }
