@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -37,14 +38,28 @@ public final class App {
     /** Help needs this many. */
     private static final int LEAST_HELP_WIDTH = 55;
 
-    /** Commands that hardly ever do without Sun and Moon. */
-    private static final List<String> OF_THE_SKY = List.of("nights", "sky", "measure", "trail",
-            "proof", "plan");
-    /** Those of them that look at all stars. */
-    private static final List<String> OF_THE_STARS = List.of("measure", "trail", "proof", "plan");
-    private static final List<String> COMMANDS =
-            List.of("init", "nights", "sky", "measure", "expose", "trail", "proof", "plan", "journal",
-            "check", "schema", "help", "completion");
+    /** The commands, in the order of the help. */
+    private static final List<Known> COMMANDS = List.of(
+            new Known("init", Sky.NONE, InitCommand::new),
+            new Known("nights", Sky.BODIES, NightsCommand::new),
+            new Known("sky", Sky.BODIES, SkyCommand::new),
+            new Known("measure", Sky.STARS, MeasureCommand::new),
+            new Known("expose", Sky.NONE, ExposeCommand::new),
+            new Known("trail", Sky.STARS, TrailCommand::new),
+            new Known("proof", Sky.STARS, ProofCommand::new),
+            new Known("plan", Sky.STARS, PlanCommand::new),
+            new Known("journal", Sky.NONE, JournalCommand::new),
+            new Known("check", Sky.NONE, CheckCommand::new),
+            new Known("schema", Sky.NONE, session -> new SchemaCommand()),
+            new Known("help", Sky.NONE, HelpCommand::new),
+            new Known("completion", Sky.NONE, CompletionCommand::new));
+
+    /** What of the sky a command hardly ever does without: nothing, Sun and Moon, or all stars besides. */
+    private enum Sky { NONE, BODIES, STARS }
+
+    /** A command by its name. */
+    private record Known(String name, Sky sky, Function<Session, Command> made) {
+    }
 
     private App() {
     }
@@ -53,9 +68,8 @@ public final class App {
      * Runs one command and returns its exit code; the report goes to {@code out}, all else to {@code err}.
      */
     public static int run(Session session, PrintWriter out, PrintWriter err, String... args) {
-        if (args.length > 0 && OF_THE_SKY.contains(args[0])) {
-            session.readAhead(OF_THE_STARS.contains(args[0]));
-        }
+        named(args).filter(known -> known.sky != Sky.NONE)
+                .ifPresent(known -> session.readAhead(known.sky == Sky.STARS));
         return run(commandLine(session, args), out, err, args);
     }
 
@@ -78,9 +92,9 @@ public final class App {
      * starting Java.
      */
     static CommandLine commandLine(Session session, String... args) {
-        List<String> named = args.length > 0 && COMMANDS.contains(args[0]) ? List.of(args[0]) : COMMANDS;
         CommandLine gloam = new GloamCommand().commandLine();
-        named.forEach(name -> gloam.addSubcommand(name, command(name, session)));
+        named(args).map(List::of).orElse(COMMANDS)
+                .forEach(known -> gloam.addSubcommand(known.name, known.made.apply(session).commandLine()));
         OptionSections.shorten(gloam);
         return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH,
                 Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
@@ -89,23 +103,8 @@ public final class App {
                 .setExecutionExceptionHandler(new Refusal());
     }
 
-    private static CommandLine command(String name, Session session) {
-        return switch (name) {
-            case "init" -> new InitCommand(session).commandLine();
-            case "nights" -> new NightsCommand(session).commandLine();
-            case "sky" -> new SkyCommand(session).commandLine();
-            case "measure" -> new MeasureCommand(session).commandLine();
-            case "expose" -> new ExposeCommand(session).commandLine();
-            case "trail" -> new TrailCommand(session).commandLine();
-            case "proof" -> new ProofCommand(session).commandLine();
-            case "plan" -> new PlanCommand(session).commandLine();
-            case "journal" -> JournalCommand.with(session);
-            case "check" -> new CheckCommand(session).commandLine();
-            case "schema" -> new SchemaCommand().commandLine();
-            case "help" -> new HelpCommand(session).commandLine();
-            case "completion" -> new CompletionCommand(session).commandLine();
-            default -> throw new IllegalArgumentException("no command is named " + name);
-        };
+    private static Optional<Known> named(String... args) {
+        return COMMANDS.stream().filter(known -> args.length > 0 && known.name.equals(args[0])).findFirst();
     }
 
     private static int refuse(CommandLine command, BadInput bad) {

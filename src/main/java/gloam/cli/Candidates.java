@@ -68,15 +68,6 @@ abstract class Candidates implements Iterable<String> {
         }
     }
 
-    /** What a correction can take back. */
-    static final class Clearables extends Candidates {
-
-        @Override
-        List<String> all() {
-            return Label.all(List.of(Clearable.values()));
-        }
-    }
-
     /** What spoils a sheet. */
     static final class Spoilers extends Candidates {
 

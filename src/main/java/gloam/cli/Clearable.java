@@ -10,68 +10,56 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
-/** What a correction can take back: how an entry is without it, and the options that say it. */
-enum Clearable {
-    TONE(outcome(was -> new Outcome(Optional.empty(), was.faintestMag(), was.kept(), was.spoiledBy(),
-            was.reading())),
-            "--tone", "--tone-stops", "--tone-spread"),
-    FAINTEST(outcome(was -> new Outcome(was.verdict(), OptionalDouble.empty(), was.kept(),
-            was.spoiledBy(), was.reading())), "--faintest"),
-    KEPT(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), Optional.empty(), was.spoiledBy(),
-            was.reading())),
-            "--kept"),
-    SPOILED_BY(outcome(was -> new Outcome(was.verdict(), was.faintestMag(), was.kept(), List.of(),
-            was.reading())), "--spoiled-by"),
-    READING(outcome(was -> was.read(Optional.empty()))),
-    NOTE(was -> said(was, was.withdrawn(), was.outcome(), "", was.wish(), was.picture()), "--note"),
-    WISH(was -> said(was, was.withdrawn(), was.outcome(), was.note(), Optional.empty(), was.picture()),
-            "--wish"),
-    PICTURE(was -> said(was, was.withdrawn(), was.outcome(), was.note(), was.wish(), Optional.empty()),
-            "--picture"),
-    BATCH(exposed(was -> of(was, "", was.place(), was.aim(), was.measured(), was.temperatureC())),
-            "--batch"),
-    TEMPERATURE(exposed(was -> of(was, was.batch(), was.place(), was.aim(), was.measured(),
-            OptionalDouble.empty())), "--temperature"),
-    AIM(exposed(was -> of(was, was.batch(), was.place(), Optional.empty(), was.measured(),
-            was.temperatureC())), "--azimuth", "--altitude", "--plan"),
-    SITE(exposed(was -> of(was, was.batch(), Optional.empty(), was.aim(), was.measured(),
-            was.temperatureC())), "--trip", "--site", "--place", "--lat", "--lon", "--height", "--zone"),
-    SKY(exposed(was -> of(was, was.batch(), was.place(), was.aim(), false, was.temperatureC())),
-            "--sky-mag-arcsec2"),
-    WITHDRAW(was -> said(was, false, was.outcome(), was.note(), was.wish(), was.picture()), "--withdraw");
+/**
+ * What a correction can take back.
+ *
+ * @param word    how {@code --clear} names it
+ * @param without an entry that does not say it, by the entry that may
+ * @param options the options that say it
+ */
+record Clearable(String word, UnaryOperator<Entry> without, List<String> options) {
 
-    private final UnaryOperator<Entry> without;
-    private final List<String> options;
+    static final Clearable AIM = ofExposed("aim", was -> of(was, was.batch(), was.place(), Optional.empty(),
+            was.measured(), was.temperatureC()), "--azimuth", "--altitude", "--plan");
+    static final Clearable SITE = ofExposed("site", was -> of(was, was.batch(), Optional.empty(), was.aim(),
+            was.measured(), was.temperatureC()),
+            "--trip", "--site", "--place", "--lat", "--lon", "--height", "--zone");
 
-    Clearable(UnaryOperator<Entry> without, String... options) {
-        this.without = without;
-        this.options = List.of(options);
+    private static final List<Clearable> OF_EXPOSURE = List.of(
+            ofExposed("batch", was -> of(was, "", was.place(), was.aim(), was.measured(),
+                    was.temperatureC()), "--batch"),
+            ofExposed("temperature", was -> of(was, was.batch(), was.place(), was.aim(), was.measured(),
+                    OptionalDouble.empty()), "--temperature"),
+            AIM, SITE,
+            ofExposed("sky", was -> of(was, was.batch(), was.place(), was.aim(), false, was.temperatureC()),
+                    "--sky-mag-arcsec2"),
+            ofEntry("withdraw", was -> was.withdrawn(false), "--withdraw"));
+
+    /** All that can be taken back. */
+    static List<Clearable> all() {
+        return Stream.of(OutcomeOptions.CLEARABLE, RemarkOptions.CLEARABLE, OF_EXPOSURE)
+                .flatMap(List::stream).toList();
     }
 
-    /** An entry that does not say it. */
-    Entry without(Entry entry) {
-        return without.apply(entry);
+    /** The words for all of it. */
+    static List<String> words() {
+        return all().stream().map(Clearable::word).toList();
     }
 
-    /** The options that say it. */
-    List<String> options() {
-        return options;
+    /** What an entry says. */
+    static Clearable ofEntry(String word, UnaryOperator<Entry> without, String... options) {
+        return new Clearable(word, without, List.of(options));
     }
 
-    private static UnaryOperator<Entry> outcome(UnaryOperator<Outcome> change) {
-        return was -> said(was, was.withdrawn(), change.apply(was.outcome()), was.note(), was.wish(),
-                was.picture());
+    /** What an entry says of how the sheet came out. */
+    static Clearable ofOutcome(String word, UnaryOperator<Outcome> without, String... options) {
+        return ofEntry(word, was -> was.cameOut(without.apply(was.outcome())), options);
     }
 
-    private static UnaryOperator<Entry> exposed(UnaryOperator<Exposed> change) {
-        return was -> was.exposed(change.apply(was.exposed()));
-    }
-
-    private static Entry said(Entry was, boolean withdrawn, Outcome outcome, String note,
-            Optional<String> wish, Optional<String> picture) {
-        return new Entry(was.id(), was.identity(), was.writtenAt(), withdrawn, was.exposed(), outcome, note,
-                wish, was.plannedToneStops(), picture);
+    private static Clearable ofExposed(String word, UnaryOperator<Exposed> without, String... options) {
+        return ofEntry(word, was -> was.exposed(without.apply(was.exposed())), options);
     }
 
     /** The light and the stars stay; without an aim no opening has one of its own. */

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -21,11 +22,16 @@ abstract class Command extends OptionGroup implements Callable<Integer> {
                 .footerHeading(examples.length == 1 ? "%nExample:%n" : "%nExamples:%n").footer(examples));
     }
 
+    /** The commands below it. */
+    List<Command> below() {
+        return List.of();
+    }
+
     /** The command as picocli runs it, with those below it. */
-    final CommandLine commandLine(Command... below) {
+    final CommandLine commandLine() {
         line = new CommandLine(spec()
                 .addMixin(StandardOptions.class.getSimpleName(), new StandardOptions().spec()));
-        for (Command command : below) {
+        for (Command command : below()) {
             line.addSubcommand(command.name, command.commandLine());
         }
         return line;

@@ -16,7 +16,7 @@ record Correction(Entry before, List<Clearable> cleared) {
     Entry kept() {
         Entry kept = before;
         for (Clearable what : cleared) {
-            kept = what.without(kept);
+            kept = what.without().apply(kept);
         }
         return kept;
     }

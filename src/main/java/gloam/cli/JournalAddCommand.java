@@ -9,14 +9,12 @@ import gloam.store.JournalFile;
 import gloam.store.PageFile;
 import gloam.store.PlanFile.PlannedSheet;
 import gloam.units.BadInput;
-import gloam.units.Range;
 import gloam.view.JournalAddedReport;
 import gloam.view.JournalPageReport;
 import gloam.view.JournalPageReport.HandedRow;
 import gloam.view.JournalPageReport.LeftRow;
 import gloam.view.Report;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -32,8 +30,6 @@ final class JournalAddCommand extends ReportingCommand {
 
     private static final Outcome UNKNOWN =
             new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
-    private static final Range NOTE = new Range("length of the note", 0, 400, "characters");
-    private static final Range WISH = new Range("length of the wish's name", 1, 500, "characters");
 
     private final JournalOptions journal = group(new JournalOptions());
 
@@ -44,9 +40,8 @@ final class JournalAddCommand extends ReportingCommand {
             "Remove the corrected sheet from the journal.");
 
     private final Option<List<Clearable>> cleared = repeated("--clear", "WHAT", Clearable.class,
-            "Remove what the entry says: tone, faintest, kept, spoiled-by, reading, note, wish, picture, "
-            + "batch, temperature, aim, site, sky or withdraw.")
-            .readBy(new What()).completedBy(new Candidates.Clearables()).withCommas();
+            "Remove what the entry says: " + String.join(", ", Clearable.words()) + ".")
+            .readBy(new What()).completedBy(Clearable.words()).withCommas();
 
     private final Option<Input> fromPage = input("--from-page", "FILE",
             "What the page of a timetable hands over: its sheets; needs --trip.");
@@ -58,14 +53,7 @@ final class JournalAddCommand extends ReportingCommand {
 
     private final OutcomeOptions outcome = group(new OutcomeOptions());
 
-    private final Option<String> wish = option("--wish", "NAME", String.class,
-            "The trip's wish that it serves (default: the plan's).");
-
-    private final Option<Path> picture = option("--picture", "FILE", Path.class,
-            "A photo of the sheet; its path is kept from the journal's folder.");
-
-    private final Option<String> note = option("--note", "TEXT", String.class,
-            "Anything else worth knowing.");
+    private final RemarkOptions remarks = group(new RemarkOptions());
 
     JournalAddCommand(Session session) {
         super(session, "add",
@@ -106,7 +94,7 @@ final class JournalAddCommand extends ReportingCommand {
     /** Adds the sheets that a page hands over; those that the journal has already stay as they are. */
     private Report handedOver(Session session, PageFile.HandedOver page) {
         sheet.refuseOneSheet("--from-page");
-        if (corrects.given() || note.given() || outcome.given()) {
+        if (corrects.given() || anyGiven("--note") || outcome.given()) {
             throw new BadInput("--from-page adds several sheets; say afterwards with --corrects ENTRY what "
                     + "holds of one");
         }
@@ -173,8 +161,7 @@ final class JournalAddCommand extends ReportingCommand {
     }
 
     private Report added(Session session) {
-        wish.value().ifPresent(name -> FromOption.checked("--wish", WISH, name.strip().length()));
-        note.value().ifPresent(text -> FromOption.checked("--note", NOTE, text.length()));
+        remarks.check();
         Optional<Entry> before = corrects.value().map(this::corrected);
         Entry entry = entry(session, before);
         refuseFormats(report(session, new JournalFile.Added(entry, false, before)));
@@ -192,17 +179,13 @@ final class JournalAddCommand extends ReportingCommand {
         if (kept.filter(Entry::withdrawn).isPresent() && !withdraw.given()) {
             throw new BadInput("that sheet was withdrawn; bring it back with --clear withdraw (--corrects)");
         }
-        return new Entry(before.map(Entry::id).orElse(""), before.map(Entry::identity).orElse(""),
+        Entry said = new Entry(before.map(Entry::id).orElse(""), before.map(Entry::identity).orElse(""),
                 session.now().truncatedTo(ChronoUnit.SECONDS), withdraw.given(),
                 sheet.exposed(session, correction),
                 outcome.outcome(kept.map(Entry::outcome).orElse(UNKNOWN)),
-                note.value().map(String::strip).or(() -> kept.map(Entry::note)).orElse(""),
-                wish.value().map(String::strip).or(() -> sheet.planned().map(PlannedSheet::wish))
-                        .or(() -> kept.flatMap(Entry::wish)),
-                plannedTone(before),
-                picture.value().map(file -> FromOption.of("--picture", () ->
-                        JournalFile.picture(journal.file(), file))).or(() ->
-                        kept.flatMap(Entry::picture)));
+                kept.map(Entry::note).orElse(""), kept.flatMap(Entry::wish), plannedTone(before),
+                kept.flatMap(Entry::picture));
+        return remarks.remarked(said, sheet.planned().map(PlannedSheet::wish), journal.file());
     }
 
     private OptionalDouble plannedTone(Optional<Entry> before) {
@@ -239,7 +222,8 @@ final class JournalAddCommand extends ReportingCommand {
 
         @Override
         public Clearable convert(String text) {
-            return OutcomeOptions.constant(text, Clearable.values());
+            return Clearable.all().stream().filter(what -> what.word().equalsIgnoreCase(text.strip()))
+                    .findFirst().orElseThrow(() -> OutcomeOptions.unknown(text, Clearable.words()));
         }
     }
 }

@@ -16,6 +16,18 @@ import picocli.CommandLine.ITypeConverter;
 /** How a sheet came out: as it was said before, with whatever is given changed. */
 final class OutcomeOptions extends OptionGroup {
 
+    /** What of it can be taken back. */
+    static final List<Clearable> CLEARABLE = List.of(
+            Clearable.ofOutcome("tone", was -> new Outcome(Optional.empty(), was.faintestMag(), was.kept(),
+                    was.spoiledBy(), was.reading()), "--tone", "--tone-stops", "--tone-spread"),
+            Clearable.ofOutcome("faintest", was -> new Outcome(was.verdict(), OptionalDouble.empty(),
+                    was.kept(), was.spoiledBy(), was.reading()), "--faintest"),
+            Clearable.ofOutcome("kept", was -> new Outcome(was.verdict(), was.faintestMag(),
+                    Optional.empty(), was.spoiledBy(), was.reading()), "--kept"),
+            Clearable.ofOutcome("spoiled-by", was -> new Outcome(was.verdict(), was.faintestMag(),
+                    was.kept(), List.of(), was.reading()), "--spoiled-by"),
+            Clearable.ofOutcome("reading", was -> was.read(Optional.empty())));
+
     private final Option<ToneWord> tone = option("--tone", "WORD", ToneWord.class,
             "The sky's tone: black, very-dark, dark, middle, light or white.")
             .readBy(new Word()).completedBy(new Candidates.Tones());
@@ -74,10 +86,14 @@ final class OutcomeOptions extends OptionGroup {
 
     /** The constant that a word names. */
     static <E extends Enum<E>> E constant(String text, E[] constants) {
-        List<String> words = Label.all(List.of(constants));
         return Label.named(text, List.of(constants)).orElseThrow(() ->
-                new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
-                        + Nearest.question(text, words).map("; "::concat).orElse("")));
+                unknown(text, Label.all(List.of(constants))));
+    }
+
+    /** The refusal of a word that is none of some. */
+    static BadInput unknown(String text, List<String> words) {
+        return new BadInput("expected " + String.join(", ", words) + ", found \"" + text + "\""
+                + Nearest.question(text, words).map("; "::concat).orElse(""));
     }
 
     /** A word for a tone. */

@@ -67,6 +67,18 @@ public record Entry(String id, String identity, Instant writtenAt, boolean withd
                 plannedToneStops, picture);
     }
 
+    /** The same sheet with other remarks. */
+    public Entry remarked(String otherNote, Optional<String> otherWish, Optional<String> otherPicture) {
+        return new Entry(id, identity, writtenAt, withdrawn, exposed, outcome, otherNote, otherWish,
+                plannedToneStops, otherPicture);
+    }
+
+    /** The same sheet withdrawn or not. */
+    public Entry withdrawn(boolean isWithdrawn) {
+        return new Entry(id, identity, writtenAt, isWithdrawn, exposed, outcome, note, wish,
+                plannedToneStops, picture);
+    }
+
     /** The same sheet as it was written at another time. */
     public Entry writtenAt(Instant at) {
         return new Entry(id, identity, at, withdrawn, exposed, outcome, note, wish, plannedToneStops,

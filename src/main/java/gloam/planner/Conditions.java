@@ -3,7 +3,6 @@ package gloam.planner;
 import gloam.ephemeris.Body;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Target;
-import gloam.light.SkyLight;
 import gloam.planner.Condition.When;
 import gloam.planner.Requirement.Measure;
 import gloam.planner.Requirement.Plain;
@@ -42,7 +41,7 @@ final class Conditions {
         }
         conditions.during(Plain.SUN_DOWN, sky.sunDownSpans());
         sky.awake().ifPresent(conditions::addAwake);
-        conditions.addSky();
+        conditions.all.addAll(wish.sky().conditions(sky, aiming));
         conditions.addAim();
         conditions.addFrame();
         conditions.addLimits(wish.limits());
@@ -50,18 +49,7 @@ final class Conditions {
     }
 
     private void during(Requirement what, List<Interval> spans) {
-        BitSet minutes = sky.clock().during(spans);
-        all.add(new Condition(what, When.THROUGHOUT, among -> both(among, minutes), Optional.of(spans)));
-    }
-
-    private void at(Requirement what, When when, BitSet minutes) {
-        all.add(new Condition(what, when, among -> both(among, minutes), Optional.empty()));
-    }
-
-    private static BitSet both(BitSet some, BitSet others) {
-        BitSet both = (BitSet) some.clone();
-        both.and(others);
-        return both;
+        all.add(Condition.during(what, sky.clock(), spans));
     }
 
     private void holding(Requirement what, When when, UnaryOperator<BitSet> among) {
@@ -69,7 +57,7 @@ final class Conditions {
     }
 
     private void where(Requirement what, When when, IntToDoubleFunction margin) {
-        holding(what, when, among -> sky.clock().where(among, margin));
+        all.add(Condition.where(what, when, sky.clock(), margin));
     }
 
     /** Bounds are asked for one by one: both together may hold for less time than lies between two looks. */
@@ -88,23 +76,6 @@ final class Conditions {
         holding(up, When.AT_CLOSING, among -> byTheClock(awake.hours(), 0, among));
     }
 
-    private void addSky() {
-        switch (wish.sky()) {
-            case DARK -> {
-                during(Plain.DARK, sky.night().darkness());
-                where(Plain.NO_MOONLIGHT, When.THROUGHOUT, minute -> SkyLight.DARK_MOONLIGHT_MAG
-                        - aiming.light(minute).moonlightMag());
-            }
-            case MOONLIT -> {
-                during(Plain.DARK, sky.night().darkness());
-                during(Plain.MOON_UP, sky.night().moonUp());
-            }
-            case DUSK -> at(Plain.DUSK, When.AT_OPENING, sky.dusk());
-            case DAWN -> at(Plain.DAWN, When.AT_CLOSING, sky.dawn());
-            case ANY -> { }
-        }
-    }
-
     private void addAim() {
         if (aiming.aim() instanceof Aim.Follow follow) {
             where(new Requirement.TargetUp(follow.target()), When.THROUGHOUT,
@@ -114,8 +85,9 @@ final class Conditions {
             addPlace(follow);
         } else {
             Direction aim = aiming.direction(0);
-            at(new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim)))), When.THROUGHOUT,
-                    sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet());
+            Requirement up = new Requirement.AimUp(aim, Angle.ofDegrees(Math.max(0, sky.skylineDeg(aim))));
+            all.add(Condition.at(up, When.THROUGHOUT,
+                    sky.clearanceDeg(aim) >= 0 ? sky.sunDown() : new BitSet()));
         }
     }
 
@@ -154,7 +126,8 @@ final class Conditions {
                 minute -> side.marginDeg(
                 sky.position(Body.MOON, minute).azimuth().minus(aiming.direction(minute).azimuth())
                 .degrees())));
-        within(Measure.SUN_DEPTH_DEG, twilightMoment(), limits.sunDepthDeg(), minute -> -sky.sunDeg(minute));
+        within(Measure.SUN_DEPTH_DEG, wish.sky().moment(), limits.sunDepthDeg(),
+                minute -> -sky.sunDeg(minute));
         limits.time().ifPresent(time -> holding(
                 new Requirement.ByTheClock(time, ClockChange.shown(sky.night(), time)), When.THROUGHOUT,
                 among -> byTheClock(time, 0, among)));
@@ -164,14 +137,6 @@ final class Conditions {
         if (!bounds.any()) {
             between(new Requirement.Within(measure, bounds), when, bounds, number);
         }
-    }
-
-    private When twilightMoment() {
-        return switch (wish.sky()) {
-            case DUSK -> When.AT_OPENING;
-            case DAWN -> When.AT_CLOSING;
-            case DARK, MOONLIT, ANY -> When.AT_MIDDLE;
-        };
     }
 
     /** Those of some minutes at which, some minutes before, the clocks show a time of night. */

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param fNumber its f-number; that of the first opening if empty
  * @param gap     least time from closing the one before
  */
-public record LaterOpening(Aim aim, Wish.SkyKind sky, Duration lasts, Optional<FNumber> fNumber,
+public record LaterOpening(Aim aim, SkyKind sky, Duration lasts, Optional<FNumber> fNumber,
         Duration gap) {
 
     /** How long it may last. */

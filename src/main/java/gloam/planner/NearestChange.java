@@ -53,7 +53,7 @@ final class NearestChange {
                 choice -> choice.closeMin() - choice.openMin()),
                 new Changed(Remedy.Change.TONE, wish.toned(nearest()), shot -> stops(nearest())),
                 new Changed(Remedy.Change.RECORDS, wish.recording(new Wish.Records.Nothing()), shot -> 0),
-                new Changed(Remedy.Change.SKY, wish.under(Wish.SkyKind.ANY), shot -> 0))
+                new Changed(Remedy.Change.SKY, wish.under(SkyKind.ANY), shot -> 0))
                 .filter(changed -> !changed.wish.equals(wish));
     }
 

@@ -13,6 +13,9 @@ final class Preference {
     private static final double GREY_LOG2_LX = -7;
     private static final double DARKER_STOPS = 6;
 
+    /** The light of the night sky preferred. */
+    enum Light { LESS, MORE, ANY }
+
     private Preference() {
     }
 
@@ -33,10 +36,10 @@ final class Preference {
         int stars = tenth((limitMag - LEAST_LIMIT_MAG) / (FAINTEST_LIMIT_MAG - LEAST_LIMIT_MAG));
         int high = tenth(night.aiming().direction(middleMin).altitude().degrees() / 90);
         double skyStops = log2Lx + night.with().log2Squared(number);
-        int moonlight = switch (night.wish().sky()) {
-            case DARK -> tenth((GREY_LOG2_LX - skyStops) / DARKER_STOPS);
-            case MOONLIT -> tenth(1 - (GREY_LOG2_LX - skyStops) / DARKER_STOPS);
-            case DUSK, DAWN, ANY -> 0;
+        int moonlight = switch (night.wish().sky().light()) {
+            case LESS -> tenth((GREY_LOG2_LX - skyStops) / DARKER_STOPS);
+            case MORE -> tenth(1 - (GREY_LOG2_LX - skyStops) / DARKER_STOPS);
+            case ANY -> 0;
         };
         return 10_000 * near + 1000 * level + 100 * stars + 10 * high + moonlight;
     }

@@ -13,19 +13,12 @@ public sealed interface Requirement {
     enum Plain implements Requirement {
         /** The Sun is below the horizon. */
         SUN_DOWN,
-        /** The Sun is below -18°. */
-        DARK,
-        /** Moonlight adds less than 0.2 mag at the aim. */
-        NO_MOONLIGHT,
-        /** The Moon is above the horizon. */
-        MOON_UP,
-        /** Evening twilight, Sun between -3° and -18°. */
-        DUSK,
-        /** Morning twilight, Sun between -18° and -3°. */
-        DAWN,
         /** The Moon, which is not in the picture wanted, stays outside the frame. */
         MOON_OUTSIDE
     }
+
+    /** A part of the kind of sky wanted. */
+    record OfSky(SkyKind.Part part) implements Requirement { }
 
     /** The night is spent at one of some sites, by their names. */
     record AtSite(List<String> sites) implements Requirement { }

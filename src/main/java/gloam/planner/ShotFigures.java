@@ -94,7 +94,7 @@ final class ShotFigures {
                 trail.direction(), moon(framing, open), cloud, worth,
                 Miss.of(wish, toneStops, trail.lengthMm(), count.recorded(), -shot.marginMag(),
                         shot.faintest()),
-                WindowSky.of(wish, open, seen.apply(open.middle()).total(), sky), made.slack());
+                WindowSky.of(wish, open, seen.apply(open.middle()).total(), sky.night()), made.slack());
     }
 
     /** The stars of the first opening of a shot. */

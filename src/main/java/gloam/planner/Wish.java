@@ -177,20 +177,6 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
                 fNumbers, worth, repeat, film, limits, later);
     }
 
-    /** The kind of sky a picture wants. */
-    public enum SkyKind {
-        /** Sun below -18° and moonlight adding less than 0.2 mag at the aim. */
-        DARK,
-        /** Sun below -18° and the Moon up. */
-        MOONLIT,
-        /** Opens in evening twilight, Sun between -3° and -18°, and may run on into the night. */
-        DUSK,
-        /** Closes in morning twilight, Sun between -18° and -3°, and may have begun in the night. */
-        DAWN,
-        /** Anything while the Sun is down. */
-        ANY
-    }
-
     /** The tone of the sky wanted, in stops from the film's mid-tone, + = lighter. */
     public sealed interface Tone {
 

@@ -3,6 +3,7 @@ package gloam.store;
 import gloam.gear.FNumber;
 import gloam.planner.Aim;
 import gloam.planner.LaterOpening;
+import gloam.planner.SkyKind;
 import gloam.planner.Wish;
 import gloam.units.Range;
 import java.time.Duration;
@@ -24,7 +25,7 @@ record OpeningsSection(Opening first, List<LaterOpening> later) {
     private static final double LONGEST_MIN = 240;
 
     /** How a sheet is exposed at first. */
-    record Opening(Aim aim, Wish.SkyKind sky, Times times) {
+    record Opening(Aim aim, SkyKind sky, Times times) {
     }
 
     /** The exposure times and f-numbers to choose from, all of the lens where there is none. */
@@ -44,7 +45,7 @@ record OpeningsSection(Opening first, List<LaterOpening> later) {
             Fields fields = one.fields();
             if (one.path().endsWith("[0]")) {
                 Value<Aim> aim = AimSection.aim(fields);
-                Value<Wish.SkyKind> sky = sky(fields);
+                Value<SkyKind> sky = sky(fields);
                 Value<Times> times = times(one, fields, fNumber);
                 fields.noOthers();
                 return new Either(Optional.of(new Opening(aim.get(), sky.get(), times.get())),
@@ -81,7 +82,7 @@ record OpeningsSection(Opening first, List<LaterOpening> later) {
 
     private static LaterOpening later(Fields fields, Function<Item, FNumber> fNumber) {
         Value<Aim> aim = AimSection.aim(fields);
-        Value<Wish.SkyKind> sky = sky(fields);
+        Value<SkyKind> sky = sky(fields);
         Value<Integer> lastsMin = fields.required("exposure-min",
                 value -> value.whole(LaterOpening.EXPOSURE));
         Value<Optional<FNumber>> own = fields.optional("f-number", fNumber);
@@ -92,9 +93,9 @@ record OpeningsSection(Opening first, List<LaterOpening> later) {
     }
 
     /** The kind of sky among them. */
-    static Value<Wish.SkyKind> sky(Fields fields) {
-        return fields.orDefault("sky", Wish.SkyKind.ANY, "any",
-                value -> value.word(List.of(Wish.SkyKind.values())));
+    static Value<SkyKind> sky(Fields fields) {
+        return fields.orDefault("sky", SkyKind.ANY, "any",
+                value -> value.word(List.of(SkyKind.values())));
     }
 
     private static Open open(Item item) {

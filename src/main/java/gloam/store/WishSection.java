@@ -6,6 +6,7 @@ import gloam.gear.Site;
 import gloam.planner.Aim;
 import gloam.planner.CarriedCamera;
 import gloam.planner.Limits;
+import gloam.planner.SkyKind;
 import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.units.Range;
@@ -48,7 +49,7 @@ final class WishSection {
         Optional<Value<OpeningsSection.Opening>> first = OpeningsSection.first(fields, openings);
         Value<Aim> aim = first.map(own -> own.map(OpeningsSection.Opening::aim))
                 .orElseGet(() -> AimSection.aim(fields));
-        Value<Wish.SkyKind> sky = first.map(own -> own.map(OpeningsSection.Opening::sky))
+        Value<SkyKind> sky = first.map(own -> own.map(OpeningsSection.Opening::sky))
                 .orElseGet(() -> OpeningsSection.sky(fields));
         Value<Wish.Tone> tone = tone(fields);
         Value<Wish.Records> records = records(fields);

@@ -73,17 +73,7 @@ record EntryChange(String what, Optional<String> before, Optional<String> now) {
         sayings.put("projection", Label.of(lens.projection()));
         sayings.put("light", row.light());
         sayings.put("light on the film", String.format(Locale.ROOT, "%.3e lx", exposed.middleLx()));
-        sayings.put("temperature", exposed.temperatureC().isPresent()
-                ? Wording.plain(exposed.temperatureC().getAsDouble()) + " °C" : "");
-        sayings.put("tone", row.verdict());
-        sayings.put("faintest star", row.faintestMag().isPresent()
-                ? Wording.plain(row.faintestMag().getAsDouble()) + " mag" : "");
-        sayings.put("kept", row.kept().map(Wording::yes).orElse(""));
-        sayings.put("spoiled by", String.join(", ", row.spoiledBy()));
-        sayings.put("wish", entry.wish().orElse(""));
-        sayings.put("picture", entry.picture().orElse(""));
-        sayings.put("reading", row.reading().map(ScanReadingRow::text).orElse(""));
-        sayings.put("note", entry.note());
+        sayings.putAll(row.noted());
         return sayings;
     }
 

@@ -6,8 +6,10 @@ import gloam.planner.DurationLimit;
 import gloam.planner.Plan;
 import gloam.planner.Reason;
 import gloam.planner.Remedy;
+import gloam.planner.SkyKind;
 import gloam.planner.Wish;
 import gloam.units.Interval;
+import gloam.units.Label;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
@@ -174,10 +176,10 @@ final class ReasonWords {
         };
     }
 
-    private static String named(DurationLimit limit, Wish.SkyKind sky) {
+    private static String named(DurationLimit limit, SkyKind sky) {
         return switch (limit) {
-            case OPENING -> sky == Wish.SkyKind.DUSK ? "opening in dusk" : "the time to open";
-            case CLOSING -> sky == Wish.SkyKind.DAWN ? "closing in dawn" : "the time to close";
+            case OPENING -> sky.limits(limit) ? "opening in " + Label.of(sky) : "the time to open";
+            case CLOSING -> sky.limits(limit) ? "closing in " + Label.of(sky) : "the time to close";
             case MIDDLE -> "the middle of the exposure";
             case TWILIGHT_SHARE -> "the share of twilight";
             default -> "the span";

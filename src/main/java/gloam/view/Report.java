@@ -11,11 +11,7 @@ import java.time.ZoneOffset;
  * <p>The name of a number ends in its unit, and a moment has the offset of the site's time zone; in JSON
  * {@link Accuracy} rounds them by their names.
  */
-public sealed interface Report permits ApproachesReport, CheckReport, ContactReport, ExposureReport,
-        FilmsReport, HighReport, InstantReport, JournalAddedReport, JournalExportReport, JournalFitReport,
-        JournalGuideReport, JournalListReport, JournalNextReport, JournalPackReport, JournalPageReport,
-        JournalReadReport, JournalStatsReport, LevelReport, MeasureReport, NightReport, NightsReport,
-        PlanReport, ProofReport, SkyMapReport, TrailReport {
+public interface Report {
 
     /** The name of the schema that the JSON follows. */
     String SCHEMA = "gloam/2";

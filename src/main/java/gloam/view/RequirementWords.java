@@ -23,13 +23,10 @@ final class RequirementWords {
         if (what instanceof Requirement.Plain plain) {
             return switch (plain) {
                 case SUN_DOWN -> "Sun down";
-                case DARK -> "dark";
-                case NO_MOONLIGHT -> "free of moonlight";
-                case MOON_UP -> "Moon up";
-                case DUSK -> "dusk";
-                case DAWN -> "dawn";
                 case MOON_OUTSIDE -> "Moon outside the frame";
             };
+        } else if (what instanceof Requirement.OfSky of) {
+            return SkyWords.what(of.part());
         } else if (what instanceof Requirement.AtSite at) {
             return "at " + String.join(" or ", at.sites());
         } else if (what instanceof Requirement.TargetUp up) {
@@ -60,13 +57,10 @@ final class RequirementWords {
         if (what instanceof Requirement.Plain plain) {
             return switch (plain) {
                 case SUN_DOWN -> "the Sun does not set";
-                case DARK -> "the Sun does not go below -18°";
-                case NO_MOONLIGHT -> "moonlight all night";
-                case MOON_UP -> "the Moon does not rise";
-                case DUSK -> "no evening twilight";
-                case DAWN -> "no morning twilight";
                 case MOON_OUTSIDE -> "the Moon is in the frame all night";
             };
+        } else if (what instanceof Requirement.OfSky of) {
+            return SkyWords.never(of.part());
         } else if (what instanceof Requirement.AtSite) {
             return "wanted " + what(what) + " alone";
         } else if (what instanceof Requirement.TargetUp up) {

@@ -11,7 +11,9 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -83,6 +85,23 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
     String verdict() {
         return tone.map(word -> word.replace('-', ' ')).orElse(toneStops.isPresent()
                 ? Wording.signed(toneStops.getAsDouble(), 1) + " stops" : "");
+    }
+
+    /** What is noted of the sheet, by what that is; nothing is an empty text. */
+    Map<String, String> noted() {
+        Map<String, String> noted = new LinkedHashMap<>();
+        noted.put("temperature", temperatureC.isPresent()
+                ? Wording.plain(temperatureC.getAsDouble()) + " °C" : "");
+        noted.put("tone", verdict());
+        noted.put("faintest star", faintestMag.isPresent()
+                ? Wording.plain(faintestMag.getAsDouble()) + " mag" : "");
+        noted.put("kept", kept.map(Wording::yes).orElse(""));
+        noted.put("spoiled by", String.join(", ", spoiledBy));
+        noted.put("wish", wish.orElse(""));
+        noted.put("picture", picture.orElse(""));
+        noted.put("reading", reading.map(ScanReadingRow::text).orElse(""));
+        noted.put("note", note);
+        return noted;
     }
 
     /** A tone in a word or stops. */

@@ -51,14 +51,7 @@ final class WindowWords {
     private static String sky(Plan.Window window, Night night) {
         WindowSky sky = window.sky();
         String span = sky.span().map(NightTimes.of(night)::span).orElse("");
-        return switch (sky.under()) {
-            case MOONLESS -> "moonless and dark " + span;
-            case DARK -> "dark " + span + ", " + moon(window);
-            case MOONLIT -> moon(window) + ", dark " + span;
-            case DUSK -> "opens in dusk, Sun down " + span;
-            case DAWN -> "closes in dawn, Sun down " + span;
-            case SUN_DOWN -> "Sun down " + span;
-        };
+        return SkyWords.of(sky, span, moon(window));
     }
 
     /** Such as "Moon 14° high behind you, 122° from the aim" or, half-way through, "Moon down". */

@@ -7,6 +7,7 @@ import gloam.ephemeris.StarCatalogue;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
 import gloam.planner.Progress;
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.Wish;
@@ -26,7 +27,7 @@ class SheetPicturesTest {
     @Test
     void everySheetOfAPlanHasItsPicture() {
         List<Wish> wishes = Stream.of("stars", "more stars").map(name -> Trips.pointed(name,
-                Direction.ofDegrees(0, 44), Wish.SkyKind.DARK, new Wish.Tone.Free())).toList();
+                Direction.ofDegrees(0, 44), SkyKind.DARK, new Wish.Tone.Free())).toList();
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2, wishes);
         Plan plan = new Planner(EPHEMERIS, StarCatalogue.builtIn()).plan(trip);
         AtomicInteger most = new AtomicInteger();

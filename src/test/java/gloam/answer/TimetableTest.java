@@ -14,6 +14,7 @@ import gloam.planner.FormerPlan;
 import gloam.planner.Plan;
 import gloam.planner.Planner;
 import gloam.planner.Progress;
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.Wish;
@@ -33,7 +34,7 @@ class TimetableTest {
     private static final Instant NOW = Instant.parse("2027-01-01T12:00:00Z");
     private static final Instant LATER = NOW.plus(Duration.ofHours(1));
     private static final Wish STARS = Trips.repeated(Trips.pointed("stars", Direction.ofDegrees(0, 44),
-            Wish.SkyKind.DARK, new Wish.Tone.Free()), 2, 1);
+            SkyKind.DARK, new Wish.Tone.Free()), 2, 1);
     private static final Trip TRIP =
             Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 2, List.of(STARS));
     private static final Plan PLAN = new Planner(new AnalyticEphemeris(), StarCatalogue.builtIn()).plan(TRIP);
@@ -71,7 +72,7 @@ class TimetableTest {
         Plan evening = new Planner(new AnalyticEphemeris(), StarCatalogue.builtIn()).plan(
                 Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2,
                 List.of(STARS, Trips.pointed("more",
-                Direction.ofDegrees(180, 44), Wish.SkyKind.DARK, new Wish.Tone.Free()))));
+                Direction.ofDegrees(180, 44), SkyKind.DARK, new Wish.Tone.Free()))));
         List<Announced> windows = windows(Timetable.of(evening, Optional.empty(), NOW));
         assertEquals(2, windows.size());
         Interval first = windows.get(0).window().open();
@@ -185,7 +186,7 @@ class TimetableTest {
                 List.of(STARS))));
         assertFalse(former.suits(Trips.trip(List.of(Places.EQUATOR), Trips.DARK_NIGHT.plusDays(1), 2, 2,
                 List.of(
-                Trips.pointed("others", Direction.ofDegrees(0, 44), Wish.SkyKind.DARK,
+                Trips.pointed("others", Direction.ofDegrees(0, 44), SkyKind.DARK,
                 new Wish.Tone.Free())))));
     }
 }

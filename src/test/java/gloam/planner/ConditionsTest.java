@@ -49,8 +49,8 @@ class ConditionsTest {
     @Test
     void aFifthOfAMagnitudeOfMoonlightIsDark() {
         NightSky sky = sky(LocalDate.of(2027, 2, 14));
-        Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
-        BitSet holds = holds(Requirement.Plain.NO_MOONLIGHT, wish, sky);
+        Wish wish = Trips.pointed("dark", SOUTH, SkyKind.DARK, new Wish.Tone.Free());
+        BitSet holds = holds(new Requirement.OfSky(SkyKind.Part.NO_MOONLIGHT), wish, sky);
         assertFalse(holds.isEmpty());
         BitSet down = sky.sunDown();
         for (int minute = down.nextSetBit(0); minute >= 0; minute = down.nextSetBit(minute + 1)) {
@@ -68,7 +68,7 @@ class ConditionsTest {
     void theTimeOfNightIsThatOfTheSitesClocks() {
         NightSky sky = sky(Trips.DARK_NIGHT);
         Limits.TimeOfNight time = new Limits.TimeOfNight(LocalTime.of(23, 0), LocalTime.of(1, 0));
-        Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()),
+        Wish wish = limited(Trips.pointed("late", SOUTH, SkyKind.ANY, new Wish.Tone.Free()),
                 new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.of(time), Between.ANY, Between.ANY,
                 Between.ANY));
@@ -96,7 +96,7 @@ class ConditionsTest {
                     moon.altitude().degrees()
                     - Math.toDegrees(Math.atan((40 + 120 * Math.tan(Math.toRadians(outsideDeg)))
                             / 120.0)));
-            Wish wish = Trips.pointed("beside", aim, Wish.SkyKind.ANY, new Wish.Tone.Free());
+            Wish wish = Trips.pointed("beside", aim, SkyKind.ANY, new Wish.Tone.Free());
             Aiming aiming = new Aiming(wish.aim(), sky, Trips.CAMERA);
             assertEquals(outsideDeg > 0.5, FrameEdge.moonOutsideDeg(sky, aiming.framing(minute), minute) >= 0,
                     () -> outsideDeg + "° outside " + halfFrameDeg);
@@ -106,7 +106,7 @@ class ConditionsTest {
     @ParameterizedTest
     @ValueSource(doubles = {10, 12, 40})
     void anArcIsCountedBySiderealTime(double arcDeg) {
-        Wish wish = limited(Trips.pointed("arc", SOUTH, Wish.SkyKind.ANY, new Wish.Tone.Free()),
+        Wish wish = limited(Trips.pointed("arc", SOUTH, SkyKind.ANY, new Wish.Tone.Free()),
                 new Limits(Between.ANY,
                 Between.ANY, Optional.empty(), Between.ANY, Optional.empty(), Between.ANY, Between.ANY,
                 new Between(OptionalDouble.empty(), OptionalDouble.of(arcDeg))));

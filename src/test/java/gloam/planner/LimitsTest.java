@@ -52,7 +52,7 @@ class LimitsTest {
 
     @Test
     void theMoonKeepsItsHeightAndItsSide() {
-        Wish wish = limited(Trips.pointed("moonlit", Direction.ofDegrees(320, 40), Wish.SkyKind.MOONLIT,
+        Wish wish = limited(Trips.pointed("moonlit", Direction.ofDegrees(320, 40), SkyKind.MOONLIT,
                 new Wish.Tone.Free()),
                 new Limits(between(20, 60), between(50, 100), Optional.of(Limits.Side.BEHIND), Between.ANY,
                 Optional.empty(),
@@ -89,7 +89,7 @@ class LimitsTest {
 
     @Test
     void theClockIsKept() {
-        Wish wish = limited(Trips.pointed("late", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free()),
+        Wish wish = limited(Trips.pointed("late", SOUTH, SkyKind.DARK, new Wish.Tone.Free()),
                 new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY,
                 Optional.of(new Limits.TimeOfNight(LocalTime.of(23, 40), LocalTime.of(0, 30))), Between.ANY,
                 Between.ANY, Between.ANY));
@@ -103,7 +103,7 @@ class LimitsTest {
     /** The Earth turns by 360° in 86 164 s (sidereal day). */
     @Test
     void theWheelTurnsAsFarAsWanted() {
-        Wish wish = limited(Trips.wish("wheel", new Aim.Pole(gloam.units.Angle.ZERO), Wish.SkyKind.DARK,
+        Wish wish = limited(Trips.wish("wheel", new Aim.Pole(gloam.units.Angle.ZERO), SkyKind.DARK,
                 new Wish.Tone.Free(),
                 new Wish.Records.Nothing()),
                 new Limits(Between.ANY, Between.ANY, Optional.empty(), Between.ANY, Optional.empty(),
@@ -117,7 +117,7 @@ class LimitsTest {
 
     @Test
     void aBlendHasItsMinutesOfTwilightAndItsDepthOfSun() {
-        Wish wish = limited(Trips.pointed("blend", Direction.ofDegrees(250, 30), Wish.SkyKind.DUSK,
+        Wish wish = limited(Trips.pointed("blend", Direction.ofDegrees(250, 30), SkyKind.DUSK,
                 new Wish.Tone.Free()),
                 new Limits(Between.ANY, Between.ANY, Optional.empty(), between(8, 14), Optional.empty(),
                 between(20, 30),
@@ -143,7 +143,7 @@ class LimitsTest {
     /** Of two nights alike the planner takes the one for which clear sky is forecast, and says the chance. */
     @Test
     void theClearerNightIsTaken() {
-        Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
+        Wish wish = Trips.pointed("dark", SOUTH, SkyKind.DARK, new Wish.Tone.Free());
         Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 1, List.of(wish));
         Instant turn = Trips.DARK_NIGHT.plusDays(1).atTime(12, 0).atZone(Places.MID_NORTH.zone()).toInstant();
         Forecast forecast = new Forecast(List.of(row(turn.minusSeconds(86_400), 0.9),
@@ -160,8 +160,8 @@ class LimitsTest {
      */
     @Test
     void anEvenlyCloudyNightIsPlannedLikeAClearOne() {
-        Wish dark = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.AtMost(-1));
-        Wish grey = Trips.pointed("grey", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Near(-3));
+        Wish dark = Trips.pointed("dark", SOUTH, SkyKind.DARK, new Wish.Tone.AtMost(-1));
+        Wish grey = Trips.pointed("grey", SOUTH, SkyKind.DARK, new Wish.Tone.Near(-3));
         for (Wish wish : List.of(dark, grey)) {
             Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 1, List.of(wish));
             Instant noon = Trips.DARK_NIGHT.atTime(11, 0).atZone(Places.MID_NORTH.zone()).toInstant();
@@ -183,7 +183,7 @@ class LimitsTest {
 
     @Test
     void otherFilmsLeaveWeatherAndProgressAsTheyAre() {
-        Wish wish = Trips.pointed("dark", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
+        Wish wish = Trips.pointed("dark", SOUTH, SkyKind.DARK, new Wish.Tone.Free());
         Trip plain = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 2, List.of(wish));
         Instant now = Trips.DARK_NIGHT.atTime(20, 0).atZone(Places.MID_NORTH.zone()).toInstant();
         Trip begun = Trips.under(plain, Weather.of(Optional.of(new Forecast(List.of(row(now, 0.5),
@@ -199,8 +199,8 @@ class LimitsTest {
 
     @Test
     void theRestOfATripOpensNothingBeforeNow() {
-        Wish once = Trips.pointed("once", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free());
-        Wish twice = Trips.repeated(Trips.pointed("twice", SOUTH, Wish.SkyKind.DARK, new Wish.Tone.Free()), 2,
+        Wish once = Trips.pointed("once", SOUTH, SkyKind.DARK, new Wish.Tone.Free());
+        Wish twice = Trips.repeated(Trips.pointed("twice", SOUTH, SkyKind.DARK, new Wish.Tone.Free()), 2,
                 1);
         Instant now = Trips.DARK_NIGHT.plusDays(1).atTime(1, 13).atZone(Places.MID_NORTH.zone()).toInstant();
         Trip rest = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 4, List.of(once, twice))

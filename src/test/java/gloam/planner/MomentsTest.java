@@ -27,7 +27,7 @@ class MomentsTest {
             List<Condition> conditions = new ArrayList<>();
             for (Condition.When when : Condition.When.values()) {
                 BitSet holding = runs(random, when == Condition.When.THROUGHOUT ? shortestMin + 10 : 150);
-                conditions.add(new Condition(Requirement.Plain.DARK, when, among -> {
+                conditions.add(new Condition(Requirement.Plain.SUN_DOWN, when, among -> {
                     BitSet both = (BitSet) among.clone();
                     both.and(holding);
                     return both;

@@ -51,7 +51,7 @@ class NightRankingTest {
 
     @Test
     void putsTheNightFirstThatHasTheTimeForTheWishes() {
-        Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), Wish.SkyKind.MOONLIT,
+        Wish moonlit = Trips.pointed("by moonlight", Direction.ofDegrees(180, 40), SkyKind.MOONLIT,
                 new Wish.Tone.Free());
         List<LocalDate> dates = List.of(Trips.DARK_NIGHT, Trips.MOON_NIGHT);
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 14, 4, List.of(moonlit));

@@ -1,17 +1,21 @@
 package gloam.planner;
 
+import static gloam.planner.PlannedSamples.ROUNDING;
+import static gloam.planner.PlannedSamples.TRIPS;
+import static gloam.planner.PlannedSamples.each;
+import static gloam.planner.PlannedSamples.plan;
+import static gloam.planner.PlannedSamples.samples;
+import static gloam.planner.PlannedSamples.with;
+import static gloam.planner.PlannedSamples.worth;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gloam.ephemeris.Ephemeris;
 import gloam.gear.FNumber;
 import gloam.gear.Site;
+import gloam.planner.PlannedSamples.Sample;
 import gloam.support.Places;
-import gloam.support.Samples;
-import gloam.support.SharedEphemeris;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,70 +26,27 @@ import java.util.Random;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
-/** Laws that hold of every plan, on random small trips; more of them by {@code -Dgloam.laws=N}. */
+/** Laws that hold of every plan, on random small trips. */
 class PlanLawsPropertyTest {
 
-    private static final Ephemeris EPHEMERIS = new SharedEphemeris();
-    private static final int TRIPS = Integer.getInteger("gloam.laws", 500);
-    /** Sums of a few products of worths and hundredths. */
-    private static final double ROUNDING = 1e-9;
     /** Timetables add light up by the minute, figures by the second. */
     private static final double MINUTES_STOPS = 0.03;
     private static final double POLYLINES = 0.005;
     /** An aim is missed by so much at most: the guide, "planning a trip". */
     private static final double MOST_MISS_STOPS = 1.5;
 
-    private static List<Sample> known = List.of();
-
-    /** A trip, its plan, and a seed for what is done to it. */
-    private record Sample(Trip trip, Plan plan, long seed) {
-
-        static Sample of(Trip trip) {
-            return new Sample(trip, PlanLawsPropertyTest.plan(trip), trip.hashCode());
-        }
+    @Test
+    void moreFreedomNeverHurts() {
+        each(PlanLawsPropertyTest::freedomDoesNotHurt);
     }
 
-    private static Stream<Named<Trip>> trips() {
-        return Samples.of(TRIPS, RandomTrips::trip);
-    }
-
-    /** Planned by several threads, which must not wait for this class to be initialized. */
-    static synchronized List<Sample> samples() {
-        known = known.isEmpty() ? trips().parallel().map(named -> Sample.of(named.getPayload())).toList()
-                : known;
-        return known;
-    }
-
-    /** The plans of all samples. */
-    static Stream<Plan> plans() {
-        return samples().stream().map(Sample::plan);
-    }
-
-    private static Plan plan(Trip trip) {
-        return new Planner(EPHEMERIS, Trips.stars()).plan(trip);
-    }
-
-    private static double worth(Trip trip) {
-        return worth(plan(trip));
-    }
-
-    private static double worth(Plan plan) {
-        return plan.nights().stream().flatMap(night -> night.windows().stream())
-                .mapToDouble(Plan.Window::score).sum();
-    }
-
-    @ParameterizedTest
-    @MethodSource("samples")
-    void moreFreedomNeverHurts(Sample sample) {
-        Trip freer = freer(sample.trip, new Random(sample.seed));
+    private static void freedomDoesNotHurt(Sample sample) {
+        Trip freer = freer(sample.trip(), new Random(sample.seed()));
         double worth = worth(freer);
-        assertTrue(worth >= worth(sample.plan) - ROUNDING,
-                () -> worth(sample.plan) + " of " + sample.trip + " and " + worth + " of " + freer);
+        assertTrue(worth >= worth(sample.plan()) - ROUNDING,
+                () -> worth(sample.plan()) + " of " + sample.trip() + " and " + worth + " of " + freer);
     }
 
     private static Trip freer(Trip trip, RandomGenerator random) {
@@ -101,17 +62,17 @@ class PlanLawsPropertyTest {
                     trip.lastNight(), trip.sheets(), trip.wishes());
             case 3 -> with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets() + 1,
                     trip.wishes());
-            case 4 -> with(trip, number, wish.through(List.of()));
-            case 5 -> with(trip, number,
+            case 4 -> wishing(trip, number, wish.through(List.of()));
+            case 5 -> wishing(trip, number,
                     lasting(wish, wish.shortest(), wish.longest().plusMinutes(5 + random.nextInt(90))));
-            case 6 -> with(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
-            case 7 -> with(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
+            case 6 -> wishing(trip, number, lasting(wish, wish.shortest().dividedBy(2), wish.longest()));
+            case 7 -> wishing(trip, number, wish.tone() instanceof Wish.Tone.AtMost most
                     ? wish.toned(new Wish.Tone.AtMost(most.stops() + random.nextInt(3) / 2.0))
                     : wish.tone() instanceof Wish.Tone.Near near
                     ? wish.toned(new Wish.Tone.Near(near.stops())) : wish);
-            case 8 -> with(trip, number, limited(wish, wish.limits().moonFrame().map(Limits.NONE::with)
+            case 8 -> wishing(trip, number, limited(wish, wish.limits().moonFrame().map(Limits.NONE::with)
                     .orElse(Limits.NONE)));
-            case 10 -> with(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
+            case 10 -> wishing(trip, number, wish.aim() instanceof Aim.Follow follow ? RandomTrips.aimed(wish,
                     new Aim.Follow(follow.target(), follow.levelWithin(), Between.ANY, Optional.empty(),
                             follow.roll())) : wish);
             case 9 -> new Trip(trip.title(), trip.sites(), trip.firstNight(), trip.lastNight(),
@@ -121,7 +82,7 @@ class PlanLawsPropertyTest {
                     trip.firstNight(), trip.lastNight(), List.of(trip.cameras().get(0),
                     new CarriedCamera(RandomTrips.SECOND, Optional.empty())), trip.film(), trip.sheets(),
                     trip.preview(), trip.wishes(), trip.forecast(), trip.begun(), trip.outings());
-            default -> with(trip, number, wish.records() instanceof Wish.Records.AtLeast least
+            default -> wishing(trip, number, wish.records() instanceof Wish.Records.AtLeast least
                     && least.trails() > 1 ? wish.recording(new Wish.Records.AtLeast(least.trails() - 1))
                     : wish.mustRecord().size() > 1
                     ? wish.recording(new Wish.Records.These(wish.mustRecord().subList(0, 1)))
@@ -129,16 +90,10 @@ class PlanLawsPropertyTest {
         };
     }
 
-    private static Trip with(Trip trip, int number, Wish wish) {
+    private static Trip wishing(Trip trip, int number, Wish wish) {
         List<Wish> wishes = new ArrayList<>(trip.wishes());
         wishes.set(number, wish);
         return with(trip, trip.sites(), trip.firstNight(), trip.lastNight(), trip.sheets(), wishes);
-    }
-
-    private static Trip with(Trip trip, List<Site> sites, LocalDate first, LocalDate last, int sheets,
-            List<Wish> wishes) {
-        return new Trip(trip.title(), sites, first, last, trip.cameras(), trip.film(), sheets, trip.preview(),
-                wishes, trip.forecast(), trip.begun(), trip.outings());
     }
 
     private static Wish lasting(Wish wish, Duration shortest, Duration longest) {
@@ -152,14 +107,17 @@ class PlanLawsPropertyTest {
                 wish.longest(), wish.fNumbers(), wish.worth(), wish.repeat(), wish.film(), limits);
     }
 
-    @ParameterizedTest
-    @MethodSource("samples")
-    void narrowingToThePlansOwnChoiceChangesNothing(Sample sample) {
-        for (Plan.NightPlan night : sample.plan.nights()) {
+    @Test
+    void narrowingToThePlansOwnChoiceChangesNothing() {
+        each(PlanLawsPropertyTest::narrowingChangesNothing);
+    }
+
+    private static void narrowingChangesNothing(Sample sample) {
+        for (Plan.NightPlan night : sample.plan().nights()) {
             for (Plan.Window window : night.windows()) {
-                Trip narrow = with(sample.trip, List.of(night.night().site()), night.night().date(),
+                Trip narrow = with(sample.trip(), List.of(night.night().site()), night.night().date(),
                         night.night().date(), 1, List.of(narrowed(window, night.night().site())));
-                assertEquals(window.score(), worth(narrow), ROUNDING, () -> window + " of " + sample.trip);
+                assertEquals(window.score(), worth(narrow), ROUNDING, () -> window + " of " + sample.trip());
             }
         }
     }
@@ -176,24 +134,27 @@ class PlanLawsPropertyTest {
                 window.open().lasts(), window.open().lasts());
     }
 
-    @ParameterizedTest
-    @MethodSource("samples")
-    void orderNeverMatters(Sample sample) {
-        Random random = new Random(sample.seed);
-        List<Site> sites = new ArrayList<>(sample.trip.sites());
+    @Test
+    void orderNeverMatters() {
+        each(PlanLawsPropertyTest::orderDoesNotMatter);
+    }
+
+    private static void orderDoesNotMatter(Sample sample) {
+        Random random = new Random(sample.seed());
+        List<Site> sites = new ArrayList<>(sample.trip().sites());
         Collections.shuffle(sites, random);
-        List<Wish> wishes = new ArrayList<>(sample.trip.wishes().stream().map(wish -> {
+        List<Wish> wishes = new ArrayList<>(sample.trip().wishes().stream().map(wish -> {
             List<FNumber> fNumbers = new ArrayList<>(wish.fNumbers());
             Collections.shuffle(fNumbers, random);
             return wish.through(fNumbers);
         }).toList());
         Collections.shuffle(wishes, random);
-        List<CarriedCamera> cameras = new ArrayList<>(sample.trip.cameras());
+        List<CarriedCamera> cameras = new ArrayList<>(sample.trip().cameras());
         Collections.shuffle(cameras, random);
-        Trip was = sample.trip;
+        Trip was = sample.trip();
         Trip shuffled = new Trip(was.title(), sites, was.firstNight(), was.lastNight(), cameras, was.film(),
                 was.sheets(), was.preview(), wishes, was.forecast(), was.begun(), was.outings());
-        assertEquals(worth(sample.plan), worth(shuffled), ROUNDING, sample.trip::toString);
+        assertEquals(worth(sample.plan()), worth(shuffled), ROUNDING, sample.trip()::toString);
     }
 
     /** By how many stops a tone is over its limit, or further from its aim than the guide lets it be. */
@@ -204,10 +165,13 @@ class PlanLawsPropertyTest {
         return wanted instanceof Wish.Tone.AtMost most ? stops - most.stops() : 0;
     }
 
-    @ParameterizedTest
-    @MethodSource("samples")
-    void noWindowBreaksALimit(Sample sample) {
-        sample.plan.nights().stream().flatMap(night -> night.windows().stream()).forEach(window -> {
+    @Test
+    void noWindowBreaksALimit() {
+        each(PlanLawsPropertyTest::limitsAreKept);
+    }
+
+    private static void limitsAreKept(Sample sample) {
+        sample.plan().nights().stream().flatMap(night -> night.windows().stream()).forEach(window -> {
             Wish wish = window.wish();
             assertTrue(overStops(wish.tone(), window.skyToneStops()) <= MINUTES_STOPS, () -> window + "");
             assertTrue(!(wish.records() instanceof Wish.Records.AtLeast least)
@@ -224,53 +188,15 @@ class PlanLawsPropertyTest {
         });
     }
 
-    /** A night says that it serves as many wishes, and is worth as much, as its own plan. */
-    @ParameterizedTest
-    @MethodSource("samples")
-    void nightsAndPlanAgree(Sample sample) {
-        LocalDate date = sample.trip.firstNight();
-        Site site = sample.trip.sites().get(0);
-        NightRank rank = ranking(sample.trip).nights(List.of(site), List.of(date)).get(0);
-        Plan alone = plan(with(sample.trip, List.of(site), date, date, 100, sample.trip.wishes()));
-        assertEquals(rank.served(), sample.trip.wishes().stream()
-                .filter(wish -> alone.nights().get(0).windows().stream()
-                .anyMatch(window -> window.wish().equals(wish))).toList());
-        double all = sample.trip.wishes().stream().mapToDouble(wish -> wish.worth() * wish.repeat()).sum();
-        assertEquals(worth(alone) / all, rank.score(), ROUNDING);
-    }
-
-    /** The best of many nights are the same whether all are planned or not. */
-    @ParameterizedTest
-    @MethodSource("tripsOfAMonth")
-    void theBestNightsAreTheFirstOfAll(Sample sample) {
-        List<LocalDate> month = sample.trip.firstNight().datesUntil(sample.trip.firstNight().plusDays(30))
-                .toList();
-        List<NightRank> all = ranking(sample.trip).nights(sample.trip.sites(), month);
-        for (int many : new int[] {1, 3, 10}) {
-            assertEquals(all.subList(0, many).stream().map(PlanLawsPropertyTest::told).toList(),
-                    ranking(sample.trip).best(sample.trip.sites(), month, many).stream()
-                            .map(PlanLawsPropertyTest::told).toList());
-        }
-    }
-
-    static List<Sample> tripsOfAMonth() {
-        return samples().subList(0, TRIPS / 25);
-    }
-
-    private static NightRanking ranking(Trip trip) {
-        return new NightRanking(EPHEMERIS, StarField.of(Trips.stars()), Optional.of(trip), Progress.NONE);
-    }
-
-    private static List<Object> told(NightRank rank) {
-        return List.of(rank.night().date(), rank.night().site(), rank.served(), rank.score());
-    }
-
     /** A camera exposes one sheet at a time, with its changeover between. */
-    @ParameterizedTest
-    @MethodSource("samples")
-    void noCameraOverlapsItself(Sample sample) {
-        for (Plan.NightPlan night : sample.plan.nights()) {
-            for (CarriedCamera carried : sample.trip.cameras()) {
+    @Test
+    void noCameraOverlapsItself() {
+        each(PlanLawsPropertyTest::noCameraOverlaps);
+    }
+
+    private static void noCameraOverlaps(Sample sample) {
+        for (Plan.NightPlan night : sample.plan().nights()) {
+            for (CarriedCamera carried : sample.trip().cameras()) {
                 List<Plan.Window> own = night.windows().stream()
                         .filter(window -> window.camera().equals(carried.camera())).toList();
                 for (int number = 1; number < own.size(); number++) {
@@ -284,7 +210,7 @@ class PlanLawsPropertyTest {
 
     @Test
     void someTripsExposeWithTwoCamerasAtOnce() {
-        long count = samples().stream().flatMap(sample -> sample.plan.nights().stream())
+        long count = samples().stream().flatMap(sample -> sample.plan().nights().stream())
                 .filter(night -> IntStream.range(1, night.windows().size()).anyMatch(number ->
                 night.windows().get(number).open().start().isBefore(night.windows().get(number - 1).open()
                 .endExclusive()))).count();
@@ -293,7 +219,7 @@ class PlanLawsPropertyTest {
 
     @Test
     void theseTripsAreNotEmpty() {
-        assertTrue(samples().stream().filter(sample -> sample.plan.sheetsUsed() > 0).count() > TRIPS / 2);
-        assertTrue(samples().stream().filter(sample -> sample.plan.sheetsUsed() > 1).count() > TRIPS / 5);
+        assertTrue(samples().stream().filter(sample -> sample.plan().sheetsUsed() > 0).count() > TRIPS / 2);
+        assertTrue(samples().stream().filter(sample -> sample.plan().sheetsUsed() > 1).count() > TRIPS / 5);
     }
 }

@@ -61,14 +61,14 @@ class PlannerPropertyTest {
         for (Plan.NightPlan night : plan.nights()) {
             for (Plan.Window window : night.windows()) {
                 assertTrue(inside(window.open(), night.night().sunDown()), window::toString);
-                boolean darkWanted = window.wish().sky() == Wish.SkyKind.DARK
-                        || window.wish().sky() == Wish.SkyKind.MOONLIT;
+                boolean darkWanted = window.wish().sky() == SkyKind.DARK
+                        || window.wish().sky() == SkyKind.MOONLIT;
                 assertTrue(!darkWanted || inside(window.open(), night.night().darkness()), window::toString);
-                assertTrue(window.wish().sky() != Wish.SkyKind.MOONLIT
+                assertTrue(window.wish().sky() != SkyKind.MOONLIT
                         || inside(window.open(), night.night().moonUp()), window::toString);
-                assertTrue(window.wish().sky() != Wish.SkyKind.DUSK
+                assertTrue(window.wish().sky() != SkyKind.DUSK
                         || sunDeg(night.night(), window.open().start()) > -18.01, window::toString);
-                assertTrue(window.wish().sky() != Wish.SkyKind.DAWN
+                assertTrue(window.wish().sky() != SkyKind.DAWN
                         || sunDeg(night.night(), window.open().endExclusive()) > -18.01, window::toString);
             }
         }
@@ -136,9 +136,9 @@ class PlannerPropertyTest {
 
     @Test
     void theseTripsAreNotEmpty() {
-        Set<Wish.SkyKind> served = new HashSet<>();
+        Set<SkyKind> served = new HashSet<>();
         PLANS.stream().flatMap(plan -> plan.nights().stream()).flatMap(night -> night.windows().stream())
                 .forEach(window -> served.add(window.wish().sky()));
-        assertEquals(Set.of(Wish.SkyKind.values()), served, "every kind of sky is exposed somewhere");
+        assertEquals(Set.of(SkyKind.values()), served, "every kind of sky is exposed somewhere");
     }
 }

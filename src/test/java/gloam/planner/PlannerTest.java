@@ -25,12 +25,12 @@ class PlannerTest {
      */
     private static final double WHOLE_MINUTES_STOPS = 0.1;
 
-    private static final Wish SOUTH = Trips.pointed("south", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK,
+    private static final Wish SOUTH = Trips.pointed("south", Direction.ofDegrees(180, 40), SkyKind.DARK,
             DARK_SKY);
 
     @Test
     void makesTheToneAskedFor() {
-        Wish toned = Trips.pointed("toned", Direction.ofDegrees(180, 40), Wish.SkyKind.DARK,
+        Wish toned = Trips.pointed("toned", Direction.ofDegrees(180, 40), SkyKind.DARK,
                 new Wish.Tone.Near(-2.5));
         assertEquals(-2.5, only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, toned)).skyToneStops(),
                 WHOLE_MINUTES_STOPS);
@@ -58,13 +58,13 @@ class PlannerTest {
     @Test
     void saysThatTheMoonSpoilsADarkSky() {
         Reason.Exclusive reason = (Reason.Exclusive) refusal(plan(Places.MID_NORTH, Trips.MOON_NIGHT, SOUTH));
-        assertEquals(Optional.of(Requirement.Plain.DARK), reason.what());
-        assertEquals(Requirement.Plain.NO_MOONLIGHT, reason.other());
+        assertEquals(Optional.of(new Requirement.OfSky(SkyKind.Part.DARK)), reason.what());
+        assertEquals(new Requirement.OfSky(SkyKind.Part.NO_MOONLIGHT), reason.other());
     }
 
     @Test
     void findsMoonlightOnlyWithTheMoonUp() {
-        Wish moonlit = Trips.pointed("moonlit", Direction.ofDegrees(0, 30), Wish.SkyKind.MOONLIT,
+        Wish moonlit = Trips.pointed("moonlit", Direction.ofDegrees(0, 30), SkyKind.MOONLIT,
                 new Wish.Tone.Free());
         assertTrue(only(plan(Places.MID_NORTH, Trips.MOON_NIGHT, moonlit)).moon().position()
                 .apparentAltitude()
@@ -73,7 +73,7 @@ class PlannerTest {
         Reason.Exclusive reason = (Reason.Exclusive) refusal(dark);
         assertEquals(Optional.of(Requirement.Plain.SUN_DOWN), reason.what(), "the Moon is up by day alone");
         assertEquals(dark.night().sunDown(), reason.holds(), "to the instant");
-        assertEquals(Requirement.Plain.MOON_UP, reason.other());
+        assertEquals(new Requirement.OfSky(SkyKind.Part.MOON_UP), reason.other());
         assertEquals(dark.night().moonUp(), reason.otherHolds(), "to the instant");
     }
 
@@ -86,7 +86,7 @@ class PlannerTest {
 
     @Test
     void waitsForABodyToClearTheTerrain() {
-        Wish mars = Trips.followed("mars", Body.MARS, Wish.SkyKind.ANY, new Wish.Tone.Free());
+        Wish mars = Trips.followed("mars", Body.MARS, SkyKind.ANY, new Wish.Tone.Free());
         Site site = behind(new Skyline(List.of(new Skyline.Point(0, 30))));
         Plan.NightPlan night = plan(site, Trips.DARK_NIGHT, mars);
         Interval open = only(night).open();
@@ -103,7 +103,7 @@ class PlannerTest {
     void putsALevelTrailAtTransit() {
         Wish level = Trips.wish("level",
                 Trips.following(Body.MARS, Optional.of(Angle.ofDegrees(3))),
-                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.MARS)));
+                SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.MARS)));
         Plan.Window window = only(plan(Places.MID_NORTH, Trips.DARK_NIGHT, level));
         double leanDeg = Math.abs(Math.IEEEremainder(window.trailDirection().degrees(), 180));
         assertTrue(leanDeg <= 3.2, window::toString);
@@ -120,7 +120,7 @@ class PlannerTest {
 
     @Test
     void usesThePolarNight() {
-        Wish any = Trips.pointed("any hour", Direction.ofDegrees(0, 60), Wish.SkyKind.DARK, DARK_SKY);
+        Wish any = Trips.pointed("any hour", Direction.ofDegrees(0, 60), SkyKind.DARK, DARK_SKY);
         // new Moon on 28 December 2027, far south: below the horizon
         assertEquals(1, plan(Places.POLAR, LocalDate.of(2027, 12, 28), any).windows().size());
     }
@@ -128,7 +128,7 @@ class PlannerTest {
     @Test
     void findsTheSouthernPole() {
         Wish wheel = Trips.wish("wheel", new Aim.Point(Direction.ofDegrees(180, 31.4), Angle.ZERO),
-                Wish.SkyKind.DARK, DARK_SKY, new Wish.Records.AtLeast(3));
+                SkyKind.DARK, DARK_SKY, new Wish.Records.AtLeast(3));
         Plan.Window window = only(plan(Places.MID_SOUTH, Trips.DARK_NIGHT, wheel));
         assertTrue(window.trailLengthMm() < 2, window::toString);
         assertTrue(window.stars().recorded() >= 3, window::toString);
@@ -137,7 +137,7 @@ class PlannerTest {
     @Test
     void saysWhatIsServedOnAnotherNightAndWhenSheetsAreSpent() {
         Wish dear = Trips.repeated(SOUTH, 1, 3);
-        Wish plain = Trips.pointed("north", Direction.ofDegrees(0, 40), Wish.SkyKind.DARK, DARK_SKY);
+        Wish plain = Trips.pointed("north", Direction.ofDegrees(0, 40), SkyKind.DARK, DARK_SKY);
         Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars()).plan(
                 Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 2, 1, List.of(dear, plain)));
         assertEquals(List.of("south"), plan.nights().get(0).windows().stream()
@@ -149,10 +149,10 @@ class PlannerTest {
 
     @Test
     void saysWhichWishTookTheTime() {
-        Wish dusk = Trips.pointed("dusk", Direction.ofDegrees(270, 20), Wish.SkyKind.DUSK,
+        Wish dusk = Trips.pointed("dusk", Direction.ofDegrees(270, 20), SkyKind.DUSK,
                 new Wish.Tone.Near(-1));
         Wish dearer = Trips.repeated(Trips.pointed("dearer dusk", Direction.ofDegrees(260, 20),
-                Wish.SkyKind.DUSK, new Wish.Tone.Near(-1)), 1, 2);
+                SkyKind.DUSK, new Wish.Tone.Near(-1)), 1, 2);
         Plan plan = new Planner(new AnalyticEphemeris(), Trips.stars())
                 .plan(Trips.trip("crowded", List.of(Places.MID_NORTH), Trips.DARK_NIGHT, Trips.DARK_NIGHT,
                         new gloam.gear.Camera("slow to change", Trips.CAMERA.lens(), Trips.CAMERA.frame(),

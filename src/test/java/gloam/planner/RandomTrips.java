@@ -165,7 +165,7 @@ final class RandomTrips {
 
     /** A wish of any kind. */
     static Wish wish(String name, RandomGenerator random) {
-        Wish.SkyKind sky = Wish.SkyKind.values()[random.nextInt(Wish.SkyKind.values().length)];
+        SkyKind sky = SkyKind.values()[random.nextInt(SkyKind.values().length)];
         int shortestMin = 5 * (1 + random.nextInt(12));
         int longestMin = shortestMin + 5 * random.nextInt(20);
         List<FNumber> fNumbers = random.nextBoolean() ? List.of()

@@ -7,11 +7,12 @@ import gloam.support.Samples;
 import gloam.support.SharedEphemeris;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class RefusalLawsPropertyTest {
             return new Trip(trip.title(), trip.sites().subList(0, 1), trip.firstNight(), trip.firstNight(),
                     trip.cameras(), trip.film(), 1, trip.preview(), trip.wishes().subList(0, 1),
                     Weather.UNKNOWN, trip.begun(), Outings.ANY);
-        }).map(named -> named.getPayload());
+        }).parallel().map(named -> named.getPayload());
     }
 
     private static Plan.NightPlan night(Trip trip) {
@@ -45,7 +46,7 @@ class RefusalLawsPropertyTest {
 
     @Test
     void theBoundMovedByWhatTheReasonSaysMakesTheWishPossible() {
-        Set<Class<?>> seen = new HashSet<>();
+        Set<Class<?>> seen = ConcurrentHashMap.newKeySet();
         trips().forEach(trip -> night(trip).refused().forEach(refusal -> moved(refusal).ifPresent(wish -> {
             Reason reason = reason(refusal);
             seen.add(reason.getClass());
@@ -86,7 +87,7 @@ class RefusalLawsPropertyTest {
     /** The wish with that given up which its remedy names has a window, its stars counted. */
     @Test
     void aRemedyMakesTheWishPossible() {
-        Set<Remedy.Change> seen = new HashSet<>();
+        Set<Remedy.Change> seen = ConcurrentHashMap.newKeySet();
         trips().map(RefusalLawsPropertyTest::wantingStars).forEach(trip -> night(trip).refused().forEach(
                 refusal -> refusal.remedy().filter(Remedy.Changed.class::isInstance)
                 .map(Remedy.Changed.class::cast).ifPresent(changed -> {
@@ -113,7 +114,7 @@ class RefusalLawsPropertyTest {
             case TONE -> wish.toned(wish.tone() instanceof Wish.Tone.AtMost
                     ? new Wish.Tone.AtMost(changed.amount()) : new Wish.Tone.Near(changed.amount()));
             case RECORDS -> wish.recording(new Wish.Records.Nothing());
-            case SKY -> wish.under(Wish.SkyKind.ANY);
+            case SKY -> wish.under(SkyKind.ANY);
             case CLEAR -> wish;
         };
     }
@@ -121,23 +122,20 @@ class RefusalLawsPropertyTest {
     /** A trip that puts up with the chance of a clear sky that a remedy names has the window it promises. */
     @Test
     void theChanceOfARemedyAgainstCloudIsEnough() {
-        int seen = 0;
-        for (Named<Trip> named : Samples.of(TRIPS / 2, random -> {
+        AtomicInteger seen = new AtomicInteger();
+        Samples.of(TRIPS / 2, random -> {
             Trip trip = RandomTrips.trip(random);
             return under(trip, RandomTrips.weather(random, trip.sites()));
-        }).toList()) {
-            Trip cloudy = named.getPayload();
-            for (Plan.Refusal refusal : night(cloudy).refused()) {
-                if (refusal.remedy().orElse(null) instanceof Remedy.Changed changed
-                        && changed.change() == Remedy.Change.CLEAR) {
-                    assertTrue(night(under(with(cloudy, refusal.wish()),
-                            cloudy.forecast().leastClear(changed.amount()))).windows().size() == 1,
-                            () -> refusal + " of " + cloudy);
-                    seen++;
-                }
+        }).parallel().map(Named::getPayload).forEach(cloudy -> night(cloudy).refused().forEach(refusal -> {
+            if (refusal.remedy().orElse(null) instanceof Remedy.Changed changed
+                    && changed.change() == Remedy.Change.CLEAR) {
+                assertTrue(night(under(with(cloudy, refusal.wish()),
+                        cloudy.forecast().leastClear(changed.amount()))).windows().size() == 1,
+                        () -> refusal + " of " + cloudy);
+                seen.incrementAndGet();
             }
-        }
-        assertTrue(seen > TRIPS / 100, seen + " remedies");
+        }));
+        assertTrue(seen.get() > TRIPS / 100, seen + " remedies");
     }
 
     private static Trip under(Trip trip, Weather weather) {

@@ -31,7 +31,7 @@ class SlackLawsPropertyTest {
     private static final int PLANS = 100;
 
     private static Stream<Arguments> nights() {
-        return PlanLawsPropertyTest.plans().limit(PLANS).flatMap(plan -> plan.nights().stream()
+        return PlannedSamples.plans().limit(PLANS).flatMap(plan -> plan.nights().stream()
                 .filter(night -> !night.windows().isEmpty())
                 .map(night -> Arguments.of(plan.trip(), night)));
     }
@@ -141,7 +141,7 @@ class SlackLawsPropertyTest {
     @Test
     void mostTimesWithSlackAreOfFiveMinutes() {
         List<Boolean> ofFive = new ArrayList<>();
-        PlanLawsPropertyTest.plans().flatMap(plan -> plan.nights().stream())
+        PlannedSamples.plans().flatMap(plan -> plan.nights().stream())
                 .flatMap(night -> night.windows().stream()).forEach(window -> {
                     Slack slack = window.slack();
                     if (Duration.between(slack.openEarliest(), slack.openLatest()).toMinutes()

@@ -26,10 +26,10 @@ class TripTest {
 
     private static final LocalDate FIRST = LocalDate.of(2027, 2, 8);
     private static final Wish FIXED = Trips.repeated(Trips.pointed("fixed", Direction.ofDegrees(180, 40),
-            Wish.SkyKind.DARK, new Wish.Tone.Free()), 3, 2);
-    private static final Wish MARS = Trips.followed("mars", Body.MARS, Wish.SkyKind.ANY,
+            SkyKind.DARK, new Wish.Tone.Free()), 3, 2);
+    private static final Wish MARS = Trips.followed("mars", Body.MARS, SkyKind.ANY,
             new Wish.Tone.Free());
-    private static final Wish MOON = Trips.followed("moon", Body.MOON, Wish.SkyKind.ANY,
+    private static final Wish MOON = Trips.followed("moon", Body.MOON, SkyKind.ANY,
             new Wish.Tone.Free());
     private static final Trip TRIP = Trips.trip(List.of(Places.MID_NORTH), FIRST, 3, 5,
             List.of(FIXED, MARS, MOON));
@@ -85,7 +85,7 @@ class TripTest {
     @Test
     void bodiesAreTheSunAndThePlanetsWanted() {
         Wish records = Trips.wish("again", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
-                Wish.SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.SATURN)));
+                SkyKind.ANY, new Wish.Tone.Free(), new Wish.Records.These(List.of(Body.SATURN)));
         assertEquals(List.of(Body.SUN, Body.MARS, Body.SATURN), Trips.trip(TRIP.sites(), FIRST, 1, 1,
                 List.of(MARS, MOON, records, MARS)).bodies());
     }

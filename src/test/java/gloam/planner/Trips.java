@@ -81,16 +81,16 @@ public final class Trips {
     /**
      * A wish at a fixed direction, 20 to 120 minutes, for which a builder method changes one thing at a time.
      */
-    public static Wish pointed(String name, Direction direction, Wish.SkyKind sky, Wish.Tone tone) {
+    public static Wish pointed(String name, Direction direction, SkyKind sky, Wish.Tone tone) {
         return wish(name, new Aim.Point(direction, Angle.ZERO), sky, tone, new Wish.Records.Nothing());
     }
 
-    static Wish followed(String name, Body body, Wish.SkyKind sky, Wish.Tone tone) {
+    static Wish followed(String name, Body body, SkyKind sky, Wish.Tone tone) {
         return wish(name, following(body, Optional.empty()), sky, tone,
                 new Wish.Records.Nothing());
     }
 
-    static Wish wish(String name, Aim aim, Wish.SkyKind sky, Wish.Tone tone, Wish.Records records) {
+    static Wish wish(String name, Aim aim, SkyKind sky, Wish.Tone tone, Wish.Records records) {
         return new Wish(name, aim, sky, tone, records,
                 new TrailLength(OptionalDouble.empty(), OptionalDouble.empty()),
                 Duration.ofMinutes(20), Duration.ofMinutes(120), List.of(), 1, 1, Optional.empty());
@@ -109,7 +109,7 @@ public final class Trips {
 
     /** A wish of any kind, by chance. */
     static Wish random(String name, RandomGenerator random) {
-        Wish.SkyKind sky = Wish.SkyKind.values()[random.nextInt(Wish.SkyKind.values().length)];
+        SkyKind sky = SkyKind.values()[random.nextInt(SkyKind.values().length)];
         double stops = -4 + random.nextInt(5);
         Wish.Tone tone = switch (random.nextInt(3)) {
             case 0 -> new Wish.Tone.Free();

@@ -18,8 +18,8 @@ class WishLightTest {
 
     /** No exposure has a better chance of its tone than what counts as the best, and some come near. */
     @ParameterizedTest
-    @EnumSource(Wish.SkyKind.class)
-    void noToneHasABetterChanceThanTheBest(Wish.SkyKind sky) {
+    @EnumSource(SkyKind.class)
+    void noToneHasABetterChanceThanTheBest(SkyKind sky) {
         int nearest = 0;
         for (double stops : new double[] {-4, -3, -2, -1, 0}) {
             WishNight night = night(Trips.pointed("tone", Direction.ofDegrees(200, 30), sky,
@@ -42,7 +42,7 @@ class WishLightTest {
     }
 
     private static WishNight night(Wish wish) {
-        LocalDate date = wish.sky() == Wish.SkyKind.MOONLIT ? Trips.MOON_NIGHT : Trips.DARK_NIGHT;
+        LocalDate date = wish.sky() == SkyKind.MOONLIT ? Trips.MOON_NIGHT : Trips.DARK_NIGHT;
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), date, 1, 4, List.of(wish));
         List<List<Equipment>> equipment = Equipment.all(trip);
         return new SiteNight(trip, equipment, EPHEMERIS, StarField.of(List.of()), Night.of(EPHEMERIS,

@@ -3,6 +3,7 @@ package gloam.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
 import java.nio.file.Path;
@@ -32,7 +33,7 @@ class DemoTripsTest {
         assertEquals(1, trip.sites().stream().filter(site -> site.skyline().points().size() > 1).count());
         assertEquals(8, trip.sheets());
         assertTrue(trip.wishes().size() >= 6);
-        assertEquals(Set.of(Wish.SkyKind.values()),
+        assertEquals(Set.of(SkyKind.values()),
                 new HashSet<>(trip.wishes().stream().map(Wish::sky).toList()));
         assertTrue(!trip.film().colour() && trip.wishes().stream()
                 .anyMatch(wish -> wish.film().isPresent() && wish.film().get().colour()));

@@ -17,6 +17,7 @@ import gloam.gear.Skyline;
 import gloam.gear.Vignetting;
 import gloam.planner.Aim;
 import gloam.planner.Preview;
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.TrailLength;
@@ -152,14 +153,14 @@ class TripFileTest {
     private static void assertWishes(Trip trip) {
         TrailLength anyLength = new TrailLength(OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(new Wish("fixed", new Aim.Point(Direction.ofDegrees(10, 42), Angle.ofDegrees(-5)),
-                Wish.SkyKind.DUSK, new Wish.Tone.Near(-2), new Wish.Records.AtLeast(12),
+                SkyKind.DUSK, new Wish.Tone.Near(-2), new Wish.Records.AtLeast(12),
                 new TrailLength(OptionalDouble.of(15), OptionalDouble.of(40)), Duration.ofMinutes(20),
                 Duration.ofSeconds(10_830),
                 List.of(FNumber.exact(Math.pow(2, 3.5)), FNumber.exact(Math.pow(2, 5.5))), 3, 2,
                 Optional.of(FilmFile.film("instant-colour-125"))), trip.wishes().get(0));
         assertEquals(new Wish("followed",
                 Trips.following(Body.MARS, Optional.of(Angle.ofDegrees(3))),
-                Wish.SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)),
+                SkyKind.ANY, new Wish.Tone.AtMost(-4), new Wish.Records.These(List.of(Body.MARS)),
                 anyLength, Duration.ofMinutes(1), Duration.ofMinutes(2), List.of(), 1, 1, Optional.empty()),
                 trip.wishes().get(1));
         assertEquals(Trips.following(Star.at("star at 10, -20", 10, -20), Optional.empty()),

@@ -8,6 +8,7 @@ import gloam.ephemeris.Direction;
 import gloam.ephemeris.StarCatalogue;
 import gloam.planner.FormerPlan;
 import gloam.planner.Progress;
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.Wish;
@@ -37,7 +38,7 @@ class IcsCalendarTest {
             new FormerPlan.Event(new UUID(1, 2), 7), "dusk; west, low", "Shore",
             Interval.lasting(Instant.parse("2027-02-14T20:00:00Z"), Duration.ofHours(1)));
 
-    private static Timetable timetable(Wish.SkyKind sky) {
+    private static Timetable timetable(SkyKind sky) {
         Wish.Tone any = new Wish.Tone.Free();
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), Trips.DARK_NIGHT, 1, 2,
                 List.of(Trips.pointed("stars", Direction.ofDegrees(0, 44), sky, any),
@@ -71,7 +72,7 @@ class IcsCalendarTest {
 
     @Test
     void everyWindowIsAnEventAndAClosing() {
-        Timetable timetable = timetable(Wish.SkyKind.DARK);
+        Timetable timetable = timetable(SkyKind.DARK);
         List<List<String>> events = components(lines(timetable), "VEVENT");
         List<Timetable.Announced> windows = timetable.nights().get(0).windows();
         assertEquals(2, windows.size());
@@ -96,7 +97,7 @@ class IcsCalendarTest {
 
     @Test
     void whatIsTakenBackIsCancelled() {
-        List<List<String>> events = components(lines(timetable(Wish.SkyKind.DARK)), "VEVENT");
+        List<List<String>> events = components(lines(timetable(SkyKind.DARK)), "VEVENT");
         List<String> gone = events.get(events.size() - 2);
         assertTrue(gone.containsAll(List.of("UID:" + new UUID(1, 2), "SEQUENCE:7", "STATUS:CANCELLED",
                 "DTSTART:20270214T200000Z", "DTEND:20270214T210000Z")), gone::toString);
@@ -107,7 +108,7 @@ class IcsCalendarTest {
     /** Its zone as its clocks keep it that night: winter time since the last Sunday of October. */
     @Test
     void theZoneIsThatOfTheNight() {
-        List<List<String>> zones = components(lines(timetable(Wish.SkyKind.DARK)), "VTIMEZONE");
+        List<List<String>> zones = components(lines(timetable(SkyKind.DARK)), "VTIMEZONE");
         assertEquals(List.of(List.of("BEGIN:VTIMEZONE", "TZID:Europe/Rome", "BEGIN:STANDARD",
                 "DTSTART:20261025T030000",
                 "TZOFFSETFROM:+0200", "TZOFFSETTO:+0100", "END:STANDARD")), zones);

@@ -9,6 +9,7 @@ import gloam.ephemeris.StarCatalogue;
 import gloam.gear.Site;
 import gloam.planner.Plan;
 import gloam.planner.Progress;
+import gloam.planner.SkyKind;
 import gloam.planner.Trip;
 import gloam.planner.Trips;
 import gloam.planner.Wish;
@@ -43,7 +44,7 @@ class PlanReportsTest {
     /** Moonlit nights, so that the Moon's way is seen. */
     @BeforeAll
     static void plan() {
-        Wish east = Trips.repeated(Trips.pointed("east", Direction.ofDegrees(100, 40), Wish.SkyKind.MOONLIT,
+        Wish east = Trips.repeated(Trips.pointed("east", Direction.ofDegrees(100, 40), SkyKind.MOONLIT,
                 new Wish.Tone.Free()), 2, 3);
         Trip trip = Trips.trip(List.of(Places.MID_NORTH), LocalDate.of(2027, 2, 14), 2, 3, List.of(east));
         timetable = Timetable.of(new AnalyticEphemeris(), StarCatalogue.builtIn(), trip, Optional.empty(),

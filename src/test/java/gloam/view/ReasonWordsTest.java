@@ -11,6 +11,7 @@ import gloam.planner.DurationLimit;
 import gloam.planner.Plan;
 import gloam.planner.Reason;
 import gloam.planner.Remedy;
+import gloam.planner.SkyKind;
 import gloam.planner.TrailLength;
 import gloam.planner.Wish;
 import gloam.support.AnalyticEphemeris;
@@ -31,10 +32,7 @@ class ReasonWordsTest {
             LocalDate.of(2027, 2, 8));
     private static final Instant NINE = LocalDate.of(2027, 2, 8).atTime(21, 0).atZone(Places.MID_NORTH.zone())
             .toInstant();
-    private static final Wish WISH = new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO),
-            Wish.SkyKind.DUSK, new Wish.Tone.Near(2), new Wish.Records.Nothing(),
-            new TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
-            Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
+    private static final Wish WISH = wish(SkyKind.DUSK);
 
     private static final String COMMAND = " (gloam trail --trip FILE --site \"mid north\" --azimuth 180.00"
             + " --altitude 40.00 --f-number 16 --from 2027-02-08T21:00 --lasts 20m)";
@@ -47,8 +45,19 @@ class ReasonWordsTest {
         return new ReasonWords(NIGHT).of(new Plan.Refusal(WISH, reason, remedy));
     }
 
+    private static Wish wish(SkyKind sky) {
+        return new Wish("wish", new Aim.Point(Direction.ofDegrees(180, 40), Angle.ZERO), sky,
+                new Wish.Tone.Near(2), new Wish.Records.Nothing(),
+                new TrailLength(OptionalDouble.of(30), OptionalDouble.of(50)), Duration.ofMinutes(30),
+                Duration.ofMinutes(60), List.of(), 1, 1, Optional.empty());
+    }
+
     private static Reason.NoDuration between(DurationLimit least, DurationLimit most) {
-        return new Reason.NoDuration(WISH, least, 30, most, 29, FNumber.exact(Math.pow(2, 3.5)));
+        return between(SkyKind.DUSK, least, most);
+    }
+
+    private static Reason.NoDuration between(SkyKind sky, DurationLimit least, DurationLimit most) {
+        return new Reason.NoDuration(wish(sky), least, 30, most, 29, FNumber.exact(Math.pow(2, 3.5)));
     }
 
     @Test
@@ -59,6 +68,17 @@ class ReasonWordsTest {
                 words(between(DurationLimit.TRAIL, DurationLimit.EXPOSURE)));
         assertEquals("too dark for tone +2.0 at f/11 before 30 min, but its trail reaches 50 mm after 29 min",
                 words(between(DurationLimit.TONE, DurationLimit.TRAIL)));
+    }
+
+    /** A kind of sky that asks for one end of an exposure is named there, and only there. */
+    @Test
+    void theTwilightThatAnExposureOpensOrClosesInIsNamed() {
+        assertEquals("opening in dusk needs 30 min, but the time to close leaves 29 min",
+                words(between(SkyKind.DUSK, DurationLimit.OPENING, DurationLimit.CLOSING)));
+        assertEquals("the time to open needs 30 min, but closing in dawn leaves 29 min",
+                words(between(SkyKind.DAWN, DurationLimit.OPENING, DurationLimit.CLOSING)));
+        assertEquals("the time to open needs 30 min, but the middle of the exposure leaves 29 min",
+                words(between(SkyKind.DARK, DurationLimit.OPENING, DurationLimit.MIDDLE)));
     }
 
     @Test

@@ -1,6 +1,10 @@
 package gloam.view;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
+
 import com.fasterxml.jackson.annotation.JsonAnyGetter;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import gloam.gear.FNumber;
 import gloam.units.Angle;
 import java.lang.reflect.Method;
@@ -8,6 +12,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +46,11 @@ final class ReportSchema {
     private static final Set<Class<?>> ABSENT_AT_TIMES = Set.of(Optional.class, OptionalDouble.class,
             OptionalInt.class);
 
+    private static final List<? extends Class<?>> REPORTS = new ClassFileImporter()
+            .importPackagesOf(Report.class).that(assignableTo(Report.class)).stream()
+            .filter(JavaClass::isRecord).sorted(Comparator.comparing(JavaClass::getName))
+            .map(JavaClass::reflect).toList();
+
     private static final JsonMapper MAPPER = JsonRenderer.mapper();
 
     private final ObjectNode schema = JsonNodeFactory.instance.objectNode();
@@ -52,7 +62,8 @@ final class ReportSchema {
         schema.put("title", "What gloam writes with --format json");
         schema.put("type", "object").putObject("properties").putObject("schema").put("const", Report.SCHEMA);
         schema.putArray("required").add("schema");
-        permitted(Report.class, schema.putArray("anyOf"));
+        ArrayNode reports = schema.putArray("anyOf");
+        REPORTS.forEach(report -> reports.addObject().put("$ref", "#/$defs/" + define(report)));
         schema.put("unevaluatedProperties", false);
         schema.set("$defs", definitions);
     }
@@ -61,16 +72,6 @@ final class ReportSchema {
     static String text() {
         return JsonMapper.shared().writerWithDefaultPrettyPrinter()
                 .writeValueAsString(new ReportSchema().schema) + "\n";
-    }
-
-    private void permitted(Class<?> type, ArrayNode reports) {
-        if (type.isSealed()) {
-            for (Class<?> kind : type.getPermittedSubclasses()) {
-                permitted(kind, reports);
-            }
-        } else {
-            reports.addObject().put("$ref", "#/$defs/" + define(type));
-        }
     }
 
     private ObjectNode objectOf(Class<?> record) {
