@@ -10,9 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -38,7 +38,7 @@ class FaultsTest {
             NIGHTS.replace("2027-12-31", "2027-01-03"),
             "journal fit --journal demo-data/journal.jsonl --film instant-mono-640", "plan --lat x");
     /** What each of them does on this machine. */
-    private static final Map<String, Ended> HERE = new HashMap<>();
+    private static final Map<String, Ended> HERE = new ConcurrentHashMap<>();
 
     @TempDir
     private Path folder;
@@ -157,10 +157,8 @@ class FaultsTest {
     }
 
     @BeforeAll
-    static void runHere() throws Exception {
-        for (String command : COMMANDS) {
-            HERE.put(command, bash("gloam " + command));
-        }
+    static void runHere() {
+        COMMANDS.parallelStream().forEach(command -> HERE.put(command, bash("gloam " + command)));
     }
 
     /**
@@ -171,11 +169,9 @@ class FaultsTest {
     @ValueSource(strings = {"-Duser.language=ar -Duser.region=SA -Duser.variant= "
             + "-Djava.locale.useOldISOCodes=true",
         "-Duser.language=tr", "-Dfile.encoding=UTF-16 -Duser.timezone=Pacific/Kiritimati"})
-    void everyMachineGetsTheSameBytes(String properties) throws Exception {
-        for (String command : COMMANDS) {
-            Ended there = bash("export LC_ALL=C; gloam " + command, properties.split(" "));
-            assertEquals(HERE.get(command), there, properties);
-        }
+    void everyMachineGetsTheSameBytes(String properties) {
+        COMMANDS.parallelStream().forEach(command -> assertEquals(HERE.get(command),
+                bash("export LC_ALL=C; gloam " + command, properties.split(" ")), properties));
     }
 
     @Tag("search")
@@ -184,7 +180,7 @@ class FaultsTest {
         "-Duser.language=fa", "-Duser.language=de",
         "-Dfile.encoding=ISO-8859-1 -Dsun.jnu.encoding=ANSI_X3.4-1968",
         "-Dfile.encoding=UTF-16", "-Duser.timezone=Pacific/Kiritimati"})
-    void everyOtherMachineGetsThemToo(String properties) throws Exception {
+    void everyOtherMachineGetsThemToo(String properties) {
         everyMachineGetsTheSameBytes(properties);
     }
 
@@ -196,22 +192,24 @@ class FaultsTest {
     }
 
     /** Runs a line of bash in which {@code gloam} is the program. */
-    private static Ended bash(String line, String... properties) throws Exception {
+    private static Ended bash(String line, String... properties) {
         assertTrue(Files.exists(Path.of("/dev/full")) && Files.isDirectory(Path.of("/proc")),
                 "this test needs Linux");
         List<String> java = java(properties);
         String alias = "gloam() { exec '" + String.join("' '", java) + "' \"$@\"; }; ";
-        Path err = Files.createTempFile("gloam", ".err");
         try {
+            Path err = Files.createTempFile("gloam", ".err");
             Process process = new ProcessBuilder("bash", "-c",
                     alias + line.replaceFirst("gloam ([^|>&]*)", "(gloam $1)"))
                     .redirectError(err.toFile()).start();
             String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertTrue(process.waitFor(10, TimeUnit.MINUTES), "hangs");
             assertFalse(out.contains("Exception"), out);
-            return new Ended(process.exitValue(), out, Files.readString(err));
-        } finally {
+            String said = Files.readString(err);
             Files.delete(err);
+            return new Ended(process.exitValue(), out, said);
+        } catch (IOException | InterruptedException cannotHappen) {
+            throw new IllegalStateException(cannotHappen);
         }
     }
 

@@ -53,8 +53,8 @@ class JournalReadTest {
     private static SheetMaker maker() {
         SheetMaker maker = new SheetMaker(Places.at(44.2, 9.7, 620));
         maker.heightMm = 60;
-        maker.width = 1000;
-        maker.height = 800;
+        maker.width = 750;
+        maker.height = 600;
         return maker;
     }
 
@@ -149,6 +149,8 @@ class JournalReadTest {
     void theTimesAreReadFromTheEndsOfTrails() throws IOException {
         Instant start = Instant.parse("2027-02-08T20:00:00Z");
         SheetMaker maker = elsewhere();
+        maker.width = 1000;
+        maker.height = 800;
         add(170, 40, List.of(new SheetMaker.Open(start, start.plusSeconds(2400)),
                 new SheetMaker.Open(start.plusSeconds(3600), start.plusSeconds(6000))));
         maker.openings = List.of(new SheetMaker.Open(start, start.plusSeconds(2400)),

@@ -140,11 +140,12 @@ class LaidOutTextTest {
                 .filter(word -> !word.isEmpty()).toList();
     }
 
+    /** The trip of the demo with another name for a site, shortened to five nights. */
     private Path tripNamed(String name) throws IOException {
         Files.write(folder.resolve("skyline-loma.csv"),
                 Files.readAllBytes(Path.of("demo-data/skyline-loma.csv")));
         return Files.writeString(folder.resolve("trip.yaml"), Files.readString(Path.of("demo-data/trip.yaml"))
-                .replace("Loma Callada", name).replace("Mars draws a level line", name + " II"));
+                .replace("to: 2027-02-17", "to: 2027-02-12").replace("Loma Callada", name).replace("Mars draws a level line", name + " II"));
     }
 
     /** Columns of a terminal: two for ideographs and kana, none for marks and for what sets writing apart. */
