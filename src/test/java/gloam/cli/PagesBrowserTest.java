@@ -71,6 +71,7 @@ class PagesBrowserTest {
         all.put("year", "nights --place 41.05,-2.15,1080 --zone Europe/Madrid --from 2027-01-01"
                 + " --to 2027-12-31");
         all.put("measure", "measure demo-data/frame.jpg --trip demo-data/trip.yaml");
+        all.put("read", JournalReadTest.question(folder));
         all.put("stats", "journal stats --journal demo-data/journal.jsonl --pack-sheets 8");
         all.put("list", "journal list --journal demo-data/journal.jsonl");
         return all;
