@@ -55,6 +55,7 @@ class PagesBrowserTest {
         all.put("polar-day", "sky --place 70,25,10 --zone Europe/Oslo --night 2027-06-21");
         all.put("south", "plan --trip demo-data/trip-south.yaml");
         all.put("many", "plan --trip " + Files.writeString(folder.resolve("many.yaml"), many()));
+        all.put("check", "check --trip " + folder.resolve("many.yaml"));
         all.put("nights", "nights --trip demo-data/trip-arctic.yaml --stay 2");
         all.put("trail", "trail" + camera + " --azimuth 250 --altitude 14 --roll 10"
                 + " --from 2027-02-08T20:00 --lasts 40m --f-number 8");
