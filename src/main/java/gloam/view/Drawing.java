@@ -52,6 +52,29 @@ final class Drawing extends Markup {
     }
 
     /**
+     * Begins a part out of which nothing is drawn, also by programs that let inner drawings run over.
+     *
+     * @param id    its name, once in a page
+     * @param x     its left edge in the drawing
+     * @param left  the same in the coordinates inside it
+     * @param style names of its style, or nothing
+     */
+    void openPane(String id, double x, double y, double width, double height, double left, double top,
+            String style) {
+        open("clipPath", "id", id);
+        empty("rect", "x", x, "y", y, "width", width, "height", height);
+        close("clipPath");
+        open("g", "clip-path", "url(#" + id + ")", "class", style);
+        open("svg", "x", x, "y", y, "width", width, "height", height, "viewBox", number(left) + " "
+                + number(top) + " " + number(width) + " " + number(height), "overflow", "hidden");
+    }
+
+    void closePane() {
+        close("svg");
+        close("g");
+    }
+
+    /**
      * The whole drawing, with a line at its foot that says what it comes from. Pages take its variable {@code
      * --least}, the width from which on its smallest letters can be read.
      *

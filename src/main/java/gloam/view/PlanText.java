@@ -82,23 +82,29 @@ final class PlanText {
                 .collect(Collectors.joining("; ")))));
     }
 
-    /** The nights with nothing, those with the same reason together. */
+    /** The nights with nothing, those with the same reason together; so each wish. */
     private static void addNothing(Document document, PlanReport report) {
         Map<String, List<LocalDate>> nights = new LinkedHashMap<>();
-        Document refused = Document.part();
+        Map<String, List<LocalDate>> refused = new LinkedHashMap<>();
         for (PlanReport.PlannedNightRow night : report.nights()) {
             night.nothing().ifPresent(reason -> {
                 nights.computeIfAbsent(reason, first -> new ArrayList<>()).add(night.night());
-                night.refused().forEach(refusal -> refused.item(NightTimes.date(night.night()) + ": "
-                        + refusal.wish() + ": " + refusal.reason()));
+                night.refused().forEach(refusal -> refused.computeIfAbsent(refusal.wish() + ": "
+                        + refusal.reason(), first -> new ArrayList<>()).add(night.night()));
             });
         }
         if (!nights.isEmpty()) {
             document.gap();
             document.heading(2, "Nights with nothing");
-            nights.forEach((reason, dates) -> document.item(NothingWords.dates(dates) + ": " + reason));
-            document.add(new Block.Aside("wish by wish", refused));
+            addDated(document, nights);
+            Document wishes = Document.part();
+            addDated(wishes, refused);
+            document.add(new Block.Aside("wish by wish", wishes));
         }
+    }
+
+    private static void addDated(Document document, Map<String, List<LocalDate>> dates) {
+        dates.forEach((words, nights) -> document.item(NothingWords.dates(nights) + ": " + words));
     }
 
     /** Each wish that is not served as often as wanted, once, and what would use the sheets left over. */

@@ -16,7 +16,7 @@ final class ReadDrawing {
 
     private static final double WIDTH = 168;
     private static final double MARGIN = 8;
-    private static final double HEAD = 18;
+    private static final double HEAD = 23;
     private static final double FOOT = 16;
     private static final int NAMED = 12;
     private static final double LETTER = 2.4;
@@ -48,10 +48,16 @@ final class ReadDrawing {
 
     private String drawn(String made) {
         svg.label(MARGIN, 8, "Entry " + report.entry() + " as scanned", "font-size", 4.6);
-        svg.label(MARGIN, 13.5, JournalReadReport.AimRow.of(drawn.found()).text() + "; " + drawn.seen()
-                + " of " + Wording.count(drawn.trails().size(), "trail") + " seen" + report.drawn()
-                .flatMap(JournalReadReport.ReadTrailsRow::bump).map(bump -> "; moved at "
-                + Wording.minute(bump.at())).orElse(""));
+        JournalReadReport.ReadTrailsRow row = report.drawn().orElseThrow();
+        List<JournalReadReport.ReadOpeningRow> openings = row.openings();
+        svg.label(MARGIN, 13.5, report.site().name() + ", opened "
+                + NightTimes.date(openings.get(0).openAt().toLocalDate()) + " "
+                + Wording.minute(openings.get(0).openAt()) + ", closed "
+                + Wording.minute(openings.get(openings.size() - 1).closeAt()) + " (" + report.site().zone()
+                + ")");
+        svg.label(MARGIN, 18.5, JournalReadReport.AimRow.of(drawn.found()).text() + "; " + drawn.seen()
+                + " of " + Wording.count(drawn.trails().size(), "trail") + " seen" + row.bump()
+                .map(bump -> "; moved at " + Wording.minute(bump.at())).orElse(""));
         svg.empty("image", "x", MARGIN, "y", HEAD, "width", WIDTH - 2 * MARGIN, "height", height,
                 "xlink:href", "data:image/png;base64," + Base64.getEncoder().encodeToString(png()));
         svg.open("g", "class", "over");

@@ -35,7 +35,7 @@ final class SkyMapDrawing {
         this.darkest = mags.length == 0 ? 0 : stepMag * Math.ceil(mags[mags.length - 1] / stepMag);
         this.brightest = mags.length == 0 ? 0 : Math.min(stepMag * Math.floor(mags[0] / stepMag),
                 darkest - LEAST_RANGE_MAG);
-        this.svg = new Drawing(Drawing.Unit.MM, 2 * (RADIUS + MARGIN) + LEGEND, 2 * (RADIUS + MARGIN) + 12,
+        this.svg = new Drawing(Drawing.Unit.MM, 2 * (RADIUS + MARGIN) + LEGEND, 2 * (RADIUS + MARGIN) + 18,
                 3.4, "Brightness of the sky at " + report.site().name(),
                 "The whole sky, the zenith in the middle, "
                 + "north at the top, east to the left.");
@@ -68,6 +68,8 @@ final class SkyMapDrawing {
                     Wording.bearing(azimuthDeg), "class", "middle");
         }
         legend();
+        svg.label(6, middleY() + RADIUS + 13, "Looking up: the zenith in the middle, the horizon at the rim, "
+                + "altitudes evenly between them.");
         return svg.finished(6, made);
     }
 

@@ -77,10 +77,7 @@ final class ToneCourseDrawing {
                 + Wording.plain(situation.altitudeDeg().orElse(0)) + "°");
         svg.label(LEFT, TOP - 3, "stops from the mid-tone", "font-size", FINE);
         axes();
-        svg.open("svg", "x", LEFT, "y", TOP, "width", PLOT, "height", HEIGHT, "viewBox", Markup.number(LEFT)
-                + " "
-                + Markup.number(TOP) + " " + Markup.number(PLOT) + " " + Markup.number(HEIGHT), "overflow",
-                "hidden");
+        svg.openPane("tone-pane", LEFT, TOP, PLOT, HEIGHT, LEFT, TOP, "course");
         String upper = line(at -> at.toneStops() + at.spreadStops());
         List<ToneCourse.ClosedTone> back = new ArrayList<>(points);
         Collections.reverse(back);
@@ -89,7 +86,7 @@ final class ToneCourseDrawing {
         svg.empty("polygon", "points", upper + " " + lower, "class", "band");
         svg.empty("polyline", "points", line(ToneCourse.ClosedTone::toneStops), "class", "line",
                 "stroke-width", 0.7);
-        svg.close("svg");
+        svg.closePane();
         marks();
         events();
         foot();

@@ -83,13 +83,10 @@ final class TrailDrawing {
     }
 
     private String drawn(String made) {
-        svg.open("svg", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "viewBox",
-                Markup.number(-widthMm / 2) + " " + Markup.number(-heightMm / 2) + " "
-                + Markup.number(widthMm) + " "
-                + Markup.number(heightMm), "overflow", "hidden", "class", picture.isPresent() ? "over"
-                : "alone");
+        svg.openPane("sheet-pane", marginMm, marginMm, widthMm, heightMm, -widthMm / 2, -heightMm / 2,
+                picture.isPresent() ? "over" : "alone");
         sheet();
-        svg.close("svg");
+        svg.closePane();
         edges();
         caption();
         legend();

@@ -66,14 +66,12 @@ final class TripodDrawing {
                 + Wording.plain(report.frame().focalLengthMm()) + " mm on "
                 + Wording.size(report.frame().widthMm(), report.frame().heightMm()));
         double width = plane.right() - LEFT;
-        svg.open("svg", "x", LEFT, "y", TOP, "width", width, "height", plane.bottom() - TOP, "viewBox",
-                Markup.number(LEFT) + " " + Markup.number(TOP) + " " + Markup.number(width) + " "
-                + Markup.number(plane.bottom() - TOP), "overflow", "hidden");
+        svg.openPane("tripod-pane", LEFT, TOP, width, plane.bottom() - TOP, LEFT, TOP, "tripod");
         svg.empty("rect", "x", LEFT, "y", TOP, "width", width, "height", plane.bottom() - TOP, "class",
                 "sheet");
         grid();
         sky();
-        svg.close("svg");
+        svg.closePane();
         axes();
         foot();
         return svg.finished(LEFT, made);

@@ -9,12 +9,14 @@ import gloam.view.OutputFormat;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -36,12 +38,16 @@ class EveryDrawingTest {
     /** Width of a letter by its height. */
     private static final double NARROW = 0.42;
 
+    @TempDir
+    static Path folder;
+
     private static List<Answer> drawn;
 
     @BeforeAll
     static void ask() throws IOException {
         drawn = new ArrayList<>(Answers.all());
         MORE.forEach(line -> Answers.add(drawn, List.of(line.split(" "))));
+        Answers.add(drawn, List.of(JournalReadTest.question(folder).split(" ")));
         drawn.removeIf(answer -> {
             try {
                 OutputFormat.SVG.check(answer.report());
@@ -50,7 +56,7 @@ class EveryDrawingTest {
                 return true;
             }
         });
-        assertTrue(drawn.stream().map(answer -> answer.report().getClass()).distinct().count() >= 13);
+        assertTrue(drawn.stream().map(answer -> answer.report().getClass()).distinct().count() >= 14);
     }
 
     /** A size, a name, and the line that says by what it was made, from what and when. */
@@ -120,6 +126,26 @@ class EveryDrawingTest {
                 }
             }
         }
+    }
+
+    /** Programs for drawing let an inner drawing run over its edge, whatever it says, unless it is cut. */
+    @Test
+    void whatRunsOverAnInnerEdgeIsCutByAPath() throws Exception {
+        int cut = 0;
+        for (Answer answer : drawn) {
+            Element svg = svg(answer.printed(OutputFormat.SVG, 100)).getDocumentElement();
+            NodeList inner = svg.getElementsByTagName("svg");
+            for (int i = 0; i < inner.getLength(); i++) {
+                String path = ((Element) inner.item(i).getParentNode()).getAttribute("clip-path");
+                assertTrue(path.startsWith("url(#"), answer::toString);
+                String id = path.substring(5, path.length() - 1);
+                NodeList paths = svg.getElementsByTagName("clipPath");
+                assertEquals(1, IntStream.range(0, paths.getLength()).filter(n -> ((Element) paths.item(n))
+                        .getAttribute("id").equals(id)).count(), answer::toString);
+                cut++;
+            }
+        }
+        assertTrue(cut >= 4);
     }
 
     private static Node around(Element text) {

@@ -50,6 +50,16 @@ class JournalReadTest {
         trip = Files.writeString(folder.resolve("trip.yaml"), TRIP.replace("80x80", "80x60"));
     }
 
+    /** The command that reads a scan of an entry, both made in this folder. */
+    static String question(Path folder) throws IOException {
+        SheetMaker maker = elsewhere();
+        Path trip = Files.writeString(folder.resolve("read.yaml"), TRIP.replace("80x80", "80x60"));
+        String files = " --journal " + folder.resolve("read.jsonl") + " --trip " + trip;
+        Run.printed("journal add --azimuth 170 --altitude 40 --open " + maker.openings.get(0).from() + "/90m"
+                + files);
+        return "journal read " + Files.write(folder.resolve("read.jpg"), maker.jpeg()) + " --entry 1" + files;
+    }
+
     private static SheetMaker maker() {
         SheetMaker maker = new SheetMaker(Places.at(44.2, 9.7, 620));
         maker.heightMm = 60;

@@ -55,6 +55,7 @@ class PagesBrowserTest {
         all.put("polar-day", "sky --place 70,25,10 --zone Europe/Oslo --night 2027-06-21");
         all.put("south", "plan --trip demo-data/trip-south.yaml");
         all.put("many", "plan --trip " + Files.writeString(folder.resolve("many.yaml"), many()));
+        all.put("check", "check --trip " + folder.resolve("many.yaml"));
         all.put("nights", "nights --trip demo-data/trip-arctic.yaml --stay 2");
         all.put("trail", "trail" + camera + " --azimuth 250 --altitude 14 --roll 10"
                 + " --from 2027-02-08T20:00 --lasts 40m --f-number 8");
@@ -71,6 +72,7 @@ class PagesBrowserTest {
         all.put("year", "nights --place 41.05,-2.15,1080 --zone Europe/Madrid --from 2027-01-01"
                 + " --to 2027-12-31");
         all.put("measure", "measure demo-data/frame.jpg --trip demo-data/trip.yaml");
+        all.put("read", JournalReadTest.question(folder));
         all.put("stats", "journal stats --journal demo-data/journal.jsonl --pack-sheets 8");
         all.put("list", "journal list --journal demo-data/journal.jsonl");
         return all;
