@@ -124,7 +124,7 @@ class NightWalkTest {
         assertEquals("one", sheets().get(0).get("note").asString());
         Run wrong = walked(List.of(), "--night", "2027-01-07");
         assertEquals(2, wrong.exit());
-        assertTrue(wrong.err().contains("it does in 2027-01-05, 2027-01-09"), wrong.err());
+        assertTrue(wrong.err().contains("it does on 2027-01-05, 2027-01-09"), wrong.err());
     }
 
     private Run walked(List<String> answers, String... more) {
