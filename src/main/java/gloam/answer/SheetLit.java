@@ -1,5 +1,6 @@
 package gloam.answer;
 
+import gloam.ephemeris.Daylight;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.gear.Lens;
@@ -12,6 +13,8 @@ import gloam.light.SkyBrightness;
 import gloam.light.SkyLight;
 import gloam.units.BadInput;
 import gloam.units.Interval;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -131,6 +134,19 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
         return set.stream().map(own -> SheetLight.computed(sky, own.aim.orElseThrow(() -> new BadInput(
                 "the light cannot be computed without an aim; give --azimuth and --altitude, or "
                 + "--sky-mag-arcsec2")), own.lens, own.open)).toList();
+    }
+
+    /** What is odd about the sheet and may be a slip of the pen, a line each. */
+    public List<String> doubts(Instant now) {
+        List<String> doubts = new ArrayList<>();
+        site.flatMap(place -> Daylight.during(ephemeris.get(), place, set.stream().map(Set::open).toList()))
+                .ifPresent(day -> doubts.add(day + "; check --open"));
+        set.stream().flatMap(own -> own.aim.stream()).filter(aim -> aim.altitude().degrees() < 0).findFirst()
+                .ifPresent(aim -> doubts.add("the camera points below the horizon; check --altitude"));
+        if (set.stream().anyMatch(own -> own.open.start().isAfter(now))) {
+            doubts.add("the shutter opens later than now; check --open");
+        }
+        return doubts;
     }
 
     /** The stars at the frame's centre: those of the last entry if lens, aim and place are the same. */

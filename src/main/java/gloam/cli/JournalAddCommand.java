@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import picocli.CommandLine.ITypeConverter;
 
@@ -99,9 +100,9 @@ final class JournalAddCommand extends ReportingCommand {
                     + "holds of one");
         }
         List<Entry> entries = page.exposed().stream().map(done -> new Entry(
-                session.now().truncatedTo(ChronoUnit.SECONDS), sheet.exposed(session, done.sheet()), UNKNOWN,
+                session.now().truncatedTo(ChronoUnit.SECONDS), sheet.exposed(session, Optional.empty(),
+                Optional.of(done.sheet()), this::note), UNKNOWN,
                 done.note(), Optional.of(done.sheet().wish()))).toList();
-        journal.refuseOver(inputs());
         refuseFormats(pageReport(session, page, entries.stream()
                 .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
         Optional<Journal> before = Optional.of(journal.file()).filter(Files::exists)
@@ -122,7 +123,6 @@ final class JournalAddCommand extends ReportingCommand {
         }
         sheet.trip();
         List<PlannedSheet> all = NightWalk.night(sheet.nights(), night.value(), session.now());
-        journal.refuseOver(inputs());
         refuseFormats(JournalPageReport.of(journal.file().toString(), List.of(), List.of(), session.now()));
         Map<PlannedSheet, Entry> there = new LinkedHashMap<>();
         if (Files.exists(journal.file())) {
@@ -134,11 +134,11 @@ final class JournalAddCommand extends ReportingCommand {
                 + ", is in the journal as entry " + entry.id()));
         NightWalk.Walked<JournalFile.Added> walked = new NightWalk(terminal, this, sheet).through(
                 all.stream().filter(planned -> !there.containsKey(planned)).toList(),
-                () -> add(entry(session, Optional.empty())));
-        walked.problems().forEach(this::note);
+                () -> add(entry(session, Optional.empty(), this::note)));
         if (walked.added().isEmpty() && !walked.problems().isEmpty()) {
             throw new BadInput(walked.problems());
         }
+        walked.problems().forEach(this::note);
         return JournalPageReport.of(journal.file().toString(), walked.added().entrySet().stream()
                 .map(one -> HandedRow.of(one.getKey().sheet(), one.getKey().wish(), one.getValue().entry(),
                         one.getValue().already(), Optional.empty())).toList(), walked.left().stream()
@@ -163,17 +163,16 @@ final class JournalAddCommand extends ReportingCommand {
     private Report added(Session session) {
         remarks.check();
         Optional<Entry> before = corrects.value().map(this::corrected);
-        Entry entry = entry(session, before);
+        Entry entry = entry(session, before, this::note);
         refuseFormats(report(session, new JournalFile.Added(entry, false, before)));
-        journal.refuseOver(inputs());
         return report(session, FromOption.of("--journal", () -> before.isEmpty()
                 ? JournalFile.add(journal.file(), entry)
                 : JournalFile.correct(journal.file(), before.get().identity(),
-                last -> entry(session, Optional.of(last)))));
+                last -> entry(session, Optional.of(last), doubt -> { }))));
     }
 
     /** The new entry; in a correction what is neither given nor cleared is that of the last word. */
-    private Entry entry(Session session, Optional<Entry> before) {
+    private Entry entry(Session session, Optional<Entry> before, Consumer<String> notes) {
         Optional<Correction> correction = before.map(last -> new Correction(last, cleared.get()));
         Optional<Entry> kept = correction.map(Correction::kept);
         if (kept.filter(Entry::withdrawn).isPresent() && !withdraw.given()) {
@@ -181,7 +180,7 @@ final class JournalAddCommand extends ReportingCommand {
         }
         Entry said = new Entry(before.map(Entry::id).orElse(""), before.map(Entry::identity).orElse(""),
                 session.now().truncatedTo(ChronoUnit.SECONDS), withdraw.given(),
-                sheet.exposed(session, correction),
+                sheet.exposed(session, correction, sheet.planned(), notes),
                 outcome.outcome(kept.map(Entry::outcome).orElse(UNKNOWN)),
                 kept.map(Entry::note).orElse(""), kept.flatMap(Entry::wish), plannedTone(before),
                 kept.flatMap(Entry::picture));

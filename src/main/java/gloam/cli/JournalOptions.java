@@ -6,7 +6,6 @@ import gloam.journal.Pack;
 import gloam.store.Input;
 import gloam.store.JournalFile;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -19,13 +18,6 @@ final class JournalOptions extends OptionGroup {
     /** Its file. */
     Path file() {
         return file.get().file();
-    }
-
-    /** Refuses to add to a file that is read as something else. */
-    void refuseOver(List<Input> inputs) {
-        List<Input> others = new ArrayList<>(inputs);
-        others.remove(file.get());
-        FromOption.run("--journal", () -> OutputFile.refuseOver(file(), others));
     }
 
     /** The journal itself; what in it is damaged goes to the notes. */

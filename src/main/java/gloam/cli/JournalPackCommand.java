@@ -43,7 +43,6 @@ final class JournalPackCommand extends ReportingCommand {
     Report report(Session session) {
         Pack pack = pack(trip.value().map(TripFile::read));
         refuseFormats(report(session, pack, true, Journal.of(List.of(), List.of())));
-        journal.refuseOver(inputs());
         boolean noted = FromOption.of("--journal", () -> JournalFile.note(journal.file(), pack,
                 session.now().truncatedTo(ChronoUnit.SECONDS)));
         return report(session, pack, noted, journal.read(this::note));

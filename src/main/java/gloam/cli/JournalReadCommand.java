@@ -20,7 +20,6 @@ import gloam.units.Quantity;
 import gloam.view.JournalReadReport;
 import gloam.view.Report;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -86,7 +85,6 @@ final class JournalReadCommand extends ReportingCommand {
             return report;
         }
         refuseFormats(report);
-        journal.refuseOver(inputs());
         ScanReading kept = reading.kept(file.fileName().orElseThrow(), FileDigest.sha256(file));
         JournalFile.Added added = FromOption.of("--journal", () -> JournalFile.correct(journal.file(),
                 sheet.identity(), last -> last.cameOut(last.outcome().read(Optional.of(kept)))
@@ -109,10 +107,7 @@ final class JournalReadCommand extends ReportingCommand {
             throw new BadInput("the journal keeps too little of the site; add --trip FILE, or --place PLACE "
                     + "and --zone ZONE");
         }
-        List<Site> sites = place.sites(trip);
-        Optional<String> name = sheet.exposed().place().map(Place::name);
-        return sites.stream().filter(site -> name.filter(site.name()::equals).isPresent()).findFirst()
-                .orElse(sites.get(0));
+        return place.site(trip, sheet.exposed().place().map(Place::name), this::note);
     }
 
     /** The film as given, else the trip's or a built-in one of the entry's name. */

@@ -80,7 +80,7 @@ final class NightWalk {
                 ? night.night().equals(date.get())
                 : !night.sheets().get(0).open().start().isAfter(now) || night == nights.get(0)).toList();
         if (meant.isEmpty()) {
-            throw new BadInput("the plan exposes no sheet in that night; it does in " + (nights.isEmpty()
+            throw new BadInput("the plan exposes no sheet on that night; it does on " + (nights.isEmpty()
                     ? "none" : nights.stream().map(night -> night.night().toString())
                     .collect(Collectors.joining(", "))) + " (--plan, --night)");
         }

@@ -11,6 +11,7 @@ import gloam.units.PlainText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Consumer;
 import picocli.CommandLine.Model.ArgSpec;
 
 /** A command that answers with a report. */
@@ -97,8 +98,13 @@ abstract class ReportingCommand extends Command {
 
     /** The one site to use: the first if a trip has several, which a note says. */
     final Site oneOf(List<Site> sites) {
+        return first(sites, this::note);
+    }
+
+    /** The same, with where the note goes. */
+    static Site first(List<Site> sites, Consumer<String> notes) {
         if (sites.size() > 1) {
-            note("the trip has " + sites.size() + " sites; this is for \"" + sites.get(0).name()
+            notes.accept("the trip has " + sites.size() + " sites; this is for \"" + sites.get(0).name()
                     + "\"; choose with --site");
         }
         return sites.get(0);

@@ -27,6 +27,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /** How a sheet was exposed: as a plan had it, with whatever is given changed. */
 final class SheetOptions extends OptionGroup {
@@ -66,16 +67,6 @@ final class SheetOptions extends OptionGroup {
         return plan.given() || !opened.get().isEmpty();
     }
 
-    /** The exposure: what is given, and in a correction for the rest what the last word says. */
-    Exposed exposed(Session session, Optional<Correction> correction) {
-        return exposed(session, correction, planned());
-    }
-
-    /** The exposure of a sheet as it was exposed, with whatever is given changed. */
-    Exposed exposed(Session session, PlannedSheet really) {
-        return exposed(session, Optional.empty(), Optional.of(really));
-    }
-
     /** Refuses what says which sheet it was and when it was open. */
     void refuseOneSheet(String instead) {
         if (anyGiven("--plan", "--sheet", "--open", "--azimuth", "--altitude")) {
@@ -84,21 +75,25 @@ final class SheetOptions extends OptionGroup {
         }
     }
 
-    private Exposed exposed(Session session, Optional<Correction> correction,
-            Optional<PlannedSheet> planned) {
+    /** The exposure: what is given, for the rest what a plan or in a correction the last word says. */
+    Exposed exposed(Session session, Optional<Correction> correction,
+            Optional<PlannedSheet> planned, Consumer<String> notes) {
         correction.ifPresent(this::refuseWhatIsNotKept);
         Optional<Exposed> known = correction.map(Correction::kept).map(Entry::exposed);
         Optional<TripFile.Reading> read = place.reading(session);
         Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip),
                 planned.flatMap(PlannedSheet::camera).filter(name -> read.map(TripFile.Reading::trip)
                         .filter(all -> all.cameras().size() > 1).isPresent()));
-        Optional<Site> site = site(trip, planned, known);
+        Optional<Site> site = site(trip, planned, known, notes);
         Optional<Place> where = site.map(Place::of).or(() -> known.flatMap(Exposed::place));
         Optional<Direction> aim = aim(planned.map(PlannedSheet::aim).or(() -> known.flatMap(Exposed::aim)));
         Lens lens = lens(trip, planned, known);
         List<Interval> open = openings(where.map(Place::zone).orElse(ZoneOffset.UTC), planned, known);
         SheetLit lit = new SheetLit(session::ephemeris, site, where, new OpeningSettings(open, aim, lens,
                 anyGiven("--azimuth", "--altitude"), anyGiven("--f-number")).of(planned, known));
+        if (site.isPresent() || anyGiven("--open", "--azimuth", "--altitude")) {
+            lit.doubts(session.now()).forEach(notes);
+        }
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         String stock = film(trip, planned, known);
         String pack = batch.value().map(name -> FromOption.of("--batch", () -> Exposed.batch(name)))
@@ -167,19 +162,20 @@ final class SheetOptions extends OptionGroup {
     }
 
     private Optional<Site> site(Optional<Trip> trip, Optional<PlannedSheet> planned,
-            Optional<Exposed> known) {
+            Optional<Exposed> known, Consumer<String> notes) {
         if (planned.isPresent()) {
             trip();
         }
         if (!place.given() && (skyMagArcsec2.given() || known.isPresent())) {
             return Optional.empty();
         }
-        List<Site> sites = place.sites(trip);
-        Optional<String> name = planned.map(PlannedSheet::site)
-                .or(() -> known.flatMap(Exposed::place).map(Place::name));
-        return Optional.of(sites.stream().filter(site -> name.filter(site.name()::equals).isPresent())
-                .findFirst()
-                .orElse(sites.get(0)));
+        Site site = place.site(trip, planned.map(PlannedSheet::site)
+                .or(() -> known.flatMap(Exposed::place).map(Place::name)), notes);
+        if (!anyGiven("--site") && planned.filter(plans -> !plans.site().equals(site.name())).isPresent()) {
+            throw new BadInput("the plan's site \"" + planned.get().site() + "\" is not in the trip; give "
+                    + "the trip that was planned, or --site NAME (--plan, --trip)");
+        }
+        return Optional.of(site);
     }
 
     private String film(Optional<Trip> trip, Optional<PlannedSheet> planned, Optional<Exposed> known) {

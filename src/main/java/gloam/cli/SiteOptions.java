@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Where: a trip file, or a place given directly. */
 final class SiteOptions extends OptionGroup {
@@ -70,6 +71,13 @@ final class SiteOptions extends OptionGroup {
     List<Site> sites(Optional<Trip> of) {
         refuseMixture();
         return of.isPresent() ? of.get().sites() : List.of(directSite());
+    }
+
+    /** The site of that name among them, else the first, which a note says where there are more. */
+    Site site(Optional<Trip> of, Optional<String> name, Consumer<String> notes) {
+        List<Site> sites = sites(of);
+        return sites.stream().filter(site -> name.filter(site.name()::equals).isPresent()).findFirst()
+                .orElseGet(() -> ReportingCommand.first(sites, notes));
     }
 
     /** Whether anything of a place is given. */

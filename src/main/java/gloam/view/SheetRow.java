@@ -138,7 +138,7 @@ public record SheetRow(String id, String film, String batch, Optional<String> si
         Table table = new Table(columns.toArray(Table.Column[]::new));
         for (SheetRow row : rows) {
             List<String> cells = new ArrayList<>(List.of(row.id(), row.openAt().toLocalDate() + " "
-                    + Wording.minute(row.openAt()),
+                    + Wording.minute(row.openAt()) + (row.site().isEmpty() ? "Z" : ""),
                     Wording.exposure(row.openS()), Wording.plain(row.fNumber()),
                     row.film() + (row.batch().isEmpty() ? "" : ", " + row.batch()), row.site().orElse(""),
                     row.verdict()));

@@ -157,6 +157,21 @@ class TripJournalTest {
                 .get("journal").isNull());
     }
 
+    /** The journal that a trip names is the one to add to, whether there is one yet or not. */
+    @ParameterizedTest
+    @CsvSource({"journal.jsonl, 2", "new.jsonl, 1"})
+    void theTripsOwnJournalIsAddedTo(String name, int sheets) throws IOException {
+        String named = trip.file("journal: " + name);
+        Run added = Run.of("journal", "add", "--journal", trip.journal(name), "--trip", named, "--f-number",
+                "8", "--azimuth", "0", "--altitude", "54", "--open", "2027-01-07T20:00/1h");
+        assertEquals(0, added.exit(), added.err());
+        Run noted = Run.of("journal", "pack", "--journal", trip.journal(name), "--trip", named, "--batch",
+                "A", "--sheets", "8");
+        assertEquals(0, noted.exit(), noted.err());
+        assertEquals(sheets, new ObjectMapper().readTree(Run.of("journal", "list", "--journal",
+                trip.journal(name), "--format", "json").out()).get("sheets").size());
+    }
+
     /** A report is never written over the journal, by whatever name. */
     @ParameterizedTest
     @CsvSource({"key", "option"})
