@@ -145,7 +145,8 @@ class LaidOutTextTest {
         Files.write(folder.resolve("skyline-loma.csv"),
                 Files.readAllBytes(Path.of("demo-data/skyline-loma.csv")));
         return Files.writeString(folder.resolve("trip.yaml"), Files.readString(Path.of("demo-data/trip.yaml"))
-                .replace("to: 2027-02-17", "to: 2027-02-12").replace("Loma Callada", name).replace("Mars draws a level line", name + " II"));
+                .replace("to: 2027-02-17", "to: 2027-02-12").replace("Loma Callada", name)
+                .replace("Mars draws a level line", name + " II"));
     }
 
     /** Columns of a terminal: two for ideographs and kana, none for marks and for what sets writing apart. */
