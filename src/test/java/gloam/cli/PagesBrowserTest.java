@@ -124,6 +124,35 @@ class PagesBrowserTest {
         assertEquals(List.of(), faults);
     }
 
+    /**
+     * Contrast by WCAG 2.2: 4.5 is the least of text (1.4.3), 3 that of large text and of controls (1.4.11).
+     * The dimmest level gives no more than that.
+     */
+    @Test
+    void theRedViewHasThreeBrightnesses() throws Exception {
+        Path file = folder.resolve("guide.html");
+        Run.printed("journal guide --out " + file);
+        try (Chromium chromium = Chromium.started();
+                BrowserContext context = chromium.browser().newContext()) {
+            Page page = Chromium.offline(context, faults);
+            page.navigate(file.toUri().toString());
+            page.locator("[for=red]").click();
+            assertEquals(4.6, contrast(page, "middle"), 0.1);
+            assertEquals(5.25, contrast(page, "bright"), 0.01);
+            assertEquals(3.05, contrast(page, "low"), 0.05);
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    /** Of red letters on black. */
+    private static double contrast(Page page, String level) {
+        page.locator("[for=" + level + "]").click();
+        String ink = (String) page.evaluate("getComputedStyle(document.querySelector('h1')).color");
+        assertTrue(ink.matches("rgb\\(\\d+, 0, 0\\)"), ink);
+        double red = Integer.parseInt(ink.substring(4, ink.indexOf(','))) / 255.0;
+        return (0.2126 * Math.pow((red + 0.055) / 1.055, 2.4) + 0.05) / 0.05;
+    }
+
     private void look(Browser browser, String name, Path file, int width, String view) throws IOException {
         try (BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(width, 800)
