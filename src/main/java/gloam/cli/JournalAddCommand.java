@@ -99,10 +99,10 @@ final class JournalAddCommand extends ReportingCommand {
             throw new BadInput("--from-page adds several sheets; say afterwards with --corrects ENTRY what "
                     + "holds of one");
         }
-        List<Entry> entries = page.exposed().stream().map(done -> new Entry(
-                session.now().truncatedTo(ChronoUnit.SECONDS), sheet.exposed(session, Optional.empty(),
-                Optional.of(done.sheet()), this::note), UNKNOWN,
-                done.note(), Optional.of(done.sheet().wish()))).toList();
+        List<Entry> entries = page.exposed().stream().map(done -> new Entry("", "",
+                session.now().truncatedTo(ChronoUnit.SECONDS), false, sheet.exposed(session,
+                Optional.empty(), Optional.of(done.sheet()), this::note), UNKNOWN, done.note(),
+                Optional.of(done.sheet().wish()), done.sheet().toneStops(), Optional.empty())).toList();
         refuseFormats(pageReport(session, page, entries.stream()
                 .map(entry -> new JournalFile.Added(entry, false, Optional.empty())).toList()));
         Optional<Journal> before = Optional.of(journal.file()).filter(Files::exists)

@@ -170,7 +170,8 @@ final class SheetOptions extends OptionGroup {
             return Optional.empty();
         }
         Site site = place.site(trip, planned.map(PlannedSheet::site)
-                .or(() -> known.flatMap(Exposed::place).map(Place::name)), notes);
+                .or(() -> known.flatMap(Exposed::place).map(Place::name)),
+                planned.isPresent() ? doubt -> { } : notes);
         if (!anyGiven("--site") && planned.filter(plans -> !plans.site().equals(site.name())).isPresent()) {
             throw new BadInput("the plan's site \"" + planned.get().site() + "\" is not in the trip; give "
                     + "the trip that was planned, or --site NAME (--plan, --trip)");

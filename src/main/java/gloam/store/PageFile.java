@@ -86,7 +86,8 @@ public final class PageFile {
 
     private record SavedWindow(int sheet, String wish, String film, OffsetDateTime openAt,
             OffsetDateTime closeAt, double azimuthDeg, double altitudeDeg, double fNumber,
-            Optional<String> camera, Optional<String> note, Optional<List<PlanFile.SavedOpening>> openings) {
+            OptionalDouble skyToneStops, Optional<String> camera, Optional<String> note,
+            Optional<List<PlanFile.SavedOpening>> openings) {
 
         private SavedWindow {
             PlanFile.SHEET.check(sheet);
@@ -102,7 +103,7 @@ public final class PageFile {
                     fNumber);
             PlanFile.PlannedOpening first = whole.at();
             return new PlanFile.PlannedSheet(sheet, site, wish, camera, film, first.open(), first.aim(),
-                    first.fNumber(), OptionalDouble.empty(), openings.orElse(List.of(whole)).stream()
+                    first.fNumber(), PlanFile.tone(skyToneStops), openings.orElse(List.of(whole)).stream()
                     .map(PlanFile.SavedOpening::at).toList());
         }
     }

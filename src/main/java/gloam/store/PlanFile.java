@@ -143,7 +143,7 @@ public final class PlanFile {
             SavedOpening whole = new SavedOpening(openAt, closeAt, azimuthDeg, altitudeDeg, fNumber);
             PlannedOpening first = whole.at();
             return new PlannedSheet(sheet, site, wish, camera, film, first.open(), first.aim(),
-                    first.fNumber(), tone(), openings.orElse(List.of(whole)).stream().map(SavedOpening::at)
+                    first.fNumber(), tone(skyToneStops), openings.orElse(List.of(whole)).stream().map(SavedOpening::at)
                     .toList());
         }
 
@@ -151,11 +151,11 @@ public final class PlanFile {
         private LocalDate evening() {
             return openAt.minusHours(NOON).toLocalDate();
         }
+    }
 
-        /** What the journal can keep of it: a blank sky is as dark as it knows. */
-        private OptionalDouble tone() {
-            return skyToneStops.isEmpty() ? skyToneStops : OptionalDouble.of(Math.max(Verdict.TONE.least(),
-                    Math.min(Verdict.TONE.most(), skyToneStops.getAsDouble())));
-        }
+    /** What the journal can keep of a tone: a blank sky is as dark as it knows. */
+    static OptionalDouble tone(OptionalDouble stops) {
+        return stops.isEmpty() ? stops : OptionalDouble.of(Math.max(Verdict.TONE.least(),
+                Math.min(Verdict.TONE.most(), stops.getAsDouble())));
     }
 }

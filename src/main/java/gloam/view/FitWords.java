@@ -15,8 +15,8 @@ final class FitWords {
             return "the sheets came out " + stops(far.stops()) + (far.stops() > 0 ? " lighter" : " darker")
                     + " than the published film would: words alone cannot show whether the film is "
                     + (far.stops() > 0 ? "faster" : "slower") + " or judged too "
-                    + (far.stops() > 0 ? "light" : "dark") + "; compare a sheet with gloam journal guide, or "
-                    + "measure one (--tone-stops)";
+                    + (far.stops() > 0 ? "light" : "dark") + "; measure the tone of a sheet of each night "
+                    + "(--tone-stops), or read its scan (gloam journal read)";
         } else if (warning instanceof FitWarning.HeldBack held) {
             return "the sheets alone would make the film " + stops(held.stops())
                     + (held.stops() > 0 ? " slower" : " faster")

@@ -36,7 +36,7 @@
     kept.sheets[sheet.key] = Object.assign({}, done(sheet), {of: {night: sheet.night.night, site: sheet.night.site,
       zone: sheet.night.zone, sheet: planned.sheet, wish: planned.wish, film: planned.film, camera: planned.camera,
       openAt: planned.openAt, azimuthDeg: planned.azimuthDeg, altitudeDeg: planned.altitudeDeg,
-      fNumber: planned.fNumber, openings: planned.openings}}, changes);
+      fNumber: planned.fNumber, skyToneStops: planned.skyToneStops, openings: planned.openings}}, changes);
     fill(sheet);
     keep();
     show();
@@ -342,7 +342,7 @@
         nights[night] = nights[night] || {night: of.night, site: of.site, windows: []};
         nights[night].windows.push({sheet: of.sheet, wish: of.wish, film: of.film, camera: of.camera,
           openAt: local(state.openedAt, sheet), closeAt: local(state.closedAt, sheet), azimuthDeg: of.azimuthDeg,
-          altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, note: notes(key),
+          altitudeDeg: of.altitudeDeg, fNumber: of.fNumber, skyToneStops: of.skyToneStops, note: notes(key),
           openings: (of.openings || []).length > 1 ? opened(of, state, sheet) : undefined});
       } else if (state.openedAt || state.closedAt) {
         open.push(of.sheet);

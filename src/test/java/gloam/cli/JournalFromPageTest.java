@@ -20,7 +20,8 @@ class JournalFromPageTest {
     private static final String SHEET = """
             {"sheet": 1, "wish": "Faint stars of the Hunter", "film": "instant-mono-640",
              "openAt": "2027-02-08T21:03:10+01:00", "closeAt": "2027-02-08T22:05:00+01:00",
-             "azimuthDeg": 177.2, "altitudeDeg": 47.6, "fNumber": 11, "note": "gusts"}""";
+             "azimuthDeg": 177.2, "altitudeDeg": 47.6, "fNumber": 11, "skyToneStops": -3.5,
+             "note": "gusts"}""";
     private static final String PAGE = """
             {"schema": "gloam-page/1", "identity": "5cbb57bc-45f9-334c-88a7-11bd94f2c374",
              "title": "Ten nights", "nights": [{"night": "2027-02-08", "site": "Loma Callada", "windows": [
@@ -47,6 +48,8 @@ class JournalFromPageTest {
         assertEquals("2027-02-08T20:03:10Z", entry.get("openings").get(0).get("open").asString());
         assertEquals("2027-02-08T21:05:00Z", entry.get("openings").get(0).get("close").asString());
         assertEquals("gusts", entry.get("note").asString());
+        assertEquals(-3.5, entry.get("planned-tone-stops").asDouble());
+        assertEquals("Faint stars of the Hunter", entry.get("wish").asString());
         assertTrue(run.out().contains("sheet 2, The Lion rises with Mars: clouded out, not in the journal"),
                 run.out());
     }

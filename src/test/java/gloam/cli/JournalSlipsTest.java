@@ -65,9 +65,24 @@ class JournalSlipsTest extends JournalOfOneSheet {
         ok(Run.of("plan", "--trip", "demo-data/trip-south.yaml", "--out", plan));
         assertRefused("the plan's site \"Stilvlakte\" is not in the trip; give the trip that was planned, or "
                 + "--site NAME (--plan, --trip)", add("--trip", trip, "--plan", plan, "--sheet", "1"));
+        assertTrue(add("--trip", trip, "--plan", plan, "--sheet", "1").err().startsWith("the plan's site"));
         assertEquals(1, sheets().size());
         ok(add("--trip", trip, "--plan", plan, "--sheet", "1", "--site", "Far hill"));
         assertEquals("Far hill", sheets().get(1).get("site").asString());
+    }
+
+    /** By words alone a judge who is off looks like another film; what tells the two apart is named. */
+    @Test
+    void wordsFarFromPublishedAskForATone() {
+        for (String open : List.of("2027-01-05T20:00Z/1h", "2027-01-05T22:00Z/30m", "2027-01-06T20:00Z/1h",
+                "2027-01-06T22:00Z/20m")) {
+            ok(add("--film", "instant-mono-640", "--sky-mag-arcsec2", "21.5", "--f-number", "8", "--open",
+                    open, "--tone", "white"));
+        }
+        String said = ok(Run.of("journal", "fit", "--journal", file().toString())).replaceAll("\\s+", " ");
+        assertTrue(said.contains("words alone cannot show whether the film is faster or judged too light; "
+                + "measure the tone of a sheet of each night (--tone-stops), or read its scan (gloam journal "
+                + "read)"), said);
     }
 
     @Test
