@@ -9,7 +9,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -40,25 +39,45 @@ public final class App {
 
     /** The commands, in the order of the help. */
     private static final List<Known> COMMANDS = List.of(
-            new Known("init", Sky.NONE, InitCommand::new),
-            new Known("nights", Sky.BODIES, NightsCommand::new),
-            new Known("sky", Sky.BODIES, SkyCommand::new),
-            new Known("measure", Sky.STARS, MeasureCommand::new),
-            new Known("expose", Sky.NONE, ExposeCommand::new),
-            new Known("trail", Sky.STARS, TrailCommand::new),
-            new Known("proof", Sky.STARS, ProofCommand::new),
-            new Known("plan", Sky.STARS, PlanCommand::new),
-            new Known("journal", Sky.NONE, JournalCommand::new),
-            new Known("check", Sky.NONE, CheckCommand::new),
-            new Known("schema", Sky.NONE, session -> new SchemaCommand()),
-            new Known("help", Sky.NONE, HelpCommand::new),
-            new Known("completion", Sky.NONE, CompletionCommand::new));
+            new Known("init", Sky.NONE),
+            new Known("nights", Sky.BODIES),
+            new Known("sky", Sky.BODIES),
+            new Known("measure", Sky.STARS),
+            new Known("expose", Sky.NONE),
+            new Known("trail", Sky.STARS),
+            new Known("proof", Sky.STARS),
+            new Known("plan", Sky.STARS),
+            new Known("journal", Sky.NONE),
+            new Known("check", Sky.NONE),
+            new Known("schema", Sky.NONE),
+            new Known("help", Sky.NONE),
+            new Known("completion", Sky.NONE));
 
     /** What of the sky a command hardly ever does without: nothing, Sun and Moon, or all stars besides. */
     private enum Sky { NONE, BODIES, STARS }
 
     /** A command by its name. */
-    private record Known(String name, Sky sky, Function<Session, Command> made) {
+    private record Known(String name, Sky sky) {
+
+        /** The command. A switch: lambdas in the list would have {@code --version} link them all. */
+        Command with(Session session) {
+            return switch (name) {
+                case "init" -> new InitCommand(session);
+                case "nights" -> new NightsCommand(session);
+                case "sky" -> new SkyCommand(session);
+                case "measure" -> new MeasureCommand(session);
+                case "expose" -> new ExposeCommand(session);
+                case "trail" -> new TrailCommand(session);
+                case "proof" -> new ProofCommand(session);
+                case "plan" -> new PlanCommand(session);
+                case "journal" -> new JournalCommand(session);
+                case "check" -> new CheckCommand(session);
+                case "schema" -> new SchemaCommand();
+                case "help" -> new HelpCommand(session);
+                case "completion" -> new CompletionCommand(session);
+                default -> throw new IllegalArgumentException("no command is named " + name);
+            };
+        }
     }
 
     private App() {
@@ -94,7 +113,7 @@ public final class App {
     static CommandLine commandLine(Session session, String... args) {
         CommandLine gloam = new GloamCommand().commandLine();
         named(args).map(List::of).orElse(COMMANDS)
-                .forEach(known -> gloam.addSubcommand(known.name, known.made.apply(session).commandLine()));
+                .forEach(known -> gloam.addSubcommand(known.name, known.with(session).commandLine()));
         OptionSections.shorten(gloam);
         return gloam.setUsageHelpWidth(Math.max(LEAST_HELP_WIDTH,
                 Math.min(OutputFormat.WIDTH, session.columns()))).setExpandAtFiles(false)
