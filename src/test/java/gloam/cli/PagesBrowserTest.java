@@ -124,10 +124,7 @@ class PagesBrowserTest {
         assertEquals(List.of(), faults);
     }
 
-    /**
-     * Contrast by WCAG 2.2: 4.5 is the least of text (1.4.3), 3 that of large text and of controls (1.4.11).
-     * The dimmest level gives no more than that.
-     */
+    /** Contrast by WCAG 2.2: 4.5 is the least of text (1.4.3), also at the lowest level. */
     @Test
     void theRedViewHasThreeBrightnesses() throws Exception {
         Path file = folder.resolve("guide.html");
@@ -137,9 +134,9 @@ class PagesBrowserTest {
             Page page = Chromium.offline(context, faults);
             page.navigate(file.toUri().toString());
             page.locator("[for=red]").click();
-            assertEquals(4.6, contrast(page, "middle"), 0.1);
-            assertEquals(5.25, contrast(page, "bright"), 0.01);
-            assertEquals(3.05, contrast(page, "low"), 0.05);
+            double low = contrast(page, "low");
+            double middle = contrast(page, "middle");
+            assertTrue(low >= 4.5 && middle > low && contrast(page, "bright") > middle, low + " " + middle);
         }
         assertEquals(List.of(), faults);
     }
