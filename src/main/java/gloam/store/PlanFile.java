@@ -143,8 +143,8 @@ public final class PlanFile {
             SavedOpening whole = new SavedOpening(openAt, closeAt, azimuthDeg, altitudeDeg, fNumber);
             PlannedOpening first = whole.at();
             return new PlannedSheet(sheet, site, wish, camera, film, first.open(), first.aim(),
-                    first.fNumber(), tone(skyToneStops), openings.orElse(List.of(whole)).stream().map(SavedOpening::at)
-                    .toList());
+                    first.fNumber(), tone(skyToneStops), openings.orElse(List.of(whole)).stream()
+                    .map(SavedOpening::at).toList());
         }
 
         /** The date of the evening before, by the site's clocks. */
