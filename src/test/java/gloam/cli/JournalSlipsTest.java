@@ -77,7 +77,7 @@ class JournalSlipsTest extends JournalOfOneSheet {
         for (String open : List.of("2027-01-05T20:00Z/1h", "2027-01-05T22:00Z/30m", "2027-01-06T20:00Z/1h",
                 "2027-01-06T22:00Z/20m")) {
             ok(add("--film", "instant-mono-640", "--sky-mag-arcsec2", "21.5", "--f-number", "8", "--open",
-                    open, "--tone", "white"));
+                    open, "--tone", "light"));
         }
         String said = ok(Run.of("journal", "fit", "--journal", file().toString())).replaceAll("\\s+", " ");
         assertTrue(said.contains("words alone cannot show whether the film is faster or judged too light; "
