@@ -86,10 +86,12 @@ final class FitOfSheets {
         List<PackSpeed> packs = packs(fitting);
         List<NightLight> nights = nights(fitting);
         Estimate judge = fitting.estimate(Circumstances.judge());
-        return new FilmFit(before, fitting.posterior(), used, leftOut, strayNotes(fitting), coveredToS, pack,
+        List<StrayNote> stray = strayNotes(fitting);
+        return new FilmFit(before, fitting.posterior(), used, leftOut, stray, coveredToS, pack,
                 tonight, packs, nights, judge, circumstances.meanC().isPresent()
                         ? Optional.of(fitting.estimate(Circumstances.cold())) : Optional.empty(),
-                warnings(fitting.posterior(), lighter(unseen, rough, used), packs, nights, judge));
+                warnings(fitting.posterior(), stray, lighter(unseen, rough, used), packs, nights,
+                        judge));
     }
 
     private Posterior before(FilmGrid grid) {
@@ -131,9 +133,13 @@ final class FitOfSheets {
                         night.spreadStops(), fitting.estimate(circumstances.light(night)))).toList();
     }
 
-    private List<FitWarning> warnings(Posterior posterior, Found lighter, List<PackSpeed> packs,
-            List<NightLight> nights, Estimate judge) {
+    private List<FitWarning> warnings(Posterior posterior, List<StrayNote> stray, Found lighter,
+            List<PackSpeed> packs, List<NightLight> nights, Estimate judge) {
         List<FitWarning> warnings = new ArrayList<>();
+        int doubted = (int) stray.stream().map(StrayNote::id).distinct().count();
+        if (doubted > 1 && 2 * doubted > usable.size()) {
+            warnings.add(new FitWarning.MostDoubted(doubted, usable.size()));
+        }
         boolean toldApart = judge.sd() <= TOLD_APART_STOPS;
         if (!toldApart && lighter.surprising(1)) {
             warnings.add(new FitWarning.FarFromPublished(lighter.now.mean()));

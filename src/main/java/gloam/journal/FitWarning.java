@@ -4,6 +4,15 @@ package gloam.journal;
 public sealed interface FitWarning {
 
     /**
+     * What is noted of most sheets fits no such film, so that it was left aside.
+     *
+     * @param doubted of how many sheets
+     * @param sheets  of so many used
+     */
+    record MostDoubted(int doubted, int sheets) implements FitWarning {
+    }
+
+    /**
      * The sheets came out otherwise than on the published film, and tones in words alone do not tell whether
      * the film is another or the judge's words are off.
      *

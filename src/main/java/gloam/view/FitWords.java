@@ -11,7 +11,11 @@ final class FitWords {
 
     /** A warning in one sentence. */
     static String of(FitWarning warning) {
-        if (warning instanceof FitWarning.FarFromPublished far) {
+        if (warning instanceof FitWarning.MostDoubted most) {
+            return "what is noted of " + most.doubted() + " of the " + Wording.count(most.sheets(), "sheet")
+                    + " fits no such film, so that it was left aside; check film, f-number, times and light "
+                    + "of these entries";
+        } else if (warning instanceof FitWarning.FarFromPublished far) {
             return "the sheets came out " + stops(far.stops()) + (far.stops() > 0 ? " lighter" : " darker")
                     + " than the published film would: words alone cannot show whether the film is "
                     + (far.stops() > 0 ? "faster" : "slower") + " or judged too "

@@ -1,6 +1,7 @@
 package gloam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -71,18 +72,32 @@ class JournalSlipsTest extends JournalOfOneSheet {
         assertEquals("Far hill", sheets().get(1).get("site").asString());
     }
 
-    /** By words alone a judge who is off looks like another film; what tells the two apart is named. */
-    @Test
-    void wordsFarFromPublishedAskForATone() {
+    /** The fit's words on four sheets of two nights that all came out so. */
+    private String fitted(String tone) {
         for (String open : List.of("2027-01-05T20:00Z/1h", "2027-01-05T22:00Z/30m", "2027-01-06T20:00Z/1h",
                 "2027-01-06T22:00Z/20m")) {
             ok(add("--film", "instant-mono-640", "--sky-mag-arcsec2", "21.5", "--f-number", "8", "--open",
-                    open, "--tone", "light"));
+                    open, "--tone", tone));
         }
-        String said = ok(Run.of("journal", "fit", "--journal", file().toString())).replaceAll("\\s+", " ");
+        return ok(Run.of("journal", "fit", "--journal", file().toString())).replaceAll("\\s+", " ");
+    }
+
+    /** By words alone a judge who is off looks like another film; what tells the two apart is named. */
+    @Test
+    void wordsFarFromPublishedAskForATone() {
+        String said = fitted("light");
         assertTrue(said.contains("words alone cannot show whether the film is faster or judged too light; "
                 + "measure the tone of a sheet of each night (--tone-stops), or read its scan (gloam journal "
                 + "read)"), said);
+        assertFalse(said.contains("fits no such film"), said);
+    }
+
+    /** White in an hour at f/8 under a dark sky is more than six stops off, as no film of this kind is. */
+    @Test
+    void sheetsThatFitNoSuchFilmAreNotPassedOver() {
+        String said = fitted("white");
+        assertTrue(said.contains("what is noted of 4 of the 4 sheets fits no such film, so that it was left "
+                + "aside; check film, f-number, times and light of these entries"), said);
     }
 
     @Test

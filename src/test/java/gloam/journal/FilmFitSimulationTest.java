@@ -128,7 +128,8 @@ class FilmFitSimulationTest {
                 .with(one -> one.withJudge(1)).fitted(JOURNALS_WARNED));
         for (List<Fitted> ordinary : List.of(eight, sixteen, measured)) {
             for (Class<? extends FitWarning> kind : List.of(FitWarning.FarFromPublished.class,
-                    FitWarning.HeldBack.class, FitWarning.JudgeOff.class, FitWarning.LightOff.class)) {
+                    FitWarning.HeldBack.class, FitWarning.JudgeOff.class, FitWarning.LightOff.class,
+                    FitWarning.MostDoubted.class)) {
                 // one in ten, and three standard errors of so many
                 double share = share(ordinary, one -> one.warned(kind));
                 assertTrue(share <= 0.1 + 3 * Math.sqrt(0.1 * 0.9 / ordinary.size()),
