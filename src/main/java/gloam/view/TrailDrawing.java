@@ -83,10 +83,13 @@ final class TrailDrawing {
     }
 
     private String drawn(String made) {
-        svg.openPane("sheet-pane", marginMm, marginMm, widthMm, heightMm, -widthMm / 2, -heightMm / 2,
-                picture.isPresent() ? "over" : "alone");
+        svg.open("g", "class", picture.isPresent() ? "over" : "alone");
         sheet();
+        svg.openPane("sheet-pane", marginMm, marginMm, widthMm, heightMm, -widthMm / 2, -heightMm / 2,
+                "trails");
+        trails.draw(svg);
         svg.closePane();
+        svg.close("g");
         edges();
         caption();
         legend();
@@ -111,13 +114,13 @@ final class TrailDrawing {
                 + " Named: " + String.join(", ", trails.named()) + ".";
     }
 
+    /** The sheet, outside the pane, which would part its picture from the ground of the red view. */
     private void sheet() {
-        svg.empty("rect", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm, "height", heightMm,
-                "class", picture.isPresent() ? "under" : "sheet");
-        picture.ifPresent(png -> svg.empty("image", "x", -widthMm / 2, "y", -heightMm / 2, "width", widthMm,
-                "height", heightMm, "preserveAspectRatio", "none", "xlink:href",
+        svg.empty("rect", "x", marginMm, "y", marginMm, "width", widthMm, "height", heightMm, "class",
+                picture.isPresent() ? "under" : "sheet");
+        picture.ifPresent(png -> svg.empty("image", "x", marginMm, "y", marginMm, "width", widthMm, "height",
+                heightMm, "preserveAspectRatio", "none", "xlink:href",
                 "data:image/png;base64," + Base64.getEncoder().encodeToString(png)));
-        trails.draw(svg);
     }
 
     /** Azimuths under the lower edge, altitudes beside the left one. */

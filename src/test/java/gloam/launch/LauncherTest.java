@@ -151,7 +151,7 @@ class LauncherTest {
                 sed -i s/skyline-loma/skyline-夜/ mañana/mañana.yaml
                 "$1" check --trip mañana/mañana.yaml --out mañana/é.json >/dev/null
                 "$1" journal add --journal mañana/夜.jsonl --sky-mag-arcsec2 21 --iso 100 --f-number 11 \
-                    --open 2027-02-08T21:00Z/1h --note 'mañana 夜' >/dev/null
+                    --open 2026-02-08T21:00Z/1h --note 'mañana 夜' >/dev/null
                 grep -c 'Loma Callada' mañana/é.json
                 grep -o 'mañana 夜' mañana/夜.jsonl
                 """);
