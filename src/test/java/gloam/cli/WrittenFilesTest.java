@@ -66,8 +66,7 @@ class WrittenFilesTest {
         "expose --iso 100 --reciprocity table:@/law.txt " + SKY + " --out @/law.txt",
         "journal list --journal @/journal.jsonl --out @/journal.json",
         "plan --trip @/trip.json --journal @/journal.jsonl --out @/journal.json",
-        "journal add --journal @/j.jsonl --trip @/trip.json --plan @/plan.json --sheet 1 --out @/plan.json",
-        "journal add --journal @/trip.jsonl --trip @/trip.jsonl --plan @/plan.json --sheet 1"})
+        "journal add --journal @/j.jsonl --trip @/trip.json --plan @/plan.json --sheet 1 --out @/plan.json"})
     void aFileThatIsReadIsNeverWritten(String line) throws IOException {
         Map<Path, String> before = contents();
         Run run = Run.of(Arrays.stream(line.replace("@", folder.toString()).split(" ")).toList());
@@ -76,6 +75,18 @@ class WrittenFilesTest {
         assertTrue(run.err().matches("(note: .*\n)?file \"[^\"]+\" cannot be written: it is read by this "
                 + "command\\. Choose another place "
                 + "\\(--(out|journal)\\)\nSee gloam [a-z ]+ --help\\.\n"), run.err());
+        assertEquals(before, contents());
+    }
+
+    /** A journal that a trip names may be added to, a trip may not. */
+    @Test
+    void aTripIsNoJournal() throws IOException {
+        Map<Path, String> before = contents();
+        Run run = Run.of("journal add --journal @/trip.jsonl --trip @/trip.jsonl --plan @/plan.json --sheet 1"
+                .replace("@", folder.toString()).split(" "));
+        assertEquals(2, run.exit(), run.out());
+        assertTrue(run.err().endsWith(folder + "/trip.jsonl is no journal: none of its lines is an entry. Name "
+                + "another file. (--journal)\nSee gloam journal add --help.\n"), run.err());
         assertEquals(before, contents());
     }
 
