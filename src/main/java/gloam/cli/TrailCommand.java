@@ -49,7 +49,7 @@ final class TrailCommand extends ReportingCommand {
     private final Option<Boolean> airless = flag("--airless", "Leave refraction out.");
 
     private final Option<Boolean> tripod = flag("--tripod",
-            "Draw as svg what is seen from behind the camera, not the sheet; a page has both.");
+            "Draw as svg what is seen from behind the camera; a page has both.");
 
     private final Option<List<Star>> stars = repeated("--star", "RA,DEC[,…]", Star.class,
             "Show this star alone: ICRS degrees, proper motion in mas a year, parallax in mas. Repeatable.");

@@ -97,7 +97,7 @@ class FaultsTest {
     @Test
     void aJournalThatCannotBeWrittenIsTold() throws Exception {
         Ended ended = bash("gloam journal add --journal /proc/j.jsonl --sky-mag-arcsec2 21 --iso 100 "
-                + "--f-number 11 --open 2027-02-08T21:00Z/2027-02-08T22:00Z");
+                + "--f-number 11 --open 2026-02-08T21:00Z/2026-02-08T22:00Z");
         assertEquals(2, ended.exit, ended.err);
         assertTrue(ended.err.startsWith("nothing was added: /proc/j.jsonl cannot be written: "), ended.err);
     }

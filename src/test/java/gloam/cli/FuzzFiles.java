@@ -157,7 +157,8 @@ final class FuzzFiles {
         sound.put("trip.yaml", file("demo-data/trip.yaml"));
         sound.put("skyline-loma.csv", bytes(SKYLINE));
         return one("plan.json", SOUND_TRIP.get("plan.json"),
-                added("--plan", "@/plan.json", "--sheet", "1", "--trip", "@/trip.yaml"));
+                added("--plan", "@/plan.json", "--sheet", "1", "--trip", "@/trip.yaml", "--site",
+                "Loma Callada"));
     }
 
     private FuzzCase journal() {

@@ -85,8 +85,8 @@ class WrittenFilesTest {
         Run run = Run.of("journal add --journal @/trip.jsonl --trip @/trip.jsonl --plan @/plan.json --sheet 1"
                 .replace("@", folder.toString()).split(" "));
         assertEquals(2, run.exit(), run.out());
-        assertTrue(run.err().endsWith(folder + "/trip.jsonl is no journal: none of its lines is an entry. Name "
-                + "another file. (--journal)\nSee gloam journal add --help.\n"), run.err());
+        assertTrue(run.err().endsWith(folder + "/trip.jsonl is no journal: none of its lines is an entry. "
+                + "Name another file. (--journal)\nSee gloam journal add --help.\n"), run.err());
         assertEquals(before, contents());
     }
 
