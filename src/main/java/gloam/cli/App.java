@@ -59,7 +59,10 @@ public final class App {
     /** A command by its name. */
     private record Known(String name, Sky sky) {
 
-        /** The command. A switch: lambdas in the list would have {@code --version} link them all. */
+        /**
+         * The command. A switch: lambdas in the list, all linked at the start, took {@code --version} from 83
+         * to 130 ms of CPU (classes in a folder, no class-data archive).
+         */
         Command with(Session session) {
             return switch (name) {
                 case "init" -> new InitCommand(session);

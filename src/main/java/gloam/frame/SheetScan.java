@@ -67,18 +67,20 @@ public record SheetScan(LightImage picture, boolean mirrored, TrailAim aim, Opti
                             negative);
                     return new Lying(picture, way >= Straightened.WAYS / 2, new Ridges(picture));
                 }).toList();
-        return trails.stream().flatMap(all -> halves(all).flatMap(some -> found(ways, noted, some, pole)
-                .map(laid -> read(laid, all, pole)).stream())).findFirst();
+        return trails.stream().flatMap(all -> found(ways, noted, all, pole).map(laid -> read(laid, all, pole))
+                .or(() -> halves(all).flatMap(half -> found(ways, noted, half, pole).stream())
+                        .map(laid -> read(laid, all, pole)).filter(sheet -> sheet.bump.isPresent())
+                        .findFirst()).stream()).findFirst();
     }
 
     /** A sheet as it may lie on a scan. */
     private record Lying(LightImage picture, boolean mirrored, Ridges ridges) {
     }
 
-    /** All trails, then what was drawn first and last of them: a bump leaves one of these halves whole. */
+    /** What was drawn first of trails, and what was drawn last: a bump leaves one of these halves whole. */
     private static Stream<List<PredictedTrail>> halves(List<PredictedTrail> trails) {
         Instant middle = Bump.middle(trails);
-        return Stream.of(trails, trails.stream().map(trail -> trail.before(middle)).toList(),
+        return Stream.of(trails.stream().map(trail -> trail.before(middle)).toList(),
                 trails.stream().map(trail -> trail.from(middle)).toList());
     }
 
