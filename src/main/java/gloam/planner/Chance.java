@@ -39,9 +39,16 @@ final class Chance {
      * 0.
      */
     static double missStops(Wish.Tone wanted, double madeStops) {
-        double miss = wanted instanceof Wish.Tone.Near near ? Math.abs(madeStops - near.stops())
-                - near.withinStops() : wanted instanceof Wish.Tone.AtMost most ? madeStops - most.stops() : 0;
-        return Math.max(0, miss);
+        return Math.abs(tooLightStops(wanted, madeStops));
+    }
+
+    /** The same with its sign: negative for a tone that is too dark. */
+    static double tooLightStops(Wish.Tone wanted, double madeStops) {
+        if (wanted instanceof Wish.Tone.Near near) {
+            double off = madeStops - near.stops();
+            return Math.copySign(Math.max(0, Math.abs(off) - near.withinStops()), off);
+        }
+        return wanted instanceof Wish.Tone.AtMost most ? Math.max(0, madeStops - most.stops()) : 0;
     }
 
     /** That the tone lies within its limit, or near its aim. */

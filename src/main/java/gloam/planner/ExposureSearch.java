@@ -27,6 +27,8 @@ final class ExposureSearch {
     private final List<MinuteRun> good;
     private final int[] bestInside;
     private final int mostHundredths;
+    /** The place of the first f-number that gave no too light a tone; growing ones give darker tones. */
+    private int lightest;
 
     private ExposureSearch(WishNight night, int minutes) {
         this.night = night;
@@ -64,12 +66,13 @@ final class ExposureSearch {
         int nearest = -1;
         double leastShortMag = Double.POSITIVE_INFINITY;
         for (int number = 0; number < night.with().fNumbers().size(); number++) {
-            int value = value(night, number, openMin, closeMin, night.chance(number, openMin, closeMin, 0));
+            double toneStops = night.light().toneStops(number, openMin, closeMin);
+            int value = value(night, number, toneStops, openMin, closeMin,
+                    night.chance(number, toneStops, openMin, closeMin, 0));
             if (value > most) {
                 most = value;
                 best = number;
             }
-            double toneStops = night.light().toneStops(number, openMin, closeMin);
             double shortMag = -night.marginMag(number, toneStops, openMin, closeMin);
             if ((nearest < 0 || shortMag < leastShortMag) && night.ofTone(toneStops, openMin, closeMin) > 0) {
                 leastShortMag = shortMag;
@@ -110,10 +113,11 @@ final class ExposureSearch {
         return night.sequel().lastMin(openMin + durationMin) - openMin;
     }
 
-    private static int value(WishNight night, int number, int openMin, int closeMin, double chance) {
+    private static int value(WishNight night, int number, double toneStops, int openMin, int closeMin,
+            double chance) {
         int hundredths = Chance.hundredths(chance);
         return hundredths == 0 ? 0 : hundredths * PREFERENCES
-                + Preference.of(night, number, openMin, closeMin);
+                + Preference.of(night, number, toneStops, openMin, closeMin);
     }
 
     /**
@@ -130,12 +134,11 @@ final class ExposureSearch {
     }
 
     private void add(List<Offer> offers, int number, int durationMin) {
-        BitSet allowed = new BitSet(minutes);
-        for (MinuteRun run : good) {
-            for (int openMin = run.first(); openMin + durationMin <= run.last(); openMin++) {
-                allowed.set(openMin, night.allows(openMin, openMin + durationMin)
-                        && night.clear(openMin, openMin + durationMin) > 0);
-            }
+        BitSet allowed = night.moments().openings(durationMin);
+        for (int openMin = allowed.nextSetBit(0); openMin >= 0; openMin = allowed.nextSetBit(openMin + 1)) {
+            allowed.set(openMin, bestInside[openMin] < mostHundredths
+                    && night.leaves(openMin, openMin + durationMin)
+                    && night.clear(openMin, openMin + durationMin) > 0);
         }
         int[] values = new int[minutes + 1];
         for (MinuteRun run : MinuteRun.of(allowed)) {
@@ -181,21 +184,32 @@ final class ExposureSearch {
 
     private Look at(int openMin, int durationMin) {
         int closeMin = openMin + durationMin;
-        int most = 0;
-        int best = -1;
-        double bestChance = 0;
-        int floor = bestInside[openMin];
-        for (int number = 0; floor < mostHundredths && number < night.with().fNumbers().size(); number++) {
-            double chance = night.chance(number, openMin, closeMin, Math.max(floor, most / PREFERENCES - 1));
-            int value = value(night, number, openMin, closeMin, chance);
-            if (value > most) {
-                most = value;
-                best = number;
-                bestChance = chance;
+        Look best = Look.NOTHING;
+        int numbers = night.with().fNumbers().size();
+        while (lightest > 0 && tooLightStops(lightest - 1, openMin, closeMin) <= 0) {
+            lightest--;
+        }
+        for (int number = lightest; number < numbers; number++) {
+            double toneStops = night.light().toneStops(number, openMin, closeMin);
+            double tooLightStops = Chance.tooLightStops(night.wish().tone(), toneStops);
+            if (tooLightStops < 0) {
+                break;
+            } else if (tooLightStops > 0) {
+                lightest = Math.min(number + 1, numbers - 1);
+                continue;
+            }
+            double chance = night.chance(number, toneStops, openMin, closeMin,
+                    Math.max(bestInside[openMin], best.value / PREFERENCES - 1));
+            int value = value(night, number, toneStops, openMin, closeMin, chance);
+            if (value > best.value) {
+                best = new Look(value, chance, number, toneStops);
             }
         }
-        return best < 0 ? Look.NOTHING
-                : new Look(most, bestChance, best, night.light().toneStops(best, openMin, closeMin));
+        return best;
+    }
+
+    private double tooLightStops(int number, int openMin, int closeMin) {
+        return Chance.tooLightStops(night.wish().tone(), night.light().toneStops(number, openMin, closeMin));
     }
 
     private void addTo(List<Offer> offers, int number, int durationMin, int[] values, MinuteRun run) {

@@ -89,6 +89,22 @@ final class Moments {
                 && at(Condition.When.AT_MIDDLE).get(middleMin) && at(Condition.When.AT_CLOSING).get(closeMin);
     }
 
+    /** The minutes at which exposures of so many minutes may open, each as {@link #hold} has it. */
+    BitSet openings(int durationMin) {
+        BitSet openings = new BitSet();
+        for (MinuteRun run : MinuteRun.of(throughout)) {
+            openings.set(run.first(), Math.max(run.first(), run.last() - durationMin + 1));
+        }
+        openings.and(at(Condition.When.AT_OPENING));
+        openings.and(earlier(at(Condition.When.AT_MIDDLE), durationMin / 2));
+        openings.and(earlier(at(Condition.When.AT_CLOSING), durationMin));
+        return openings;
+    }
+
+    private static BitSet earlier(BitSet minutes, int byMin) {
+        return minutes.get(byMin, Math.max(byMin, minutes.length()));
+    }
+
     /** The minutes in which the shutter may be open. */
     BitSet throughout() {
         return throughout;

@@ -23,13 +23,12 @@ final class Preference {
      * By what an exposure is preferred to others with the same chance: nearer to the tone aimed at, nearer to
      * level, more stars, higher in the sky, a darker sky or more moonlight; each counts ten times the next.
      */
-    static int of(WishNight night, int number, int openMin, int closeMin) {
+    static int of(WishNight night, int number, double toneStops, int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
         int level = night.aiming().aim() instanceof Aim.Follow follow && follow.levelWithin().isPresent()
                 ? tenth(1 - Math.abs(night.aiming().leanDeg(middleMin)) / follow.levelWithin().get()
                 .degrees()) : 0;
         double log2Lx = night.light().log2Lx(number, middleMin);
-        double toneStops = night.light().toneStops(number, openMin, closeMin);
         int near = night.wish().tone() instanceof Wish.Tone.Near aim
                 ? tenth(1 - Math.abs(toneStops - aim.stops()) / Chance.MOST_MISS_STOPS) : 0;
         double limitMag = night.with().equatorial().get(number).magnitude(toneStops, log2Lx);

@@ -75,7 +75,7 @@ final class Refused {
         double chance = night.chanceOfRecorded(trail.number, trail.openMin, trail.closeMin);
         return Offer.at(number, night.with().number(), trail.openMin, trail.closeMin,
                 Gain.of(night.wish().worth(), Math.max(1, Chance.hundredths(chance)),
-                Preference.of(night, trail.number, trail.openMin, trail.closeMin)));
+                Preference.of(night, trail.number, trail.toneStops, trail.openMin, trail.closeMin)));
     }
 
     /** Every five minutes and at the ends of what is open is near enough for a reason. */

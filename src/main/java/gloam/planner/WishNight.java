@@ -105,14 +105,21 @@ final class WishNight {
      * follows on the same sheet; its light is not looked at.
      */
     boolean allows(int openMin, int closeMin) {
+        return moments.hold(openMin, openMin + (closeMin - openMin) / 2, closeMin)
+                && leaves(openMin, closeMin);
+    }
+
+    /** The same of an exposure at moments that are good for the wish. */
+    boolean leaves(int openMin, int closeMin) {
         int middleMin = openMin + (closeMin - openMin) / 2;
-        return moments.hold(openMin, middleMin, closeMin) && limits.allow(middleMin, closeMin - openMin)
+        return limits.allow(middleMin, closeMin - openMin)
                 && (closeMin - openMin) / 2 <= moonless.halfMin(middleMin) && sequel.fits(closeMin);
     }
 
     /** The chance of the tone, 0 to 1. */
     double ofTone(double toneStops, int openMin, int closeMin) {
         return wish.tone() instanceof Wish.Tone.Free ? 1
+                : Chance.missStops(wish.tone(), toneStops) > 0 ? 0
                 : Chance.ofTone(wish.tone(), toneStops, light.spreadStops(toneStops, openMin, closeMin));
     }
 
@@ -218,9 +225,11 @@ final class WishNight {
         return clear.chance(openMin, sequel.lastMin(closeMin));
     }
 
-    /** The chance that an allowed exposure comes out as wished; 0 if no more than a floor, in hundredths. */
-    double chance(int number, int openMin, int closeMin, int floor) {
-        double toneStops = light.toneStops(number, openMin, closeMin);
+    /**
+     * The chance that an allowed exposure of some tone comes out as wished; 0 if no more than a floor, in
+     * hundredths.
+     */
+    double chance(int number, double toneStops, int openMin, int closeMin, int floor) {
         double chance = clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin);
         if (Chance.hundredths(chance) <= floor || !light.blends(number, openMin, closeMin)) {
             return 0;
@@ -239,6 +248,7 @@ final class WishNight {
 
     /** {@link #chance} of any in hundredths. */
     int hundredths(int number, int openMin, int closeMin) {
-        return Chance.hundredths(chance(number, openMin, closeMin, 0));
+        return Chance.hundredths(chance(number, light.toneStops(number, openMin, closeMin), openMin, closeMin,
+                0));
     }
 }
