@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.exposure.Bracket;
 import gloam.exposure.TrailLimit;
 import gloam.units.StandardNormal;
+import java.util.function.DoubleSupplier;
 
 /**
  * The one measure by which exposures are chosen: the chance that a sheet comes out as wished, in steps of a
@@ -52,13 +53,13 @@ final class Chance {
     }
 
     /** That the tone lies within its limit, or near its aim. */
-    static double ofTone(Wish.Tone wanted, double madeStops, double spreadStops) {
+    static double ofTone(Wish.Tone wanted, double madeStops, DoubleSupplier spreadStops) {
         if (missStops(wanted, madeStops) > 0) {
             return 0;
         } else if (wanted instanceof Wish.Tone.AtMost most) {
-            return StandardNormal.below((most.stops() - madeStops) / spreadStops);
+            return StandardNormal.below((most.stops() - madeStops) / spreadStops.getAsDouble());
         } else if (wanted instanceof Wish.Tone.Near near) {
-            return Bracket.rightChance(madeStops - near.stops(), spreadStops);
+            return Bracket.rightChance(madeStops - near.stops(), spreadStops.getAsDouble());
         }
         return 1;
     }

@@ -27,11 +27,13 @@ final class ExposureSearch {
     private final List<MinuteRun> good;
     private final int[] bestInside;
     private final int mostHundredths;
+    private final boolean preferred;
     /** The place of the first f-number that gave no too light a tone; growing ones give darker tones. */
     private int lightest;
 
-    private ExposureSearch(WishNight night, int minutes) {
+    private ExposureSearch(WishNight night, int minutes, boolean preferred) {
         this.night = night;
+        this.preferred = preferred;
         this.minutes = minutes;
         this.good = MinuteRun.of(night.moments().throughout());
         this.bestInside = new int[minutes + 1];
@@ -41,11 +43,12 @@ final class ExposureSearch {
     /**
      * The offers of a wish on a night.
      *
-     * @param number  number of the wish in the trip
-     * @param minutes how many minutes the night has
+     * @param number    number of the wish in the trip
+     * @param minutes   how many minutes the night has
+     * @param preferred whether equals are told apart by what is preferred
      */
-    static List<Offer> offers(WishNight night, int number, int minutes) {
-        ExposureSearch search = new ExposureSearch(night, minutes);
+    static List<Offer> offers(WishNight night, int number, int minutes, boolean preferred) {
+        ExposureSearch search = new ExposureSearch(night, minutes, preferred);
         List<Offer> offers = new ArrayList<>();
         int before = 0;
         for (int durationMin : night.durations()) {
@@ -199,8 +202,9 @@ final class ExposureSearch {
                 continue;
             }
             double chance = night.chance(number, toneStops, openMin, closeMin,
-                    Math.max(bestInside[openMin], best.value / PREFERENCES - 1));
-            int value = value(night, number, toneStops, openMin, closeMin, chance);
+                    Math.max(bestInside[openMin], best.value / PREFERENCES - (preferred ? 1 : 0)));
+            int value = preferred ? value(night, number, toneStops, openMin, closeMin, chance)
+                    : PREFERENCES * Chance.hundredths(chance);
             if (value > best.value) {
                 best = new Look(value, chance, number, toneStops);
             }

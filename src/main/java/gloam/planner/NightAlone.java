@@ -2,6 +2,7 @@ package gloam.planner;
 
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -81,30 +82,29 @@ final class NightAlone {
         Shortfalls shortfalls = new Shortfalls();
         while (true) {
             SiteNight there = met(night, shortfalls);
-            Optional<List<Offer>> offers = offers(there, most, wanted);
-            if (offers.isEmpty() || wanted.leastGain > 0
-                    && !wanted.lets(timetable.mostWorth(offers.get(), wanted.leastGain))) {
+            if (wanted.leastGain > 0 && !lets(there, most, wanted)) {
                 return Optional.empty();
             }
-            Timetable.Night best = timetable.choose(List.of(List.of(offers.get()))).nights().get(0);
+            Timetable.Night best = timetable.choose(List.of(List.of(there.offers().all()))).nights().get(0);
             if (!there.wantStars(best.exposed()) || !there.fallShort(there.made(best.exposed()))) {
                 return Optional.of(best);
             }
         }
     }
 
-    private Optional<List<Offer>> offers(SiteNight there, long[] most, Wanted wanted) {
+    private boolean lets(SiteNight there, long[] most, Wanted wanted) {
         long[] left = most.clone();
-        EveningOffers.ToWish[] toWishes = new EveningOffers.ToWish[left.length];
+        List<Offer> offers = new ArrayList<>();
         for (int wish : mostLostFirst()) {
             if (!wanted.lets(Arrays.stream(left).sum())) {
-                return Optional.empty();
+                return false;
             }
-            toWishes[wish] = there.to(wish);
-            left[wish] = Gain.ofWorth(toWishes[wish].most());
+            EveningOffers.ToWish worth = there.worthTo(wish);
+            offers.addAll(worth.offers());
+            left[wish] = Gain.ofWorth(worth.most());
             lost.get(wish).add(most[wish] - left[wish]);
         }
-        return Optional.of(Arrays.stream(toWishes).flatMap(wish -> wish.offers().stream()).toList());
+        return wanted.lets(timetable.mostWorth(offers, wanted.leastGain));
     }
 
     private List<Integer> mostLostFirst() {

@@ -7,7 +7,6 @@ import gloam.sheet.Setting;
 import gloam.trail.Framing;
 import gloam.units.Interval;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,15 +83,20 @@ final class SiteNight {
 
     /** What it offers to a wish with all cameras; where that is nothing, what closes it to the first. */
     EveningOffers.ToWish to(int number) {
-        Wish wish = trip.wishes().get(number);
-        List<EveningOffers.ToWish> byCamera = new ArrayList<>();
-        for (Equipment with : equipment.get(number)) {
-            byCamera.add(to(wish, with, number));
-        }
-        return EveningOffers.ToWish.together(byCamera);
+        return to(number, true);
     }
 
-    private EveningOffers.ToWish to(Wish wish, Equipment with, int number) {
+    /** The same with all that is worth as much taken for equal. */
+    EveningOffers.ToWish worthTo(int number) {
+        return to(number, false);
+    }
+
+    private EveningOffers.ToWish to(int number, boolean preferred) {
+        return EveningOffers.ToWish.together(equipment.get(number).stream()
+                .map(with -> to(trip.wishes().get(number), with, number, preferred)).toList());
+    }
+
+    private EveningOffers.ToWish to(Wish wish, Equipment with, int number, boolean preferred) {
         Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
         List<Condition> conditions = Conditions.of(wish, sky, aiming);
         Optional<Moments> moments = Moments.of(conditions, sky.sunDown());
@@ -101,7 +105,7 @@ final class SiteNight {
         }
         WishNight night = new WishNight(wish, with, sky, aiming, moments.get(), stars, clear,
                 shortfalls);
-        List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes());
+        List<Offer> offers = ExposureSearch.offers(night, number, sky.clock().minutes(), preferred);
         if (!offers.isEmpty()) {
             return EveningOffers.ToWish.of(offers);
         }
@@ -150,7 +154,7 @@ final class SiteNight {
     }
 
     private Optional<ExposureChoice> counted(Wish wish, Equipment with) {
-        EveningOffers.ToWish found = to(wish, with, 0);
+        EveningOffers.ToWish found = to(wish, with, 0, true);
         if (found.none()) {
             return Optional.empty();
         }
@@ -207,12 +211,8 @@ final class SiteNight {
     /** A wish that can be exposed at some minutes of it. */
     WishNight at(Wish wish, Equipment with) {
         Aiming aiming = new Aiming(wish.aim(), sky, with.camera());
-        return new WishNight(wish, with, sky, aiming, moments(wish, aiming).orElseThrow(), stars, clear,
-                shortfalls);
-    }
-
-    private Optional<Moments> moments(Wish wish, Aiming aiming) {
-        return Moments.of(Conditions.of(wish, sky, aiming), sky.sunDown());
+        return new WishNight(wish, with, sky, aiming, Moments.of(Conditions.of(wish, sky, aiming),
+                sky.sunDown()).orElseThrow(), stars, clear, shortfalls);
     }
 
     /** The exposures chosen for wishes of the trip as they are made, in order of time. */

@@ -3,6 +3,7 @@ package gloam.planner;
 import gloam.planner.WishCounts.Served;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** How many more nights timetables must take that leave out no wish that is worth more than may be lost. */
 final class StillNeeded {
@@ -11,7 +12,7 @@ final class StillNeeded {
     private static final int NEVER = 10_000;
 
     private final WishCounts counts;
-    private final IntPredicate must;
+    private final int[] must;
     private final Served all;
     /** By night, how often each wish and how many sheets altogether can be served after it. */
     private final int[][] left;
@@ -25,7 +26,7 @@ final class StillNeeded {
      */
     StillNeeded(WishCounts counts, List<List<Served>> ways, IntPredicate must) {
         this.counts = counts;
-        this.must = must;
+        this.must = IntStream.range(0, counts.wishes()).filter(must).toArray();
         this.all = counts.all();
         this.left = new int[ways.size()][counts.wishes()];
         this.mostSheets = new int[ways.size()];
@@ -47,8 +48,8 @@ final class StillNeeded {
     /** How many nights after one are needed at least by what has been served so far. */
     int nights(Served served, int night) {
         int sheets = 0;
-        for (int wish = 0; wish < counts.wishes(); wish++) {
-            int lacking = must.test(wish) ? counts.often(all, wish) - counts.often(served, wish) : 0;
+        for (int wish : must) {
+            int lacking = counts.often(all, wish) - counts.often(served, wish);
             if (lacking > left[night][wish]) {
                 return NEVER;
             }

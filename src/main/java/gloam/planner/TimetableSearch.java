@@ -203,7 +203,8 @@ final class TimetableSearch {
         List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
         boolean complete = true;
         for (Map.Entry<Served, UpTo> one : byLoss(all)) {
-            if (kept.stream().noneMatch(other -> counts.covers(other.getKey(), one.getKey())
+            if (counts.scarce() || kept.stream().noneMatch(other ->
+                    counts.covers(other.getKey(), one.getKey())
                     && (!early || other.getValue().asGood(one.getValue())))) {
                 complete = kept.size() < most;
                 if (!complete) {

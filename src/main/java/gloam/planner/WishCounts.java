@@ -14,6 +14,7 @@ final class WishCounts {
     private final boolean scarce;
     private final int[] word;
     private final int[] shift;
+    private final int[] bits;
     private final long[] room;
     private final long[] spare;
 
@@ -55,25 +56,23 @@ final class WishCounts {
         this.scarce = Arrays.stream(repeats).sum() > sheets;
         this.word = new int[repeats.length];
         this.shift = new int[repeats.length];
+        this.bits = new int[repeats.length];
         int at = 0;
         for (int wish = 0; wish < repeats.length; wish++) {
-            if (at % Long.SIZE + bits(wish) + 1 > Long.SIZE) {
+            bits[wish] = Integer.SIZE - Integer.numberOfLeadingZeros(repeats[wish]);
+            if (at % Long.SIZE + bits[wish] + 1 > Long.SIZE) {
                 at = (at / Long.SIZE + 1) * Long.SIZE;
             }
             word[wish] = at / Long.SIZE;
             shift[wish] = at % Long.SIZE;
-            at += bits(wish) + 1;
+            at += bits[wish] + 1;
         }
         this.room = new long[at / Long.SIZE + 1];
         this.spare = new long[room.length];
         for (int wish = 0; wish < repeats.length; wish++) {
-            room[word[wish]] |= (1L << bits(wish)) - 1 - repeats[wish] << shift[wish];
-            spare[word[wish]] |= 1L << shift[wish] + bits(wish);
+            room[word[wish]] |= (1L << bits[wish]) - 1 - repeats[wish] << shift[wish];
+            spare[word[wish]] |= 1L << shift[wish] + bits[wish];
         }
-    }
-
-    private int bits(int wish) {
-        return Integer.SIZE - Integer.numberOfLeadingZeros(repeats[wish]);
     }
 
     /** The same of no more than what has been served. */
@@ -86,6 +85,11 @@ final class WishCounts {
     /** The same for one night, on which there are no more sheets than some. */
     WishCounts ofNight(int most) {
         return new WishCounts(repeats, Math.min(sheets, most));
+    }
+
+    /** Whether there are fewer sheets than wishes may be served with. */
+    boolean scarce() {
+        return scarce;
     }
 
     int wishes() {
@@ -110,7 +114,7 @@ final class WishCounts {
 
     /** How often a wish has been served. */
     int often(Served served, int wish) {
-        return (int) (served.words[word[wish]] >>> shift[wish] & (1L << bits(wish)) - 1);
+        return (int) (served.words[word[wish]] >>> shift[wish] & (1L << bits[wish]) - 1);
     }
 
     /** Whether a wish can be served once more. */
@@ -150,7 +154,7 @@ final class WishCounts {
 
     /**
      * Whether what can be added to some can, as far as it is still open, be added to others that have served
-     * no wish less often; not told where sheets are short or it matters what was exposed last.
+     * no wish less often; not told where sheets are {@link #scarce} or it matters what was exposed last.
      */
     boolean covers(Served others, Served some) {
         if (scarce || others.last != some.last) {

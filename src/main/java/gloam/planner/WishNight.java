@@ -100,10 +100,7 @@ final class WishNight {
         return limits.durations(whole);
     }
 
-    /**
-     * Whether time, sky and the length of the exposure are as the wish has them, and there is time for what
-     * follows on the same sheet; its light is not looked at.
-     */
+    /** Whether time, sky, length and what follows are as the wish has them; its light is not looked at. */
     boolean allows(int openMin, int closeMin) {
         return moments.hold(openMin, openMin + (closeMin - openMin) / 2, closeMin)
                 && leaves(openMin, closeMin);
@@ -118,9 +115,7 @@ final class WishNight {
 
     /** The chance of the tone, 0 to 1. */
     double ofTone(double toneStops, int openMin, int closeMin) {
-        return wish.tone() instanceof Wish.Tone.Free ? 1
-                : Chance.missStops(wish.tone(), toneStops) > 0 ? 0
-                : Chance.ofTone(wish.tone(), toneStops, light.spreadStops(toneStops, openMin, closeMin));
+        return Chance.ofTone(wish.tone(), toneStops, () -> light.spreadStops(toneStops, openMin, closeMin));
     }
 
     /**
@@ -236,14 +231,15 @@ final class WishNight {
         }
         double marginMag = marginMag(number, toneStops, openMin, closeMin);
         chance *= ofTrail(number, marginMag) * inFrame.share(openMin, closeMin);
-        return Chance.hundredths(chance) <= floor || blank(number, toneStops, openMin, closeMin) ? 0 : chance;
+        return Chance.hundredths(chance) <= floor || marginMag == Double.POSITIVE_INFINITY
+                && blank(number, toneStops, openMin, closeMin) ? 0 : chance;
     }
 
     /** The chance where what must record just does. */
     double chanceOfRecorded(int number, int openMin, int closeMin) {
-        return clear(openMin, closeMin) * ofTone(light.toneStops(number, openMin, closeMin), openMin,
-                closeMin)
-                * Chance.ofTrail(0) * inFrame.share(openMin, closeMin);
+        double toneStops = light.toneStops(number, openMin, closeMin);
+        return clear(openMin, closeMin) * ofTone(toneStops, openMin, closeMin) * Chance.ofTrail(0)
+                * inFrame.share(openMin, closeMin);
     }
 
     /** {@link #chance} of any in hundredths. */
