@@ -28,4 +28,13 @@ public sealed interface Caution {
      * @param site     the site's name
      */
     record PreviewDisagrees(double frameMag, double siteMag, String site) implements Caution { }
+
+    /**
+     * Hardly a star records on a sheet of the dark sky whose wish does not say how many must.
+     *
+     * @param wish     the wish's name
+     * @param recorded how many record
+     * @param asked    how many it could ask for
+     */
+    record FewStars(String wish, int recorded, int asked) implements Caution { }
 }

@@ -19,6 +19,8 @@ import java.util.stream.IntStream;
 public final class Planner {
 
     private static final double PREVIEW_AGREES_MAG = 0.5;
+    /** Fewer trails make hardly a picture of the stars; common practice, no source. */
+    private static final int FEW_STARS = 5;
 
     private final Ephemeris ephemeris;
     private final StarField stars;
@@ -71,7 +73,7 @@ public final class Planner {
                     refusals.of(night, site, spent), Note.of(trip, there),
                     trip.wishes().isEmpty() ? List.of() : spent.sky().course(trip.forecast()));
         }).toList();
-        return new Plan(trip, nights, cautions(trip, choice),
+        return new Plan(trip, nights, cautions(trip, choice, nights),
                 new LeftOver(trip, evenings, choice.nights()).alternatives(met));
     }
 
@@ -161,7 +163,7 @@ public final class Planner {
         }).toList();
     }
 
-    private static List<Caution> cautions(Trip trip, Timetable.Choice choice) {
+    private static List<Caution> cautions(Trip trip, Timetable.Choice choice, List<Plan.NightPlan> nights) {
         List<Caution> cautions = new ArrayList<>();
         if (choice.bound() > choice.worth() * (1 + 1e-9)) {
             cautions.add(new Caution.NotProvenBest(choice.worth() / choice.bound()));
@@ -177,6 +179,11 @@ public final class Planner {
                         site.name()));
             }
         }));
+        nights.stream().flatMap(night -> night.windows().stream())
+                .filter(window -> window.wish().ofStarsUnasked() && window.stars().recorded() < FEW_STARS)
+                .map(window -> new Caution.FewStars(window.wish().name(), window.stars().recorded(),
+                        FEW_STARS))
+                .distinct().forEach(cautions::add);
         return cautions;
     }
 }

@@ -125,6 +125,12 @@ public record Wish(String name, Aim aim, SkyKind sky, Tone tone, Records records
         return records instanceof Records.These these ? these.targets() : List.of();
     }
 
+    /** Whether the picture is of the dark sky, and nothing says what must record in it. */
+    boolean ofStarsUnasked() {
+        return sky == SkyKind.DARK && records instanceof Records.Nothing && !(tone instanceof Tone.Near)
+                && bodies().isEmpty();
+    }
+
     /** Whether the picture is of the Moon, which it follows or which must record. */
     public boolean ofMoon() {
         return bodies().contains(Body.MOON);

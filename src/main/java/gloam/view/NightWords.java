@@ -76,6 +76,12 @@ final class NightWords {
                     + " mag/arcsec²; the plan uses the " + Wording.number(preview.siteMag(), 1)
                     + " stated for " + preview.site();
         }
+        if (caution instanceof Caution.FewStars few) {
+            return few.wish() + ": " + (few.recorded() == 0 ? "no star leaves a trail"
+                    : few.recorded() == 1 ? "only 1 star leaves a trail"
+                    : "only " + few.recorded() + " stars leave a trail")
+                    + "; the wish does not say how many must: add `records-at-least: " + few.asked() + "`";
+        }
         return "cloud is unknown: no forecast was given, so every window counts as clear with a chance of "
                 + Wording.plain(((Caution.NoForecast) caution).clearPercent()) + " %";
     }
