@@ -2,6 +2,7 @@ package gloam.view;
 
 import gloam.journal.CurvePoint;
 import gloam.view.JournalFitReport.UsedRow;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -69,7 +70,8 @@ final class JournalCurveDrawing {
         svg.label(LEFT, 14, estimates());
         axes();
         curves();
-        List<UsedRow> judged = report.sheets().stream().filter(sheet -> !sheet.tone().isEmpty()).toList();
+        List<UsedRow> judged = report.sheets().stream().filter(sheet -> !sheet.tone().isEmpty())
+                .sorted(Comparator.comparingDouble(UsedRow::meteredS)).toList();
         judged.forEach(this::bar);
         judged.forEach(this::number);
         legend();

@@ -163,7 +163,8 @@ class PagesBrowserTest {
                         String where = name + ", " + wideMm + " mm";
                         assertEquals(List.of(), page.evaluate(FINE_PRINT), where);
                         assertEquals(List.of(), page.evaluate(NOT_FOR_PAPER), where);
-                        assertTrue((int) page.evaluate("document.documentElement.scrollWidth") <= wide, where);
+                        int scrolled = (int) page.evaluate("document.documentElement.scrollWidth");
+                        assertTrue(scrolled <= wide, where);
                         assertEquals(List.of(), wideMm > 140 ? List.of() : page.evaluate(HIGH_CARDS), where);
                     }
                 }
