@@ -49,8 +49,14 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      *
      * @param name    what it shows
      * @param drawing the drawing as SVG, made when it is printed, with the line that says what it comes from
+     * @param legend  what is drawn how, where the drawing itself does not say so; else empty
      */
-    record Figure(String name, UnaryOperator<String> drawing) implements Block {
+    record Figure(String name, UnaryOperator<String> drawing, String legend) implements Block {
+
+        /** A drawing that says itself what is drawn how. */
+        Figure(String name, UnaryOperator<String> drawing) {
+            this(name, drawing, "");
+        }
     }
 
     /**

@@ -16,7 +16,6 @@ final class HtmlPrinter implements Renderer {
     /** The brightnesses of the red view. */
     private static final String MIDDLE = "middle";
     private static final List<String> LEVELS = List.of("low", MIDDLE, "bright");
-
     /** Parts from which on a page lists them. */
     private static final int PARTS = 3;
 
@@ -47,8 +46,7 @@ final class HtmlPrinter implements Renderer {
                         "default-src 'none'; img-src data:; style-src 'unsafe-inline'" + script.allowed())
                 .empty("link", "rel", "icon", "href", "data:,").words("title", document.title())
                 .open("style").add(PagePart.DRAWING_STYLE.text()).add(PagePart.STYLE.text()).close("style")
-                .close("head")
-                .open("body").open("main")
+                .close("head").open("body").open("main")
                 .empty("input", "type", "checkbox", "id", "red", "class", "view");
         LEVELS.forEach(level -> page.add(Markup.start("input", "type", "radio", "name", "level", "id",
                 level, "class", "view brightness")
@@ -60,8 +58,7 @@ final class HtmlPrinter implements Renderer {
         parts = blocks.stream().filter(HtmlPrinter::begins).map(block -> ((Block.Heading) block).text())
                 .toList();
         heading = document.title();
-        if (blocks.isEmpty() || !(blocks.get(0) instanceof Block.Heading)
-                || ((Block.Heading) blocks.get(0)).level() > 1) {
+        if (blocks.isEmpty() || !(blocks.get(0) instanceof Block.Heading first) || first.level() > 1) {
             words("h1", document.title());
         }
         blocks(blocks);
@@ -78,9 +75,7 @@ final class HtmlPrinter implements Renderer {
         for (Block block : blocks) {
             String own = group(block);
             boolean begins = begins(block);
-            if (!own.equals(group)) {
-                end(group);
-            }
+            end(own.equals(group) ? "" : group);
             if (section && (begins || block instanceof Block.Card)) {
                 end("section");
                 section = false;
@@ -151,6 +146,9 @@ final class HtmlPrinter implements Renderer {
         } else if (block instanceof Block.Figure figure) {
             page.open("div", "class", "strip", "tabindex", 0, "role", "group", "aria-label", figure.name())
                     .add(figure.drawing().apply(made)).close("div");
+            if (!figure.legend().isEmpty()) {
+                words("p", figure.legend(), "class", "legend");
+            }
         } else if (block instanceof Block.Picture picture) {
             page.open("div", "class", "proof").empty("img", "alt", picture.name(), "src",
                     "data:image/png;base64," + Base64.getEncoder().encodeToString(picture.png().get()))
@@ -243,8 +241,9 @@ final class HtmlPrinter implements Renderer {
         page.add(Markup.start(name, attributes) + ">" + html(words) + "</" + name + ">");
     }
 
-    /** Words in an element; what is written from right to left stands apart in its own. */
+    /** Words in an element, dates in one piece; what is written from right to left stands in its own. */
     private static String html(String words) {
-        return Markup.escaped(words).replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
+        return Markup.escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
+                .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
     }
 }

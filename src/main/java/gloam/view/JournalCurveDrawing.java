@@ -24,6 +24,8 @@ final class JournalCurveDrawing {
     private static final double RIGHT = 6;
     private static final double TOP = 22;
     private static final double BOTTOM = 39;
+    private static final double NUMBER = 2.8;
+    private static final int PLACES = 8;
     private static final double OPEN_END_STOPS = 2;
     private static final List<Tick> TICKS = List.of(new Tick(10, "10 s"), new Tick(60, "1 min"),
             new Tick(600, "10 min"),
@@ -34,6 +36,7 @@ final class JournalCurveDrawing {
     private final double mostMeteredS;
     private final double mostS;
     private final Drawing svg;
+    private final LabelPlaces numbers;
 
     private static final Stroke FITTED = new Stroke("line", 0.7);
     private static final Stroke PUBLISHED = new Stroke("line broken", 0.4);
@@ -54,6 +57,7 @@ final class JournalCurveDrawing {
         this.mostS = 1.5 * report.sheets().stream().mapToDouble(JournalCurveDrawing::slowestS)
                 .reduce(last.mostS(), Math::max);
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, HEIGHT, 3, title(), description());
+        this.numbers = new LabelPlaces(LEFT, TOP, WIDTH - RIGHT, HEIGHT - BOTTOM, NUMBER);
     }
 
     /** The drawing of a fit. */
@@ -68,7 +72,8 @@ final class JournalCurveDrawing {
         curves();
         List<UsedRow> judged = report.sheets().stream().filter(sheet -> !sheet.tone().isEmpty())
                 .sorted(Comparator.comparingDouble(UsedRow::meteredS)).toList();
-        IntStream.range(0, judged.size()).forEach(i -> sheet(judged.get(i), i % 2 == 0));
+        judged.forEach(this::bar);
+        judged.forEach(this::number);
         legend();
         return svg.finished(LEFT, made);
     }
@@ -114,20 +119,36 @@ final class JournalCurveDrawing {
                 .map(i -> point(curve.get(i).meteredS(), curve.get(i).leastS()))
                 .collect(Collectors.joining(" "));
         svg.empty("polygon", "points", upper + " " + lower, "class", "band");
-        polyline(points(curve, CurvePoint::meteredS), NO_FAILURE);
-        polyline(points(curve, CurvePoint::publishedS), PUBLISHED);
-        polyline(points(curve, CurvePoint::fittedS), FITTED);
+        polyline(CurvePoint::meteredS, NO_FAILURE);
+        polyline(CurvePoint::publishedS, PUBLISHED);
+        polyline(CurvePoint::fittedS, FITTED);
     }
 
-    private void sheet(UsedRow sheet, boolean nameAbove) {
-        boolean contradicted = report.contradicted().stream().anyMatch(note -> note.id().equals(sheet.id()));
+    private void bar(UsedRow sheet) {
+        double x = x(sheet.meteredS());
         double least = fastestS(sheet);
         double most = slowestS(sheet);
-        line(sheet.meteredS(), least, sheet.meteredS(), most, contradicted ? "bar doubted" : "bar");
+        line(sheet.meteredS(), least, sheet.meteredS(), most, contradicted(sheet) ? "bar doubted" : "bar");
         end(sheet.meteredS(), least, sheet.toneUpToStops().isEmpty() ? 1 : 0);
         end(sheet.meteredS(), most, sheet.toneAboveStops().isEmpty() ? -1 : 0);
-        svg.label(x(sheet.meteredS()), nameAbove ? y(most) - 1 : y(least) + 3.2,
-                sheet.id() + (contradicted ? "?" : ""), "font-size", 2.8, "class", "entry middle");
+        numbers.keepOut(x - 0.8, y(most), x + 0.8, y(least));
+    }
+
+    /** A sheet's number beside its bar where it covers no line, else over the bar. */
+    private void number(UsedRow sheet) {
+        double x = x(sheet.meteredS());
+        double top = y(slowestS(sheet));
+        double step = (y(fastestS(sheet)) - top) / PLACES;
+        String number = sheet.id() + (contradicted(sheet) ? "?" : "");
+        LabelPlaces.Place place = numbers.take(number, IntStream.rangeClosed(1, PLACES + 1)
+                .mapToObj(i -> new double[] {x, top + i % (PLACES + 1) * step}).toList())
+                .orElseGet(() -> new LabelPlaces.Place(x + 1, top - 1, false));
+        svg.label(place.x(), place.y(), number, "font-size", NUMBER, "class",
+                place.end() ? "entry end" : "entry");
+    }
+
+    private boolean contradicted(UsedRow sheet) {
+        return report.contradicted().stream().anyMatch(note -> note.id().equals(sheet.id()));
     }
 
     private static double fastestS(UsedRow sheet) {
@@ -169,8 +190,14 @@ final class JournalCurveDrawing {
                 + "contradict.");
     }
 
-    private void polyline(String points, Stroke stroke) {
-        svg.empty("polyline", "points", points, "class", stroke.style, "stroke-width", stroke.width);
+    private void polyline(ToDoubleFunction<CurvePoint> timeS, Stroke stroke) {
+        List<CurvePoint> curve = report.curve();
+        svg.empty("polyline", "points", points(curve, timeS), "class", stroke.style, "stroke-width",
+                stroke.width);
+        for (int i = 0; i + 1 < curve.size(); i++) {
+            numbers.keepOff(x(curve.get(i).meteredS()), y(timeS.applyAsDouble(curve.get(i))),
+                    x(curve.get(i + 1).meteredS()), y(timeS.applyAsDouble(curve.get(i + 1))));
+        }
     }
 
     private void line(double x1S, double y1S, double x2S, double y2S, String style) {

@@ -77,10 +77,19 @@ final class LabelPlaces {
 
     /** Takes the first place beside one of some points that is clear for words, if there is one. */
     Optional<Place> take(String words, List<double[]> points) {
+        return take(words, points, 4);
+    }
+
+    /** Takes such a place towards the middle of the drawing. */
+    Optional<Place> takeInwards(String words, List<double[]> points) {
+        return take(words, points, 2);
+    }
+
+    private Optional<Place> take(String words, List<double[]> points, int sides) {
         long widest = words.chars().filter(at -> WIDEST_LETTERS.indexOf(at) >= 0).count();
         double wide = letter * (WIDE * TextWidth.of(words) + (WIDEST - WIDE) * widest);
         for (double[] point : points) {
-            for (int side = 0; side < 4; side++) {
+            for (int side = 0; side < sides; side++) {
                 boolean end = side / 2 == (point[0] > (all.left + all.right) / 2 ? 0 : 1);
                 double x = point[0] + (end ? -BESIDE : BESIDE) * letter;
                 double y = point[1] + (side % 2 == 0 ? -BELOW - 0.1 : ABOVE + 0.1) * letter;

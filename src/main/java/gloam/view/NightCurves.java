@@ -3,6 +3,7 @@ package gloam.view;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,10 +81,11 @@ final class NightCurves {
             }
         }
         curve(NightReport.HourRow::moonAltitudeDeg, "line", 0.9, "Moon", true);
+        List<NightRow.EventRow> happenings = happenings();
         curves.forEach((name, points) -> names.take(name, points).ifPresent(place ->
                 svg.label(place.x(), place.y(), name, "font-size", FINE, "class",
                         place.end() ? "name slanted end" : "name slanted", "stroke-width", 0.5)));
-        happenings();
+        name(happenings);
         foot();
         return svg.finished(LEFT, made);
     }
@@ -147,6 +149,8 @@ final class NightCurves {
             names.keepOff(from[0], from[1], to[0], to[1]);
         }
         svg.empty("path", "d", path, "class", style, "stroke-width", stroke);
+        points.forEach(point -> svg.empty("circle", "cx", point[0], "cy", point[1], "r", 0.3 + stroke / 2,
+                "class", bent ? "ink" : "entry"));
     }
 
     /** A sixth of the way that its neighbours lie apart beside a point. */
@@ -158,19 +162,37 @@ final class NightCurves {
         return Markup.number(point[0]) + " " + Markup.number(point[1]);
     }
 
-    /** The events of Sun and Moon, their names below the axis where they cover nothing. */
-    private void happenings() {
-        report.nights().get(0).events().stream().filter(event -> ofSunAndMoon(event.what()))
-                .filter(event -> !event.at().isBefore(from)
-                && Duration.between(from, event.at()).toSeconds() <= lastsS).forEach(event -> {
+    /** Marks the events of Sun and Moon on the axis. */
+    private List<NightRow.EventRow> happenings() {
+        List<NightRow.EventRow> all = report.nights().get(0).events().stream()
+                .filter(event -> ofSunAndMoon(event.what())).filter(event -> !event.at().isBefore(from)
+                && Duration.between(from, event.at()).toSeconds() <= lastsS).toList();
+        double foot = TOP + HEIGHT;
+        all.forEach(event -> {
             double x = x(event.at());
-            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(TOP + HEIGHT) + "v"
-                    + Markup.number(-3), "class", "line", "stroke-width", 0.4);
+            svg.empty("path", "d", "M" + at(new double[] {x, foot}) + "v-3", "class", "line",
+                    "stroke-width", 0.4);
+            names.keepOff(x, foot - 3, x, foot);
+        });
+        return all;
+    }
+
+    /**
+     * Names events below the axis where they cover nothing. Names run from the edges inwards, so that those
+     * nearest to the middle come first and no line to a name runs through another one.
+     */
+    private void name(List<NightRow.EventRow> happenings) {
+        double middle = LEFT + PLOT / 2;
+        happenings.stream().sorted(Comparator.comparingDouble(event -> Math.abs(x(event.at()) - middle)))
+                .forEach(event -> {
+            double x = x(event.at());
             String words = NightReport.words(event.what()) + " " + Wording.minute(event.at());
-            events.take(words, IntStream.range(0, EVENT_LINES).mapToObj(line -> new double[] {x - 1.5,
-                TOP + HEIGHT + 11 + 4.2 * line}).toList()).ifPresent(place -> {
-                    svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(TOP + HEIGHT + 6)
-                            + "V" + Markup.number(place.y() + 0.5), "class", "grid");
+            List<double[]> lines = IntStream.range(0, EVENT_LINES).mapToObj(line -> new double[] {x - 1.5,
+                TOP + HEIGHT + 11 + 4.2 * line}).toList();
+            events.takeInwards(words, lines).or(() -> events.take(words, lines)).ifPresent(place -> {
+                    svg.empty("path", "d", "M" + at(new double[] {x, TOP + HEIGHT + 6}) + "V"
+                            + Markup.number(place.y() + 0.5), "class", "grid");
+                    events.keepOff(x, TOP + HEIGHT + 6, x, place.y());
                     svg.label(place.x(), place.y(), words, "font-size", FINE, "class",
                             place.end() ? "end" : "start");
                 });
@@ -185,8 +207,8 @@ final class NightCurves {
         double y = TOP + HEIGHT + 38;
         svg.label(LEFT, y, "Bold: the Moon; thin: planets to magnitude 6; dotted: the Sun; broken: the "
                 + "zenith's brightness, on the right.", "font-size", FINE);
-        svg.label(LEFT, y + 5, "Altitudes in degrees over a level horizon, with refraction; times by the "
-                + "site's clocks.", "font-size", FINE);
+        svg.label(LEFT, y + 5, "Dots: each full hour by the site's clocks. Altitudes in degrees over a "
+                + "level horizon, with refraction.", "font-size", FINE);
     }
 
     private double x(OffsetDateTime at) {

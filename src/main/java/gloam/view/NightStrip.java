@@ -48,21 +48,22 @@ final class NightStrip {
     /** All nights that have one, one below the other. */
     static String of(PlanReport plan, String made) {
         return drawn(plan.title(), plan.nights().stream().filter(night -> !night.course().isEmpty()).toList(),
-                made);
+                true, made);
     }
 
-    /** One night; empty where the Sun does not set. */
-    static String of(PlanReport plan, PlanReport.PlannedNightRow night,
+    /** One night without its words, which a page sets beneath; empty where the Sun does not set. */
+    static String of(PlanReport.PlannedNightRow night, String made) {
+        return night.course().isEmpty() ? "" : drawn(title(night), List.of(night), false, made);
+    }
+
+    private static String drawn(String title, List<PlanReport.PlannedNightRow> nights, boolean full,
             String made) {
-        return night.course().isEmpty() ? "" : drawn(title(night), List.of(night), made);
-    }
-
-    private static String drawn(String title, List<PlanReport.PlannedNightRow> nights, String made) {
         Markup strips = new Markup();
         double top = 0;
         for (PlanReport.PlannedNightRow night : nights) {
-            strips.add(new NightStrip(night, top).strip());
-            top += WORDS_TOP + LINE * StripWords.of(night).size();
+            List<String> words = full ? StripWords.of(night) : List.of();
+            strips.add(new NightStrip(night, top).strip(words));
+            top += WORDS_TOP + LINE * words.size();
         }
         Drawing all = new Drawing(Drawing.Unit.PX, WIDTH, top + LINE, LETTER, title,
                 "Brightness of the sky, height of the Moon and of what each sheet aims at, and the windows.");
@@ -74,7 +75,7 @@ final class NightStrip {
         return night.times().dates() + ", " + night.site();
     }
 
-    private String strip() {
+    private String strip(List<String> words) {
         svg.label(LEFT, top + 16, title(night) + " (" + night.zone() + ")");
         sky();
         axes();
@@ -85,7 +86,6 @@ final class NightStrip {
         aims();
         windows();
         hours();
-        List<String> words = StripWords.of(night);
         for (int line = 0; line < words.size(); line++) {
             svg.label(LEFT, top + WORDS_TOP - LINE / 2 + line * LINE, words.get(line), "class", "fine");
         }
@@ -147,7 +147,8 @@ final class NightStrip {
                     double x = left + (right - left) * (depthDeg - before) / (after - before);
                     svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP - 4)
                             + "v4", "class", "line");
-                    svg.label(x, top + SKY_TOP - 7, "−" + -depthDeg, "class", "middle fine", "font-size", 9);
+                    svg.label(x, top + SKY_TOP - 7, "" + -depthDeg, "font-size", 10, "class", "fine"
+                            + (depthDeg == -12 ? " middle" : before > after == depthDeg > -12 ? " end" : ""));
                 }
             }
         }
@@ -201,9 +202,8 @@ final class NightStrip {
         forecast.forEach(row -> points.append(' ' + Markup.number(x(row.at())) + ","
                 + Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction())));
         points.append(' ' + Markup.number(x(forecast.get(forecast.size() - 1).at())) + "," + edge);
-        svg.open("g").words("title", CloudRow.words(forecast));
-        svg.empty("polygon", "points", points, "class", "cloud");
-        svg.close("g");
+        svg.open("g").words("title", CloudRow.words(forecast))
+                .empty("polygon", "points", points, "class", "cloud").close("g");
     }
 
     private void windows() {
@@ -218,8 +218,8 @@ final class NightStrip {
             svg.empty("path", "class", "line", "d", "M" + Markup.number(x(window.slack().openEarliestAt()))
                     + " " + Markup.number(over + high / 2) + "H"
                     + Markup.number(x(window.slack().closeLatestAt())));
-            svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box");
-            svg.label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle");
+            svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box")
+                    .label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle");
             svg.close("g");
         }
     }

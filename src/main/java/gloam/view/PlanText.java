@@ -54,7 +54,8 @@ final class PlanText {
         document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
                 + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
-            document.figure("the night", made -> NightStrip.of(report, night, made));
+            document.add(new Block.Figure("the night", made -> NightStrip.of(night, made),
+                    StripWords.legend(night)));
         }
         document.add(windows(report, night));
         night.notes().forEach(document::item);

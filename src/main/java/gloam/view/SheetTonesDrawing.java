@@ -57,7 +57,9 @@ final class SheetTonesDrawing {
         this.report = report;
         double least = report.sheets().stream().mapToDouble(SheetRow::openS).min().orElseThrow() / 1.2;
         double most = report.sheets().stream().mapToDouble(SheetRow::openS).max().orElseThrow() * 1.2;
-        this.axis = new TimeAxis(least, Math.max(LEAST_RATIO * least, most), LEFT, PLOT);
+        double name = LETTER_WIDE * report.sheets().stream().mapToInt(sheet -> TextWidth.of(name(sheet)))
+                .max().orElseThrow();
+        this.axis = new TimeAxis(least, Math.max(LEAST_RATIO * least, most), LEFT, PLOT - name);
         this.lanes = lanes();
         this.foot = TOP + lanes.stream().mapToDouble(Lane::height).sum();
         this.svg = new Drawing(Drawing.Unit.MM, WIDTH, foot + FOOT, LETTER, title(),

@@ -23,12 +23,23 @@ final class StripWords {
                 lines.add(name);
             }
         });
-        lines.add("Heights in degrees: Moon (broad), aims (numbered). Dotted: the zenith's brightness. −6, "
-                + "−12,");
-        lines.add("−18: depth of the Sun in degrees. A line beside a window: how early and late it may be.");
+        lines.addAll(drawn(night));
+        return lines.stream().filter(line -> !line.isEmpty()).toList();
+    }
+
+    /** What is drawn how, as one text. */
+    static String legend(PlanReport.PlannedNightRow night) {
+        return String.join(" ", drawn(night));
+    }
+
+    private static List<String> drawn(PlanReport.PlannedNightRow night) {
+        List<String> lines = new ArrayList<>(List.of(
+                "Heights in degrees: Moon (broad), aims (numbered). Dotted: the zenith's brightness.",
+                "6, 12, 18: depth of the Sun in degrees. A line beside a window: how early and late it"
+                + " may be."));
         if (!night.forecast().isEmpty()) {
             lines.add("Pale, down from the upper edge: cloud by the forecast, deepest where overcast.");
         }
-        return lines.stream().filter(line -> !line.isEmpty()).toList();
+        return lines;
     }
 }

@@ -65,16 +65,16 @@ final class ToneCourseDrawing {
 
     private String title() {
         return "Tone against time: " + FilmWords.name(situation.film(), situation.fittedToSheets()) + " at "
-                + Wording.fNumber(row.fNumber());
+                + Wording.fNumber(row.fNumber()) + ", azimuth "
+                + Wording.plain(situation.azimuthDeg().orElse(0)) + "°, altitude "
+                + Wording.plain(situation.altitudeDeg().orElse(0)) + "°";
     }
 
     private String drawn(String made) {
         svg.label(LEFT, 8, title(), "font-size", 4.6);
         svg.label(LEFT, 13.5, situation.site().map(site -> site.name() + ", ").orElse("") + "opened "
                 + Wording.date(Wording.secondDate(from)) + " " + Wording.second(from) + situation.site()
-                .map(site -> " (" + site.zone() + ")").orElse("") + ", azimuth "
-                + Wording.plain(situation.azimuthDeg().orElse(0)) + "°, altitude "
-                + Wording.plain(situation.altitudeDeg().orElse(0)) + "°");
+                .map(site -> " (" + site.zone() + ")").orElse(""));
         svg.label(LEFT, TOP - 3, "stops from the mid-tone", "font-size", FINE);
         axes();
         svg.openPane("tone-pane", LEFT, TOP, PLOT, HEIGHT, LEFT, TOP, "course");

@@ -206,9 +206,9 @@
     if (!undo.hidden) {
       put(undo, 'undo: sheet ' + last.sheet + ' ' + (done(undoable(last)).left || last.what.slice(0, 6)));
     }
-    ringer.hidden = Boolean(audio) || !(AudioKind || navigator.vibrate);
+    ringer.hidden = !first || Boolean(audio) || !(AudioKind || navigator.vibrate);
     if (!first) {
-      put(now, sheets.length ? 'All sheets are done' : 'No sheet is planned');
+      put(now, sheets.length ? 'No more sheets on this trip' : 'No sheet is planned');
       put(count, '');
       put(about, '');
       put(then, '');
@@ -224,7 +224,7 @@
         + next[1].what + ' ' + named(next[1].sheet) + ', ' + next[1].sheet.planned.wish : '');
       ring(first, at);
     }
-    put(told, [zoneTold(first), rings(), awake(),
+    put(told, [zoneTold(first), first ? rings() : '', first ? awake() : '',
       keeps ? '' : 'This browser keeps nothing: hand over before you close the page.'].filter(Boolean).join(' '));
     handed();
   }

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gloam.cli.Answers.Answer;
 import gloam.units.BadInput;
 import gloam.view.OutputFormat;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
@@ -148,6 +151,60 @@ class EveryDrawingTest {
         assertTrue(cut >= 4);
     }
 
+    /** Numbers of sheets stand beside the curves of a fit. */
+    @Test
+    void noCurveRunsThroughTheNumberOfASheet() throws Exception {
+        Element fit = svg(Run.printed("journal fit --journal demo-data/journal.jsonl --film instant-mono-640"
+                + " --format svg")).getDocumentElement();
+        List<Line2D> curves = new ArrayList<>();
+        for (Element curve : elements(fit, "polyline")) {
+            String[] points = curve.getAttribute("points").split("[ ,]");
+            for (int i = 0; i + 3 < points.length; i += 2) {
+                curves.add(line(points[i], points[i + 1], points[i + 2], points[i + 3]));
+            }
+        }
+        List<Element> numbers = texts(fit).stream().filter(text -> text.getAttribute("class")
+                .startsWith("entry")).toList();
+        assertTrue(numbers.size() >= 9 && curves.size() > 20, numbers.size() + " " + curves.size());
+        numbers.forEach(number -> assertTrue(curves.stream().noneMatch(box(number, 3)::intersectsLine),
+                number::getTextContent));
+    }
+
+    /** Every hour has its point on the curves of a night; no line to an event runs through another one. */
+    @Test
+    void aNightHasPointsAtItsHoursAndEventsThatAreClear() throws Exception {
+        Element night = svg(Run.printed("sky --place 41.05,-2.15,1080 --zone Europe/Madrid --night 2027-02-14"
+                + " --format svg")).getDocumentElement();
+        List<Line2D> lines = new ArrayList<>();
+        Set<String> hours = new HashSet<>();
+        for (Element path : elements(night, "path")) {
+            String[] steps = path.getAttribute("d").substring(1).split("[ vV]");
+            if (path.getAttribute("d").matches("M[\\d.]+ [\\d.]+V[\\d.]+")) {
+                lines.add(line(steps[0], steps[1], steps[0], steps[2]));
+            } else if (path.getAttribute("d").matches("M[\\d.]+ [\\d.]+v[\\d.]+")) {
+                hours.add(steps[0]);
+            }
+        }
+        List<Element> events = texts(night).stream().filter(text -> text.getTextContent()
+                .matches("[A-Za-z ]+ \\d\\d:\\d\\d")).toList();
+        assertEquals(events.size(), lines.size());
+        assertTrue(events.size() >= 9 && hours.size() == 16, events.size() + " " + hours);
+        for (int i = 0; i < events.size(); i++) {
+            Rectangle2D box = box(events.get(i), 3);
+            Line2D own = lines.get(i);
+            assertTrue(lines.stream().noneMatch(line -> line != own && box.intersectsLine(line)),
+                    events.get(i).getTextContent());
+        }
+        List<Element> points = elements(night, "circle");
+        assertTrue(points.size() > 5 * hours.size(), points::toString);
+        points.forEach(point -> assertTrue(hours.contains(point.getAttribute("cx")), hours::toString));
+    }
+
+    private static Line2D line(String x1, String y1, String x2, String y2) {
+        return new Line2D.Double(Double.parseDouble(x1), Double.parseDouble(y1), Double.parseDouble(x2),
+                Double.parseDouble(y2));
+    }
+
     private static Node around(Element text) {
         Node around = text.getParentNode();
         while (!around.getNodeName().equals("svg")) {
@@ -168,8 +225,12 @@ class EveryDrawingTest {
     }
 
     private static List<Element> texts(Element svg) {
-        NodeList texts = svg.getElementsByTagName("text");
-        return IntStream.range(0, texts.getLength()).mapToObj(i -> (Element) texts.item(i)).toList();
+        return elements(svg, "text");
+    }
+
+    private static List<Element> elements(Element svg, String name) {
+        NodeList all = svg.getElementsByTagName(name);
+        return IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i)).toList();
     }
 
     private static Document svg(String text) throws Exception {

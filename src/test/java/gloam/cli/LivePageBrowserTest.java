@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -250,6 +251,21 @@ class LivePageBrowserTest {
             page.navigate(file.toUri().toString());
             says(page, "#told", "makes no sound: watch the countdown");
             says(page, "#told", "does not keep the screen awake");
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    /** After the last sheet it offers no sound and promises none. */
+    @Test
+    void isSilentAfterTheTrip() {
+        try (BrowserContext context = phone(390)) {
+            Page page = Chromium.offline(context, faults);
+            clock(page, Timetables.at(windows.get(windows.size() - 1), "closeAt").plus(Duration.ofDays(2)));
+            page.navigate(file.toUri().toString());
+            says(page, "#act", "No more sheets on this trip");
+            PlaywrightAssertions.assertThat(page.locator("#ring")).isHidden();
+            PlaywrightAssertions.assertThat(page.locator("#told")).isEmpty();
+            assertTrue(page.locator("#live button").all().stream().noneMatch(Locator::isVisible));
         }
         assertEquals(List.of(), faults);
     }

@@ -7,6 +7,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Media;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -41,6 +42,27 @@ class PagesBrowserTest {
                 const scale = text.getScreenCTM();
                 return [parseFloat(getComputedStyle(text).fontSize) * Math.hypot(scale.a, scale.b), text];
             }).filter(text => text[0] < 8.95).map(text => text[0] + ' ' + text[1].textContent)""";
+
+    /** Parts of a card that can be seen whole only by moving them sideways. */
+    private static final String SIDEWAYS = """
+            [...document.querySelectorAll('.card .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
+            .map(part => part.textContent)""";
+    /** Texts on paper of less than eight points, which is 10.67 pixels of style sheets. */
+    private static final String FINE_PRINT = """
+            [...document.querySelectorAll('body *')].filter(part => part.getClientRects().length
+                && [...part.childNodes].some(child => child.nodeType === 3 && child.data.trim())).map(part => {
+                const scale = part.getScreenCTM ? part.getScreenCTM() : {a: 1, b: 0};
+                return [parseFloat(getComputedStyle(part).fontSize) * Math.hypot(scale.a, scale.b), part];
+            }).filter(part => part[0] < 10.6).map(part => part[0] + ' ' + part[1].textContent)""";
+    /** What is of use on a screen alone, dates in two pieces, notes of a table that its cards have too. */
+    private static final String NOT_FOR_PAPER = """
+            [...document.querySelectorAll('button, a, summary + nav, .switch, section:has(+ .cards) .note'),
+              ...[...document.querySelectorAll('time')].filter(date => date.getClientRects().length > 1)]
+            .filter(part => part.getClientRects().length).map(part => part.outerHTML)""";
+    /** Cards higher than half of an A5 sheet within its margins of 8 mm. */
+    private static final String HIGH_CARDS = """
+            [...document.querySelectorAll('.card')].map(card => card.offsetHeight * 25.4 / 96)
+            .filter(high => high > (210 - 2 * 8 - 2) / 2)""";
 
     @TempDir
     private Path folder;
@@ -124,6 +146,33 @@ class PagesBrowserTest {
         assertEquals(List.of(), faults);
     }
 
+    /** Eight points: common practice for small print, no source. */
+    @Test
+    void paperHasLegibleLettersNothingForScreensAndTwoCardsOnAnA5() throws Exception {
+        try (Chromium chromium = Chromium.started()) {
+            for (String name : List.of("trip", "trip-arctic", "trip-south")) {
+                Path file = folder.resolve(name + ".html");
+                Run.printed("plan --trip demo-data/" + name + ".yaml --out " + file);
+                for (int wideMm : List.of(210 - 2 * 12, 148 - 2 * 8)) {
+                    int wide = (int) (wideMm / 25.4 * 96);
+                    try (BrowserContext context = chromium.browser().newContext(
+                            new Browser.NewContextOptions().setViewportSize(wide, 800))) {
+                        Page page = Chromium.offline(context, faults);
+                        page.navigate(file.toUri().toString());
+                        page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+                        String where = name + ", " + wideMm + " mm";
+                        assertEquals(List.of(), page.evaluate(FINE_PRINT), where);
+                        assertEquals(List.of(), page.evaluate(NOT_FOR_PAPER), where);
+                        int scrolled = (int) page.evaluate("document.documentElement.scrollWidth");
+                        assertTrue(scrolled <= wide, where);
+                        assertEquals(List.of(), wideMm > 140 ? List.of() : page.evaluate(HIGH_CARDS), where);
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), faults);
+    }
+
     /** Contrast by WCAG 2.2: 4.5 is the least of text (1.4.3), also at the lowest level. */
     @Test
     void theRedViewHasThreeBrightnesses() throws Exception {
@@ -163,6 +212,7 @@ class PagesBrowserTest {
             assertTrue(wide <= width, name + " " + width + " " + view + ": " + wide);
             byte[] picture = page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
                     .setPath(PICTURES.resolve(name + "-" + width + "-" + view + ".png")));
+            assertEquals(List.of(), page.evaluate(SIDEWAYS), name + " " + width);
             if (width < WIDE) {
                 assertEquals(List.of(), page.evaluate(SMALL_LETTERS), name + " " + width);
             }

@@ -22,7 +22,7 @@ class PageColoursTest {
     @Test
     void textCanBeReadInEveryViewAndBrightness() {
         List<Map<String, String>> views = views();
-        assertEquals(5, views.size());
+        assertEquals(6, views.size());
         for (Map<String, String> view : views) {
             double contrast = contrast(view.get("ink"), view.get("paper"));
             assertTrue(contrast >= LEAST_CONTRAST, () -> view + " " + contrast);
@@ -41,7 +41,7 @@ class PageColoursTest {
         assertTrue(light.get(0) < light.get(1) && light.get(1) < light.get(2), light::toString);
     }
 
-    /** Day, dark, red at its middle brightness, low and bright; what one does not say it has from before. */
+    /** Day, dark, red: middle, low and bright, on paper; what one does not say it has from before. */
     private static List<Map<String, String>> views() {
         Map<String, String> colours = new HashMap<>();
         List<Map<String, String>> views = new ArrayList<>();

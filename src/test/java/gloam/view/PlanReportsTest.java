@@ -138,7 +138,7 @@ class PlanReportsTest {
     @Test
     void theMoonIsDrawnAsHighAsItStands() {
         PlanReport.PlannedNightRow night = report.nights().get(0);
-        String svg = NightStrip.of(report, night, "made");
+        String svg = NightStrip.of(night, "made");
         List<Plan.SkySample> up = timetable.nights().get(0).plan().course().stream()
                 .filter(sky -> sky.moonAltitude().degrees() >= 0).toList();
         List<double[]> moon = Arrays.stream(first(svg, "<polyline points=\"([^\"]*)\" class=\"moon\"")
@@ -159,7 +159,7 @@ class PlanReportsTest {
     /** Windows stand where their times do, over the time from the first sample of the sky to the last. */
     @Test
     void windowsAreDrawnAtTheirTimes() {
-        String svg = NightStrip.of(report, report.nights().get(0), "made");
+        String svg = NightStrip.of(report.nights().get(0), "made");
         List<MatchResult> boxes =
                 Pattern.compile("<rect x=\"([^\"]*)\" y=\"[^\"]*\" width=\"([^\"]*)\" height=\"[^\"]*\""
                 + " class=\"box\"").matcher(svg).results().toList();
@@ -179,7 +179,7 @@ class PlanReportsTest {
     void aDarkSkyIsDrawnDark() {
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         List<Double> lights = Pattern.compile("--light:([0-9.]+)")
-                .matcher(NightStrip.of(report, report.nights().get(0), "made")).results()
+                .matcher(NightStrip.of(report.nights().get(0), "made")).results()
                 .map(found -> Double.parseDouble(found.group(1))).toList();
         assertEquals(course.size() - 1, lights.size());
         for (int i = 0; i < lights.size(); i++) {
@@ -191,7 +191,7 @@ class PlanReportsTest {
     /** The zenith's curve is as high over the axis of 22 mag/arcsec² as its grey is light. */
     @Test
     void theCurveAndTheGreySayTheSame() {
-        String svg = NightStrip.of(report, report.nights().get(0), "made");
+        String svg = NightStrip.of(report.nights().get(0), "made");
         List<Plan.SkySample> course = timetable.nights().get(0).plan().course();
         String[] points = first(svg, "<polyline points=\"([^\"]*)\" class=\"curve\"").group(1).split(" ");
         MatchResult sky = first(svg,
