@@ -136,15 +136,16 @@ public record SheetLit(Supplier<Ephemeris> ephemeris, Optional<Site> site, Optio
                 + "--sky-mag-arcsec2")), own.lens, own.open)).toList();
     }
 
-    /** What is odd about the sheet and may be a slip of the pen, a line each. */
-    public List<String> doubts(Instant now) {
-        List<String> doubts = new ArrayList<>();
-        site.flatMap(place -> Daylight.during(ephemeris.get(), place, set.stream().map(Set::open).toList()))
-                .ifPresent(day -> doubts.add(day + "; check --open"));
-        set.stream().flatMap(own -> own.aim.stream()).filter(aim -> aim.altitude().degrees() < 0).findFirst()
-                .ifPresent(aim -> doubts.add("the camera points below the horizon; check --altitude"));
+    /** What is odd about the sheet. */
+    public List<SheetDoubt> doubts(Instant now) {
+        List<SheetDoubt> doubts = new ArrayList<>();
+        site.flatMap(place -> Daylight.sunUp(ephemeris.get(), place, set.stream().map(Set::open).toList()))
+                .ifPresent(from -> doubts.add(new SheetDoubt.SunUp(from)));
+        if (set.stream().flatMap(own -> own.aim.stream()).anyMatch(aim -> aim.altitude().degrees() < 0)) {
+            doubts.add(SheetDoubt.Plain.AIM_BELOW_HORIZON);
+        }
         if (set.stream().anyMatch(own -> own.open.start().isAfter(now))) {
-            doubts.add("the shutter opens later than now; check --open");
+            doubts.add(SheetDoubt.Plain.OPENS_LATER_THAN_NOW);
         }
         return doubts;
     }

@@ -22,6 +22,7 @@ import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
 import gloam.units.Quantity;
+import gloam.view.SheetDoubtWords;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -92,7 +93,7 @@ final class SheetOptions extends OptionGroup {
         SheetLit lit = new SheetLit(session::ephemeris, site, where, new OpeningSettings(open, aim, lens,
                 anyGiven("--azimuth", "--altitude"), anyGiven("--f-number")).of(planned, known));
         if (site.isPresent() || anyGiven("--open", "--azimuth", "--altitude")) {
-            lit.doubts(session.now()).forEach(notes);
+            lit.doubts(session.now()).stream().map(SheetDoubtWords::of).forEach(notes);
         }
         Optional<SheetLit.LastWord> last = correction.map(Correction::lastWord);
         String stock = film(trip, planned, known);

@@ -3,16 +3,13 @@ package gloam.ephemeris;
 import gloam.gear.Site;
 import gloam.units.BadInput;
 import gloam.units.Interval;
-import java.time.format.DateTimeFormatter;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** No film is exposed while the Sun is up, from sunrise to sunset over a level horizon. */
 public final class Daylight {
-
-    private static final DateTimeFormatter TIME =
-            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
     private Daylight() {
     }
@@ -32,15 +29,15 @@ public final class Daylight {
      * @param advice what to do, as the end of a sentence
      */
     public static void refuse(Ephemeris ephemeris, Site site, List<Interval> openings, String advice) {
-        during(ephemeris, site, openings).ifPresent(day -> {
-            throw new BadInput(day + "; " + advice);
+        sunUp(ephemeris, site, openings).ifPresent(from -> {
+            throw new BadInput("the Sun is up while the shutter is open, from "
+                    + from.toLocalDateTime().truncatedTo(ChronoUnit.MINUTES) + " on; " + advice);
         });
     }
 
-    /** What of the openings is by day, with the first instant of it; empty when none is. */
-    public static Optional<String> during(Ephemeris ephemeris, Site site, List<Interval> openings) {
+    /** From when on the Sun is up during one of the openings, by the site's clocks; empty when it is not. */
+    public static Optional<ZonedDateTime> sunUp(Ephemeris ephemeris, Site site, List<Interval> openings) {
         return openings.stream().flatMap(open -> Courses.of(ephemeris, site, open).sun().horizon().above()
-                .stream()).findFirst().map(day -> "the Sun is up while the shutter is open, from "
-                + TIME.format(day.start().atZone(site.zone())) + " on");
+                .stream()).findFirst().map(day -> day.start().atZone(site.zone()));
     }
 }
