@@ -180,7 +180,8 @@ public final class Planner {
             }
         }));
         nights.stream().flatMap(night -> night.windows().stream())
-                .filter(window -> window.wish().ofStarsUnasked() && window.stars().recorded() < FEW_STARS)
+                .filter(window -> window.wish().ofStarsUnasked()
+                && window.stars().recorded() + window.stars().fainter() < FEW_STARS)
                 .map(window -> new Caution.FewStars(window.wish().name(), window.stars().recorded(),
                         FEW_STARS))
                 .distinct().forEach(cautions::add);

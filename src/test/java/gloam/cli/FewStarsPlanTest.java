@@ -65,6 +65,18 @@ class FewStarsPlanTest {
                 "tone-stops: -4"))));
     }
 
+    /** In a narrow field few stars are of the catalogue, while many fainter ones record. */
+    @Test
+    void starsFainterThanTheCatalogueCount() throws IOException {
+        JsonNode plan = plan(TRIP.replace("focal-length-mm: 106", "focal-length-mm: 600")
+                .replace("width: 79, height: 79", "width: 20, height: 20").replace("[12]", "[5.6]")
+                .replace("  focus-m: 3\n", ""));
+        JsonNode window = plan.at("/nights/0/windows/0");
+        assertTrue(window.get("recordedStars").intValue() < 5, window::toString);
+        assertTrue(window.get("fainterStars").intValue() > 5, window::toString);
+        assertEquals(Optional.empty(), caution(plan));
+    }
+
     private static Optional<String> caution(JsonNode plan) {
         return plan.get("cautions").valueStream().map(JsonNode::stringValue)
                 .filter(caution -> caution.contains("records-at-least")).findFirst();
