@@ -24,7 +24,7 @@ final class ExposureSearch {
 
     private final WishNight night;
     private final int minutes;
-    private final List<MinuteRun> good;
+    private final int firstMin;
     private final int[] bestInside;
     private final int mostHundredths;
     private final boolean preferred;
@@ -35,7 +35,7 @@ final class ExposureSearch {
         this.night = night;
         this.preferred = preferred;
         this.minutes = minutes;
-        this.good = MinuteRun.of(night.moments().throughout());
+        this.firstMin = night.moments().throughout().nextSetBit(0);
         this.bestInside = new int[minutes + 1];
         this.mostHundredths = night.light().mostHundredths();
     }
@@ -130,7 +130,7 @@ final class ExposureSearch {
         int shift;
         for (int covered = 1; covered <= min; covered += shift) {
             shift = Math.min(covered, min + 1 - covered);
-            for (int openMin = good.get(0).first(); openMin + shift < bestInside.length; openMin++) {
+            for (int openMin = firstMin; openMin + shift < bestInside.length; openMin++) {
                 bestInside[openMin] = Math.max(bestInside[openMin], bestInside[openMin + shift]);
             }
         }

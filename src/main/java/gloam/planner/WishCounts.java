@@ -154,10 +154,10 @@ final class WishCounts {
 
     /**
      * Whether what can be added to some can, as far as it is still open, be added to others that have served
-     * no wish less often; not told where sheets are {@link #scarce} or it matters what was exposed last.
+     * no wish less often, sheets not being {@link #scarce}; not told where it matters what was exposed last.
      */
     boolean covers(Served others, Served some) {
-        if (scarce || others.last != some.last) {
+        if (others.last != some.last) {
             return false;
         }
         for (int i = 0; i < room.length; i++) {

@@ -75,8 +75,7 @@ final class NightWords {
             return "the preview frame shows a mid-tone for a sky of " + Wording.number(preview.frameMag(), 1)
                     + " mag/arcsec²; the plan uses the " + Wording.number(preview.siteMag(), 1)
                     + " stated for " + preview.site();
-        }
-        if (caution instanceof Caution.FewStars few) {
+        } else if (caution instanceof Caution.FewStars few) {
             return few.wish() + ": " + (few.recorded() == 0 ? "no star leaves a trail"
                     : few.recorded() == 1 ? "only 1 star leaves a trail"
                     : "only " + few.recorded() + " stars leave a trail")
