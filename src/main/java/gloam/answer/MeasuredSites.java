@@ -1,11 +1,12 @@
 package gloam.answer;
 
 import gloam.ephemeris.Ephemeris;
+import gloam.gear.Site;
 import gloam.light.SkyFit;
 import gloam.planner.Trip;
 import java.util.function.Supplier;
 
-/** Sets the sky over the sites of a trip by what was measured there. */
+/** Sets the sky over sites by what was measured there. */
 public final class MeasuredSites {
 
     private MeasuredSites() {
@@ -14,6 +15,11 @@ public final class MeasuredSites {
     /** The trip with its sites so; the ephemeris is asked for only where something was measured. */
     public static Trip of(Supplier<Ephemeris> ephemeris, Trip trip) {
         return trip.sites().stream().allMatch(site -> site.skyReadings().isEmpty()) ? trip
-                : trip.to(trip.sites().stream().map(site -> SkyFit.of(ephemeris.get(), site)).toList());
+                : trip.to(trip.sites().stream().map(site -> of(ephemeris, site)).toList());
+    }
+
+    /** A site so. */
+    public static Site of(Supplier<Ephemeris> ephemeris, Site site) {
+        return SkyFit.of(ephemeris.get(), site);
     }
 }

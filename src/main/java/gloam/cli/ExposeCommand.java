@@ -3,11 +3,15 @@ package gloam.cli;
 import gloam.answer.ExposureQuestion;
 import gloam.answer.Exposures;
 import gloam.answer.KnownSky;
+import gloam.answer.MeasuredSites;
 import gloam.exposure.TrailLimit;
 import gloam.film.FilmStock;
+import gloam.gear.Site;
 import gloam.light.GroundLight;
 import gloam.planner.Trip;
 import gloam.planner.Wish;
+import gloam.store.Input;
+import gloam.store.MeasuredSkyFile;
 import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Interval;
@@ -26,6 +30,10 @@ final class ExposeCommand extends ReportingCommand {
     private final KnownSkyOptions sky = group(new KnownSkyOptions());
 
     private final SiteOptions place = group(new SiteOptions());
+
+    private final Option<Input> measured = input("--measured", "FILE",
+            "The sky as gloam measure --format json wrote it, which gives the place too; with --trip it "
+            + "stands for the measurements of its site there.");
 
     private final FilmOptions film = group(FilmOptions.repeatable());
 
@@ -63,7 +71,10 @@ final class ExposeCommand extends ReportingCommand {
     Report report(Session session) {
         Optional<TripFile.Reading> read = place.reading(session);
         Optional<Trip> trip = camera.of(read.map(TripFile.Reading::trip));
-        List<KnownSky> skies = sky.known(trip, () -> oneOf(place.sites(trip)));
+        List<KnownSky> skies = sky.known(trip, () -> site(session, trip));
+        if (measured.given() && skies.stream().noneMatch(KnownSky.Computed.class::isInstance)) {
+            throw new BadInput("--measured needs an instant; add --from for a sky that changes, or --at");
+        }
         List<FilmStock> all = film.allRequired(trip.map(Trip::film));
         if (all.size() > 1 && anyGiven("--batch")) {
             throw new BadInput("--batch names a pack of one film, and " + all.size()
@@ -83,6 +94,19 @@ final class ExposeCommand extends ReportingCommand {
                 .map(ofFilm -> Exposures.of(session::ephemeris, ofFilm)).toList();
         return answers.size() == 1 ? ExposureReport.of(answers.get(0), session.now())
                 : FilmsReport.of(answers, session.now());
+    }
+
+    private Site site(Session session, Optional<Trip> trip) {
+        if (!measured.given()) {
+            return oneOf(place.sites(trip));
+        }
+        if (place.directly()) {
+            throw new BadInput("--measured gives the place; leave it out, or the place");
+        }
+        Site found = FromOption.of("--measured", () -> MeasuredSkyFile.read(measured.get()));
+        return MeasuredSites.of(session::ephemeris, place.trip().map(asked ->
+                SiteOptions.named(asked, found.name(), "--measured").measured(found.skyReadings()))
+                .orElse(found));
     }
 
     private List<Interval> earlier(KnownSky known) {

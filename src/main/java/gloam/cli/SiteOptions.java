@@ -97,15 +97,16 @@ final class SiteOptions extends OptionGroup {
 
     private Trip at(Trip all) {
         refuseMixture();
-        return site.value().map(name -> all.to(List.of(named(all, name)))).orElse(all);
+        return site.value().map(name -> all.to(List.of(named(all, name, "--site")))).orElse(all);
     }
 
-    private static Site named(Trip all, String name) {
+    /** The trip's site of a name that an option gives; refused if there is none. */
+    static Site named(Trip all, String name, String option) {
         List<String> names = all.sites().stream().map(Site::name).toList();
         return all.sites().stream().filter(known -> known.name().equalsIgnoreCase(name)).findFirst()
                 .orElseThrow(() -> new BadInput("site \"" + name + "\" is not in the trip; "
                         + Nearest.to(name, names).map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("it has " + String.join(", ", names)) + " (--site)"));
+                                .orElse("it has " + String.join(", ", names)) + " (" + option + ")"));
     }
 
     private Site directSite() {

@@ -29,6 +29,10 @@ class MeasuredSkyInTripsTest {
                  exposure-min: {shortest: 30, longest: 30}}
             """;
 
+    private static final String READING = """
+            {"at": "2027-02-08T22:00:00Z", "azimuthDeg": 1, "altitudeDeg": %s, "magArcsec2": 21,
+             "errorMag": 0.3}""";
+
     @TempDir
     Path folder;
 
@@ -69,6 +73,65 @@ class MeasuredSkyInTripsTest {
         double model = spread("expose", before, expose, "/situation/skyMagArcsec2");
         double moved = spread("expose", after, expose, "/situation/skyMagArcsec2");
         assertTrue(moved < model - 0.2 && moved > 20.4, model + " became " + moved);
+    }
+
+    /** Kept as JSON it serves expose as its lines do in the trip, for the trip's site and without a trip. */
+    @Test
+    void whatWasMeasuredServesExposeByItself() throws IOException {
+        FrameMaker maker = MeasureCommandTest.maker();
+        maker.skyMag = seen -> 20.5;
+        Path frame = Files.write(folder.resolve("frame.jpg"),
+                maker.tags().index(1).into(FrameMaker.jpeg(maker.picture(), 0.92f)));
+        Path trip = Files.writeString(folder.resolve("trip.yaml"), TRIP.formatted("[]"));
+        Path sky = folder.resolve("sky.json");
+        Run.printed("measure " + frame + " --trip " + trip + " --format json --out " + sky);
+        StringBuilder lines = new StringBuilder("\n");
+        for (JsonNode at : Run.json("measure " + frame + " --trip " + trip).get("sky")) {
+            lines.append("      - {at: %s, azimuth-deg: %s, altitude-deg: %s,\n".formatted(
+                    at.get("at").stringValue(), at.get("azimuthDeg"), at.get("altitudeDeg")));
+            lines.append("         mag-arcsec2: %s, error-mag: %s}\n".formatted(at.get("magArcsec2"),
+                    at.get("errorMag")));
+        }
+        Path written = Files.writeString(folder.resolve("written.yaml"), TRIP.formatted(lines));
+        String aim = " --at 2027-02-08T22:00 --azimuth 170 --altitude 40";
+        JsonNode asWritten = Run.json("expose --trip " + written + aim);
+        JsonNode ofTrip = Run.json("expose --trip " + trip + " --measured " + sky + aim);
+        assertEquals(asWritten.get("exposures"), ofTrip.get("exposures"));
+        assertTrue(MeasureCommandTest.number(ofTrip, "/situation/skyMagArcsec2")
+                < MeasureCommandTest.number(Run.json("expose --trip " + trip + aim),
+                        "/situation/skyMagArcsec2") - 0.2);
+        JsonNode alone = Run.json("expose --film instant-mono-640 --measured " + sky + aim);
+        assertEquals(asWritten.at("/situation/skyMagArcsec2"), alone.at("/situation/skyMagArcsec2"));
+    }
+
+    @Test
+    void whatIsNotASkyOfThePlaceIsRefused() throws IOException {
+        Path trip = Files.writeString(folder.resolve("trip.yaml"), TRIP.formatted("[]"));
+        Path other = kept("Quay", READING.formatted(40));
+        String aim = "--at 2027-02-08T22:00 --azimuth 170 --altitude 40 --trip " + trip + " --measured ";
+        assertTrue(refused(aim + other).startsWith(
+                "site \"Quay\" is not in the trip; it has Pasture (--measured)\n"));
+        assertTrue(refused(aim + kept("Pasture", "")).contains("holds no measurement of the sky"));
+        assertTrue(refused(aim + kept("Pasture", READING.formatted(4)))
+                .contains("altitude of the measured sky 4 deg is out of range; give 5 … 90 deg"));
+        String film = "--film instant-mono-640 --measured " + other;
+        assertTrue(refused(film + " --sky-mag-arcsec2 21")
+                .contains("--measured needs an instant; add --from"));
+        assertTrue(refused(film + " --place 44,9,9 --zone UTC --at 2027-02-08T22:00")
+                .contains("--measured gives the place"));
+    }
+
+    private Path kept(String site, String readings) throws IOException {
+        return Files.writeString(folder.resolve(site + readings.length() + ".json"), """
+                {"site": {"name": "%s", "latitudeDeg": 44, "longitudeDeg": 9, "heightM": 9, "zone": "UTC",
+                 "darkSkyMagArcsec2": 21, "extinctionMag": 0.3}, "sky": [%s]}
+                """.formatted(site, readings));
+    }
+
+    private static String refused(String options) {
+        Run run = Run.of(("expose " + options).split(" "));
+        assertEquals(2, run.exit(), run.out());
+        return run.err();
     }
 
     private static double spread(String command, Path trip, String options, String path) {
