@@ -10,6 +10,7 @@ import java.util.Locale;
 import javax.tools.DocumentationTool;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +21,7 @@ class JavadocTest {
     private Path folder;
 
     /** All of doclint but its group {@code missing}: a comment here says only what the signature cannot. */
+    @Tag("search")
     @Test
     void javadocHasNothingToComplainOf() throws Exception {
         DocumentationTool javadoc = ToolProvider.getSystemDocumentationTool();

@@ -19,6 +19,7 @@ import java.util.HexFormat;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -139,6 +140,7 @@ class JournalReadTest {
     }
 
     /** Turned to the right, and mirrored and turned as a negative. */
+    @Tag("search")
     @Test
     void theSheetMayLieOnTheScanInAnyWay() throws IOException {
         SheetMaker maker = elsewhere();
@@ -187,6 +189,7 @@ class JournalReadTest {
                 + "and --negative (" + scan + ")\nSee gloam journal read --help.\n", run.err());
     }
 
+    @Tag("search")
     @Test
     void aPictureWithoutEdgesNeedsItsPlace() throws IOException {
         SheetMaker maker = elsewhere();

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -70,6 +71,7 @@ class ScanBumpTest {
         return JsonMapper.shared().readTree(run.out()).get("drawn");
     }
 
+    @Tag("search")
     @Test
     void theMomentAndBothAimsAreFound() throws IOException {
         SheetMaker maker = maker();

@@ -15,9 +15,11 @@ import gloam.planner.PlannedSamples.Sample;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws that hold between the ranking of nights and the plans of random small trips. */
+@Tag("laws")
 class NightLawsPropertyTest {
 
     /** A night says that it serves as many wishes, and is worth as much, as its own plan. */

@@ -26,9 +26,11 @@ import java.util.Random;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws that hold of every plan, on random small trips. */
+@Tag("laws")
 class PlanLawsPropertyTest {
 
     /** Timetables add light up by the minute, figures by the second. */

@@ -11,11 +11,11 @@ import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
 
-/** Random small trips with their plans; more of them by {@code -Dgloam.laws=N}. */
+/** Random small trips with their plans; another number of them by {@code -Dgloam.laws=N}. */
 final class PlannedSamples {
 
     static final Ephemeris EPHEMERIS = new SharedEphemeris();
-    static final int TRIPS = Integer.getInteger("gloam.laws", 500);
+    static final int TRIPS = Integer.getInteger("gloam.laws", 100);
     /** Sums of a few products of worths and hundredths. */
     static final double ROUNDING = 1e-9;
 

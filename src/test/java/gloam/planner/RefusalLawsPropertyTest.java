@@ -15,13 +15,15 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What a refusal says is so: its bound, moved by what it says, makes the wish possible that night. */
+@Tag("laws")
 class RefusalLawsPropertyTest {
 
     private static final Ephemeris EPHEMERIS = new SharedEphemeris();
-    private static final int TRIPS = Integer.getInteger("gloam.laws", 500);
+    private static final int TRIPS = 3 * PlannedSamples.TRIPS;
     /** Texts round tones to a tenth; upwards they still leave room. */
     private static final double TENTH = 0.1;
 
@@ -135,7 +137,7 @@ class RefusalLawsPropertyTest {
                 seen.incrementAndGet();
             }
         }));
-        assertTrue(seen.get() > TRIPS / 100, seen + " remedies");
+        assertTrue(seen.get() > TRIPS / 200, seen + " remedies");
     }
 
     private static Trip under(Trip trip, Weather weather) {

@@ -15,12 +15,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What holds of the slack of every window: on the random trips of the laws of planning. */
+@Tag("laws")
 class SlackLawsPropertyTest {
 
     private static final Ephemeris EPHEMERIS = new SharedEphemeris();

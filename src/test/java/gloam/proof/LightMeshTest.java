@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,13 +42,10 @@ class LightMeshTest {
     private static final FilmStock FILM = Sheets.mono(Reciprocity.power(1.3, 1));
     /** A fiftieth of a stop, which nobody sees in any tone. */
     private static final double WITHIN_STOPS = 0.02;
-    /**
-     * The first quarter, the full and the old Moon, each in the frame: as the shutter opens, and how long.
-     */
+
+    /** The first quarter and the old Moon, each in the frame: as the shutter opens, and how long. */
     @ParameterizedTest
-    @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-20T22:00:00Z, 60, 11",
-            "2027-02-20T23:00:00Z, 180, 45",
-        "2027-02-28T05:00:00Z, 20, 22"})
+    @CsvSource({"2027-02-13T22:00:00Z, 60, 11", "2027-02-28T05:00:00Z, 20, 22"})
     void everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(String open, int minutes, double fNumber) {
         Sheet sheet = moonlit(Sheets.open(open, minutes), fNumber);
         Raster raster = Raster.of(FRAME, 1000);
@@ -76,6 +74,13 @@ class LightMeshTest {
             }
         }
         assertTrue(looked > 80);
+    }
+
+    @Tag("search")
+    @ParameterizedTest
+    @CsvSource({"2027-02-20T22:00:00Z, 60, 11", "2027-02-20T23:00:00Z, 180, 45"})
+    void everyPixelNearTheFullMoonsWayIsToo(String open, int minutes, double fNumber) {
+        everyPixelNearTheMoonsWayIsWhatTheExposureEngineSays(open, minutes, fNumber);
     }
 
     /**
