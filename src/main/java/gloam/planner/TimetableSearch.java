@@ -1,5 +1,6 @@
 package gloam.planner;
 
+import gloam.planner.NightWays.Way;
 import gloam.planner.WishCounts.Served;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /**
@@ -15,8 +17,6 @@ import java.util.stream.IntStream;
  */
 final class TimetableSearch {
 
-    /** Of what a night can serve no more is looked at: what loses most is left out. */
-    private static final int MOST_WAYS = 16_384;
     /** More timetables up to a night are not followed: those that lose most are left out. */
     private static final int MOST_TIMETABLES = 4096;
     /** So many first: the best of them tells how little may be lost of what is worth following. */
@@ -25,10 +25,10 @@ final class TimetableSearch {
     private static final int EQUAL_TIMETABLES = 512;
     /** Nor are more joined with what a night can serve. */
     private static final int MOST_JOINED = 500_000;
+    private static final int STEPS_OF_LOSS = 64;
 
     /** More than any timetable gains. */
     private static final long NO_TIME = Long.MAX_VALUE / 4;
-    private static final int MOST_SITES = 64;
 
     private final Timetable timetable;
     private final Prices prices;
@@ -43,21 +43,6 @@ final class TimetableSearch {
         this.first = first;
         this.mostLoss = prices.bound() - Math.max(leastGain, gain(first));
         this.counts = new WishCounts(timetable.repeats(), timetable.sheets());
-    }
-
-    /**
-     * What one night can serve, what that gains and gains over its prices, and how late it gets, at the site
-     * at which that is best.
-     */
-    private record Way(Served served, long gain, long over, long late, int site) {
-
-        static Way better(Way one, Way other) {
-            return other.gain > one.gain || other.gain == one.gain && other.late < one.late ? other : one;
-        }
-    }
-
-    /** What one night can serve. */
-    private record Ways(List<Way> ways, boolean complete) {
     }
 
     /**
@@ -80,13 +65,15 @@ final class TimetableSearch {
 
     /** The best timetable. */
     Timetable.Choice choose(List<List<List<Offer>>> offers) {
-        List<Ways> nights = IntStream.range(0, offers.size()).parallel()
-                .mapToObj(night -> ways(offers.get(night), night)).toList();
-        Followed rough = follow(nights, mostLoss, FIRST_TIMETABLES, true);
-        Followed all = rough.complete ? rough : follow(nights, mayLose(rough), MOST_TIMETABLES, false);
-        boolean complete = all.complete && nights.stream().allMatch(Ways::complete);
-        UpTo best = rough.complete ? rough.best
-                : UpTo.better(all.best, follow(nights, mayLose(all), EQUAL_TIMETABLES, true).best);
+        List<NightWays> nights = IntStream.range(0, offers.size()).parallel()
+                .mapToObj(night -> NightWays.of(timetable, counts, prices, offers.get(night), night,
+                        mostLoss)).toList();
+        Followed rough = follow(nights, new Reach(mostLoss, FIRST_TIMETABLES, true));
+        Followed all = rough.complete ? rough
+                : follow(nights, new Reach(mayLose(rough), MOST_TIMETABLES, false));
+        boolean complete = all.complete && nights.stream().allMatch(NightWays::complete);
+        UpTo best = rough.complete || all.best.gain < gain(first) ? all.best
+                : UpTo.better(all.best, follow(nights, new Reach(mayLose(all), EQUAL_TIMETABLES, true)).best);
         List<Timetable.Night> found = best.gain < gain(first) ? first : traced(best, offers);
         double worth = new Timetable.Choice(found, 0).worth();
         return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
@@ -101,78 +88,76 @@ final class TimetableSearch {
     }
 
     /**
-     * Follows timetables from night to night.
+     * How far timetables are followed.
      *
      * @param mayLose none is followed that loses more
      * @param most    nor more at a time
      * @param early   whether of those that gain the same the earliest is wanted
      */
-    private Followed follow(List<Ways> nights, long mayLose, int most, boolean early) {
+    private record Reach(long mayLose, int most, boolean early) {
+    }
+
+    /** Follows timetables from night to night. */
+    private Followed follow(List<NightWays> nights, Reach reach) {
         Map<Served, UpTo> all = new HashMap<>();
         UpTo nothing = new UpTo(0, 0, 0, null, -1, null);
         all.put(counts.nothing(), nothing);
         StillNeeded needed = new StillNeeded(counts, nights.stream()
-                .map(night -> night.ways.stream().map(Way::served).toList()).toList(),
-                wish -> prices.wish()[wish] > mayLose);
+                .map(night -> night.ways().stream().map(Way::served).toList()).toList(),
+                wish -> prices.wish()[wish] > reach.mayLose);
         boolean complete = true;
         for (int night = 0; night < nights.size(); night++) {
             int after = night;
-            complete &= add(all, nights.get(night).ways, night, mayLose);
-            all.entrySet().removeIf(entry -> entry.getValue().over
-                    - needed.nights(entry.getKey(), after) * Gain.NIGHT_OUT < -mayLose);
-            complete &= night == nights.size() - 1 || cut(all, most, early);
+            BiPredicate<Served, UpTo> worth = (served, upTo) ->
+                    upTo.over - needed.nights(served, after) * Gain.NIGHT_OUT >= -reach.mayLose;
+            complete &= add(all, nights.get(night).ways(), night, reach, worth);
+            all.entrySet().removeIf(entry -> !worth.test(entry.getKey(), entry.getValue()));
+            complete &= night == nights.size() - 1 || cut(all, reach);
         }
         return new Followed(all.values().stream().max(UpTo.WORSE_FIRST).orElse(nothing),
                 complete);
     }
 
-    private Ways ways(List<List<Offer>> sites, int ofNight) {
-        Map<Served, Way> best = new HashMap<>();
-        boolean complete = true;
-        for (int number = 0; number < sites.size(); number++) {
-            int site = number;
-            CameraSchedules night = schedules(sites.get(number), counts.ofNight(timetable.sheetsPerNight()),
-                    mostLoss);
-            int last = timetable.moves().isEmpty() ? 0 : ofNight * MOST_SITES + site + 1;
-            night.gains().forEach((served, gain) -> best.merge(served.lastAt(last),
-                    new Way(served.lastAt(last), gain - Gain.NIGHT_OUT,
-                    prices.over(counts, served, gain - Gain.NIGHT_OUT),
-                    Gain.late(night.endMin(served), ofNight, served.sheets()), site), Way::better));
-            complete &= night.complete();
-        }
-        return new Ways(best.values().stream().sorted(Comparator.comparingLong(way -> -way.over))
-                .limit(MOST_WAYS).toList(), complete && best.size() <= MOST_WAYS);
-    }
-
-    private CameraSchedules schedules(List<Offer> offers, WishCounts within, long mayLose) {
-        return new CameraSchedules(within, offers, timetable.changeoverMin(), prices, mayLose);
-    }
-
-    /** Joins what a night can serve, the best of it first; whether that could be followed to the end. */
-    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night, long mayLose) {
+    /**
+     * Joins what a night can serve, by steps those first that lose less; whether that could be followed to
+     * the end. Where sheets are scarce no timetable covers another, and no more are joined than are followed.
+     */
+    private boolean add(Map<Served, UpTo> all, List<Way> ways, int night, Reach reach,
+            BiPredicate<Served, UpTo> worth) {
+        int most = counts.scarce() ? reach.most : MOST_JOINED;
         List<Map.Entry<Served, UpTo>> before = byLoss(all);
+        int[] next = new int[ways.size()];
         int joined = 0;
-        for (Way way : ways) {
-            for (Map.Entry<Served, UpTo> some : before) {
-                UpTo then = some.getValue();
-                if (then.over + way.over < -mayLose) {
-                    break;
-                } else if (!counts.fit(some.getKey(), way.served)) {
-                    continue;
-                }
-                long lost = then.way == null ? 0 : lost(then.night, then.way.site, night, way.site);
-                if (then.over + way.over - lost >= -mayLose) {
-                    all.merge(counts.sum(some.getKey(), way.served),
-                            new UpTo(then.gain + way.gain - lost, then.over + way.over - lost,
-                            then.late + way.late, then, night, way), UpTo::better);
-                    joined++;
-                }
-            }
-            if (joined > MOST_JOINED) {
+        for (int step = 1; step <= STEPS_OF_LOSS; step++) {
+            if (joined > most) {
                 return false;
+            }
+            long mayLose = step == STEPS_OF_LOSS ? reach.mayLose : reach.mayLose / STEPS_OF_LOSS * step;
+            for (int number = 0; number < next.length; number++) {
+                Way way = ways.get(number);
+                for (; next[number] < before.size(); next[number]++) {
+                    Map.Entry<Served, UpTo> some = before.get(next[number]);
+                    if (some.getValue().over + way.over() < -mayLose) {
+                        break;
+                    } else if (counts.fit(some.getKey(), way.served())) {
+                        Served served = counts.sum(some.getKey(), way.served());
+                        UpTo upTo = joined(some.getValue(), night, way);
+                        joined += worth.test(served, upTo)
+                                && all.merge(served, upTo, UpTo::better) == upTo ? 1 : 0;
+                    }
+                }
+                if (joined > MOST_JOINED) {
+                    return false;
+                }
             }
         }
         return true;
+    }
+
+    private UpTo joined(UpTo before, int night, Way way) {
+        long lost = before.way == null ? 0 : lost(before.night, before.way.site(), night, way.site());
+        return new UpTo(before.gain + way.gain() - lost, before.over + way.over() - lost,
+                before.late + way.late(), before, night, way);
     }
 
     /** What is lost by the way from one night to a later one: everything where there is no time for it. */
@@ -199,14 +184,14 @@ final class TimetableSearch {
      * Leaves out what another that has served as much and more is as good as, and what cannot be followed;
      * whether nothing of that kind was left out.
      */
-    private boolean cut(Map<Served, UpTo> all, int most, boolean early) {
+    private boolean cut(Map<Served, UpTo> all, Reach reach) {
         List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
         boolean complete = true;
         for (Map.Entry<Served, UpTo> one : byLoss(all)) {
             if (counts.scarce() || kept.stream().noneMatch(other ->
                     counts.covers(other.getKey(), one.getKey())
-                    && (!early || other.getValue().asGood(one.getValue())))) {
-                complete = kept.size() < most;
+                    && (!reach.early || other.getValue().asGood(one.getValue())))) {
+                complete = kept.size() < reach.most;
                 if (!complete) {
                     break;
                 }
@@ -229,11 +214,11 @@ final class TimetableSearch {
         List<Timetable.Night> nights =
                 new ArrayList<>(Collections.nCopies(offers.size(), Timetable.Night.NOTHING));
         for (UpTo at = best; at.before != null; at = at.before) {
-            WishCounts within = counts.upTo(at.way.served);
-            nights.set(at.night, new Timetable.Night(at.way.site,
-                    schedules(offers.get(at.night).get(at.way.site), within,
-                    -at.way.over - Gain.NIGHT_OUT)
-                    .exposures(within.all())));
+            WishCounts within = counts.upTo(at.way.served());
+            nights.set(at.night, new Timetable.Night(at.way.site(),
+                    new CameraSchedules(within, offers.get(at.night).get(at.way.site()),
+                            timetable.changeoverMin(), prices, -at.way.over() - Gain.NIGHT_OUT)
+                            .exposures(within.all())));
         }
         return nights;
     }
