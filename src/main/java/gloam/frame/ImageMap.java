@@ -62,7 +62,7 @@ public record ImageMap(FrameAxes axes, double distortion, int width, int height)
     /** The place in pixels, x then y, on which a direction falls, be it in the image or beside it. */
     Optional<double[]> toImage(Vector3D direction) {
         return axes.toFrame(direction).map(point -> {
-            double share = Math.hypot(point.xMm(), point.yMm()) / halfDiagonalMm();
+            double share = distortion == 0 ? 0 : Math.hypot(point.xMm(), point.yMm()) / halfDiagonalMm();
             double stretch = 1 + distortion * share * share;
             return new double[] {width / 2.0 + stretch * point.xMm() / pixelMm(),
                 height / 2.0 - stretch * point.yMm() / pixelMm()};

@@ -1,7 +1,6 @@
 package gloam.frame;
 
 import gloam.units.Median;
-import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -35,12 +34,11 @@ public final class Ridges {
                 strength[y * width + x] = strength(x, y);
             }
         }
-        float[] sorted = strength.clone();
-        for (int i = 0; i < sorted.length; i++) {
-            sorted[i] = Math.abs(sorted[i]);
+        double[] sizes = new double[strength.length];
+        for (int i = 0; i < sizes.length; i++) {
+            sizes[i] = Math.abs(strength[i]);
         }
-        Arrays.sort(sorted);
-        this.least = STANDS_OUT * Median.NORMAL * sorted[sorted.length / 2];
+        this.least = STANDS_OUT * Median.NORMAL * Median.of(sizes);
         this.away = new float[width * height];
         for (int i = 0; i < away.length; i++) {
             away[i] = strength[i] > least ? 0 : Float.MAX_VALUE / 4;

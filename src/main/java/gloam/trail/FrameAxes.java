@@ -51,7 +51,7 @@ public record FrameAxes(Vector3D right, Vector3D up, Vector3D ahead, Camera came
         }
         double alongX = direction.dotProduct(right);
         double alongY = direction.dotProduct(up);
-        double offAxisSine = Math.hypot(alongX, alongY);
+        double offAxisSine = Math.sqrt(alongX * alongX + alongY * alongY);
         Angle offAxis = Angle.ofRadians(Math.atan2(offAxisSine, direction.dotProduct(ahead)));
         double radiusMm = projection().radius(offAxis) * scaleMm();
         if (Double.isInfinite(radiusMm)) {
