@@ -73,8 +73,8 @@ final class NightAlone {
     }
 
     /**
-     * The timetable of a night if it is wanted. Wishes by which other nights have gained less than their
-     * skies said are looked at first.
+     * The timetable of a night if it is wanted. Wishes by which other nights have gained less, beside those
+     * before, than their skies said are looked at first.
      *
      * @param most what the night can gain by each wish at most
      */
@@ -93,18 +93,20 @@ final class NightAlone {
     }
 
     private boolean lets(SiteNight there, long[] most, Wanted wanted) {
-        long[] left = most.clone();
         List<Offer> offers = new ArrayList<>();
+        long gained = 0;
+        long open = Arrays.stream(most).sum();
         for (int wish : mostLostFirst()) {
-            if (!wanted.lets(Arrays.stream(left).sum())) {
+            if (!wanted.lets(gained + open)) {
                 return false;
             }
-            EveningOffers.ToWish worth = there.worthTo(wish);
-            offers.addAll(worth.offers());
-            left[wish] = Gain.ofWorth(worth.most());
-            lost.get(wish).add(most[wish] - left[wish]);
+            open -= most[wish];
+            offers.addAll(there.worthTo(wish).offers());
+            long together = timetable.mostWorth(offers, wanted.leastGain - open);
+            lost.get(wish).add(most[wish] - (together - gained));
+            gained = together;
         }
-        return wanted.lets(timetable.mostWorth(offers, wanted.leastGain));
+        return wanted.lets(gained);
     }
 
     private List<Integer> mostLostFirst() {
