@@ -15,12 +15,16 @@ import gloam.planner.PlannedSamples.Sample;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws that hold between the ranking of nights and the plans of random small trips. */
 @Tag("laws")
 class NightLawsPropertyTest {
+
+    /** So many wishes for the same hours. */
+    private static final int CROWD = 8;
 
     /** A night says that it serves as many wishes, and is worth as much, as its own plan. */
     @Test
@@ -43,17 +47,30 @@ class NightLawsPropertyTest {
     /** The best of many nights are the same whether all are planned or not. */
     @Test
     void theBestNightsAreTheFirstOfAll() {
-        samples().stream().limit(TRIPS / 25)
-                .forEach(NightLawsPropertyTest::bestAreFirst);
+        samples().stream().limit(TRIPS / 25).map(Sample::trip).forEach(NightLawsPropertyTest::bestAreFirst);
     }
 
-    private static void bestAreFirst(Sample sample) {
-        List<LocalDate> month = sample.trip().firstNight().datesUntil(sample.trip().firstNight().plusDays(30))
-                .toList();
-        List<NightRank> all = ranking(sample.trip()).nights(sample.trip().sites(), month);
+    /** Nor where wishes crowd each other out: a night is refused before all of them have been looked at. */
+    @Test
+    void theBestOfCrowdedNightsAreTheFirstOfAll() {
+        samples().stream().map(Sample::trip).filter(trip -> trip.wishes().size() > 1).limit(TRIPS / 25)
+                .forEach(trip -> bestAreFirst(with(trip, trip.sites(), trip.firstNight(), trip.lastNight(),
+                100, IntStream.range(0, CROWD).mapToObj(number -> crowding(trip.wishes().get(
+                        number % trip.wishes().size()), number)).toList())));
+    }
+
+    private static Wish crowding(Wish wish, int number) {
+        return new Wish("crowd " + number, wish.aim(), wish.sky(), wish.tone(), wish.records(), wish.trail(),
+                wish.shortest(), wish.longest(), wish.fNumbers(), 1 - number / (2.0 * CROWD), 1, wish.film(),
+                wish.limits(), wish.later());
+    }
+
+    private static void bestAreFirst(Trip trip) {
+        List<LocalDate> month = trip.firstNight().datesUntil(trip.firstNight().plusDays(30)).toList();
+        List<NightRank> all = ranking(trip).nights(trip.sites(), month);
         for (int many : new int[] {1, 3, 10}) {
             assertEquals(all.subList(0, many).stream().map(NightLawsPropertyTest::told).toList(),
-                    ranking(sample.trip()).best(sample.trip().sites(), month, many).stream()
+                    ranking(trip).best(trip.sites(), month, many).stream()
                             .map(NightLawsPropertyTest::told).toList());
         }
     }
