@@ -113,7 +113,7 @@ final class HtmlPrinter implements Renderer {
     }
 
     private void link(String id, String words) {
-        page.add("<li>" + Markup.start("a", "href", "#" + id) + ">" + html(words) + "</a></li>");
+        page.add("<li>" + Markup.start("a", "href", "#" + id) + ">" + Markup.prose(words) + "</a></li>");
     }
 
     private void end(String element) {
@@ -155,7 +155,7 @@ final class HtmlPrinter implements Renderer {
                     .close("div");
         } else if (block instanceof Block.Link link) {
             page.open("p", "class", "prose").add(Markup.start("a", "href", link.address()) + ">"
-                    + html(link.name()) + "</a>").close("p");
+                    + Markup.prose(link.name()) + "</a>").close("p");
         } else if (block instanceof Block.Aside aside) {
             page.open("details");
             words("summary", aside.title());
@@ -227,23 +227,17 @@ final class HtmlPrinter implements Renderer {
         page.open("ul", "class", "ticks");
         for (String step : card.steps()) {
             page.add("<li><label>" + Markup.start("input", "type", "checkbox", "name", step) + "/> "
-                    + html(step) + "</label></li>");
+                    + Markup.prose(step) + "</label></li>");
         }
         page.close("ul");
         for (String blank : card.blanks()) {
-            page.add("<label class=\"blank\">" + html(blank) + " "
+            page.add("<label class=\"blank\">" + Markup.prose(blank) + " "
                     + Markup.start("input", "type", "text", "name", blank) + "/></label>");
         }
         page.close("article");
     }
 
     private void words(String name, String words, Object... attributes) {
-        page.add(Markup.start(name, attributes) + ">" + html(words) + "</" + name + ">");
-    }
-
-    /** Words in an element, dates in one piece; what is written from right to left stands in its own. */
-    private static String html(String words) {
-        return Markup.escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
-                .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
+        page.add(Markup.start(name, attributes) + ">" + Markup.prose(words) + "</" + name + ">");
     }
 }

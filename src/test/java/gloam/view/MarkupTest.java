@@ -26,6 +26,15 @@ class MarkupTest {
     }
 
     @Test
+    void wordsOfAPageStayInOnePiece() {
+        assertEquals("Sheet\u00a01 on <time>2027-02-08</time>, <span class=\"short\">20:10 – 21:10</span>, "
+                + "50\u00a0%",
+                Markup.prose("Sheet 1 on 2027-02-08, 20:10 – 21:10, 50 %"));
+        assertEquals("8 sheets planned, 21:25 – Sat <bdi>&lt;</bdi>",
+                Markup.prose("8 sheets planned, 21:25 – Sat \u2068<\u2069"));
+    }
+
+    @Test
     void numbersArePlain() {
         assertEquals("0.00", Markup.number(-0.001));
         assertEquals("-12.35", Markup.number(-12.346));
