@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 
 /**
  * What lies on a drawn sheet: the land, the trails with the names of the most telling, each with a thin line
- * to its trail, and the pole. Names cover neither trails nor each other; one that finds no such place near its
+ * to its trail, and the pole. Names cover neither trails nor each other; one without such a place near its
  * trail is left out.
  */
 final class SheetTrails {

@@ -25,7 +25,8 @@ class TrailPictureTest {
 
     /** The line to a name, then the name. */
     private static final Pattern LED = Pattern.compile("<path d=\"M(\\S+) (\\S+)L(\\S+) (\\S+)\" "
-            + "class=\"lead\"[^>]*>\\s*<text x=\"([^\"]+)\" y=\"([^\"]+)\" class=\"name slanted ?(|end)\"[^>]*>([^<]+)<");
+            + "class=\"lead\"[^>]*>\\s*<text x=\"([^\"]+)\" y=\"([^\"]+)\" class=\"name slanted ?(|end)\""
+            + "[^>]*>([^<]+)<");
 
     private static String svg;
     private static List<JsonNode> tracks;
