@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class HtmlPrinter implements Renderer {
 
-    /** Letters of a cell that is not broken, such as a date. */
+    /** Width in letters of a cell that is not broken, such as a date. */
     private static final int SHORT = 16;
     /** The brightnesses of the red view. */
     private static final String MIDDLE = "middle";
@@ -202,7 +202,7 @@ final class HtmlPrinter implements Renderer {
             for (int i = 0; i < row.cells().size(); i++) {
                 Table.Column column = table.columns().get(i);
                 String cell = row.cells().get(i);
-                String kind = column.numbers() ? "number" : cell.length() > SHORT ? "words" : "words short";
+                String kind = column.numbers() ? "number" : TextWidth.of(cell) > SHORT ? "words" : "words short";
                 if (i == 0) {
                     words("th", cell, "scope", "row", "data-title", column.heading(), "class", kind);
                 } else {
