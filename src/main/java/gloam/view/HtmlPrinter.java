@@ -202,7 +202,8 @@ final class HtmlPrinter implements Renderer {
             for (int i = 0; i < row.cells().size(); i++) {
                 Table.Column column = table.columns().get(i);
                 String cell = row.cells().get(i);
-                String kind = column.numbers() ? "number" : TextWidth.of(cell) > SHORT ? "words" : "words short";
+                String kind = column.numbers() ? "number"
+                        : TextWidth.of(cell) > SHORT ? "words" : "words short";
                 if (i == 0) {
                     words("th", cell, "scope", "row", "data-title", column.heading(), "class", kind);
                 } else {

@@ -109,7 +109,8 @@ class CalendarReadersTest {
         Instant from = event.getDateStart().getValue().toInstant();
         Instant to = event.getDateEnd().getValue().toInstant();
         return new Read(event.getUid().getValue(), event.getSequence().getValue(), from, to,
-                event.getSummary().getValue(), event.getLocation() == null ? "" : event.getLocation().getValue(),
+                event.getSummary().getValue(),
+                event.getLocation() == null ? "" : event.getLocation().getValue(),
                 event.getStatus() != null && event.getStatus().isCancelled(),
                 event.getAlarms().stream().map(VAlarm::getTrigger).map(trigger -> rings(trigger, from, to))
                 .toList());

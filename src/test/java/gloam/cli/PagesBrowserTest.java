@@ -11,6 +11,7 @@ import com.microsoft.playwright.options.Media;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,6 +51,10 @@ class PagesBrowserTest {
     private static final String SIDEWAYS = """
             [...document.querySelectorAll('.card .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
             .map(part => part.textContent)""";
+    /** Tables of which a part is seen on a desk only by moving them sideways. */
+    private static final String WIDE_TABLES = """
+            [...document.querySelectorAll('.page .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
+            .map(part => part.scrollWidth + ' ' + part.getAttribute('aria-label'))""";
     /** Texts on paper of less than eight points, which is 10.67 pixels of style sheets. */
     private static final String FINE_PRINT = """
             [...document.querySelectorAll('body *')].filter(part => part.getClientRects().length
@@ -255,6 +260,10 @@ class PagesBrowserTest {
             byte[] picture = page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
                     .setPath(PICTURES.resolve(name + "-" + width + "-" + view + ".png")));
             assertEquals(List.of(), page.evaluate(SIDEWAYS), name + " " + width);
+            if (width > WIDE) {
+                assertEquals(List.of(), page.evaluate(WIDE_TABLES), name + " " + width);
+            }
+            assertAccessible(page, name + " " + width + " " + view);
             if (width < WIDE) {
                 assertEquals(List.of(), page.evaluate(SMALL_LETTERS), name + " " + width);
             }
@@ -268,6 +277,15 @@ class PagesBrowserTest {
                 }
             }
         }
+    }
+
+    /** The rules of axe-core: who sees little or nothing, or has no mouse, can use the page. */
+    private static void assertAccessible(Page page, String what) throws IOException {
+        try (InputStream axe = PagesBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+            page.evaluate(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        assertEquals(List.of(), page.evaluate("axe.run({resultTypes: ['violations']}).then(found => found"
+                + ".violations.map(rule => rule.id + ': ' + rule.nodes[0].html))"), what);
     }
 
     private static void assertRed(String what, byte[] png) throws IOException {
