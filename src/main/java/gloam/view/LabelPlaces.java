@@ -1,6 +1,5 @@
 package gloam.view;
 
-import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -139,8 +138,16 @@ final class LabelPlaces {
         double[] line = {led.fromX + off * (led.toX - led.fromX), led.fromY + off * (led.toY - led.fromY),
             led.toX, led.toY};
         return taken.stream().anyMatch(box -> box.meets(line)) ? Double.POSITIVE_INFINITY
-                : CROSSING * lines.stream().filter(other -> Line2D.linesIntersect(line[0], line[1], line[2],
-                line[3], other[0], other[1], other[2], other[3])).count();
+                : CROSSING * lines.stream().filter(other -> parts(line, other) && parts(other, line)).count();
+    }
+
+    /** Whether the ends of one line lie on both sides of the other. */
+    private static boolean parts(double[] line, double[] other) {
+        return side(line, other[0], other[1]) * side(line, other[2], other[3]) <= 0;
+    }
+
+    private static double side(double[] line, double x, double y) {
+        return (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
     }
 
     private boolean clear(Box box) {
