@@ -1,5 +1,7 @@
 package gloam.view;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** A drawing on paper of its own as SVG 1.1; its style sheet is the printer's to add. */
@@ -8,6 +10,9 @@ final class Drawing extends Markup {
     private static final double MADE = 0.85;
     /** Pixels of the smallest letters that can be read on a telephone. */
     private static final double READABLE_PX = 9;
+    /** Width of a letter by its height, and how much smaller words are set that are too long. */
+    private static final double LETTER_WIDE = 0.56;
+    private static final double LEAST_SHARE = 0.6;
 
     private final Unit unit;
     private final double width;
@@ -41,14 +46,25 @@ final class Drawing extends Markup {
         this.finest = letter;
     }
 
+    /** Words at a place, the smaller the further they would run over the right edge. */
     @Override
     Markup label(double x, double y, String words, Object... attributes) {
-        for (int i = 0; i < attributes.length; i += 2) {
-            if (attributes[i].equals("font-size")) {
-                finest = Math.min(finest, ((Number) attributes[i + 1]).doubleValue());
+        List<Object> all = new ArrayList<>(List.of(attributes));
+        int at = all.indexOf("font-size");
+        double size = at < 0 ? letter : ((Number) all.get(at + 1)).doubleValue();
+        int style = all.indexOf("class");
+        boolean starts = style < 0 || !all.get(style + 1).toString().matches(".*\\b(middle|end)\\b.*");
+        double fits = starts ? (width - x) / (LETTER_WIDE * Math.max(1, TextWidth.of(words))) : size;
+        if (fits < size) {
+            size = Math.max(LEAST_SHARE * size, fits);
+            if (at >= 0) {
+                all.set(at + 1, size);
+            } else {
+                all.addAll(List.of("font-size", size));
             }
         }
-        return super.label(x, y, words, attributes);
+        finest = Math.min(finest, size);
+        return super.label(x, y, words, all.toArray());
     }
 
     /**

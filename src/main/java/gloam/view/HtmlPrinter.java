@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class HtmlPrinter implements Renderer {
 
-    /** Letters of a cell that is not broken, such as a date. */
+    /** Width in letters of a cell that is not broken, such as a date. */
     private static final int SHORT = 16;
     /** The brightnesses of the red view. */
     private static final String MIDDLE = "middle";
@@ -113,7 +113,7 @@ final class HtmlPrinter implements Renderer {
     }
 
     private void link(String id, String words) {
-        page.add("<li>" + Markup.start("a", "href", "#" + id) + ">" + html(words) + "</a></li>");
+        page.add("<li>" + Markup.start("a", "href", "#" + id) + ">" + Markup.prose(words) + "</a></li>");
     }
 
     private void end(String element) {
@@ -155,7 +155,7 @@ final class HtmlPrinter implements Renderer {
                     .close("div");
         } else if (block instanceof Block.Link link) {
             page.open("p", "class", "prose").add(Markup.start("a", "href", link.address()) + ">"
-                    + html(link.name()) + "</a>").close("p");
+                    + Markup.prose(link.name()) + "</a>").close("p");
         } else if (block instanceof Block.Aside aside) {
             page.open("details");
             words("summary", aside.title());
@@ -202,7 +202,8 @@ final class HtmlPrinter implements Renderer {
             for (int i = 0; i < row.cells().size(); i++) {
                 Table.Column column = table.columns().get(i);
                 String cell = row.cells().get(i);
-                String kind = column.numbers() ? "number" : cell.length() > SHORT ? "words" : "words short";
+                String kind = column.numbers() ? "number"
+                        : TextWidth.of(cell) > SHORT ? "words" : "words short";
                 if (i == 0) {
                     words("th", cell, "scope", "row", "data-title", column.heading(), "class", kind);
                 } else {
@@ -227,23 +228,17 @@ final class HtmlPrinter implements Renderer {
         page.open("ul", "class", "ticks");
         for (String step : card.steps()) {
             page.add("<li><label>" + Markup.start("input", "type", "checkbox", "name", step) + "/> "
-                    + html(step) + "</label></li>");
+                    + Markup.prose(step) + "</label></li>");
         }
         page.close("ul");
         for (String blank : card.blanks()) {
-            page.add("<label class=\"blank\">" + html(blank) + " "
+            page.add("<label class=\"blank\">" + Markup.prose(blank) + " "
                     + Markup.start("input", "type", "text", "name", blank) + "/></label>");
         }
         page.close("article");
     }
 
     private void words(String name, String words, Object... attributes) {
-        page.add(Markup.start(name, attributes) + ">" + html(words) + "</" + name + ">");
-    }
-
-    /** Words in an element, dates in one piece; what is written from right to left stands in its own. */
-    private static String html(String words) {
-        return Markup.escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
-                .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
+        page.add(Markup.start(name, attributes) + ">" + Markup.prose(words) + "</" + name + ">");
     }
 }

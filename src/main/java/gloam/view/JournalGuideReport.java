@@ -36,8 +36,8 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
-                + "print. A blank sheet is \"black\", and counts too. Ask for svg to get a grey patch for "
-                + "each word.");
+                + "print. A blank sheet is \"black\", and counts too. A grey patch for each word is in "
+                + "svg and html.");
         return document;
     }
 

@@ -10,12 +10,20 @@ import java.util.Optional;
 final class LabelPlaces {
 
     /** Widths of letters, and how far their box reaches above and below the line, by their height. */
-    private static final double WIDE = 0.56;
+    private static final double WIDE = 0.58;
     private static final double WIDEST = 1;
     private static final String WIDEST_LETTERS = "mwMW";
-    private static final double ABOVE = 0.8;
-    private static final double BELOW = 0.3;
+    private static final double ABOVE = 0.75;
+    private static final double BELOW = 0.25;
     private static final double BESIDE = 0.5;
+    /** How long a line to words may be, by their height, how much longer one is tried, and which ways. */
+    private static final double NEAREST = 0.6;
+    private static final double FARTHEST = 9;
+    private static final double LONGER = 0.3;
+    private static final int WAYS = 24;
+    /** What a crossing costs, by the height of letters, and where crossings begin to count. */
+    private static final double CROSSING = 2;
+    private static final double OFF = 0.2;
 
     private final Box all;
     private final double letter;
@@ -34,6 +42,10 @@ final class LabelPlaces {
      * @param end whether they end there
      */
     record Place(double x, double y, boolean end) {
+    }
+
+    /** Where words stand, and the line to them from what they name. */
+    record Led(Place place, double fromX, double fromY, double toX, double toY) {
     }
 
     private record Box(double left, double top, double right, double bottom) {
@@ -85,20 +97,80 @@ final class LabelPlaces {
         return take(words, points, 2);
     }
 
-    private Optional<Place> take(String words, List<double[]> points, int sides) {
+    /**
+     * Takes the place that the shortest line leads to from one of some points and that is clear for words; a
+     * line that crosses others counts as longer, and none crosses words.
+     */
+    Optional<Led> takeLed(String words, List<double[]> points) {
+        Led best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (double far = NEAREST; far <= FARTHEST && far < least; far += LONGER) {
+            for (double[] point : points) {
+                for (int way = 0; way < WAYS; way++) {
+                    Led led = led(point, far * letter, 2 * Math.PI * (way + 0.5) / WAYS);
+                    double cost = far < least && clear(box(words, led.place)) ? far + crossings(led) : least;
+                    if (cost < least) {
+                        best = led;
+                        least = cost;
+                    }
+                }
+            }
+        }
+        Optional.ofNullable(best).ifPresent(led -> {
+            taken.add(box(words, led.place));
+            keepOff(led.fromX, led.fromY, led.toX, led.toY);
+        });
+        return Optional.ofNullable(best);
+    }
+
+    /** Words at the end of a line that leads so far that way from a point. */
+    private Led led(double[] point, double far, double way) {
+        double x = point[0] + far * Math.cos(way);
+        double y = point[1] + far * Math.sin(way);
+        boolean end = Math.cos(way) < 0;
+        return new Led(new Place(x + (end ? -OFF : OFF) * letter, y + (ABOVE - BELOW) / 2 * letter, end),
+                point[0], point[1], x, y);
+    }
+
+    /** What the lines cost that a line to words crosses; it never crosses words. */
+    private double crossings(Led led) {
+        double off = OFF * letter / Math.hypot(led.toX - led.fromX, led.toY - led.fromY);
+        double[] line = {led.fromX + off * (led.toX - led.fromX), led.fromY + off * (led.toY - led.fromY),
+            led.toX, led.toY};
+        return taken.stream().anyMatch(box -> box.meets(line)) ? Double.POSITIVE_INFINITY
+                : CROSSING * lines.stream().filter(other -> parts(line, other) && parts(other, line)).count();
+    }
+
+    /** Whether the ends of one line lie on both sides of the other. */
+    private static boolean parts(double[] line, double[] other) {
+        return side(line, other[0], other[1]) * side(line, other[2], other[3]) <= 0;
+    }
+
+    private static double side(double[] line, double x, double y) {
+        return (line[2] - line[0]) * (y - line[1]) - (line[3] - line[1]) * (x - line[0]);
+    }
+
+    private boolean clear(Box box) {
+        return all.holds(box) && taken.stream().noneMatch(box::meets) && lines.stream().noneMatch(box::meets);
+    }
+
+    private Box box(String words, Place place) {
         long widest = words.chars().filter(at -> WIDEST_LETTERS.indexOf(at) >= 0).count();
         double wide = letter * (WIDE * TextWidth.of(words) + (WIDEST - WIDE) * widest);
+        return new Box(place.end ? place.x - wide : place.x, place.y - ABOVE * letter,
+                place.end ? place.x : place.x + wide, place.y + BELOW * letter);
+    }
+
+    private Optional<Place> take(String words, List<double[]> points, int sides) {
         for (double[] point : points) {
             for (int side = 0; side < sides; side++) {
                 boolean end = side / 2 == (point[0] > (all.left + all.right) / 2 ? 0 : 1);
-                double x = point[0] + (end ? -BESIDE : BESIDE) * letter;
-                double y = point[1] + (side % 2 == 0 ? -BELOW - 0.1 : ABOVE + 0.1) * letter;
-                Box box = new Box(end ? x - wide : x, y - ABOVE * letter, end ? x : x + wide,
-                        y + BELOW * letter);
-                if (all.holds(box) && taken.stream().noneMatch(box::meets)
-                        && lines.stream().noneMatch(box::meets)) {
+                Place place = new Place(point[0] + (end ? -BESIDE : BESIDE) * letter,
+                        point[1] + (side % 2 == 0 ? -BELOW - 0.1 : ABOVE + 0.1) * letter, end);
+                Box box = box(words, place);
+                if (clear(box)) {
                     taken.add(box);
-                    return Optional.of(new Place(x, y, end));
+                    return Optional.of(place);
                 }
             }
         }

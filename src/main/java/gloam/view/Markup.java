@@ -76,6 +76,18 @@ class Markup {
                 .replace("\"", "&quot;");
     }
 
+    /**
+     * Words in an element of a page. Dates, spans of time, options, a sheet and its number, a number and its
+     * % stay in one piece; what is written from right to left stands in its own.
+     */
+    static String prose(String words) {
+        return escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
+                .replaceAll("\\b([Ss]heets?) (?=\\d)", "$1\u00a0").replace(" %", "\u00a0%")
+                .replaceAll("\\d\\d:\\d\\d – \\d\\d:\\d\\d|(?<!\\S)--[a-z-]+",
+                        "<span class=\"short\">$0</span>")
+                .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
+    }
+
     /** XML 1.0, production 2, of what is harmless. */
     private static boolean inXml(int point) {
         return point != 0xfffe && point != 0xffff;

@@ -21,13 +21,14 @@ final class NightCurves {
     private static final double PLOT = 158;
     private static final double TOP = 24;
     private static final double HEIGHT = 84;
-    private static final double FOOT = 52;
+    private static final double FOOT = 57;
     private static final double LETTER = 3.4;
     private static final double FINE = 2.9;
     private static final double LOWEST_DEG = -20;
     private static final double DARKEST_MAG = 22;
     private static final double BRIGHTEST_MAG = 4;
     private static final int EVENT_LINES = 5;
+    private static final double PLANET = 0.4;
 
     private final NightReport report;
     private final List<NightReport.HourRow> hours;
@@ -73,12 +74,11 @@ final class NightCurves {
         axes();
         curve(hour -> sky(hour.zenithMagArcsec2()), "stay broken", 0.5, "zenith", false);
         curve(NightReport.HourRow::sunAltitudeDeg, "line dotted", 0.6, "Sun", true);
-        for (int planet = 0; planet < report.planets().size(); planet++) {
+        for (int planet = 0; planet < NightReport.PLANETS_SHOWN; planet++) {
             int number = planet;
-            if (report.planets().get(planet).magnitude() < 6) {
-                curve(hour -> hour.planets().get(number).apparentAltitudeDeg(), "line", 0.3,
-                        Wording.title(report.planets().get(planet).name()), true);
-            }
+            String name = report.planets().get(planet).name();
+            curve(hour -> hour.planets().get(number).apparentAltitudeDeg(), "planet " + name, PLANET,
+                    Wording.title(name), true);
         }
         curve(NightReport.HourRow::moonAltitudeDeg, "line", 0.9, "Moon", true);
         List<NightRow.EventRow> happenings = happenings();
@@ -203,11 +203,20 @@ final class NightCurves {
         return !what.endsWith("skyline") || what.startsWith("sun") || what.startsWith("moon");
     }
 
+    /** The planets' strokes, then what else is drawn how. */
     private void foot() {
         double y = TOP + HEIGHT + 38;
-        svg.label(LEFT, y, "Bold: the Moon; thin: planets to magnitude 6; dotted: the Sun; broken: the "
+        double x = LEFT;
+        for (NightReport.PlanetRow planet : report.planets().subList(0, NightReport.PLANETS_SHOWN)) {
+            String name = planet.name();
+            svg.empty("path", "d", "M" + at(new double[] {x, y - 1}) + "h14", "class", "planet " + name,
+                    "stroke-width", PLANET);
+            svg.label(x + 15.5, y, Wording.title(name), "font-size", FINE);
+            x += 34;
+        }
+        svg.label(LEFT, y + 5, "Bold: the Moon; thin: planets; dotted: the Sun; broken, straight: the "
                 + "zenith's brightness, on the right.", "font-size", FINE);
-        svg.label(LEFT, y + 5, "Dots: each full hour by the site's clocks. Altitudes in degrees over a "
+        svg.label(LEFT, y + 10, "Dots: each full hour by the site's clocks. Altitudes in degrees over a "
                 + "level horizon, with refraction.", "font-size", FINE);
     }
 

@@ -25,7 +25,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
                           MoonRow moon, List<PlanetRow> planets) implements Report {
 
     /** The planets an unaided eye sees, which can mark a sheet. */
-    private static final int PLANETS_SHOWN = 5;
+    static final int PLANETS_SHOWN = 5;
 
     /** Reports a night. */
     public static NightReport of(NightCourse course, Instant now) {

@@ -179,15 +179,15 @@ final class NightStrip {
         }
     }
 
-    /** What each sheet aims at, at its height while the shutter is open. */
+    /** What each sheet aims at, at its height while the shutter is open; near the zenith its number below. */
     private void aims() {
         for (PlanReport.WindowRow window : night.windows()) {
             double left = x(window.openAt());
             double right = Math.max(left + 3, x(window.closeAt()));
             svg.empty("path", "d", "M" + Markup.number(left) + " " + Markup.number(y(window.altitudeDeg()))
                     + "H" + Markup.number(right), "class", "aim");
-            svg.label((left + right) / 2, y(window.altitudeDeg()) - 4, String.valueOf(window.sheet()),
-                    "class", "aim middle");
+            svg.label((left + right) / 2, y(window.altitudeDeg()) + (window.altitudeDeg() < 78 ? -4 : 14),
+                    "" + window.sheet(), "class", "aim middle");
         }
     }
 
@@ -219,8 +219,8 @@ final class NightStrip {
                     + " " + Markup.number(over + high / 2) + "H"
                     + Markup.number(x(window.slack().closeLatestAt())));
             svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box")
-                    .label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle");
-            svg.close("g");
+                    .label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle name",
+                    "stroke-width", 3).close("g");
         }
     }
 

@@ -3,7 +3,6 @@ package gloam.view;
 import gloam.answer.Trails;
 import gloam.trail.Framing;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,8 +11,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * What lies on a drawn sheet: the land, the trails with the names of the most telling, and the pole. Names
- * cover neither trails nor each other; one that finds no such place is left out.
+ * What lies on a drawn sheet: the land, the trails with the names of the most telling, each with a thin line
+ * to its trail, and the pole. Names cover neither trails nor each other; one without such a place near its
+ * trail is left out.
  */
 final class SheetTrails {
 
@@ -21,6 +21,7 @@ final class SheetTrails {
     static final int MOST_STOPS = 9;
 
     private static final int MOST_NAMES = 10;
+    private static final int ANCHORS = 10;
     private static final double FAINT_LINE = 0.04;
     private static final double LINE_A_STOP = 0.018;
     /** Further down than any frame is high, in its longer sides. */
@@ -31,8 +32,8 @@ final class SheetTrails {
     private final double widthMm;
     private final double heightMm;
     private final double letterMm;
-    private final Map<TrackRow, LabelPlaces.Place> names = new LinkedHashMap<>();
-    private final Optional<LabelPlaces.Place> poleName;
+    private final Map<TrackRow, LabelPlaces.Led> names = new LinkedHashMap<>();
+    private final Optional<LabelPlaces.Led> poleName;
     private Drawing svg;
 
     /** The trails of a sheet, its centre at 0, 0; over a picture of it, those alone that it does not show. */
@@ -49,7 +50,10 @@ final class SheetTrails {
         this.poleName = report.pole().inFrame() ? poleName(places) : Optional.empty();
         report.tracks().stream().filter(track -> track.records().orElse(true)).forEach(track -> {
             if (names.size() < MOST_NAMES) {
-                places.take(track.title(), anchors(track)).ifPresent(place -> names.put(track, place));
+                List<double[]> points = anchors(track);
+                (over ? places.takeLed(track.title(), points.subList(points.size() - 1, points.size()))
+                        : Optional.<LabelPlaces.Led>empty()).or(() -> places.takeLed(track.title(), points))
+                        .ifPresent(led -> names.put(track, led));
             }
         });
     }
@@ -67,7 +71,7 @@ final class SheetTrails {
                 .forEach(this::line);
         names.keySet().forEach(this::arrow);
         pole();
-        names.forEach((track, place) -> written(place, track.title()));
+        names.forEach((track, led) -> written(led, track.title()));
     }
 
     /** The land under the skyline; over the picture, which shows it, the skyline alone. */
@@ -100,26 +104,23 @@ final class SheetTrails {
         }
     }
 
-    private Optional<LabelPlaces.Place> poleName(LabelPlaces places) {
+    private Optional<LabelPlaces.Led> poleName(LabelPlaces places) {
         double x = report.pole().xMm().orElseThrow();
         double y = -report.pole().yMm().orElseThrow();
         places.keepOff(x - letterMm / 2, y, x + letterMm / 2, y);
         places.keepOff(x, y - letterMm / 2, x, y + letterMm / 2);
-        return places.take(poleWords(), List.of(new double[] {x, y}, new double[] {x, y - letterMm},
-                new double[] {x, y + letterMm}, new double[] {x - 2 * letterMm, y},
-                new double[] {x + 2 * letterMm, y}));
+        return places.takeLed(poleWords(), List.of(new double[] {x, y}));
     }
 
     private String poleWords() {
         return Wording.title(report.pole().name()) + " pole";
     }
 
-    /** Points of a trail that its name may stand beside, from the middle outwards. */
+    /** Points of a trail that its name may be led to; on a picture rather to its arrowhead, the last. */
     private static List<double[]> anchors(TrackRow track) {
         int last = track.points().size() - 1;
-        return IntStream.rangeClosed(0, last).boxed().sorted(Comparator.comparingInt(i ->
-                Math.abs(2 * i - last))).map(track.points()::get)
-                .map(at -> new double[] {at.xMm(), -at.yMm()}).toList();
+        return IntStream.rangeClosed(0, ANCHORS).map(i -> i * last / ANCHORS).distinct()
+                .mapToObj(track.points()::get).map(at -> new double[] {at.xMm(), -at.yMm()}).toList();
     }
 
     /** A trail as a line for each opening. */
@@ -189,8 +190,11 @@ final class SheetTrails {
                 "class", style, "stroke-width", strokeMm);
     }
 
-    private void written(LabelPlaces.Place place, String words) {
-        svg.label(place.x(), place.y(), words, "class", place.end() ? "name slanted end" : "name slanted",
-                "stroke-width", letterMm / 5);
+    private void written(LabelPlaces.Led led, String words) {
+        svg.empty("path", "d", "M" + Markup.number(led.fromX()) + " " + Markup.number(led.fromY()) + "L"
+                + Markup.number(led.toX()) + " " + Markup.number(led.toY()), "class", "lead", "stroke-width",
+                letterMm / 16);
+        svg.label(led.place().x(), led.place().y(), words, "class", led.place().end() ? "name slanted end"
+                : "name slanted", "stroke-width", letterMm / 5);
     }
 }

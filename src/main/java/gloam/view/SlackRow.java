@@ -104,16 +104,16 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
     /** The same as a table, for who is late. */
     Table lateTable(NightTimes times) {
         boolean follows = follows();
-        Table table = follows ? new Table(Table.words("opened late by"), Table.words("close"),
-                Table.words("aim")) : new Table(Table.words("opened late by"), Table.words("close"));
+        Table table = follows ? new Table(Table.words("late by"), Table.words("close"),
+                Table.numbers("az °"), Table.numbers("alt °"))
+                : new Table(Table.words("late by"), Table.words("close"));
         for (LateRow late : openedLate) {
             String by = late.lateMin + " min";
             String close = late.closeAt.map(at -> times.closes(at.toInstant())).orElse(NOT_ANY_MORE);
             if (follows) {
                 table.row(by, close, late.azimuthDeg.isEmpty() ? ""
-                        : Wording.bearing(late.azimuthDeg.getAsDouble()) + " "
-                        + Wording.direction(late.azimuthDeg.getAsDouble()) + "°, "
-                        + Wording.number(late.altitudeDeg.getAsDouble(), 1) + "° high");
+                        : Wording.direction(late.azimuthDeg.getAsDouble()), late.altitudeDeg.isEmpty() ? ""
+                        : Wording.number(late.altitudeDeg.getAsDouble(), 1));
             } else {
                 table.row(by, close);
             }

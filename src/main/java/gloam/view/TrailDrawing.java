@@ -146,10 +146,10 @@ final class TrailDrawing {
     private void caption() {
         double x = marginMm;
         svg.label(x, marginMm * 0.62, aim(), "font-size", 1.2 * letterMm);
-        List<String> lines = List.of(settings(report) + "; times in " + report.site().zone(),
-                (picture.isPresent() ? ProofReport.STATEMENT + (printed ? ", printed from the negative" : "")
-                : "Computed trails")
-                + "; in mm 1 : 1; azimuths below, altitudes on the left");
+        String first = settings(report) + "; times in " + report.site().zone();
+        String last = "in mm 1 : 1; azimuths below, altitudes on the left";
+        List<String> lines = picture.isEmpty() ? List.of(first, "Computed trails; " + last) : List.of(first,
+                ProofReport.STATEMENT + (printed ? ", printed from the negative" : ""), last);
         for (int line = 0; line < lines.size(); line++) {
             svg.label(x, marginMm + heightMm + (2.9 + 0.95 * line) * letterMm, lines.get(line), "font-size",
                     0.85 * letterMm, "class", line == 0 ? "start" : "slanted");

@@ -151,7 +151,7 @@
     Object.keys(attributes || {}).forEach(function (key) { made.setAttribute(key, attributes[key]); });
     return made;
   }
-  function named(sheet) { return 'sheet ' + sheet.planned.sheet; }
+  function named(sheet) { return 'sheet\u00a0' + sheet.planned.sheet; }
 
   var now = element('p', '', {'class': 'act', id: 'act', role: 'status'});
   var count = element('p', '', {'class': 'countdown', id: 'countdown', role: 'timer'});
@@ -204,7 +204,7 @@
     var last = kept.steps[kept.steps.length - 1];
     undo.hidden = !undoable(last);
     if (!undo.hidden) {
-      put(undo, 'undo: sheet ' + last.sheet + ' ' + (done(undoable(last)).left || last.what.slice(0, 6)));
+      put(undo, 'undo: sheet\u00a0' + last.sheet + ' ' + (done(undoable(last)).left || last.what.slice(0, 6)));
     }
     ringer.hidden = !first || Boolean(audio) || !(AudioKind || navigator.vibrate);
     if (!first) {
@@ -348,7 +348,7 @@
         open.push(of.sheet);
       }
     });
-    put(unfinished, open.length === 0 ? '' : 'Left out, not opened and then closed: sheet ' + open.join(', ') + '.');
+    put(unfinished, open.length === 0 ? '' : 'Left out, not opened and then closed: sheet\u00a0' + open.join(', ') + '.');
     return JSON.stringify({schema: 'gloam-page/1', identity: plan.identity, title: plan.title,
       nights: Object.keys(nights).map(function (night) { return nights[night]; }), skipped: left}, null, 1);
   }

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -49,6 +52,29 @@ class NightPicturesTest {
         assertTrue(Run.printed("expose --from 2027-02-14T22:00 --format svg"
                 + SHEET.replace("number 8", "number 8,11"))
                 .contains("Times at every f-number"));
+    }
+
+    /** No two thin lines of a night have the same dashes or colour, so that black alone tells them apart. */
+    @Test
+    void everyLineOfANightHasDashesOfItsOwn() {
+        String svg = Run.printed("sky --trip demo-data/trip-arctic.yaml --night 2027-03-05 --format svg");
+        List<MatchResult> samples = Pattern.compile("class=\"planet (\\w+)\" stroke-width=\"0.40\"/>\n"
+                + "<text[^>]*>(\\w+)</text>").matcher(svg).results().toList();
+        assertEquals(List.of("Mercury", "Venus", "Mars", "Jupiter", "Saturn"),
+                samples.stream().map(sample -> sample.group(2)).toList());
+        Set<String> seen = new HashSet<>(List.of(part(svg, "dotted", "dasharray"),
+                part(svg, "broken", "dasharray")));
+        for (MatchResult sample : samples) {
+            assertEquals(sample.group(1), sample.group(2).toLowerCase(Locale.ROOT));
+            assertTrue(seen.add(part(svg, sample.group(1), "dasharray")), sample.group(1));
+            assertTrue(seen.add(part(svg, sample.group(1), "stroke")), sample.group(1));
+        }
+    }
+
+    /** What a drawing's style sheet says of a line, or that it says nothing. */
+    private static String part(String svg, String style, String property) {
+        return Pattern.compile("\\.drawing \\." + style + " \\{[^}]*" + property + ": ([^;]+);").matcher(svg)
+                .results().map(rule -> rule.group(1)).findFirst().orElse("whole");
     }
 
     /** Names of the curves cover neither curves nor each other; the Moon's line is as high as it stands. */

@@ -11,12 +11,16 @@ import com.microsoft.playwright.options.Media;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -47,6 +51,10 @@ class PagesBrowserTest {
     private static final String SIDEWAYS = """
             [...document.querySelectorAll('.card .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
             .map(part => part.textContent)""";
+    /** Tables of which a part is seen on a desk only by moving them sideways. */
+    private static final String WIDE_TABLES = """
+            [...document.querySelectorAll('.page .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
+            .map(part => part.scrollWidth + ' ' + part.getAttribute('aria-label'))""";
     /** Texts on paper of less than eight points, which is 10.67 pixels of style sheets. */
     private static final String FINE_PRINT = """
             [...document.querySelectorAll('body *')].filter(part => part.getClientRects().length
@@ -59,6 +67,21 @@ class PagesBrowserTest {
             [...document.querySelectorAll('button, a, summary + nav, .switch, section:has(+ .cards) .note'),
               ...[...document.querySelectorAll('time')].filter(date => date.getClientRects().length > 1)]
             .filter(part => part.getClientRects().length).map(part => part.outerHTML)""";
+    /** Times of day that a line's end cuts in two. */
+    private static final String CUT_TIMES = """
+            [...document.querySelectorAll('th, td, .time')].flatMap(part => {
+                const walk = document.createTreeWalker(part, NodeFilter.SHOW_TEXT), cut = [];
+                for (let text = walk.nextNode(); text; text = walk.nextNode())
+                    for (const time of text.data.matchAll(/\\d\\d:\\d\\d/g)) {
+                        const range = document.createRange();
+                        range.setStart(text, time.index);
+                        range.setEnd(text, time.index + time[0].length);
+                        if (new Set([...range.getClientRects()].map(line => line.top)).size > 1) {
+                            cut.push(text.data);
+                        }
+                    }
+                return cut;
+            })""";
     /** Cards higher than half of an A5 sheet within its margins of 8 mm. */
     private static final String HIGH_CARDS = """
             [...document.querySelectorAll('.card')].map(card => card.offsetHeight * 25.4 / 96)
@@ -163,6 +186,7 @@ class PagesBrowserTest {
                         String where = name + ", " + wideMm + " mm";
                         assertEquals(List.of(), page.evaluate(FINE_PRINT), where);
                         assertEquals(List.of(), page.evaluate(NOT_FOR_PAPER), where);
+                        assertEquals(List.of(), page.evaluate(CUT_TIMES), where);
                         int scrolled = (int) page.evaluate("document.documentElement.scrollWidth");
                         assertTrue(scrolled <= wide, where);
                         assertEquals(List.of(), wideMm > 140 ? List.of() : page.evaluate(HIGH_CARDS), where);
@@ -170,6 +194,29 @@ class PagesBrowserTest {
                 }
             }
         }
+        assertEquals(List.of(), faults);
+    }
+
+    /** An evening of one sheet has a page of its own and no more, as on A5 all but one of the demo have. */
+    @Test
+    void paperIsFull() throws Exception {
+        Map<String, Integer> most = Map.of("trip A5", 7, "trip A4", 6, "trip Letter", 6, "trip-arctic A5", 3,
+                "trip-arctic A4", 2, "trip-arctic Letter", 2, "trip-south A5", 3, "trip-south Letter", 2);
+        Map<String, Integer> pages = new HashMap<>();
+        try (Chromium chromium = Chromium.started();
+                BrowserContext context = chromium.browser().newContext()) {
+            Page page = Chromium.offline(context, faults);
+            for (String print : most.keySet()) {
+                String[] part = print.split(" ");
+                Path file = folder.resolve(part[0] + ".html");
+                Run.printed("plan --trip demo-data/" + part[0] + ".yaml --out " + file);
+                page.navigate(file.toUri().toString());
+                String pdf = new String(page.pdf(new Page.PdfOptions().setFormat(part[1])),
+                        StandardCharsets.ISO_8859_1);
+                pages.put(print, (int) Pattern.compile("/Type\\s*/Page\\b").matcher(pdf).results().count());
+            }
+        }
+        assertEquals(most, pages);
         assertEquals(List.of(), faults);
     }
 
@@ -213,6 +260,10 @@ class PagesBrowserTest {
             byte[] picture = page.screenshot(new Page.ScreenshotOptions().setFullPage(true)
                     .setPath(PICTURES.resolve(name + "-" + width + "-" + view + ".png")));
             assertEquals(List.of(), page.evaluate(SIDEWAYS), name + " " + width);
+            if (width > WIDE) {
+                assertEquals(List.of(), page.evaluate(WIDE_TABLES), name + " " + width);
+            }
+            assertAccessible(page, name + " " + width + " " + view);
             if (width < WIDE) {
                 assertEquals(List.of(), page.evaluate(SMALL_LETTERS), name + " " + width);
             }
@@ -226,6 +277,15 @@ class PagesBrowserTest {
                 }
             }
         }
+    }
+
+    /** The rules of axe-core: who sees little or nothing, or has no mouse, can use the page. */
+    private static void assertAccessible(Page page, String what) throws IOException {
+        try (InputStream axe = PagesBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+            page.evaluate(new String(axe.readAllBytes(), StandardCharsets.UTF_8));
+        }
+        assertEquals(List.of(), page.evaluate("axe.run({resultTypes: ['violations']}).then(found => found"
+                + ".violations.map(rule => rule.id + ': ' + rule.nodes[0].html))"), what);
     }
 
     private static void assertRed(String what, byte[] png) throws IOException {

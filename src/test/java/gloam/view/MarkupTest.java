@@ -26,6 +26,15 @@ class MarkupTest {
     }
 
     @Test
+    void wordsOfAPageStayInOnePiece() {
+        assertEquals("Sheet\u00a01 on <time>2027-02-08</time>, <span class=\"short\">20:10 – 21:10</span>, "
+                + "50\u00a0%",
+                Markup.prose("Sheet 1 on 2027-02-08, 20:10 – 21:10, 50 %"));
+        assertEquals("8 sheets planned, 21:25 – Sat &lt; <bdi>כוכב</bdi>, <span class=\"short\">--all</span>",
+                Markup.prose("8 sheets planned, 21:25 – Sat < כוכב, --all"));
+    }
+
+    @Test
     void numbersArePlain() {
         assertEquals("0.00", Markup.number(-0.001));
         assertEquals("-12.35", Markup.number(-12.346));
