@@ -110,7 +110,7 @@ class FaultsTest {
     @ValueSource(strings = {"INT", "TERM"})
     void anInterruptedRunLeavesWholeFiles(String signal) throws Exception {
         int interrupted = 0;
-        for (int stageMs = 200; stageMs <= 1400; stageMs += 200) {
+        for (int stageMs = 200; stageMs <= 1400; stageMs += 400) {
             Path old = Files.writeString(folder.resolve("nights.json"), OLD);
             Process process = started("env --default-signal=" + signal, old);
             Thread.sleep(stageMs);

@@ -106,7 +106,7 @@ class LaidOutTextTest {
 
     /** The same rows, with no word less: the table gives way, no row is cut. */
     @ParameterizedTest
-    @ValueSource(ints = {100, 90, 80})
+    @ValueSource(ints = {100, 80})
     void aNarrowTerminalGetsTheSameTable(int columns) throws Exception {
         List<String> usual = Run.real(List.of("plan", "--trip", "demo-data/trip.yaml")).out().lines()
                 .toList();

@@ -90,7 +90,7 @@ class ProofCommandTest {
         assertTrue(text(svg, "desc").contains("Polaris"));
         List<String> labels = labels(svg);
         assertTrue(labels.containsAll(List.of("Polaris", "Kochab", "North pole", "0° N",
-                "Computed picture, not a photograph; in mm 1 : 1; azimuths below, altitudes on the left")),
+                "Computed picture, not a photograph", "in mm 1 : 1; azimuths below, altitudes on the left")),
                 labels.toString());
         assertTrue(((Element) svg.getElementsByTagName("image").item(0)).getAttribute("xlink:href")
                 .startsWith("data:image/png;base64,"));

@@ -127,7 +127,7 @@ class WeatherCommandTest {
         assertEquals(0.6, cloud.get("clearChance").asDouble(), 1e-9);
         assertTrue(Run.of("plan", "--trip", trip).out().contains("clear 60 % (cloud 40 %)"));
         String page = Run.of("plan", "--trip", trip, "--format", "html").out();
-        assertTrue(page.contains("<dd>clear 60 % (cloud 40 %)</dd>"), page);
+        assertTrue(page.contains("<dd>clear 60\u00a0% (cloud 40\u00a0%)</dd>"), page);
     }
 
     /** An hour of seven oktas and more leaves a gap in every trail: the exposure keeps clear of it. */

@@ -53,7 +53,7 @@ class DuskPropertyTest {
     /** Spans of an hour and a half that open or close in twilight. */
     static Stream<Named<Case>> dusks() {
         List<Site> sites = Places.all();
-        return Samples.of(60, random -> {
+        return Samples.of(40, random -> {
             Site site = sites.get(random.nextInt(sites.size()));
             Direction direction = Direction.ofDegrees(random.nextDouble(360), random.nextDouble(5, 90));
             Instant open = FIRST.plusSeconds(random.nextInt(365 * 86_400));
@@ -73,7 +73,7 @@ class DuskPropertyTest {
     /** Spans of an hour and a half in which the Moon rises or sets. */
     static Stream<Named<Case>> moonrises() {
         List<Site> sites = List.of(Places.MID_NORTH, Places.MID_SOUTH, Places.EQUATOR);
-        return Samples.of(30, random -> {
+        return Samples.of(20, random -> {
             Site site = sites.get(random.nextInt(sites.size()));
             Direction direction = Direction.ofDegrees(random.nextDouble(360), random.nextDouble(5, 90));
             Instant open = FIRST.plusSeconds(random.nextInt(365 * 86_400));

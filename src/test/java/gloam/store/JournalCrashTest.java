@@ -84,8 +84,8 @@ class JournalCrashTest {
     }
 
     @Test
-    void twentyFourKillsLoseAndDoubleNothing() throws Exception {
-        assertKillsLoseAndDoubleNothing(3);
+    void eightKillsLoseAndDoubleNothing() throws Exception {
+        assertKillsLoseAndDoubleNothing(1);
     }
 
     @Tag("search")
