@@ -101,7 +101,8 @@ final class ExposeCommand extends ReportingCommand {
             return oneOf(place.sites(trip));
         }
         if (place.directly()) {
-            throw new BadInput("--measured gives the place; leave it out, or the place");
+            throw new BadInput("--measured gives the place; leave out what else says it, such as "
+                    + "--place and --zone, or --measured");
         }
         Site found = FromOption.of("--measured", () -> MeasuredSkyFile.read(measured.get()));
         return MeasuredSites.of(session::ephemeris, place.trip().map(asked ->

@@ -25,6 +25,7 @@ final class TimetableSearch {
     private static final int EQUAL_TIMETABLES = 512;
     /** Nor are more joined with what a night can serve. */
     private static final int MOST_JOINED = 500_000;
+    /** In so many steps, so that what loses least comes first. */
     private static final int STEPS_OF_LOSS = 64;
 
     /** More than any timetable gains. */

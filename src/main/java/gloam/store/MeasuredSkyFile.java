@@ -9,6 +9,7 @@ import gloam.units.BadInput;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads the sky over a site from what {@code measure} writes as JSON. */
 public final class MeasuredSkyFile {
@@ -23,20 +24,20 @@ public final class MeasuredSkyFile {
      */
     public static Site read(Input file) {
         Saved saved = Bound.read(new Tree.Text(file.shown(), 1, file.text()), Saved.class);
-        SavedSite site = saved.site;
+        SavedSite site = saved.site.orElseThrow();
         return new Site(site.name, Angle.ofDegrees(site.latitudeDeg), Angle.ofDegrees(site.longitudeDeg),
                 site.heightM, site.zone, site.darkSkyMagArcsec2, site.extinctionMag, Skyline.FLAT)
-                .measured(saved.sky.stream().map(SavedReading::known).toList());
+                .measured(saved.sky.orElseThrow().stream().map(SavedReading::known).toList());
     }
 
     /** What is read of it; it says more. */
     @JsonIgnoreProperties(ignoreUnknown = true)
-    private record Saved(SavedSite site, List<SavedReading> sky) {
+    private record Saved(Optional<SavedSite> site, Optional<List<SavedReading>> sky) {
 
         private Saved {
-            if (sky.isEmpty()) {
-                throw new BadInput("holds no measurement of the sky. Give what gloam measure wrote of a frame"
-                        + " that shows some.");
+            if (site.isEmpty() || sky.filter(readings -> !readings.isEmpty()).isEmpty()) {
+                throw new BadInput("holds no measurement of the sky. Give what gloam measure --format json "
+                        + "wrote of a frame that shows some.");
             }
         }
     }

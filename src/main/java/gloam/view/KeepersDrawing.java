@@ -21,7 +21,6 @@ final class KeepersDrawing {
     private static final double MOST_PART = 6;
     private static final double LEAST_GAP_PART = 1.5;
     private static final double LETTER = 3.4;
-    private static final double LETTER_WIDE = 0.56;
     private static final int LONGEST_NAME = 30;
 
     private final JournalStatsReport report;
@@ -45,7 +44,7 @@ final class KeepersDrawing {
 
     /** As much of a text as a line of that length has room for. */
     static String shortened(String text, double length) {
-        List<String> lines = TextWidth.wrapped(text, (int) (length / (LETTER_WIDE * LETTER)) - 1);
+        List<String> lines = TextWidth.wrapped(text, (int) (length / (Drawing.LETTER_WIDE * LETTER)) - 1);
         return lines.get(0) + (lines.size() > 1 ? "…" : "");
     }
 
@@ -80,7 +79,7 @@ final class KeepersDrawing {
             svg.empty("rect", "x", x, "y", 16.5, "width", 4, "height", BAR, "class", kind.style,
                     "stroke-width", 0.25);
             svg.label(x + 5.5, 19.3, kind.words);
-            x += 9 + LETTER_WIDE * LETTER * kind.words.length() + 3;
+            x += 9 + Drawing.LETTER_WIDE * LETTER * kind.words.length() + 3;
         }
     }
 
@@ -136,7 +135,7 @@ final class KeepersDrawing {
     }
 
     private void row(String name, String words) {
-        rows.label(MARGIN, y + 1, shortened(name, LONGEST_NAME * LETTER_WIDE * LETTER) + ": "
+        rows.label(MARGIN, y + 1, shortened(name, LONGEST_NAME * Drawing.LETTER_WIDE * LETTER) + ": "
                 + words);
     }
 

@@ -9,8 +9,7 @@ import java.util.Optional;
  */
 final class LabelPlaces {
 
-    /** Widths of letters, and how far their box reaches above and below the line, by their height. */
-    private static final double WIDE = 0.58;
+    /** Width of the widest letters, and how far a box reaches above and below the line, by their height. */
     private static final double WIDEST = 1;
     private static final String WIDEST_LETTERS = "mwMW";
     private static final double ABOVE = 0.75;
@@ -156,7 +155,8 @@ final class LabelPlaces {
 
     private Box box(String words, Place place) {
         long widest = words.chars().filter(at -> WIDEST_LETTERS.indexOf(at) >= 0).count();
-        double wide = letter * (WIDE * TextWidth.of(words) + (WIDEST - WIDE) * widest);
+        double wide = letter * (Drawing.LETTER_WIDE * TextWidth.of(words)
+                + (WIDEST - Drawing.LETTER_WIDE) * widest);
         return new Box(place.end ? place.x - wide : place.x, place.y - ABOVE * letter,
                 place.end ? place.x : place.x + wide, place.y + BELOW * letter);
     }

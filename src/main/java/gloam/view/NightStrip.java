@@ -10,9 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The nights of a timetable, each on one sheet over the time from sunset to sunrise: how bright the sky is at
- * the zenith, as a grey and as a curve; how high the Moon stands and what each sheet aims at; twilights; what
- * cloud the forecast has; the windows with their slack beneath.
+ * The nights of a timetable, each on one sheet from sunset to sunrise: how bright the zenith is, as a grey
+ * and a curve; how high the Moon and aims stand; twilights; the forecast's cloud; windows and their slack.
  */
 final class NightStrip {
 
@@ -184,9 +183,10 @@ final class NightStrip {
         for (PlanReport.WindowRow window : night.windows()) {
             double left = x(window.openAt());
             double right = Math.max(left + 3, x(window.closeAt()));
-            svg.empty("path", "d", "M" + Markup.number(left) + " " + Markup.number(y(window.altitudeDeg()))
-                    + "H" + Markup.number(right), "class", "aim");
-            svg.label((left + right) / 2, y(window.altitudeDeg()) + (window.altitudeDeg() < 78 ? -4 : 14),
+            double y = y(window.altitudeDeg());
+            svg.empty("path", "d", "M" + Markup.number(left) + " " + Markup.number(y) + "H"
+                    + Markup.number(right), "class", "aim");
+            svg.label((left + right) / 2, y - 4 - LETTER > top + SKY_TOP ? y - 4 : y + LETTER + 2,
                     "" + window.sheet(), "class", "aim middle");
         }
     }

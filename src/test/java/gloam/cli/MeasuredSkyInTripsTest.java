@@ -52,13 +52,18 @@ class MeasuredSkyInTripsTest {
         }
     }
 
+    /** A frame of an even sky, by a camera that states its index by standard output sensitivity. */
+    private Path frame() throws IOException {
+        FrameMaker maker = MeasureCommandTest.maker();
+        maker.skyMag = seen -> 20.5;
+        return Files.write(folder.resolve("frame.jpg"),
+                maker.tags().index(1).into(FrameMaker.jpeg(maker.picture(), 0.92f)));
+    }
+
     /** The lines it prints are read by the trip file; plan and expose then know the sky better. */
     @Test
     void whatWasMeasuredNarrowsThePlan() throws IOException {
-        FrameMaker maker = MeasureCommandTest.maker();
-        maker.skyMag = seen -> 20.5;
-        Path frame = Files.write(folder.resolve("frame.jpg"),
-                maker.tags().index(1).into(FrameMaker.jpeg(maker.picture(), 0.92f)));
+        Path frame = frame();
         String text = Run.printed("measure " + frame + " " + MeasureCommandTest.PLACE);
         String lines = text.substring(text.indexOf("  - {at: ")).strip();
         String indented = "\n" + lines.lines().map(line -> "      " + line.strip() + "\n")
@@ -78,10 +83,7 @@ class MeasuredSkyInTripsTest {
     /** Kept as JSON it serves expose as its lines do in the trip, for the trip's site and without a trip. */
     @Test
     void whatWasMeasuredServesExposeByItself() throws IOException {
-        FrameMaker maker = MeasureCommandTest.maker();
-        maker.skyMag = seen -> 20.5;
-        Path frame = Files.write(folder.resolve("frame.jpg"),
-                maker.tags().index(1).into(FrameMaker.jpeg(maker.picture(), 0.92f)));
+        Path frame = frame();
         Path trip = Files.writeString(folder.resolve("trip.yaml"), TRIP.formatted("[]"));
         Path sky = folder.resolve("sky.json");
         Run.printed("measure " + frame + " --trip " + trip + " --format json --out " + sky);
@@ -112,6 +114,8 @@ class MeasuredSkyInTripsTest {
         assertTrue(refused(aim + other).startsWith(
                 "site \"Quay\" is not in the trip; it has Pasture (--measured)\n"));
         assertTrue(refused(aim + kept("Pasture", "")).contains("holds no measurement of the sky"));
+        assertTrue(refused(aim + Files.writeString(folder.resolve("plan.json"), "{\"nights\": []}"))
+                .contains("holds no measurement of the sky. Give what gloam measure --format json wrote"));
         assertTrue(refused(aim + kept("Pasture", READING.formatted(4)))
                 .contains("altitude of the measured sky 4 deg is out of range; give 5 … 90 deg"));
         String film = "--film instant-mono-640 --measured " + other;

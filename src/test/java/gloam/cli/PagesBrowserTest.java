@@ -52,7 +52,8 @@ class PagesBrowserTest {
             .map(part => part.textContent)""";
     /** Tables of which a part is seen on a desk only by moving them sideways. */
     private static final String WIDE_TABLES = """
-            [...document.querySelectorAll('.page .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
+            [...document.querySelectorAll('.page .wide')]
+            .filter(part => part.scrollWidth > part.clientWidth + 1)
             .map(part => part.scrollWidth + ' ' + part.getAttribute('aria-label'))""";
     /** Texts on paper of less than eight points, which is 10.67 pixels of style sheets. */
     private static final String FINE_PRINT = """
