@@ -53,7 +53,7 @@ class NightLawsPropertyTest {
     /** Nor where wishes crowd each other out: a night is refused before all of them have been looked at. */
     @Test
     void theBestOfCrowdedNightsAreTheFirstOfAll() {
-        samples().stream().map(Sample::trip).filter(trip -> trip.wishes().size() > 1).limit(TRIPS / 50)
+        samples().stream().map(Sample::trip).filter(trip -> trip.wishes().size() > 1).limit(TRIPS / 25)
                 .forEach(trip -> bestAreFirst(with(trip, trip.sites(), trip.firstNight(), trip.lastNight(),
                 100, IntStream.range(0, CROWD).mapToObj(number -> crowding(trip.wishes().get(
                         number % trip.wishes().size()), number)).toList())));
