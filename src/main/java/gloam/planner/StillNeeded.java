@@ -2,59 +2,93 @@ package gloam.planner;
 
 import gloam.planner.WishCounts.Served;
 import java.util.List;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 
-/** How many more nights timetables must take that leave out no wish that is worth more than may be lost. */
+/**
+ * What timetables must still lose by the nights they need, of those that leave out no wish and no sheet
+ * that is worth more than may be lost.
+ */
 final class StillNeeded {
 
-    /** More nights than there are. */
-    private static final int NEVER = 10_000;
+    /** More than any timetable gains. */
+    private static final long TOO_MUCH = Long.MAX_VALUE / 4;
+
+    /** Putting off a wish that has one night left counts at least as that part of what may be lost. */
+    private static final long URGENT_PART = 20;
 
     private final WishCounts counts;
+    private final long mayLose;
     private final int[] must;
+    private final boolean allSheets;
     private final Served all;
-    /** By night, how often each wish and how many sheets altogether can be served after it. */
+    /** By night, how often each wish can be served after it. */
     private final int[][] left;
+    /** By night, how many sheets can be exposed after it, on one night and altogether. */
     private final int[] mostSheets;
+    private final int[] leftSheets;
 
     /**
      * What is needed after each of some nights.
      *
      * @param ways what each can serve
-     * @param must whether a wish must be served as often as it may be
      */
-    StillNeeded(WishCounts counts, List<List<Served>> ways, IntPredicate must) {
+    StillNeeded(WishCounts counts, List<List<Served>> ways, Prices prices, long mayLose) {
         this.counts = counts;
-        this.must = IntStream.range(0, counts.wishes()).filter(must).toArray();
+        this.mayLose = mayLose;
+        this.must = IntStream.range(0, counts.wishes()).filter(wish -> prices.wish()[wish] > mayLose)
+                .toArray();
+        this.allSheets = prices.sheet() > mayLose;
         this.all = counts.all();
         this.left = new int[ways.size()][counts.wishes()];
         this.mostSheets = new int[ways.size()];
+        this.leftSheets = new int[ways.size()];
         for (int night = ways.size() - 2; night >= 0; night--) {
-            mostSheets[night] = mostSheets[night + 1];
+            int sheets = 0;
             int[] most = new int[counts.wishes()];
             for (Served way : ways.get(night + 1)) {
-                mostSheets[night] = Math.max(mostSheets[night], way.sheets());
+                sheets = Math.max(sheets, way.sheets());
                 for (int wish = 0; wish < most.length; wish++) {
                     most[wish] = Math.max(most[wish], counts.often(way, wish));
                 }
             }
+            mostSheets[night] = Math.max(mostSheets[night + 1], sheets);
+            leftSheets[night] = leftSheets[night + 1] + sheets;
             for (int wish = 0; wish < most.length; wish++) {
                 left[night][wish] = left[night + 1][wish] + most[wish];
             }
         }
     }
 
-    /** How many nights after one are needed at least by what has been served so far. */
-    int nights(Served served, int night) {
-        int sheets = 0;
+    /** What is lost at least after a night by what has been served so far. */
+    long least(Served served, int night) {
+        int lackingAll = 0;
         for (int wish : must) {
             int lacking = counts.often(all, wish) - counts.often(served, wish);
             if (lacking > left[night][wish]) {
-                return NEVER;
+                return TOO_MUCH;
             }
-            sheets += lacking;
+            lackingAll += lacking;
         }
-        return sheets == 0 ? 0 : (sheets + mostSheets[night] - 1) / mostSheets[night];
+        int sheets = allSheets ? counts.sheetsLeft(served) : lackingAll;
+        if (lackingAll > counts.sheetsLeft(served) || sheets > leftSheets[night]) {
+            return TOO_MUCH;
+        }
+        return sheets == 0 ? 0 : (sheets + mostSheets[night] - 1) / mostSheets[night] * Gain.NIGHT_OUT;
+    }
+
+    /**
+     * How urgent it is after a night to serve what has not been served so far, as a loss: the fewer nights
+     * are left for a wish, the more. Only says what to follow first.
+     *
+     * @param nights for how many nights out putting off a wish counts at least that has one night left
+     */
+    long urgency(Served served, int night, int nights) {
+        long urgent = Math.max(nights * Gain.NIGHT_OUT, mayLose / URGENT_PART);
+        long urgency = 0;
+        for (int wish : must) {
+            int lacking = counts.often(all, wish) - counts.often(served, wish);
+            urgency += lacking == 0 ? 0 : urgent * lacking / left[night][wish];
+        }
+        return urgency;
     }
 }

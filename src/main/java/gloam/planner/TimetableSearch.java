@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
+import java.util.function.ToLongBiFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -17,14 +18,20 @@ import java.util.stream.IntStream;
  */
 final class TimetableSearch {
 
-    /** More timetables up to a night are not followed: those that lose most are left out. */
-    private static final int MOST_TIMETABLES = 4096;
+    /**
+     * More timetables up to a night are not followed: those are left out that lose most, what is urgent and
+     * has been put off counted in.
+     */
+    private static final int MOST_TIMETABLES = 1024;
     /** So many first: the best of them tells how little may be lost of what is worth following. */
     private static final int FIRST_TIMETABLES = 128;
     /** So many last, for the earliest of those that gain the same. */
     private static final int EQUAL_TIMETABLES = 512;
+    /** Nights out that putting off a wish for its last night counts for, in a narrow and a wide search. */
+    private static final int URGENT_FIRST = 10;
+    private static final int URGENT_AFTER = 1;
     /** Nor are more joined with what a night can serve. */
-    private static final int MOST_JOINED = 500_000;
+    private static final int MOST_JOINED = 60_000;
     /** In so many steps, so that what loses least comes first. */
     private static final int STEPS_OF_LOSS = 64;
 
@@ -58,9 +65,9 @@ final class TimetableSearch {
             return WORSE_FIRST.compare(other, one) > 0 ? other : one;
         }
 
-        /** Whether it leads to what is as good as what another leads to that has served no more. */
-        boolean asGood(UpTo other) {
-            return over > other.over || over == other.over && late <= other.late;
+        /** Whether it leads to what is as good, and as early, as another that has served no more does. */
+        boolean asGood(UpTo other, boolean early) {
+            return over > other.over || over == other.over && (!early || late <= other.late);
         }
     }
 
@@ -69,12 +76,12 @@ final class TimetableSearch {
         List<NightWays> nights = IntStream.range(0, offers.size()).parallel()
                 .mapToObj(night -> NightWays.of(timetable, counts, prices, offers.get(night), night,
                         mostLoss)).toList();
-        Followed rough = follow(nights, new Reach(mostLoss, FIRST_TIMETABLES, true));
+        Followed rough = follow(nights, new Reach(mostLoss, FIRST_TIMETABLES, true, URGENT_FIRST));
         Followed all = rough.complete ? rough
-                : follow(nights, new Reach(mayLose(rough), MOST_TIMETABLES, false));
+                : follow(nights, new Reach(mayLose(rough), MOST_TIMETABLES, false, URGENT_AFTER));
         boolean complete = all.complete && nights.stream().allMatch(NightWays::complete);
-        UpTo best = rough.complete || all.best.gain < gain(first) ? all.best
-                : UpTo.better(all.best, follow(nights, new Reach(mayLose(all), EQUAL_TIMETABLES, true)).best);
+        UpTo best = all.best.gain <= rough.best.gain ? rough.best : UpTo.better(all.best,
+                follow(nights, new Reach(mayLose(all), EQUAL_TIMETABLES, true, URGENT_AFTER)).best);
         List<Timetable.Night> found = best.gain < gain(first) ? first : traced(best, offers);
         double worth = new Timetable.Choice(found, 0).worth();
         return new Timetable.Choice(found, complete ? worth : Math.max(worth, Gain.worth(prices.bound())));
@@ -94,8 +101,9 @@ final class TimetableSearch {
      * @param mayLose none is followed that loses more
      * @param most    nor more at a time
      * @param early   whether of those that gain the same the earliest is wanted
+     * @param urgent  how urgent it is to serve a wish that has one night left, in nights out
      */
-    private record Reach(long mayLose, int most, boolean early) {
+    private record Reach(long mayLose, int most, boolean early, int urgent) {
     }
 
     /** Follows timetables from night to night. */
@@ -104,16 +112,17 @@ final class TimetableSearch {
         UpTo nothing = new UpTo(0, 0, 0, null, -1, null);
         all.put(counts.nothing(), nothing);
         StillNeeded needed = new StillNeeded(counts, nights.stream()
-                .map(night -> night.ways().stream().map(Way::served).toList()).toList(),
-                wish -> prices.wish()[wish] > reach.mayLose);
+                .map(night -> night.ways().stream().map(Way::served).toList()).toList(), prices,
+                reach.mayLose);
         boolean complete = true;
         for (int night = 0; night < nights.size(); night++) {
             int after = night;
             BiPredicate<Served, UpTo> worth = (served, upTo) ->
-                    upTo.over - needed.nights(served, after) * Gain.NIGHT_OUT >= -reach.mayLose;
+                    upTo.over - needed.least(served, after) >= -reach.mayLose;
             complete &= add(all, nights.get(night).ways(), night, reach, worth);
             all.entrySet().removeIf(entry -> !worth.test(entry.getKey(), entry.getValue()));
-            complete &= night == nights.size() - 1 || cut(all, reach);
+            complete &= night == nights.size() - 1 || cut(all, reach,
+                    (served, upTo) -> needed.urgency(served, after, reach.urgent) - upTo.over);
         }
         return new Followed(all.values().stream().max(UpTo.WORSE_FIRST).orElse(nothing),
                 complete);
@@ -126,7 +135,7 @@ final class TimetableSearch {
     private boolean add(Map<Served, UpTo> all, List<Way> ways, int night, Reach reach,
             BiPredicate<Served, UpTo> worth) {
         int most = counts.scarce() ? reach.most : MOST_JOINED;
-        List<Map.Entry<Served, UpTo>> before = byLoss(all);
+        List<Ordered> before = byLoss(all, (served, upTo) -> -upTo.over);
         int[] next = new int[ways.size()];
         int joined = 0;
         for (int step = 1; step <= STEPS_OF_LOSS; step++) {
@@ -137,12 +146,12 @@ final class TimetableSearch {
             for (int number = 0; number < next.length; number++) {
                 Way way = ways.get(number);
                 for (; next[number] < before.size(); next[number]++) {
-                    Map.Entry<Served, UpTo> some = before.get(next[number]);
-                    if (some.getValue().over + way.over() < -mayLose) {
+                    Ordered some = before.get(next[number]);
+                    if (some.upTo.over + way.over() < -mayLose) {
                         break;
-                    } else if (counts.fit(some.getKey(), way.served())) {
-                        Served served = counts.sum(some.getKey(), way.served());
-                        UpTo upTo = joined(some.getValue(), night, way);
+                    } else if (counts.fit(some.served, way.served())) {
+                        Served served = counts.sum(some.served, way.served());
+                        UpTo upTo = joined(some.upTo, night, way);
                         joined += worth.test(served, upTo)
                                 && all.merge(served, upTo, UpTo::better) == upTo ? 1 : 0;
                     }
@@ -185,13 +194,12 @@ final class TimetableSearch {
      * Leaves out what another that has served as much and more is as good as, and what cannot be followed;
      * whether nothing of that kind was left out.
      */
-    private boolean cut(Map<Served, UpTo> all, Reach reach) {
-        List<Map.Entry<Served, UpTo>> kept = new ArrayList<>();
+    private boolean cut(Map<Served, UpTo> all, Reach reach, ToLongBiFunction<Served, UpTo> loss) {
+        List<Ordered> kept = new ArrayList<>();
         boolean complete = true;
-        for (Map.Entry<Served, UpTo> one : byLoss(all)) {
-            if (counts.scarce() || kept.stream().noneMatch(other ->
-                    counts.covers(other.getKey(), one.getKey())
-                    && (!reach.early || other.getValue().asGood(one.getValue())))) {
+        for (Ordered one : byLoss(all, loss)) {
+            if (counts.scarce() || kept.stream().noneMatch(other -> counts.covers(other.served, one.served)
+                    && other.upTo.asGood(one.upTo, reach.early))) {
                 complete = kept.size() < reach.most;
                 if (!complete) {
                     break;
@@ -200,15 +208,20 @@ final class TimetableSearch {
             }
         }
         all.clear();
-        kept.forEach(entry -> all.put(entry.getKey(), entry.getValue()));
+        kept.forEach(one -> all.put(one.served, one.upTo));
         return complete;
     }
 
-    /** What has lost least first, of equals what has served most. */
-    private static List<Map.Entry<Served, UpTo>> byLoss(Map<Served, UpTo> all) {
-        return all.entrySet().stream().map(entry -> Map.entry(entry.getKey(), entry.getValue()))
-                .sorted(Comparator.<Map.Entry<Served, UpTo>>comparingLong(entry -> -entry.getValue().over)
-                        .thenComparing(entry -> -entry.getKey().sheets())).toList();
+    /** What has been served up to a night, how, and what that loses. */
+    private record Ordered(Served served, UpTo upTo, long loss) {
+    }
+
+    /** What loses least first, of equals what has served most. */
+    private static List<Ordered> byLoss(Map<Served, UpTo> all, ToLongBiFunction<Served, UpTo> loss) {
+        return all.entrySet().stream().map(one -> new Ordered(one.getKey(), one.getValue(),
+                        loss.applyAsLong(one.getKey(), one.getValue())))
+                .sorted(Comparator.comparingLong(Ordered::loss)
+                        .thenComparing(one -> -one.served.sheets())).toList();
     }
 
     private List<Timetable.Night> traced(UpTo best, List<List<List<Offer>>> offers) {

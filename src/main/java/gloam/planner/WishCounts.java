@@ -92,6 +92,11 @@ final class WishCounts {
         return scarce;
     }
 
+    /** How many sheets are left after what has been served. */
+    int sheetsLeft(Served served) {
+        return sheets - served.sheets;
+    }
+
     int wishes() {
         return repeats.length;
     }
