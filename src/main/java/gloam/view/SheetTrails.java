@@ -22,6 +22,9 @@ final class SheetTrails {
 
     private static final int MOST_NAMES = 10;
     private static final int ANCHORS = 10;
+    /** How long the line to a name may be, by the height of its letters, and that to the pole's. */
+    private static final double FARTHEST_NAME = 5;
+    private static final double FARTHEST_POLE = 9;
     private static final double FAINT_LINE = 0.04;
     private static final double LINE_A_STOP = 0.018;
     /** Further down than any frame is high, in its longer sides. */
@@ -51,11 +54,15 @@ final class SheetTrails {
         report.tracks().stream().filter(track -> track.records().orElse(true)).forEach(track -> {
             if (names.size() < MOST_NAMES) {
                 List<double[]> points = anchors(track);
-                (over ? places.takeLed(track.title(), points.subList(points.size() - 1, points.size()))
-                        : Optional.<LabelPlaces.Led>empty()).or(() -> places.takeLed(track.title(), points))
+                (over ? led(places, track, points.subList(points.size() - 1, points.size()))
+                        : Optional.<LabelPlaces.Led>empty()).or(() -> led(places, track, points))
                         .ifPresent(led -> names.put(track, led));
             }
         });
+    }
+
+    private static Optional<LabelPlaces.Led> led(LabelPlaces places, TrackRow track, List<double[]> points) {
+        return places.takeLed(track.title(), points, FARTHEST_NAME);
     }
 
     /** The names that are drawn. */
@@ -109,7 +116,7 @@ final class SheetTrails {
         double y = -report.pole().yMm().orElseThrow();
         places.keepOff(x - letterMm / 2, y, x + letterMm / 2, y);
         places.keepOff(x, y - letterMm / 2, x, y + letterMm / 2);
-        return places.takeLed(poleWords(), List.of(new double[] {x, y}));
+        return places.takeLed(poleWords(), List.of(new double[] {x, y}), FARTHEST_POLE);
     }
 
     private String poleWords() {
