@@ -3,6 +3,7 @@ package gloam.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** A drawing on paper of its own as SVG 1.1; its style sheet is the printer's to add. */
@@ -15,6 +16,7 @@ final class Drawing extends Markup {
     static final double LETTER_WIDE = 0.58;
     /** How much smaller words are set at most that are too long. */
     private static final double LEAST_SHARE = 0.6;
+    private static final Pattern LEAST = Pattern.compile("--least:\\d+px");
     /** Styles of words that do not begin where they are put. */
     private static final Pattern ENDING = Pattern.compile("\\b(middle|end)\\b");
 
@@ -92,6 +94,11 @@ final class Drawing extends Markup {
     void closePane() {
         close("svg");
         close("g");
+    }
+
+    /** The variable {@code --least} of a finished drawing, for what stands beside it; of none nothing. */
+    static String least(String finished) {
+        return LEAST.matcher(finished).results().map(MatchResult::group).findFirst().orElse("");
     }
 
     /**

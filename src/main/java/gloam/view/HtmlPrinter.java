@@ -144,8 +144,11 @@ final class HtmlPrinter implements Renderer {
         } else if (block instanceof Table table) {
             table(table);
         } else if (block instanceof Block.Figure figure) {
-            page.open("div", "class", "strip", "tabindex", 0, "role", "group", "aria-label", figure.name())
-                    .add(figure.drawing().apply(made)).close("div");
+            String drawing = figure.drawing().apply(made);
+            page.open("div", "class", "strip", "tabindex", 0, "role", "group", "aria-label", figure.name(),
+                    "style", Drawing.least(drawing));
+            words("p", "Wider than this screen: swipe sideways.", "class", "more", "aria-hidden", "true");
+            page.add(drawing).close("div");
             if (!figure.legend().isEmpty()) {
                 words("p", figure.legend(), "class", "legend");
             }

@@ -15,9 +15,8 @@ final class LabelPlaces {
     private static final double ABOVE = 0.75;
     private static final double BELOW = 0.25;
     private static final double BESIDE = 0.5;
-    /** How long a line to words may be, by their height, how much longer one is tried, and which ways. */
+    /** How long a line to words is at least, by their height, how much longer one is tried; which ways. */
     private static final double NEAREST = 0.6;
-    private static final double FARTHEST = 9;
     private static final double LONGER = 0.3;
     private static final int WAYS = 24;
     /** What a crossing costs, by the height of letters, and where crossings begin to count. */
@@ -99,11 +98,13 @@ final class LabelPlaces {
     /**
      * Takes the place that the shortest line leads to from one of some points and that is clear for words; a
      * line that crosses others counts as longer, and none crosses words.
+     *
+     * @param farthest how long the line may be, by the height of the words
      */
-    Optional<Led> takeLed(String words, List<double[]> points) {
+    Optional<Led> takeLed(String words, List<double[]> points, double farthest) {
         Led best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double far = NEAREST; far <= FARTHEST && far < least; far += LONGER) {
+        for (double far = NEAREST; far <= farthest && far < least; far += LONGER) {
             for (double[] point : points) {
                 for (int way = 0; way < WAYS; way++) {
                     Led led = led(point, far * letter, 2 * Math.PI * (way + 0.5) / WAYS);
@@ -120,6 +121,18 @@ final class LabelPlaces {
             keepOff(led.fromX, led.fromY, led.toX, led.toY);
         });
         return Optional.ofNullable(best);
+    }
+
+    /** Takes the first rectangle of a size, by its middle, that covers nothing, else the first of all. */
+    double[] takeMiddle(double wide, double high, List<double[]> middles) {
+        double[] taking = middles.stream().filter(at -> clear(around(at, wide, high))).findFirst()
+                .orElse(middles.get(0));
+        taken.add(around(taking, wide, high));
+        return taking;
+    }
+
+    private static Box around(double[] at, double wide, double high) {
+        return new Box(at[0] - wide / 2, at[1] - high / 2, at[0] + wide / 2, at[1] + high / 2);
     }
 
     /** Words at the end of a line that leads so far that way from a point. */

@@ -82,7 +82,8 @@ class Markup {
      */
     static String prose(String words) {
         return escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
-                .replaceAll("(?<![-\\w])([Ss]heets?) (?=\\d)", "$1\u00a0").replace(" %", "\u00a0%")
+                .replaceAll("(?<![-\\w])([Ss]heets?) (?=\\d)|\\b(pack) (?=\\w\\b)", "$1$2\u00a0")
+                .replace(" %", "\u00a0%")
                 .replaceAll("\\d\\d:\\d\\d – \\d\\d:\\d\\d|(?<!\\S)--[a-z-]+",
                         "<span class=\"short\">$0</span>")
                 .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");

@@ -2,9 +2,11 @@ package gloam.view;
 
 import gloam.view.MeasuredFrameRow.SkyPieceRow;
 import gloam.view.MeasuredFrameRow.MatchedStarRow;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /**
  * A frame as a camera saw it: its pieces of sky, each as light as it is, with its brightness and how it
@@ -23,6 +25,8 @@ final class MeasureDrawing {
     private static final double FINE = 2.6;
     private static final double FIGURE = 3.6;
     private static final double FIGURES = 12;
+    private static final double FIGURES_HIGH = 8.4;
+    private static final int STEPS = 4;
 
     private final MeasuredFrameRow frame;
     private final double height;
@@ -84,13 +88,25 @@ final class MeasureDrawing {
     }
 
     private void figures(SkyPieceRow piece) {
-        double x = MARGIN + INSIDE * piece.xFraction();
-        double y = HEAD + height * piece.yFraction();
-        places.keepOut(x - FIGURES / 2, y - FIGURE, x + FIGURES / 2, y + FIGURE + 0.6);
+        double[] middle = places.takeMiddle(FIGURES, FIGURES_HIGH, middles(piece));
+        double x = middle[0];
+        double y = middle[1];
         svg.label(x, y - 0.4, Wording.number(piece.magArcsec2(), 2), "class", "name middle", "stroke-width",
                 0.8, "font-size", FIGURE);
         svg.label(x, y + 3.6, Wording.signed(piece.brighterMag(), 2), "class", "name middle", "stroke-width",
                 0.8);
+    }
+
+    /** Where the figures of a piece may stand in it, from its middle outwards. */
+    private List<double[]> middles(SkyPieceRow piece) {
+        double across = Math.max(0, INSIDE * piece.widthFraction() - FIGURES) / (2 * STEPS);
+        double down = Math.max(0, height * piece.heightFraction() - FIGURES_HIGH) / (2 * STEPS);
+        double x = MARGIN + INSIDE * piece.xFraction();
+        double y = HEAD + height * piece.yFraction();
+        return IntStream.rangeClosed(-STEPS, STEPS).boxed().flatMap(right -> IntStream
+                .rangeClosed(-STEPS, STEPS)
+                .mapToObj(low -> new double[] {x + right * across, y + low * down}))
+                .sorted(Comparator.comparingDouble(at -> Math.hypot(at[0] - x, at[1] - y))).toList();
     }
 
     private void star(MatchedStarRow star) {

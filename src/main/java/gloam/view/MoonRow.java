@@ -84,7 +84,7 @@ public record MoonRow(Optional<OffsetDateTime> at, Optional<String> phase, Optio
                 + Wording.kilometres(distanceKm().orElseThrow()) + " km away, "
                 + Wording.signed(magnitude().orElseThrow(), 1) + " mag");
         if (!quarters().isEmpty()) {
-            document.text("Next quarters: " + quarters().stream()
+            document.text("Next phases: " + quarters().stream()
                     .map(quarter -> quarter.what() + " " + quarter.at().toLocalDate() + " "
                             + Wording.second(quarter.at())).collect(Collectors.joining(", ")));
         }

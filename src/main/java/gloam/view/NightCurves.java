@@ -67,8 +67,7 @@ final class NightCurves {
 
     private String drawn(String made) {
         svg.label(LEFT, 8, title(), "font-size", 4.6);
-        svg.label(LEFT, 13.5, "Dark " + Wording.hours(report.nights().get(0).darkHours())
-                + ", of it without the Moon " + Wording.hours(report.nights().get(0).moonlessDarkHours()));
+        svg.label(LEFT, 13.5, report.nights().get(0).darkness());
         svg.label(LEFT - 12, TOP - 3, "altitude", "font-size", FINE);
         svg.label(WIDTH - 2, TOP - 3, "zenith, mag/arcsec²", "font-size", FINE, "class", "end");
         axes();

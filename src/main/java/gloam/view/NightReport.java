@@ -41,8 +41,7 @@ public record NightReport(OffsetDateTime generatedAt, Site site, List<NightRow> 
         NightRow night = nights().get(0);
         Document document = Document.headed("Night of " + Wording.date(night.night()));
         document.text("at " + SiteText.of(site()));
-        document.text("Dark " + Wording.hours(night.darkHours()) + ", of it without the Moon "
-                + Wording.hours(night.moonlessDarkHours()) + " (" + night.reason() + ")");
+        document.text(night.darkness() + " (" + night.reason() + ")");
         document.add(moon.document());
         document.gap();
         if (NightCurves.suits(this)) {

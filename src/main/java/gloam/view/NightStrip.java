@@ -19,6 +19,8 @@ final class NightStrip {
     private static final double LEFT = 40;
     private static final double PLOT = WIDTH - 2 * LEFT;
     private static final double LETTER = 12;
+    /** The same as the page's style sheet has it on telephones. */
+    private static final double LETTER_ON_PHONES = 20;
     private static final double SKY_TOP = 48;
     private static final double SKY_HEIGHT = 120;
     private static final double CLOUD_DEPTH = 20;
@@ -27,8 +29,6 @@ final class NightStrip {
     private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
     private static final double WORDS_TOP = HOURS_TOP + 32;
     private static final double LINE = 16;
-    private static final double DARKEST_MAG = 22;
-    private static final double BRIGHTEST_MAG = 8;
 
     private final Markup svg = new Markup();
     private final PlanReport.PlannedNightRow night;
@@ -81,7 +81,8 @@ final class NightStrip {
         twilights();
         moon();
         cloud();
-        curve(night.course().stream().map(sky -> at(sky, y(90 * light(sky.zenithMagArcsec2())))), "curve");
+        curve(night.course().stream().map(sky -> at(sky, y(90 * SkyGrey.light(sky.zenithMagArcsec2())))),
+                "curve");
         aims();
         windows();
         hours();
@@ -105,21 +106,12 @@ final class NightStrip {
         List<PlanReport.SkyRow> course = night.course();
         for (int i = 0; i + 1 < course.size(); i++) {
             double left = x(course.get(i).at());
-            double light = light(course.get(i).zenithMagArcsec2());
+            double light = SkyGrey.light(course.get(i).zenithMagArcsec2());
             svg.empty("rect", "x", left, "y", top + SKY_TOP, "width", x(course.get(i + 1).at()) - left + 0.5,
-                    "height", SKY_HEIGHT, "fill", grey(light), "style", "--light:" + Markup.number(light));
+                    "height", SKY_HEIGHT, "fill", SkyGrey.colour(light), "style",
+                    "--light:" + Markup.number(light));
         }
         svg.close("g");
-    }
-
-    /** How light a sky is drawn, 0 to 1; the page takes it for other colours too. */
-    private static double light(double mag) {
-        return Math.max(0, Math.min(1, (DARKEST_MAG - mag) / (DARKEST_MAG - BRIGHTEST_MAG)));
-    }
-
-    private static String grey(double light) {
-        long level = Math.round(18 + 190 * light);
-        return String.format(Locale.ROOT, "#%02x%02x%02x", level, level, Math.min(255, level + 12));
     }
 
     /** Heights on the left, brightness of the sky on the right. */
@@ -127,8 +119,8 @@ final class NightStrip {
         for (int heightDeg = 0; heightDeg <= 90; heightDeg += 30) {
             svg.label(LEFT - 6, y(heightDeg) + 4, heightDeg + "°", "class", "end fine");
         }
-        for (double mag = DARKEST_MAG; mag >= BRIGHTEST_MAG; mag -= 4) {
-            svg.label(LEFT + PLOT + 6, y(90 * light(mag)) + 4, Wording.plain(mag), "class", "fine");
+        for (double mag = SkyGrey.DARKEST_MAG; mag >= SkyGrey.BRIGHTEST_MAG; mag -= 4) {
+            svg.label(LEFT + PLOT + 6, y(90 * SkyGrey.light(mag)) + 4, Wording.plain(mag), "class", "fine");
         }
         svg.label(WIDTH - 4, top + SKY_TOP - 20, "mag/arcsec²", "class", "end fine");
     }
@@ -218,9 +210,17 @@ final class NightStrip {
             svg.empty("path", "class", "line", "d", "M" + Markup.number(x(window.slack().openEarliestAt()))
                     + " " + Markup.number(over + high / 2) + "H"
                     + Markup.number(x(window.slack().closeLatestAt())));
-            svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box")
-                    .label(left + width / 2, over + high / 2 + 5, "" + window.sheet(), "class", "middle name",
-                    "stroke-width", 3).close("g");
+            svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box");
+            number(window.sheet(), left + width / 2, over + high / 2 + 5, width);
+            svg.close("g");
+        }
+    }
+
+    /** A sheet's number where its window is broad enough for it; at its aim it always stands. */
+    private void number(int sheet, double x, double y, double width) {
+        double wide = Drawing.LETTER_WIDE * TextWidth.of("" + sheet);
+        if (wide * LETTER <= width) {
+            svg.label(x, y, "" + sheet, "class", wide * LETTER_ON_PHONES <= width ? "middle" : "middle fine");
         }
     }
 

@@ -150,7 +150,7 @@ final class PlanText {
                     TrailWords.of(window).cell(), String.valueOf(window.recordedStars()));
             table.note(report.camera(window.camera()).map(name -> name + ", ").orElse("")
                     + FilmWords.name(window.film(), window.fittedToSheets()) + ": " + window.reason()
-                    + report.secondChoice(window.wish()).map(second -> "; " + second.words(report))
+                    + report.secondChoice(window.wish()).map(second -> "; " + second.words(report, window))
                     .orElse(""));
             SheetOpeningRow.times(window, night.times()).forEach(table::note);
         }

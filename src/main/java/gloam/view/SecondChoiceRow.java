@@ -15,9 +15,13 @@ public record SecondChoiceRow(String wish, String camera, LocalDate night, Strin
                 site.name(), new SiteClock(site.zone()).at(second.openAt()));
     }
 
-    /** Such as "if clouded out: Thu 2027-02-11 21:10 at Loma Callada". */
-    String words(PlanReport plan) {
-        return "if clouded out: " + NightTimes.date(openAt.toLocalDate()) + " " + Wording.minute(openAt)
+    /**
+     * Such as "if clouded out: Thu 2027-02-11 21:10 at Loma Callada", or what has to be decided by a
+     * forecast, since it comes before.
+     */
+    String words(PlanReport plan, PlanReport.WindowRow planned) {
+        String when = openAt.isBefore(planned.openAt()) ? "if cloud is forecast: " : "if clouded out: ";
+        return when + NightTimes.date(openAt.toLocalDate()) + " " + Wording.minute(openAt)
                 + " at " + site + plan.camera(camera).map(name -> " with " + name).orElse("");
     }
 }

@@ -50,7 +50,7 @@ final class SheetCard {
         } else {
             SheetOpeningRow.times(window, night.times()).forEach(part::item);
         }
-        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words(plan)));
+        plan.secondChoice(window.wish()).ifPresent(second -> part.text(second.words(plan, window)));
         return new Block.Card(id(window), "Sheet " + window.sheet() + ": " + window.wish(),
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()),
                 part, STEPS, BLANKS);

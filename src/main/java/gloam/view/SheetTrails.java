@@ -22,6 +22,10 @@ final class SheetTrails {
 
     private static final int MOST_NAMES = 10;
     private static final int ANCHORS = 10;
+    /** How long the line to a name may be, by the height of its letters; for the pole and the brightest. */
+    private static final double FAR = 5;
+    private static final double FARTHEST = 9;
+    private static final int BRIGHTEST = 5;
     private static final double FAINT_LINE = 0.04;
     private static final double LINE_A_STOP = 0.018;
     /** Further down than any frame is high, in its longer sides. */
@@ -48,14 +52,17 @@ final class SheetTrails {
         report.tracks().forEach(track -> pieces(track).forEach(piece -> keepOff(places, piece)));
         keepOff(places, skyline());
         this.poleName = report.pole().inFrame() ? poleName(places) : Optional.empty();
-        report.tracks().stream().filter(track -> track.records().orElse(true)).forEach(track -> {
-            if (names.size() < MOST_NAMES) {
-                List<double[]> points = anchors(track);
-                (over ? places.takeLed(track.title(), points.subList(points.size() - 1, points.size()))
-                        : Optional.<LabelPlaces.Led>empty()).or(() -> places.takeLed(track.title(), points))
-                        .ifPresent(led -> names.put(track, led));
-            }
-        });
+        List<TrackRow> shown =
+                report.tracks().stream().filter(track -> track.records().orElse(true)).toList();
+        for (int i = 0; i < shown.size() && names.size() < MOST_NAMES; i++) {
+            TrackRow track = shown.get(i);
+            double farthest = i < BRIGHTEST ? FARTHEST : FAR;
+            List<double[]> points = anchors(track);
+            (over ? places.takeLed(track.title(), points.subList(points.size() - 1, points.size()), FAR)
+                    : Optional.<LabelPlaces.Led>empty())
+                    .or(() -> places.takeLed(track.title(), points, farthest))
+                    .ifPresent(led -> names.put(track, led));
+        }
     }
 
     /** The names that are drawn. */
@@ -109,7 +116,7 @@ final class SheetTrails {
         double y = -report.pole().yMm().orElseThrow();
         places.keepOff(x - letterMm / 2, y, x + letterMm / 2, y);
         places.keepOff(x, y - letterMm / 2, x, y + letterMm / 2);
-        return places.takeLed(poleWords(), List.of(new double[] {x, y}));
+        return places.takeLed(poleWords(), List.of(new double[] {x, y}), FARTHEST);
     }
 
     private String poleWords() {

@@ -25,7 +25,7 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
         boolean closeToTheMinute, OptionalDouble twoMinEarlyStops, OptionalDouble twoMinLateStops,
         List<LateRow> openedLate) {
 
-    private static final String NOT_ANY_MORE = "not any more";
+    private static final String TOO_LATE = "too late";
 
     /**
      * A window that is opened late.
@@ -82,14 +82,14 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
         return Wording.signed(stops.getAsDouble(), 1) + " stop";
     }
 
-    /** Such as "opened late: 5 min, close 21:58; 10 min, close 22:03; 20 min or more, not any more". */
+    /** Such as "opened late: 5 min, close 21:58; 10 min, close 22:03; 20 min or more, too late". */
     String lateWords(NightTimes times) {
         int closed = IntStream.range(0, openedLate.size())
                 .filter(number -> openedLate.get(number).closeAt.isPresent()).max().orElse(-1) + 1;
         Stream<String> kept = openedLate.subList(0, closed).stream().map(late -> late.lateMin + " min, "
-                + late.closeAt.map(at -> "close " + times.closes(at.toInstant())).orElse(NOT_ANY_MORE));
+                + late.closeAt.map(at -> "close " + times.closes(at.toInstant())).orElse(TOO_LATE));
         Stream<String> lost = openedLate.stream().skip(closed).limit(1)
-                .map(late -> late.lateMin + " min or more, " + NOT_ANY_MORE);
+                .map(late -> late.lateMin + " min or more, " + TOO_LATE);
         return "opened late: " + Stream.concat(kept, lost).collect(Collectors.joining("; "))
                 + (follows() ? "; aim anew" : "");
     }
@@ -109,7 +109,7 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
                 : new Table(Table.words("late by"), Table.words("close"));
         for (LateRow late : openedLate) {
             String by = late.lateMin + " min";
-            String close = late.closeAt.map(at -> times.closes(at.toInstant())).orElse(NOT_ANY_MORE);
+            String close = late.closeAt.map(at -> times.closes(at.toInstant())).orElse(TOO_LATE);
             if (follows) {
                 table.row(by, close, late.azimuthDeg.isEmpty() ? ""
                         : Wording.direction(late.azimuthDeg.getAsDouble()), late.altitudeDeg.isEmpty() ? ""

@@ -161,7 +161,8 @@ final class TrailText {
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
-        String bodies = records.bodies().stream().map(Wording::title).collect(Collectors.joining(" and "));
+        String bodies = records.bodies().stream().map(name -> (name.equals("moon") ? "the " : "")
+                + Wording.title(name)).collect(Collectors.joining(" and "));
         if (records.stars() == 0) {
             return records.bodies().isEmpty()
                     ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame")

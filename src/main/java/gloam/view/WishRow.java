@@ -62,7 +62,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
     private static String words(Aim aim) {
         String roll = ", roll " + Wording.plain(aim.roll().degrees()) + "°";
         if (aim instanceof Aim.Follow follow) {
-            return "follow " + name(follow.target()) + follow.levelWithin()
+            return "follow " + RequirementWords.name(follow.target()) + follow.levelWithin()
                     .map(within -> ", its trail level within " + Wording.plain(within.degrees()) + "°")
                     .orElse("") + place(follow) + roll;
         }
@@ -81,6 +81,7 @@ public record WishRow(String name, String aim, String sky, String tone, String r
         return words.stream().map(", "::concat).collect(Collectors.joining());
     }
 
+    /** The name of a body or star as trip files have it. */
     static String name(Target target) {
         return target instanceof Body body ? body.label() : ((Star) target).name();
     }
@@ -95,10 +96,10 @@ public record WishRow(String name, String aim, String sky, String tone, String r
 
     private static String words(Wish.Records records) {
         if (records instanceof Wish.Records.AtLeast least) {
-            return "at least " + least.trails() + " stars";
+            return "at least " + Wording.count(least.trails(), "star");
         }
         return records instanceof Wish.Records.These these
-                ? these.targets().stream().map(WishRow::name).collect(Collectors.joining(" and "))
+                ? these.targets().stream().map(RequirementWords::name).collect(Collectors.joining(" and "))
                 : "nothing in particular";
     }
 

@@ -241,7 +241,7 @@
   function zoneTold(first) {
     var minutes = first ? offsetMin(first.at, first.sheet) : 0;
     return !first || -new Date(first.at).getTimezoneOffset() === minutes ? ''
-      : 'This device keeps another time than the site: times here are the site\'s, UTC' + offset(minutes) + '.';
+      : 'This device is set to another time zone: times here are the site\'s, UTC' + offset(minutes) + '.';
   }
 
   /* a tone and a shake at set-up, opening and closing, while the page is awake; browsers want a press first */

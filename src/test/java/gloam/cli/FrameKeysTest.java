@@ -134,7 +134,7 @@ class FrameKeysTest {
         assertTrue(recording("Regulus").windows().get(0).get("reason").stringValue()
                 .contains(", Regulus and "));
         assertTrue(recording("[mars, jupiter, Regulus]").checked()
-                .contains("records mars and jupiter and Regulus"));
+                .contains("records Mars and Jupiter and Regulus"));
     }
 
     @Test

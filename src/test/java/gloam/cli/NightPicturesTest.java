@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -98,5 +100,82 @@ class NightPicturesTest {
         }
         assertTrue(Run.printed("sky --night 2027-02-14 --format html" + SKY)
                 .contains("how dark the zenith is"));
+    }
+
+    /** Digits of the serif fonts that browsers and Inkscape set are 0.5 to 0.64 of their height broad. */
+    @Test
+    void numbersOfSheetsKeepInsideTheirWindows() {
+        String svg = Run.printed("plan --trip demo-data/trip.yaml --format svg");
+        Pattern box = Pattern.compile("<rect x=\"([^\"]+)\" y=\"[^\"]+\" width=\"([^\"]+)\"[^>]*"
+                + "class=\"box\"/>\\s*(?:<text x=\"([^\"]+)\" y=\"[^\"]+\" class=\"middle( fine)?\">"
+                + "(\\d+)</text>)?");
+        int[] kinds = new int[3];
+        for (MatchResult window : box.matcher(svg).results().toList()) {
+            double width = Double.parseDouble(window.group(2));
+            if (window.group(3) == null) {
+                assertTrue(width < 0.64 * 12, window.group());
+                kinds[0]++;
+            } else {
+                double wide = 0.5 * window.group(5).length();
+                assertTrue(12 * wide <= width, window.group());
+                assertTrue(window.group(4) != null || 20 * wide <= width, window.group());
+                assertEquals(Double.parseDouble(window.group(1)) + width / 2,
+                        Double.parseDouble(window.group(3)), 0.01);
+                kinds[window.group(4) == null ? 1 : 2]++;
+            }
+        }
+        assertEquals(8, kinds[0] + kinds[1] + kinds[2]);
+        assertTrue(kinds[0] > 0 && kinds[1] > 0, Arrays.toString(kinds));
+        for (int sheet = 1; sheet <= 8; sheet++) {
+            assertTrue(svg.contains("class=\"aim middle\">" + sheet + "</text>"), "sheet " + sheet);
+        }
+    }
+
+    /** What comes before a sheet is no help when that sheet is clouded out. */
+    @Test
+    void whatCloudLeavesIsSaidForBeforeAndAfter() {
+        JsonNode plan = Run.json("plan --trip demo-data/trip.yaml");
+        String text = Run.printed("plan --trip demo-data/trip.yaml").replaceAll("\\s+", " ");
+        Set<Boolean> seen = new HashSet<>();
+        for (JsonNode night : plan.get("nights")) {
+            for (JsonNode window : night.get("windows")) {
+                for (JsonNode second : plan.get("cloudedOut")) {
+                    if (second.get("wish").equals(window.get("wish"))) {
+                        OffsetDateTime at = OffsetDateTime.parse(second.get("openAt").asString());
+                        boolean before = at.isBefore(
+                                OffsetDateTime.parse(window.get("openAt").asString()));
+                        String words = (before ? "if cloud is forecast: " : "if clouded out: ")
+                                + at.format(DateTimeFormatter.ofPattern("EEE uuuu-MM-dd HH:mm", Locale.ROOT))
+                                + " at " + second.get("site").asString();
+                        assertTrue(text.contains(words), words);
+                        seen.add(before);
+                    }
+                }
+            }
+        }
+        assertEquals(Set.of(true, false), seen);
+    }
+
+    /** Circles of stars cross no figure of a measured piece of sky. */
+    @Test
+    void measuredFiguresKeepOffStars() {
+        String svg = Run.printed("measure demo-data/frame.jpg --trip demo-data/trip.yaml --format svg");
+        List<MatchResult> stars = Pattern.compile("<circle cx=\"([^\"]+)\" cy=\"([^\"]+)\" r=\"([^\"]+)\"")
+                .matcher(svg).results().toList();
+        List<MatchResult> figures = Pattern.compile("<text x=\"([^\"]+)\" y=\"([^\"]+)\" "
+                + "class=\"name middle\"[^>]*>([^<]+)<").matcher(svg).results().toList();
+        assertTrue(stars.size() > 30 && figures.size() == 48, stars.size() + " " + figures.size());
+        for (MatchResult figure : figures) {
+            double x = Double.parseDouble(figure.group(1));
+            double y = Double.parseDouble(figure.group(2));
+            for (MatchResult star : stars) {
+                double radius = Double.parseDouble(star.group(3));
+                double aside = Math.abs(Double.parseDouble(star.group(1)) - x)
+                        - 1.5 * figure.group(3).length() / 2;
+                double over = Math.max(Double.parseDouble(star.group(2)) - y,
+                        y - 2.2 - Double.parseDouble(star.group(2)));
+                assertTrue(Math.max(aside, over) >= radius, figure.group() + " " + star.group());
+            }
+        }
     }
 }

@@ -46,6 +46,13 @@ class PagesBrowserTest {
                 return [parseFloat(getComputedStyle(text).fontSize) * Math.hypot(scale.a, scale.b), text];
             }).filter(text => text[0] < 8.95).map(text => text[0] + ' ' + text[1].textContent)""";
 
+    /** Drawings wider than their place that do not say so, and others that do. */
+    private static final String UNSAID_WIDTHS = """
+            [...document.querySelectorAll('.strip:has(svg):not(:has(.sky))')]
+            .filter(part => part.scrollWidth > part.clientWidth + 1
+                !== part.querySelector('.more').offsetHeight > 9)
+            .map(part => part.scrollWidth + ' ' + part.getAttribute('aria-label'))""";
+
     /** Parts of a card that can be seen whole only by moving them sideways. */
     private static final String SIDEWAYS = """
             [...document.querySelectorAll('.card .wide')].filter(part => part.scrollWidth > part.clientWidth + 1)
@@ -265,6 +272,7 @@ class PagesBrowserTest {
             if (width > WIDE) {
                 assertEquals(List.of(), page.evaluate(WIDE_TABLES), name + " " + width);
             }
+            assertEquals(List.of(), page.evaluate(UNSAID_WIDTHS), name + " " + width);
             assertAccessible(page, name + " " + width + " " + view);
             if (width < WIDE) {
                 assertEquals(List.of(), page.evaluate(SMALL_LETTERS), name + " " + width);

@@ -32,6 +32,8 @@ class MarkupTest {
                 Markup.prose("Sheet 1 on 2027-02-08, 20:10 – 21:10, 50 %"));
         assertEquals("8 sheets planned, 21:25 – Sat &lt; <bdi>כוכב</bdi>, <span class=\"short\">--all</span>",
                 Markup.prose("8 sheets planned, 21:25 – Sat < כוכב, --all"));
+        assertEquals("instant-mono-640, pack\u00a0A, a pack of 8", Markup.prose("instant-mono-640, pack A, "
+                + "a pack of 8"));
         assertEquals("<span class=\"short\">--sheet</span> 3", Markup.prose("--sheet 3"));
     }
 
