@@ -13,7 +13,7 @@ final class StillNeeded {
     /** More than any timetable gains. */
     private static final long TOO_MUCH = Long.MAX_VALUE / 4;
 
-    /** Putting off a wish that has one night left counts at least as that part of what may be lost. */
+    /** Putting off a wish that has one night left is at least that part of what may be lost; by trial. */
     private static final long URGENT_PART = 20;
 
     private final WishCounts counts;
@@ -61,16 +61,15 @@ final class StillNeeded {
 
     /** What is lost at least after a night by what has been served so far. */
     long least(Served served, int night) {
-        int lackingAll = 0;
+        int lacking = 0;
         for (int wish : must) {
-            int lacking = counts.often(all, wish) - counts.often(served, wish);
-            if (lacking > left[night][wish]) {
+            if (lacking(served, wish) > left[night][wish]) {
                 return TOO_MUCH;
             }
-            lackingAll += lacking;
+            lacking += lacking(served, wish);
         }
-        int sheets = allSheets ? counts.sheetsLeft(served) : lackingAll;
-        if (lackingAll > counts.sheetsLeft(served) || sheets > leftSheets[night]) {
+        int sheets = allSheets ? counts.sheetsLeft(served) : lacking;
+        if (lacking > counts.sheetsLeft(served) || sheets > leftSheets[night]) {
             return TOO_MUCH;
         }
         return sheets == 0 ? 0 : (sheets + mostSheets[night] - 1) / mostSheets[night] * Gain.NIGHT_OUT;
@@ -78,7 +77,7 @@ final class StillNeeded {
 
     /**
      * How urgent it is after a night to serve what has not been served so far, as a loss: the fewer nights
-     * are left for a wish, the more. Only says what to follow first.
+     * are left for a wish, the more. Only says what to follow first, of what {@link #least} leaves possible.
      *
      * @param nights for how many nights out putting off a wish counts at least that has one night left
      */
@@ -86,9 +85,13 @@ final class StillNeeded {
         long urgent = Math.max(nights * Gain.NIGHT_OUT, mayLose / URGENT_PART);
         long urgency = 0;
         for (int wish : must) {
-            int lacking = counts.often(all, wish) - counts.often(served, wish);
+            int lacking = lacking(served, wish);
             urgency += lacking == 0 ? 0 : urgent * lacking / left[night][wish];
         }
         return urgency;
+    }
+
+    private int lacking(Served served, int wish) {
+        return counts.often(all, wish) - counts.often(served, wish);
     }
 }

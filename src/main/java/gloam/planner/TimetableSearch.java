@@ -27,7 +27,10 @@ final class TimetableSearch {
     private static final int FIRST_TIMETABLES = 128;
     /** So many last, for the earliest of those that gain the same. */
     private static final int EQUAL_TIMETABLES = 512;
-    /** Nights out that putting off a wish for its last night counts for, in a narrow and a wide search. */
+    /**
+     * Nights out that putting off a wish for its last night counts for, in the narrow search and the wide
+     * ones: by trial, since either alone misses what the other finds.
+     */
     private static final int URGENT_FIRST = 10;
     private static final int URGENT_AFTER = 1;
     /** Nor are more joined with what a night can serve. */

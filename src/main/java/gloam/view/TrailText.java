@@ -2,6 +2,8 @@ package gloam.view;
 
 import gloam.answer.Trails;
 import gloam.answer.TripodView;
+import gloam.ephemeris.Body;
+import gloam.units.Label;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -161,8 +163,9 @@ final class TrailText {
     }
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
-        String bodies = records.bodies().stream().map(name -> (name.equals("moon") ? "the " : "")
-                + Wording.title(name)).collect(Collectors.joining(" and "));
+        String bodies = records.bodies().stream()
+                .map(name -> Label.named(name, List.of(Body.values())).orElseThrow().properName())
+                .collect(Collectors.joining(" and "));
         if (records.stars() == 0) {
             return records.bodies().isEmpty()
                     ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame")

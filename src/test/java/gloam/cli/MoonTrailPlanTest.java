@@ -56,6 +56,16 @@ class MoonTrailPlanTest {
                 window.get("skyToneStops").doubleValue(), 0.5);
     }
 
+    /** English usage: the Moon, but Jupiter. */
+    @Test
+    void bodiesAreNamedAsSentencesNameThem() {
+        String trail = "trail --trip demo-data/trip.yaml --lasts 1h --azimuth ";
+        assertTrue(Run.printed(trail + "208 --altitude 74 --from 2027-02-16T21:30")
+                .contains("; so will the Moon."));
+        assertTrue(Run.printed(trail + "103 --altitude 37 --from 2027-02-08T21:30")
+                .contains("; so will Mars and Jupiter."));
+    }
+
     private static double tone(JsonNode window, double azimuthDeg) {
         return Run.json("expose --place 41.05,-2.15,1080 --zone Europe/Madrid --film instant-mono-640"
                 + " --focal-length 75 --f-number " + window.get("fNumber").asString()
