@@ -11,8 +11,6 @@ import gloam.store.TripFile;
 import gloam.units.BadInput;
 import gloam.units.Nearest;
 import gloam.units.Quantity;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,25 +111,13 @@ final class SiteOptions extends OptionGroup {
         place.refuseMissing("use --trip FILE, or add ", true);
         Coordinates where = place.coordinates();
         double height = where.heightM().orElseThrow();
-        return new Site(named(where), where.latitude(), where.longitude(), height, place.zone(),
+        return new Site(where.toString(), where.latitude(), where.longitude(), height, place.zone(),
                 darkSky.given() ? FromOption.checked("--dark-sky", Site.DARK_SKY, darkSky.get())
                 : DARK_SKY_MAG_ARCSEC2,
                 extinctionMag.given() ? FromOption.checked("--extinction", Site.EXTINCTION,
                 extinctionMag.get())
                         : Atmosphere.statedClearExtinctionMag(height),
                 seaHorizon.given() ? Skyline.FLAT.overSea(height) : Skyline.FLAT);
-    }
-
-    private static String named(Coordinates where) {
-        double latitudeDeg = where.latitude().degrees();
-        double longitudeDeg = where.longitude().degrees();
-        return fourDecimals(latitudeDeg) + (latitudeDeg < 0 ? "° S " : "° N ")
-                + fourDecimals(longitudeDeg) + (longitudeDeg < 0 ? "° W" : "° E");
-    }
-
-    /** Without a format of Java, which takes longer to load than a night to compute. */
-    private static String fourDecimals(double deg) {
-        return BigDecimal.valueOf(Math.abs(deg)).setScale(4, RoundingMode.HALF_UP).toPlainString();
     }
 
     private void refuseMixture() {

@@ -4,6 +4,8 @@ import gloam.units.Angle;
 import gloam.units.BadInput;
 import gloam.units.Quantity;
 import gloam.units.Range;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,6 +68,12 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
     /** A longitude: degrees in decimals, or with minutes and seconds, east as + or E. */
     public static Angle longitude(String text) {
         return Axis.LONGITUDE.read(text);
+    }
+
+    /** Latitude and longitude to 0.0001°, such as {@code 40.4100° N 1.2300° W}. */
+    @Override
+    public String toString() {
+        return Axis.LATITUDE.write(latitude) + " " + Axis.LONGITUDE.write(longitude);
     }
 
     private static List<String> parts(String place) {
@@ -131,6 +139,13 @@ public record Coordinates(Angle latitude, Angle longitude, OptionalDouble height
             }
             return Angle.ofDegrees(range.check((letter.equals(negative) ? -1 : 1)
                     * degrees(given, number.strip())));
+        }
+
+        /** Without a format of Java, which takes longer to load than a night to compute. */
+        String write(Angle angle) {
+            double deg = angle.degrees();
+            return BigDecimal.valueOf(Math.abs(deg)).setScale(4, RoundingMode.HALF_UP).toPlainString()
+                    + "° " + (deg < 0 ? negative : positive);
         }
 
         private double degrees(String given, String number) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -112,11 +113,12 @@ public final class NightRanking {
     /** Every date at every site that has it, the best first; equals by date, then by the sites' order. */
     public List<NightRank> nights(List<Site> sites, List<LocalDate> dates) {
         List<SiteEvening> evenings = SiteEvening.all(dates, sites);
+        TrulyDark trulyDark = new TrulyDark(ephemeris, sites);
         Runnable done = progress.each(evenings.size());
         return IntStream.range(0, evenings.size()).parallel().mapToObj(place -> {
             SiteEvening evening = evenings.get(place);
             Night night = Night.of(ephemeris, evening.site(), evening.date());
-            Ranked bySky = bySky(night, place);
+            Ranked bySky = bySky(night, place, trulyDark);
             Ranked ranked = alone.map(plan -> byWishes(bySky, plan.best(night))).orElse(bySky);
             done.run();
             return ranked;
@@ -139,28 +141,30 @@ public final class NightRanking {
             return new Promising(evening, place,
                     alone.get().most(Night.of(ephemeris, evening.site(), evening.date())));
         }).sorted(Promising.MOST_FIRST).toList();
+        TrulyDark trulyDark = new TrulyDark(ephemeris, sites);
         List<Ranked> best = List.of();
         for (int first = 0; first < promising.size(); first += TOGETHER) {
             Optional<Ranked> last = best.stream().skip(many - 1L).findFirst();
             Stream<Ranked> more = promising.subList(first, Math.min(promising.size(), first + TOGETHER))
                     .parallelStream().flatMap(night -> {
                         done.run();
-                        return planned(night, last).stream();
+                        return planned(night, last, trulyDark).stream();
                     });
             best = Stream.concat(best.stream(), more).sorted().limit(many).toList();
         }
         return best.stream().map(Ranked::rank).toList();
     }
 
-    private Optional<Ranked> planned(Promising promising, Optional<Ranked> before) {
+    private Optional<Ranked> planned(Promising promising, Optional<Ranked> before, TrulyDark trulyDark) {
         long leastGain = before.map(Ranked::gain).orElse(0L);
         if (promising.gain() < leastGain) {
             return Optional.empty();
         }
         Night night = Night.of(ephemeris, promising.evening.site(), promising.evening.date());
+        Supplier<Ranked> bySky = () -> bySky(night, promising.place, trulyDark);
         return alone.get().best(night, promising.most, new NightAlone.Wanted(leastGain, () -> before.isEmpty()
-                || Ranked.BY_SKY.compare(bySky(night, promising.place), before.get()) < 0))
-                .map(best -> byWishes(bySky(night, promising.place), best));
+                || Ranked.BY_SKY.compare(bySky.get(), before.get()) < 0))
+                .map(best -> byWishes(bySky.get(), best));
     }
 
     /**
@@ -194,11 +198,10 @@ public final class NightRanking {
                 > run.size();
     }
 
-    private Ranked bySky(Night night, int place) {
-        List<Interval> trulyDark = TrulyDark.of(ephemeris, night);
+    private Ranked bySky(Night night, int place, TrulyDark trulyDark) {
         List<Body> high = night.darkness().isEmpty() ? List.of() : high(night);
         double darkHours = hours(night.darkness());
-        double trueHours = hours(trulyDark);
+        double trueHours = hours(trulyDark.of(night));
         double skyHours = taste.hours(darkHours, trueHours, high.size() / (double) PLANETS.size());
         Appearance moon = ephemeris.appearance(Body.MOON, night.site(), night.middle());
         return new Ranked(new NightRank(night, darkHours, hours(night.moonlessDarkness()), trueHours, moon,

@@ -3,11 +3,14 @@ package gloam.planner;
 import gloam.ephemeris.Direction;
 import gloam.ephemeris.Ephemeris;
 import gloam.ephemeris.Night;
+import gloam.gear.Site;
 import gloam.light.SkyLight;
 import gloam.units.Interval;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Finds when a night is truly dark: with the Sun below -18° and moonlight adding less than 0.2 mag at the
@@ -17,13 +20,17 @@ final class TrulyDark {
 
     private static final double STEP_S = 1200;
 
-    private TrulyDark() {
+    private final Map<Site, SkyLight> lights = new IdentityHashMap<>();
+
+    /** For nights at the very sites given: their light is set up once, not each night. */
+    TrulyDark(Ephemeris ephemeris, List<Site> sites) {
+        sites.forEach(site -> lights.put(site, new SkyLight(ephemeris, site)));
     }
 
     /** When it is dark and the Moon adds hardly any light. */
-    static List<Interval> of(Ephemeris ephemeris, Night night) {
+    List<Interval> of(Night night) {
         List<Interval> parts = new ArrayList<>(night.moonlessDarkness());
-        parts.addAll(faintlyMoonlit(ephemeris, night));
+        parts.addAll(faintlyMoonlit(night));
         return Interval.union(parts);
     }
 
@@ -31,8 +38,8 @@ final class TrulyDark {
      * Darkness with the Moon up but adding hardly any light, in steps from both ends: in between the Moon
      * climbs and sinks once, and its light with it.
      */
-    private static List<Interval> faintlyMoonlit(Ephemeris ephemeris, Night night) {
-        SkyLight light = new SkyLight(ephemeris, night.site());
+    private List<Interval> faintlyMoonlit(Night night) {
+        SkyLight light = lights.get(night.site());
         SkyLight.Patch zenith = light.patch(Direction.ZENITH);
         List<Interval> faint = new ArrayList<>();
         for (Interval span : Interval.intersect(night.darkness(), night.moonUp())) {
