@@ -32,25 +32,16 @@ public record ReadLimit(double magnitude, double errorMag, int trails) {
     private static final double NONE = 1e-3;
 
     /**
-     * A trail beside its limit.
+     * The limit by some trails; empty by too few.
      *
-     * @param brighterMag by how much the star is brighter than the limit predicted where it runs
-     * @param density     what its trail adds to the density over its spot
+     * @param predictedMag that of the film, as predicted
+     * @param spots        by how many times what a trail adds over its spot is more than on the scan, which
+     *                     blurs it and has a contrast of its own
      */
-    record Lamp(double brighterMag, double density) {
-
-        /** By how much the limit lies deeper than predicted, by this trail. */
-        private double deeperMag() {
-            return 2.5 * Math.log10(Math.max(NONE, density) / TrailLimit.LEAST_DIFFERENCE_DENSITY)
-                    - brighterMag;
-        }
-    }
-
-    /** The limit by some trails, where the film's own was predicted at a magnitude; empty by too few. */
-    static Optional<ReadLimit> of(double predictedMag, List<Lamp> lamps) {
+    static Optional<ReadLimit> of(double predictedMag, List<Lamp> lamps, double spots) {
         double deeper = 0;
         for (int round = 0; round < ROUNDS; round++) {
-            double[] near = near(lamps, deeper);
+            double[] near = near(lamps, deeper, spots);
             if (near.length < LEAST_TRAILS || !Double.isFinite(predictedMag)) {
                 return Optional.empty();
             }
@@ -67,8 +58,15 @@ public record ReadLimit(double magnitude, double errorMag, int trails) {
         return Optional.empty();
     }
 
-    private static double[] near(List<Lamp> lamps, double deeperMag) {
-        return lamps.stream().filter(lamp -> lamp.brighterMag + deeperMag > FROM_MAG
-                && lamp.brighterMag + deeperMag < TO_MAG).mapToDouble(Lamp::deeperMag).toArray();
+    private static double[] near(List<Lamp> lamps, double deeper, double spots) {
+        return lamps.stream().filter(lamp -> lamp.brighterMag() + deeper > FROM_MAG
+                && lamp.brighterMag() + deeper < TO_MAG).mapToDouble(lamp -> deeperMag(lamp, spots))
+                .toArray();
+    }
+
+    /** By how much the limit lies deeper than predicted, by a trail. */
+    private static double deeperMag(Lamp lamp, double spots) {
+        return 2.5 * Math.log10(Math.max(NONE, spots * lamp.density()) / TrailLimit.LEAST_DIFFERENCE_DENSITY)
+                - lamp.brighterMag();
     }
 }

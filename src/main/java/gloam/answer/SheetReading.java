@@ -63,12 +63,13 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
      * @param course     when no trail was drawn
      * @param trails     each trail that should mark the sheet, those first that should stand out most; before
      *                   and after a bump for itself
+     * @param contrast   how much more contrast the scan has than the sheet
      * @param limit      the faintest star that leaves a visible trail, by all of them
      * @param picture    the sheet, straightened
      */
     public record Drawn(Framing found, boolean mirrored, double residualMm, double onLines,
             List<OpeningEnds> openings, Optional<Bumped> bumped, SheetCourse course, List<ReadTrail> trails,
-            Optional<ReadLimit> limit, Picture picture) {
+            ScanContrast contrast, Optional<ReadLimit> limit, Picture picture) {
 
         /** Copies the lists. */
         public Drawn {
@@ -116,14 +117,13 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
      */
     public static SheetReading of(Ephemeris ephemeris, List<Star> stars, ReadQuestion question) {
         Framing noted = question.noted();
-        double[][] corners = question.corners();
-        PictureTone light = SheetScan.tone(question.image(), corners, question.frame(),
-                question.negative());
-        ScanReading.Tone tone = ReadTone.of(light, question.film().tone());
+        LightImage image = question.light();
+        double[][] corners = question.corners(image);
+        PictureTone light = SheetScan.tone(image, corners, question.frame(), question.negative());
         List<Trails.Track> predicted = marking(trails(ephemeris, stars, question,
                 List.of(question.setting(wider(noted), question.openings()))));
         Optional<SheetScan> scan = predicted.size() < LEAST_TRAILS ? Optional.empty() : SheetScan.of(
-                question.image(), corners, question.negative(), noted, Stream.of(MOST_TRAILS, FEW_TRAILS)
+                image, corners, question.negative(), noted, Stream.of(MOST_TRAILS, FEW_TRAILS)
                 .map(most -> predicted.stream().limit(most).flatMap(track -> PredictedTrail.of(ephemeris,
                 question.site(), track.trail().target(), question.openings()).stream()).toList()).toList(),
                 question.site());
@@ -133,8 +133,10 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                     : "these trails are not of this entry; name its own entry, or check site, --roll, "
                     + "--frame " + "and --negative");
         }
-        return new SheetReading(question, noted, tone, scan.map(on -> drawn(question, on,
-                trails(ephemeris, stars, question, settings(question, on)))));
+        Optional<Drawn> drawn = scan.map(on -> drawn(question, on, light,
+                trails(ephemeris, stars, question, settings(question, on))));
+        return new SheetReading(question, noted, ReadTone.of(light, question.film().tone(),
+                drawn.map(Drawn::contrast).orElse(ScanContrast.before(question.wedge()))), drawn);
     }
 
     /** What of it the journal keeps, of the scan in a file. */
@@ -160,15 +162,17 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                 question.setting(bump.framing(), Interval.intersect(openings, late)));
     }
 
-    private static Drawn drawn(ReadQuestion question, SheetScan scan, List<Trails> trails) {
+    private static Drawn drawn(ReadQuestion question, SheetScan scan, PictureTone light,
+            List<Trails> trails) {
         List<Trails.Track> tracks = marking(trails);
         List<TrailRise> rises = tracks.stream().map(track -> scan.rise(track.trail())).toList();
         double spotMm = question.entry().exposed().lens().spotMm(question.entry().exposed().fNumber());
         double spots = TrailRise.widthPx(rises).orElse(0) * scan.pixelMm() / spotMm;
-        List<ReadLimit.Lamp> lamps = IntStream.range(0, tracks.size()).filter(i ->
-                tracks.get(i).kind() == Trails.Kind.STAR).mapToObj(i -> new ReadLimit.Lamp(
-                tracks.get(i).mark().orElseThrow().limitMag() - tracks.get(i).magnitude(),
-                rises.get(i).density(question.negative(), spots))).toList();
+        List<Lamp> lamps = IntStream.range(0, tracks.size()).filter(i ->
+                tracks.get(i).kind() == Trails.Kind.STAR).mapToObj(i -> Lamp.of(tracks.get(i), rises.get(i),
+                light.border().orElse(1), question.negative())).toList();
+        ScanContrast contrast = ScanContrast.of(question.film().tone(), lamps,
+                ScanContrast.before(question.wedge()));
         LightImage picture = scan.picture();
         return new Drawn(scan.framing(), scan.mirrored(), scan.aim().rmsPx() * scan.pixelMm(),
                 scan.aim().onRidges(), scan.openings(), scan.bump().map(bump ->
@@ -176,7 +180,8 @@ public record SheetReading(ReadQuestion question, Framing noted, ScanReading.Ton
                 .filter(i -> rises.get(i).seen()).mapToObj(i -> tracks.get(i).trail()).toList(),
                 question.openings()), IntStream.range(0, tracks.size()).mapToObj(i ->
                 new ReadTrail(tracks.get(i), rises.get(i).seen(), rises.get(i).level(), rises.get(i).error()))
-                .toList(), ReadLimit.of(trails.get(0).sheet().orElseThrow().trailLimitMag(), lamps),
+                .toList(), contrast, ReadLimit.of(trails.get(0).sheet().orElseThrow().trailLimitMag(), lamps,
+                spots / contrast.factor()),
                 Picture.ofGrey(picture.width(), picture.height(),
                 (x, y) -> picture.level((int) x, (int) y)));
     }

@@ -3,6 +3,8 @@ package gloam.cli;
 import gloam.answer.ReadQuestion;
 import gloam.answer.SheetReading;
 import gloam.film.FilmStock;
+import gloam.frame.ScanPart;
+import gloam.frame.StepWedge;
 import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.journal.Entry;
@@ -34,9 +36,16 @@ final class JournalReadCommand extends ReportingCommand {
     private final Option<String> entry = option("--entry", "ENTRY", String.class,
             "The sheet's entry in the journal.").required();
 
-    private final Option<ReadQuestion.Crop> crop = option("--crop", "X,Y,W,H", ReadQuestion.Crop.class,
+    private final Option<ScanPart> crop = option("--crop", "X,Y,W,H", ScanPart.class,
             "The picture's left and upper edge, width and height in percent of the scan (default: found).")
-            .readBy(ReadQuestion.Crop::of);
+            .readBy(ScanPart::of);
+
+    private final Option<ScanPart> wedge = option("--wedge", "X,Y,W,H", ScanPart.class,
+            "A grey step wedge on the scan, which shows the scanner's curve: left and upper edge, width and "
+            + "height in percent.").readBy(ScanPart::of);
+
+    private final Option<String> wedgeDensities = option("--wedge-densities", "LIST", String.class,
+            "Densities of all its steps, the lightest first, such as 0.05,0.20,0.35.");
 
     private final Option<Boolean> negative = flag("--negative",
             "The scan shows a negative: trails are dark.");
@@ -77,7 +86,7 @@ final class JournalReadCommand extends ReportingCommand {
                 frame.value().or(() -> trip.map(all -> all.camera().frame())).orElseThrow(() ->
                 new BadInput("the journal does not keep the frame; add --frame WxH or --trip FILE")),
                 roll(trip, sheet), stock, FrameFile.read(file, false).image(), crop.value(),
-                negative.given());
+                wedge(), negative.given());
         SheetReading reading = read(session, file, question);
         JournalReadReport report = JournalReadReport.of(reading, file.shown(), Optional.empty(),
                 session.now());
@@ -91,6 +100,16 @@ final class JournalReadCommand extends ReportingCommand {
                 .writtenAt(session.now().truncatedTo(ChronoUnit.SECONDS))));
         return JournalReadReport.of(reading, file.shown(), Optional.of(new JournalReadReport.KeptRow(
                 journal.file().toString(), added.already())), session.now());
+    }
+
+    private Optional<StepWedge> wedge() {
+        if (wedge.given() != wedgeDensities.given()) {
+            throw new BadInput(wedge.given() ? "--wedge needs the densities of its steps; add "
+                    + "--wedge-densities 0.05,0.20,…" : "--wedge-densities needs the place of the wedge; "
+                    + "add --wedge X,Y,W,H");
+        }
+        return wedge.value().map(part -> FromOption.of("--wedge-densities", () ->
+                new StepWedge(part, StepWedge.densities(wedgeDensities.get()))));
     }
 
     private static SheetReading read(Session session, Input file, ReadQuestion question) {

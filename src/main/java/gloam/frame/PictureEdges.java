@@ -1,5 +1,6 @@
 package gloam.frame;
 
+import java.util.BitSet;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -25,13 +26,15 @@ public final class PictureEdges {
     private static final double LEAST_STEP = 0.05;
     private static final double AGREE = 0.6;
     private static final double BESIDE = 2.5;
+    private static final int AROUND = 5;
 
     private final int width;
     private final int height;
     private final int together;
     private final float[] levels;
+    private final BitSet hidden = new BitSet();
 
-    private PictureEdges(LightImage scan) {
+    private PictureEdges(LightImage scan, Optional<ScanPart> besides) {
         this.together = Math.max(1, (int) Math.ceil(Math.max(scan.width(), scan.height()) / (double) SIDE));
         this.width = scan.width() / together;
         this.height = scan.height() / together;
@@ -45,14 +48,22 @@ public final class PictureEdges {
                 levels[y * width + x] = (float) SrgbCurve.level(sum / (together * together));
             }
         }
+        besides.map(part -> part.corners(scan)).ifPresent(part -> {
+            for (int y = (int) (part[0][1] / together) - AROUND; y < part[2][1] / together + AROUND; y++) {
+                hidden.set(Math.max(0, y * width + Math.max(0, (int) (part[0][0] / together) - AROUND)),
+                        Math.max(0, y * width + Math.min(width, (int) (part[2][0] / together) + AROUND)));
+            }
+        });
     }
 
     /**
      * The corners of the picture in pixels of the scan, by x and y: upper left, upper right, lower right,
      * lower left; empty where no four edges are found.
+     *
+     * @param besides what lies on the scan beside the sheet
      */
-    public static Optional<double[][]> of(LightImage scan) {
-        PictureEdges edges = new PictureEdges(scan);
+    public static Optional<double[][]> of(LightImage scan, Optional<ScanPart> besides) {
+        PictureEdges edges = new PictureEdges(scan, besides);
         for (int darker = 0; darker < 2; darker++) {
             int sign = darker == 0 ? -1 : 1;
             double[][] sides = IntStream.range(0, SIDES).mapToObj(side -> edges.edge(side, sign))
@@ -65,12 +76,12 @@ public final class PictureEdges {
     }
 
     /** Left, upper, right and lower side in turn: pixels inwards on a line from the side. */
-    private float level(int side, int line, int inwards) {
+    private int pixel(int side, int line, int inwards) {
         return switch (side) {
-            case 0 -> levels[line * width + inwards];
-            case 1 -> levels[inwards * width + line];
-            case 2 -> levels[line * width + width - 1 - inwards];
-            default -> levels[(height - 1 - inwards) * width + line];
+            case 0 -> line * width + inwards;
+            case 1 -> inwards * width + line;
+            case 2 -> line * width + width - 1 - inwards;
+            default -> (height - 1 - inwards) * width + line;
         };
     }
 
@@ -78,7 +89,7 @@ public final class PictureEdges {
     private double step(int side, int line, int inwards) {
         double sum = 0;
         for (int i = 0; i < REACH; i++) {
-            sum += level(side, line, inwards + i) - level(side, line, inwards - 1 - i);
+            sum += levels[pixel(side, line, inwards + i)] - levels[pixel(side, line, inwards - 1 - i)];
         }
         return sum / REACH;
     }
@@ -97,7 +108,8 @@ public final class PictureEdges {
         for (int line = first; line < last; line++) {
             for (int inwards = REACH + 1; inwards < deep - REACH; inwards++) {
                 double here = sign * step(side, line, inwards);
-                steps[line][inwards] = here > LEAST_STEP && here >= sign * step(side, line, inwards - 1)
+                steps[line][inwards] = here > LEAST_STEP && !hidden.get(pixel(side, line, inwards))
+                        && here >= sign * step(side, line, inwards - 1)
                         && here > sign * step(side, line, inwards + 1);
                 for (int tilt = 0; steps[line][inwards] && tilt < TILTS; tilt++) {
                     int at = (int) Math.round(inwards - slope(tilt) * (line - along / 2.0));

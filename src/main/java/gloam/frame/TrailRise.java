@@ -57,15 +57,15 @@ public record TrailRise(double level, double error, double sky, double whole) {
         }
     }
 
-    /**
-     * What the trail adds to the density of its spot, in size.
-     *
-     * @param negative whether the levels are those of a negative turned about
-     * @param spots    over how many widths of the spot the scan blurs that
-     */
-    public double density(boolean negative, double spots) {
-        return Math.signum(level) * spots * Math.abs(Math.log10(light(sky + level, negative)
+    /** What the trail adds to the density, in size; less than 0 where it is under what is beside it. */
+    public double density(boolean negative) {
+        return Math.signum(level) * Math.abs(Math.log10(light(sky + level, negative)
                 / light(sky, negative)));
+    }
+
+    /** Density of the sky beside it over a border of that light. */
+    public double skyDensity(double border, boolean negative) {
+        return Math.log10(border / light(sky, negative));
     }
 
     private static double light(double level, boolean negative) {

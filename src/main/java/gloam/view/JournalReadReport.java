@@ -68,6 +68,8 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
      * @param openings        when the shutter was open
      * @param clouds          when no trail was drawn though the shutter was open
      * @param bump            that the camera was moved meanwhile; absent where it was not
+     * @param scanContrast    density on the scan beside that on the sheet, by the trails
+     * @param scanContrastSd  one standard deviation of that
      * @param trailsPredicted how many trails should mark the sheet
      * @param trailsSeen      how many of them do
      * @param faintestSeenMag the faintest of them; absent where none is seen
@@ -78,8 +80,9 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
      */
     public record ReadTrailsRow(AimRow found, double offAimDeg, boolean mirrored, double residualMm,
             double onLinesFraction, List<ReadOpeningRow> openings, List<Situation.Opening> clouds,
-            Optional<BumpRow> bump, int trailsPredicted, int trailsSeen, OptionalDouble faintestSeenMag,
-            OptionalDouble trailLimitMag, OptionalDouble limitErrorMag, List<ReadTrailRow> trails) {
+            Optional<BumpRow> bump, double scanContrast, double scanContrastSd, int trailsPredicted,
+            int trailsSeen, OptionalDouble faintestSeenMag, OptionalDouble trailLimitMag,
+            OptionalDouble limitErrorMag, List<ReadTrailRow> trails) {
 
         static ReadTrailsRow of(SheetReading reading, SheetReading.Drawn drawn, SiteClock clock) {
             return new ReadTrailsRow(AimRow.of(drawn.found()),
@@ -90,7 +93,8 @@ public record JournalReadReport(OffsetDateTime generatedAt, String entry, String
                     drawn.course().clouds().stream().map(cloud -> new Situation.Opening(
                     clock.at(cloud.start()), clock.at(cloud.endExclusive()))).toList(),
                     drawn.bumped().map(bumped -> BumpRow.of(bumped.at(), drawn.found().aim(),
-                    bumped.after().aim(), clock)), drawn.trails().size(),
+                    bumped.after().aim(), clock)), drawn.contrast().factor(),
+                    drawn.contrast().factor() * drawn.contrast().error(), drawn.trails().size(),
                     drawn.seen(), drawn.faintestSeenMag(), Finite.of(drawn.limit().map(ReadLimit::magnitude)),
                     Finite.of(drawn.limit().map(ReadLimit::errorMag)),
                     drawn.trails().stream().map(ReadTrailRow::of).toList());

@@ -46,6 +46,8 @@ final class JournalReadText {
                 ? "" : " By all of them the faintest that leaves a visible trail in the middle is "
                 + Wording.number(row.trailLimitMag().getAsDouble(), 1) + " ± "
                 + Wording.number(row.limitErrorMag().getAsDouble(), 1) + "."));
+        document.under("The scan has " + Wording.number(row.scanContrast(), 2) + " ± "
+                + Wording.number(row.scanContrastSd(), 2) + " times the contrast of the sheet.");
         document.add(table(row.trails()));
         return document.gap().text(kept(report));
     }

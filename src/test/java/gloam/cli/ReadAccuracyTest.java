@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -28,6 +30,8 @@ class ReadAccuracyTest {
     private static final int SHEETS = Integer.getInteger("gloam.scans", 60);
     private static final Instant OPENED = Instant.parse("2027-02-08T20:00:00Z");
     private static final int OPEN_S = 5400;
+    /** Steps of 0.2 in density: common practice, no source. */
+    private static final double[] WEDGE = {0.05, 0.25, 0.45, 0.65, 0.85, 1.05, 1.25, 1.45, 1.65, 1.85, 2.05};
     /** The air takes 0.23 mag at the zenith. */
     private static final double EXTINCTION_MAG = 0.23;
     private static final double LATITUDE_DEG = 44.2;
@@ -43,6 +47,8 @@ class ReadAccuracyTest {
     private final List<Double> lastsS = new ArrayList<>();
     private final List<Double> toneStops = new ArrayList<>();
     private final List<Double> toneSigmas = new ArrayList<>();
+    private final List<Double> toneByWedgeStops = new ArrayList<>();
+    private final List<Double> toneByWedgeSigmas = new ArrayList<>();
     private final List<Double> limitMag = new ArrayList<>();
     private final List<Double> limitSigmas = new ArrayList<>();
     private int moved;
@@ -61,9 +67,10 @@ class ReadAccuracyTest {
             add(azimuthDeg, altitudeDeg, OPENED.plus(Duration.ofDays(10 + random.nextInt(150)))
                     .plusSeconds(random.nextInt(20_000)));
             Path scan = Files.write(folder.resolve("scan.jpg"), maker.jpeg());
-            notRefused += drawn(read(scan, 2 * seed + 2)).isPresent() ? 1 : 0;
-            Optional<JsonNode> found = drawn(read(scan, 2 * seed + 1));
-            found.ifPresent(reading -> compare(maker, reading));
+            boolean byWedge = seed % 2 == 1;
+            notRefused += drawn(read(scan, 2 * seed + 2, byWedge)).isPresent() ? 1 : 0;
+            Optional<JsonNode> found = drawn(read(scan, 2 * seed + 1, byWedge));
+            found.ifPresent(reading -> compare(maker, reading, byWedge));
             notFound += found.isPresent() ? 0 : 1;
         }
         System.out.printf("%d sheets; not found %d, of another night not refused %d, moved %d%n", SHEETS,
@@ -74,6 +81,8 @@ class ReadAccuracyTest {
         told("length of the opening", lastsS, "s");
         told("tone", toneStops, "stops");
         told("tone", toneSigmas, "times its error");
+        told("tone by a wedge", toneByWedgeStops, "stops");
+        told("tone by a wedge", toneByWedgeSigmas, "times its error");
         told("limit", limitMag, "mag");
         told("limit", limitSigmas, "times its error");
         assertEquals(0, notRefused);
@@ -84,6 +93,8 @@ class ReadAccuracyTest {
         assertTrue(share(focalPercent, 0.95) < 0.5, "focal length");
         assertTrue(share(lastsS, 0.95) < 20, "length of the opening");
         assertTrue(share(toneSigmas, 0.95) < 2, "tone");
+        assertTrue(share(toneByWedgeStops, 0.5) < 0.15, "tone by a wedge");
+        assertTrue(share(toneByWedgeSigmas, 0.95) < 2, "tone by a wedge");
         assertTrue(share(limitSigmas, 0.95) < 2, "limit");
     }
 
@@ -112,10 +123,12 @@ class ReadAccuracyTest {
         maker.blurPx = 0.5 + random.nextDouble();
         maker.grain = 0.02 + 0.02 * random.nextDouble();
         maker.border = Math.pow(10, -0.12);
+        maker.wedge = seed % 2 == 1 ? WEDGE : new double[0];
+        maker.gamma = 1.9 + 0.6 * random.nextDouble();
         return maker;
     }
 
-    private void compare(SheetMaker maker, JsonNode found) {
+    private void compare(SheetMaker maker, JsonNode found, boolean byWedge) {
         aimDeg.add(Direction.ofDegrees(number(found, "/drawn/found/azimuthDeg"),
                 number(found, "/drawn/found/altitudeDeg"))
                 .to(Direction.ofDegrees(maker.azimuthDeg, maker.altitudeDeg)).degrees());
@@ -131,8 +144,8 @@ class ReadAccuracyTest {
         }
         if (found.at("/tone/bound").stringValue().equals("none")) {
             double off = Math.abs(number(found, "/tone/toneStops") - maker.skyStops);
-            toneStops.add(off);
-            toneSigmas.add(off / number(found, "/tone/errorStops"));
+            (byWedge ? toneByWedgeStops : toneStops).add(off);
+            (byWedge ? toneByWedgeSigmas : toneSigmas).add(off / number(found, "/tone/errorStops"));
         }
         if (found.at("/drawn/trailLimitMag").isNumber() && Math.abs(declinationSine(maker)) < NEAR_EQUATOR) {
             double off = Math.abs(number(found, "/drawn/trailLimitMag") - maker.limitMag()
@@ -171,9 +184,14 @@ class ReadAccuracyTest {
         assertEquals(0, run.exit(), run.err());
     }
 
-    private Run read(Path scan, int entry) {
-        return Run.of(List.of("journal", "read", scan.toString(), "--journal",
+    private Run read(Path scan, int entry, boolean byWedge) {
+        List<String> args = new ArrayList<>(List.of("journal", "read", scan.toString(), "--journal",
                 folder.resolve("journal.jsonl").toString(), "--trip", folder.resolve("trip.yaml").toString(),
                 "--entry", String.valueOf(entry), "--format", "json"));
+        if (byWedge) {
+            args.addAll(List.of("--wedge", "10,97,80,2", "--wedge-densities", DoubleStream.of(WEDGE)
+                    .mapToObj(String::valueOf).collect(Collectors.joining(","))));
+        }
+        return Run.of(args);
     }
 }

@@ -3,6 +3,7 @@ package gloam.frame;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +83,7 @@ class PictureEdgesTest {
             double lid = seed % 3 == 0 ? 0.03 : seed % 3 == 1 ? 0.95 : 0.6;
             Sheet sheet = new Sheet(corners(0.16, turn, tilt), corners(0.09, turn, tilt),
                     seed % 4 == 3 ? 0.02 : 0.9, seed % 4 == 3 ? 0.01 : lid, seed);
-            double[][] found = PictureEdges.of(sheet.scanned()).orElseThrow();
+            double[][] found = PictureEdges.of(sheet.scanned(), Optional.empty()).orElseThrow();
             for (int i = 0; i < 4; i++) {
                 assertEquals(sheet.picture[i][0], found[i][0], 0.003 * HEIGHT, "x of corner " + i + " of "
                         + seed);
@@ -94,7 +95,7 @@ class PictureEdgesTest {
 
     @Test
     void whereThereIsNoSheetNoneIsFound() {
-        assertTrue(PictureEdges.of(new LightImage(WIDTH, HEIGHT)).isEmpty());
+        assertTrue(PictureEdges.of(new LightImage(WIDTH, HEIGHT), Optional.empty()).isEmpty());
     }
 
     /**

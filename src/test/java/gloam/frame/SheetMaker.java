@@ -16,9 +16,10 @@ import java.util.Random;
  * own, which share nothing with the program.
  *
  * <p>A print: density from 1.8 (black) to 0.12 (white) over stops of exposure, 0.74 at the mid-tone. A star
- * adds to the sky's exposure as {@link #doublesMag} has it. Grain as noise of density, blur as a wide line,
- * fall-off towards the corners, dust, a border, the scanner's lid, perspective (Heckbert 1989, "Fundamentals
- * of Texture Mapping and Image Warping", 2.2.3), the scanner's own curve, JPEG.
+ * adds to the sky's exposure as {@link #doublesMag} has it, fainter and brighter ones by Schwarzschild's law
+ * of reciprocity failure (1900). Grain as noise of density, blur as a wide line, fall-off towards the
+ * corners, dust, a border, the scanner's lid, perspective (Heckbert 1989, "Fundamentals of Texture Mapping
+ * and Image Warping", 2.2.3), the scanner's own curve, JPEG.
  */
 public final class SheetMaker {
 
@@ -49,6 +50,8 @@ public final class SheetMaker {
     public double cornerStops = 0.5;
     /** Magnitude of a star on the celestial equator that doubles the exposure of the sky under its spot. */
     public double doublesMag = 4.8;
+    /** Schwarzschild's exponent: in a light twice as strong the film works 2 to this times as fast. */
+    public double failure = 1.2;
     /** Width of a star's spot, which blur spreads. */
     public double spotMm = 0.04;
     public double landShare;
@@ -61,6 +64,8 @@ public final class SheetMaker {
     /** The film itself: what is dark on the print is light on it. */
     public boolean negative;
     public boolean framed = true;
+    /** Densities of a step wedge below the sheet, dark ones to the left: 2 % of the scan high, 80 % wide. */
+    public double[] wedge = {};
     /** Stars are hidden meanwhile, in minutes from the first opening. */
     public double cloudFromMin;
     public double cloudToMin;
@@ -192,7 +197,8 @@ public final class SheetMaker {
             double lengthMm = Math.hypot(to[0] - from[0], to[1] - from[1]);
             // exposure under a star goes with the time that its spot dwells
             double slower = focalMm * 7.292e-5 * lastS / steps / Math.max(1e-6, lengthMm);
-            double added = Math.pow(2, skyStops) * Math.pow(10, 0.4 * (doublesMag - mag)) * slower;
+            double added = Math.pow(2, skyStops) * Math.pow(10, 0.4 * failure * (doublesMag - mag))
+                    * slower;
             double pxAMm = (double) width / widthMm;
             int parts = (int) Math.max(1, Math.ceil(2 * lengthMm * pxAMm));
             for (int part = 0; part < parts; part++) {
@@ -243,7 +249,7 @@ public final class SheetMaker {
             least = shows ? least : share;
             most = shows ? share : most;
         }
-        return doublesMag - 2.5 * Math.log10(least);
+        return doublesMag - 2.5 * Math.log10(least) / failure;
     }
 
     /** Density of the print after an exposure in mid-tones: a logistic curve of its logarithm. */
@@ -271,6 +277,14 @@ public final class SheetMaker {
                 int eight = (int) Math.round(255 * Math.max(0, Math.min(1, negative && inside(at) ? 1 - level
                         : level)));
                 scan.setRGB(x, y, eight << 16 | eight << 8 | eight);
+            }
+        }
+        for (int x = width / 10; wedge.length > 0 && x < width * 9 / 10; x++) {
+            int step = wedge.length - 1 - (x - width / 10) * wedge.length / (width * 8 / 10);
+            double level = Math.pow(Math.pow(10, -wedge[Math.max(0, step)]), 1 / gamma);
+            for (int y = height * 97 / 100; y < height * 99 / 100; y++) {
+                int eight = (int) Math.round(255 * level + 1.5 * random.nextGaussian());
+                scan.setRGB(x, y, Math.max(0, Math.min(255, eight)) * 0x10101);
             }
         }
         for (int i = 0; i < dust; i++) {
