@@ -6,19 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -32,10 +27,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class MonstrousFilesTest {
 
-    private static final int HUGE = 50_000_000;
-    private static final String HUGE_NAME = "50 MB of ";
-    /** The largest file that is read at all. */
-    private static final int LARGE = (1 << 20) - 100;
     /**
      * In all, not at once: the scanner of YAML copies what it looks ahead over at every KiB, 2 GiB for a word
      * of 1 MiB, and each copy is garbage at the next.
@@ -60,43 +51,6 @@ class MonstrousFilesTest {
             "journal add --journal new.jsonl --sky-mag-arcsec2 21 --trip sound.yaml "
             + "--plan @.json --sheet 1");
 
-    private static final Map<String, Supplier<byte[]>> MONSTERS = new TreeMap<>(Map.ofEntries(
-            Map.entry("nothing", () -> new byte[0]),
-            Map.entry("blanks", () -> repeated(" ", LARGE)),
-            Map.entry("line ends", () -> repeated("\n", LARGE)),
-            Map.entry("old line ends", () -> repeated("\r", LARGE)),
-            Map.entry(HUGE_NAME + "one letter", () -> repeated("a", HUGE)),
-            Map.entry(HUGE_NAME + "brackets", () -> repeated("[", HUGE)),
-            Map.entry(HUGE_NAME + "lines", () -> repeated("a: 1\n", HUGE)),
-            Map.entry("brackets", () -> repeated("[", LARGE)),
-            Map.entry("braces", () -> repeated("{\"a\":", LARGE)),
-            Map.entry("YAML braces", () -> repeated("{a: ", LARGE)),
-            Map.entry("dashes", () -> repeated("- ", LARGE)),
-            Map.entry("questions", () -> repeated("? ", LARGE)),
-            Map.entry("indents", MonstrousFilesTest::staircase),
-            Map.entry("a long word", () -> repeated("a", LARGE)),
-            Map.entry("a long number", () -> bytes("[" + "9".repeat(LARGE - 10) + "]")),
-            Map.entry("a long key", () -> bytes("a".repeat(LARGE - 10) + ": 1")),
-            Map.entry("one key again and again", () -> repeated("a: 1\n", LARGE)),
-            Map.entry("many keys", MonstrousFilesTest::manyKeys),
-            Map.entry("many items", () -> bytes("sites: [" + "{}, ".repeat(LARGE / 4 - 10) + "{}]")),
-            Map.entry("commas", () -> repeated(",", LARGE)),
-            Map.entry("quotes", () -> repeated("\"", LARGE)),
-            Map.entry("anchors", () -> repeated("&a ", LARGE)),
-            Map.entry("aliases that multiply", MonstrousFilesTest::bomb),
-            Map.entry("an alias of itself", () -> bytes("a: &a [*a, *a]\n<<: *a\n")),
-            Map.entry("tags that make objects", () -> bytes("!!javax.script.ScriptEngineManager "
-                    + "[!!java.net.URLClassLoader [[!!java.net.URL [\"http://localhost/\"]]]]\n")),
-            Map.entry("types in JSON",
-            () -> bytes("{\"@class\": \"java.net.URL\", \"@type\": \"java.net.URL\"}")),
-            Map.entry("TAF groups", () -> bytes("TAF 0818/0924 " + "TEMPO 0820/0822 OVC001 ".repeat(40_000))),
-            Map.entry("Latin-1", () -> "a: \u00e9\u00e8\n".getBytes(StandardCharsets.ISO_8859_1)),
-            Map.entry("UTF-16", () -> "\uFEFFa: 1\n".getBytes(StandardCharsets.UTF_16LE)),
-            Map.entry("UTF-32", () -> new byte[] {(byte) 0xff, (byte) 0xfe, 0, 0, 'a', 0, 0, 0}),
-            Map.entry("two marks of byte order", () -> bytes("\uFEFF\uFEFFa: 1\n")),
-            Map.entry("zeros", () -> new byte[LARGE]),
-            Map.entry(HUGE_NAME + "zeros", () -> new byte[HUGE])));
-
     static final List<String> SOME = List.of("nothing", "brackets", "a long word", "many keys",
             "aliases that multiply", "tags that make objects", "types in JSON", "UTF-16", "zeros");
 
@@ -104,13 +58,13 @@ class MonstrousFilesTest {
     static Path folder;
 
     static Stream<String> others() {
-        return MONSTERS.keySet().stream().filter(name -> !SOME.contains(name));
+        return Monsters.ALL.keySet().stream().filter(name -> !SOME.contains(name));
     }
 
     @ParameterizedTest
     @FieldSource("SOME")
     void everyReaderRefusesIt(String monster) throws IOException {
-        Path file = Files.write(folder.resolve("monster"), MONSTERS.get(monster).get());
+        Path file = Files.write(folder.resolve("monster"), Monsters.ALL.get(monster).get());
         for (String ending : List.of("yaml", "json", "csv", "405", "all", "taf")) {
             Files.deleteIfExists(folder.resolve("monster." + ending));
             Files.createLink(folder.resolve("monster." + ending), file);
@@ -147,10 +101,10 @@ class MonstrousFilesTest {
             long cpuS = (THREADS.getCurrentThreadCpuTime() - cpu) / 1_000_000_000;
             assertTrue(cpuS <= MOST_CPU_S, () -> cpuS + " s for 0.5 MB of " + line);
         }
-        Path journal = afterAnEntry("x".repeat(100_000) + "\n", HUGE);
+        Path journal = afterAnEntry("x".repeat(100_000) + "\n", Monsters.HUGE);
         Run run = Run.of("journal", "list", "--journal", journal.toString());
         assertEquals(0, run.exit(), run.err());
-        Files.write(journal, repeated("{}\n", 70_000_000));
+        Files.write(journal, Monsters.repeated("{}\n", 70_000_000));
         assertTrue(Run.of("journal", "list", "--journal", journal.toString()).err()
                 .startsWith("cannot read "));
     }
@@ -158,7 +112,7 @@ class MonstrousFilesTest {
     private Path afterAnEntry(String lines, int bytes) throws IOException {
         Path journal = folder.resolve("j.jsonl");
         Files.writeString(journal, Files.readAllLines(Path.of("demo-data/journal.jsonl")).get(0) + "\n");
-        return Files.write(journal, repeated(lines, bytes), StandardOpenOption.APPEND);
+        return Files.write(journal, Monsters.repeated(lines, bytes), StandardOpenOption.APPEND);
     }
 
     @Test
@@ -214,45 +168,5 @@ class MonstrousFilesTest {
         String text = more.startsWith("skyline")
                 ? trip.replaceFirst("(?m)^( +)height-m:", "$1" + more + "\n$1height-m:") : trip + more + "\n";
         Files.writeString(folder.resolve(name), text);
-    }
-
-    private static byte[] repeated(String piece, int length) {
-        byte[] one = bytes(piece);
-        ByteArrayOutputStream all = new ByteArrayOutputStream(length);
-        while (all.size() + one.length <= length) {
-            all.writeBytes(one);
-        }
-        return all.toByteArray();
-    }
-
-    private static byte[] staircase() {
-        StringBuilder text = new StringBuilder();
-        for (int depth = 0; text.length() < LARGE - 2000; depth++) {
-            text.append(" ".repeat(depth)).append("a:\n");
-        }
-        return bytes(text.toString());
-    }
-
-    private static byte[] manyKeys() {
-        StringBuilder text = new StringBuilder();
-        for (int key = 0; text.length() < LARGE - 20; key++) {
-            text.append('k').append(key).append(": 1\n");
-        }
-        return bytes(text.toString());
-    }
-
-    /** Each line doubles what the one before means ninefold: 9^20 items, were aliases followed. */
-    private static byte[] bomb() {
-        StringBuilder text = new StringBuilder("a0: &a0 [x, x, x, x, x, x, x, x, x]\n");
-        for (int i = 1; i <= 20; i++) {
-            text.append("a").append(i).append(": &a").append(i).append(" [")
-                    .append(("*a" + (i - 1) + ", ").repeat(8))
-                    .append("*a").append(i - 1).append("]\n");
-        }
-        return bytes(text.toString());
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Test;
 
 class FilmFitTest {
 
-    private static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
+    static final FilmStock FILM = Films.print(640, Reciprocity.power(1.3, 1));
 
     /** Time to the mid-tone by the published film in a light that it meters at 300 s. */
-    private static final double PUBLISHED_S = Math.pow(300, 1.3);
+    static final double PUBLISHED_S = Math.pow(300, 1.3);
 
     @Test
     void withoutSheetsTheFilmIsThePublishedOne() {
@@ -128,37 +128,6 @@ class FilmFitTest {
         }
     }
 
-    @Test
-    void aJudgeOffOrAFarFilmIsWarnedOf() {
-        assertTrue(warned(nights(ToneWord.WHITE), FitWarning.FarFromPublished.class));
-        // one film in ten and more comes out a stop lighter
-        assertTrue(!warned(nights(ToneWord.LIGHT), FitWarning.FarFromPublished.class));
-        assertTrue(!warned(nights(ToneWord.WHITE), FitWarning.JudgeOff.class), "which of them is not known");
-        List<Entry> contradicting = new ArrayList<>(nights(ToneWord.LIGHT));
-        for (int i = 0; i < 4; i++) {
-            contradicting.add(Sheets.moved(sheet(10 + i, PUBLISHED_S, Sheets.measured(0, 0.2)), "", i));
-        }
-        assertTrue(warned(contradicting, FitWarning.JudgeOff.class));
-        assertTrue(!warned(contradicting, FitWarning.FarFromPublished.class),
-                "measured tones tell them apart");
-    }
-
-    @Test
-    void aNightWhoseLightWasOffIsNamed() {
-        List<Entry> sheets = new ArrayList<>();
-        for (int night = 0; night < 4; night++) {
-            for (int sheet = 0; sheet < 4; sheet++) {
-                sheets.add(Sheets.moved(sheet(4 * night + sheet, PUBLISHED_S, Sheets.judged(night == 2
-                        ? ToneWord.WHITE : ToneWord.MIDDLE)), "", night));
-            }
-        }
-        List<FitWarning> warnings = Sheets.fit(FILM, sheets).warnings();
-        assertEquals(1, warnings.size(), warnings.toString());
-        FilmFit.NightLight night = ((FitWarning.LightOff) warnings.get(0)).night();
-        assertEquals("2027-02-10", night.evening().toString());
-        assertTrue(night.lightStops().mean() > 0.3);
-    }
-
     /** Ten degrees colder and 0.3 stop darker in every night. */
     @Test
     void coldShowsOnceThereAreSheetsEnough() {
@@ -175,46 +144,6 @@ class FilmFitTest {
 
     private static double spreadStops(List<Entry> sheets) {
         return SteadyLight.of(Sheets.fit(FILM, sheets).posterior(), 300, 0).times().spreadStops();
-    }
-
-    /** Eight nights in lights from dusk to dark, each sheet open for the published time. */
-    private static List<Entry> nights(ToneWord word) {
-        List<Entry> sheets = new ArrayList<>();
-        for (int night = 0; night < 8; night++) {
-            double meteredS = 10 * Math.pow(2, night);
-            sheets.add(Sheets.moved(Sheets.steady(String.valueOf(night), FILM, meteredS,
-                    FILM.reciprocity().correctedS(meteredS), Sheets.judged(word)), "", night));
-        }
-        return sheets;
-    }
-
-    private static boolean warned(List<Entry> sheets, Class<? extends FitWarning> kind) {
-        return Sheets.fit(FILM, sheets).warnings().stream().anyMatch(kind::isInstance);
-    }
-
-    @Test
-    void spoiledAndUnjudgedSheetsAreLeftOutWithTheReason() {
-        Outcome spoiled = new Outcome(Optional.of(new Verdict.InWords(ToneWord.WHITE)),
-                OptionalDouble.empty(), Optional.of(false), List.of(Spoiler.LIGHT_LEAK, Spoiler.DEW));
-        Outcome unknown = new Outcome(Optional.empty(), OptionalDouble.empty(), Optional.empty(), List.of());
-        FilmFit fit = Sheets.fit(FILM,
-                List.of(sheet(1, PUBLISHED_S, spoiled), sheet(2, PUBLISHED_S, unknown)));
-        assertEquals(List.of(new FilmFit.LeftOut("1", "spoiled by light leak, dew"),
-                new FilmFit.LeftOut("2", "not judged yet")), fit.leftOut());
-        assertSame(FILM, fit.film());
-    }
-
-    @Test
-    void aWrongNoteBendsLittleAndIsNamed() {
-        List<Entry> sheets = new ArrayList<>(sheets(ToneWord.MIDDLE, 6));
-        double before = Sheets.fit(FILM, sheets).posterior().speedOffsetStops().mean();
-        sheets.add(sheet(7, PUBLISHED_S / 16, Sheets.judged(ToneWord.WHITE)));
-        FilmFit fit = Sheets.fit(FILM, sheets);
-        assertEquals(1, fit.strayNotes().size());
-        assertEquals("7", fit.strayNotes().get(0).id());
-        assertEquals("sky tone", fit.strayNotes().get(0).what());
-        // nineteen in twenty of its weight is gone
-        assertEquals(before, fit.posterior().speedOffsetStops().mean(), 0.05);
     }
 
     @Test
@@ -252,7 +181,7 @@ class FilmFitTest {
                 .mean();
     }
 
-    private static List<Entry> sheets(ToneWord word, int count) {
+    static List<Entry> sheets(ToneWord word, int count) {
         List<Entry> sheets = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             sheets.add(sheet(i, PUBLISHED_S, Sheets.judged(word)));
@@ -260,7 +189,7 @@ class FilmFitTest {
         return sheets;
     }
 
-    private static Entry sheet(int id, double openS, Outcome outcome) {
+    static Entry sheet(int id, double openS, Outcome outcome) {
         return Sheets.steady(String.valueOf(id), FILM, 300, openS, outcome);
     }
 }
