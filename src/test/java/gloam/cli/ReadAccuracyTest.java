@@ -55,7 +55,7 @@ class ReadAccuracyTest {
 
     @Test
     void manySheets() throws IOException {
-        Files.writeString(folder.resolve("trip.yaml"), JournalReadTest.TRIP);
+        Files.writeString(folder.resolve("trip.yaml"), JournalOfOneScan.TRIP);
         int notFound = 0;
         int notRefused = 0;
         for (int seed = 0; seed < SHEETS; seed++) {

@@ -36,7 +36,7 @@ class ScanBumpTest {
     }
 
     private Run read(SheetMaker maker, String... options) throws IOException {
-        Path trip = Files.writeString(folder.resolve("trip.yaml"), JournalReadTest.TRIP);
+        Path trip = Files.writeString(folder.resolve("trip.yaml"), JournalOfOneScan.TRIP);
         String journal = folder.resolve("journal.jsonl").toString();
         if (!Files.exists(Path.of(journal))) {
             Run added = Run.of(List.of("journal", "add", "--journal", journal, "--trip", trip.toString(),
