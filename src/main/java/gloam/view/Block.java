@@ -8,8 +8,8 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** A part of a document: it says what it is, and nothing of a width, a format or how it is printed. */
-sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Gap,
-        Block.Figure, Block.Picture, Block.Link, Block.Aside, Block.Card, Block.Live, Table {
+sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block.Term, Block.Hint,
+        Block.Gap, Block.Figure, Block.Picture, Block.Link, Block.Aside, Block.Card, Block.Live, Table {
 
     /**
      * A heading.
@@ -38,6 +38,10 @@ sealed interface Block permits Block.Heading, Block.Paragraph, Block.Item, Block
      * @param under  whether it stands under what is before it
      */
     record Term(String name, String text, int column, boolean under) implements Block {
+    }
+
+    /** What plain text says of what it leaves out. */
+    record Hint(String text) implements Block {
     }
 
     /** Space between parts. */

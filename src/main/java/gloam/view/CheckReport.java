@@ -115,7 +115,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
 
     private static String words(CameraRow camera) {
         return camera.name() + ", " + Wording.plain(camera.focalLengthMm()) + " mm on "
-                + Wording.size(camera.frameWidthMm(), camera.frameHeightMm()) + "; f/ "
+                + Wording.size(camera.frameWidthMm(), camera.frameHeightMm()) + "; f/"
                 + camera.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", "))
                 + "; focus " + Wording.focus(camera.focusM())
                 + "; transmittance " + Wording.plain(camera.transmittance()) + "; spot "
@@ -142,7 +142,7 @@ public record CheckReport(OffsetDateTime generatedAt, String title, List<TripSit
         parts.add("exposure " + Wording.plain(wish.shortestMin()) + " … " + Wording.plain(wish.longestMin())
                 + " min");
         parts.add(wish.fNumbers().isEmpty() ? "any f-number"
-                : "f/ " + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
+                : "f/" + wish.fNumbers().stream().map(Wording::plain).collect(Collectors.joining(", ")));
         wish.laterOpenings().forEach(later -> parts.add("then " + later));
         if (!wish.cameras().isEmpty()) {
             parts.add("with " + String.join(" or ", wish.cameras()));

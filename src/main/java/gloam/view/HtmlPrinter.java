@@ -207,10 +207,13 @@ final class HtmlPrinter implements Renderer {
                 String cell = row.cells().get(i);
                 String kind = column.numbers() ? "number"
                         : TextWidth.of(cell) > SHORT ? "words" : "words short";
+                String before = column.before(cell);
+                String after = column.after(cell);
                 if (i == 0) {
-                    words("th", cell, "scope", "row", "data-title", column.heading(), "class", kind);
+                    words("th", cell, "scope", "row", "data-before", before, "data-after", after, "class",
+                            kind);
                 } else {
-                    words("td", cell, "data-title", column.heading(), "class", kind);
+                    words("td", cell, "data-before", before, "data-after", after, "class", kind);
                 }
             }
             page.close("tr");
@@ -230,8 +233,8 @@ final class HtmlPrinter implements Renderer {
         blocks(card.part().blocks());
         page.open("ul", "class", "ticks");
         for (String step : card.steps()) {
-            page.add("<li><label>" + Markup.start("input", "type", "checkbox", "name", step) + "/> "
-                    + Markup.prose(step) + "</label></li>");
+            page.add("<li><label>" + Markup.start("input", "type", "checkbox", "name", step) + "/> <span>"
+                    + Markup.prose(step) + "</span></label></li>");
         }
         page.close("ul");
         for (String blank : card.blanks()) {

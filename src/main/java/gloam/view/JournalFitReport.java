@@ -104,7 +104,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                 Table.numbers("published"),
                 Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"),
                 Table.numbers("change", "stops").leaving(3),
-                Table.numbers("±", "stops").leaving(3), Table.numbers("before").leaving(1));
+                Table.numbers("±", "stops").leaving(3), Table.numbers("before ±", "stops").leaving(1));
         situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
                 Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()),
                 Wording.exposure(light.leastS()),
@@ -114,7 +114,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
     }
 
     private Table packsTable() {
-        Table table = new Table(Table.words("pack"), Table.numbers("sheets"),
+        Table table = new Table(Table.words(""), Table.numbers("sheets"),
                 Table.numbers("slower", "stops"), Table.numbers("±", "stops"));
         packs().forEach(one -> table.row(one.pack().isEmpty() ? "not noted" : one.pack(),
                 String.valueOf(one.sheets()), Wording.signed(one.speedOffsetStops().mean(), 2),

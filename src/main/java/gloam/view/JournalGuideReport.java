@@ -31,13 +31,14 @@ public record JournalGuideReport(OffsetDateTime generatedAt, List<WordRow> words
                 Table.numbers("reflects", "%").leaving(1), Table.words("how to recognize it"));
         words().forEach(word -> table.row(word.word(), stops(word),
                 Wording.number(100 * word.reflectance(), 0), word.guide()));
-        Document document = Document.headed("The tone of the sky on the finished picture, from its mid-tone")
+        Document document = Document.headed("The tone of the sky on the finished picture, in stops from "
+                + "the mid-tone")
                 .figure("the words as greys", made -> ToneGuideDrawing.of(this, made)).gap();
         document.add(table);
         document.gap();
         document.text("Judge in daylight, dry, away from trails and the frame's edge; a negative by its "
-                + "print. A blank sheet is \"black\", and counts too. A grey patch for each word is in "
-                + "svg and html.");
+                + "print. A blank sheet is \"black\", and counts too.");
+        document.add(new Block.Hint("A grey patch for each word is in svg and html."));
         return document;
     }
 

@@ -47,11 +47,11 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, Optiona
 
     private static String reason(NextExposure answer, NextExposure.Choice chosen) {
         double offStops = chosen.toneStops() - answer.wanted().toneStops();
-        String chance = "the sheet is right in " + Wording.percent(chosen.rightChance());
+        String chance = "the chance of a right sheet is " + Wording.percent(chosen.rightChance());
         return Math.abs(offStops) < 0.05
                 ? chance + ", " + (answer.choices().size() == 1 ? "as well as is known"
-                        : "more often than at any other f-number")
-                : chance + ": no exposure allowed comes nearer than " + Wording.number(Math.abs(offStops), 1)
+                        : "more than at any other f-number")
+                : chance + ": the closest exposure allowed is " + Wording.number(Math.abs(offStops), 1)
                 + " stops too " + (offStops < 0 ? "dark" : "light");
     }
 
@@ -78,15 +78,15 @@ public record JournalNextReport(OffsetDateTime generatedAt, String film, Optiona
         choices().forEach(choice -> choice.bracket().ifPresent(bracket -> document.under("bracket of "
                 + bracket.exposuresS().size() + " at " + Wording.fNumber(choice.fNumber().marked()) + ": "
                 + bracket.exposuresS().stream().map(Wording::exposure).collect(Collectors.joining(", "))
-                + "; one is right in " + Wording.percent(bracket.chanceOfOneHit()))));
+                + "; the chance that one is right is " + Wording.percent(bracket.chanceOfOneHit()))));
         document.gap();
         document.text("Film " + film() + batch().map(name -> ", " + name).orElse("")
                 + (fittedToSheets() == 0 ? ", as published" : " after "
                 + Wording.count(fittedToSheets(), "sheet"))
                 + (ofTonight() == 0 ? "" : ", of which " + ofTonight() + " show tonight's light")
                 + "; wanted " + Wording.signed(toneStops(), 1)
-                + " stops from the mid-tone. Right is the sheet "
-                + "within half a stop of that, whatever the eye makes of it. Judge it, add it to the journal "
+                + " stops from the mid-tone. A sheet is right "
+                + "within half a stop of that, however the eye judges it. Judge it, add it to the journal "
                 + "and ask again; a bracket is for when no sheet can be looked at in between.");
         return document;
     }

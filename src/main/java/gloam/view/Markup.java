@@ -77,14 +77,17 @@ class Markup {
     }
 
     /**
-     * Words in an element of a page. Dates, spans of time, options, a sheet and its number, a number and its
-     * % stay in one piece; what is written from right to left stands in its own.
+     * Words in an element of a page. Dates with their days, spans of time, options, a sheet and its number, a
+     * number and its unit or spread stay in one piece; what is written from right to left stands in its own.
      */
     static String prose(String words) {
         return escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
+                .replaceAll("\\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) <time>.*?</time>",
+                        "<span class=\"short\">$0</span>")
+                .replaceAll("(?<=\\d) (?=(?:%|mm|stops?)(?!\\w))|\\b(mag|roll) (?=[\\d−])", "$1\u00a0")
+                .replace(" ± ", "\u00a0±\u00a0")
                 .replaceAll("(?<![-\\w])([Ss]heets?) (?=\\d)|\\b(pack) (?=\\w\\b)", "$1$2\u00a0")
-                .replace(" %", "\u00a0%")
-                .replaceAll("\\d\\d:\\d\\d – \\d\\d:\\d\\d|(?<!\\S)--[a-z-]+",
+                .replaceAll("\\d\\d:\\d\\d – \\d\\d:\\d\\d|(?<!\\S)--[a-z-]+|\\bf-numbers?\\b",
                         "<span class=\"short\">$0</span>")
                 .replace("\u2068", "<bdi>").replace("\u2069", "</bdi>");
     }

@@ -1,13 +1,8 @@
 package gloam.view;
 
-import java.time.Duration;
-import java.time.OffsetDateTime;
-import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The nights of a timetable, each on one sheet from sunset to sunrise: how bright the zenith is, as a grey
@@ -15,33 +10,28 @@ import java.util.stream.Stream;
  */
 final class NightStrip {
 
-    private static final double WIDTH = 640;
-    private static final double LEFT = 40;
-    private static final double PLOT = WIDTH - 2 * LEFT;
     private static final double LETTER = 12;
     /** The same as the page's style sheet has it on telephones. */
     private static final double LETTER_ON_PHONES = 20;
-    private static final double SKY_TOP = 48;
-    private static final double SKY_HEIGHT = 120;
+    /** How high its digits are. */
+    private static final double DIGIT = 0.75 * LETTER_ON_PHONES;
+    /** How far a number may reach below the sky. */
+    private static final double BELOW = 4;
     private static final double CLOUD_DEPTH = 20;
-    private static final double BAR_TOP = SKY_TOP + SKY_HEIGHT + 8;
-    private static final double BAR_HEIGHT = 22;
-    private static final double HOURS_TOP = BAR_TOP + BAR_HEIGHT + 16;
-    private static final double WORDS_TOP = HOURS_TOP + 32;
+    private static final double BAR_TOP = StripScale.SKY_TOP + StripScale.SKY_HEIGHT + 8;
+    private static final double WORDS_TOP = StripScale.HOURS_TOP + 32;
     private static final double LINE = 16;
 
     private final Markup svg = new Markup();
     private final PlanReport.PlannedNightRow night;
-    private final double top;
-    private final OffsetDateTime from;
-    private final double lastsS;
+    private final StripScale scale;
+    private final LabelPlaces places;
 
     private NightStrip(PlanReport.PlannedNightRow night, double top) {
         this.night = night;
-        this.top = top;
-        this.from = night.course().get(0).at();
-        this.lastsS = Math.max(1, Duration.between(from,
-                night.course().get(night.course().size() - 1).at()).toSeconds());
+        this.scale = StripScale.of(night, top);
+        this.places = new LabelPlaces(StripScale.LEFT, scale.y(90), StripScale.LEFT + StripScale.PLOT,
+                scale.y(0) + BELOW, LETTER);
     }
 
     /** All nights that have one, one below the other. */
@@ -64,10 +54,10 @@ final class NightStrip {
             strips.add(new NightStrip(night, top).strip(words));
             top += WORDS_TOP + LINE * words.size();
         }
-        Drawing all = new Drawing(Drawing.Unit.PX, WIDTH, top + LINE, LETTER, title,
+        Drawing all = new Drawing(Drawing.Unit.PX, StripScale.WIDTH, top + LINE, LETTER, title,
                 "Brightness of the sky, height of the Moon and of what each sheet aims at, and the windows.");
         all.add(strips.toString());
-        return all.finished(LEFT, made);
+        return all.finished(StripScale.LEFT, made);
     }
 
     private static String title(PlanReport.PlannedNightRow night) {
@@ -75,29 +65,20 @@ final class NightStrip {
     }
 
     private String strip(List<String> words) {
-        svg.label(LEFT, top + 16, title(night) + " (" + night.zone() + ")");
+        svg.label(StripScale.LEFT, scale.top() + 16, title(night) + " (" + night.zone() + ")");
         sky();
-        axes();
-        twilights();
+        new StripAxes(night, scale, svg).draw();
         moon();
         cloud();
-        curve(night.course().stream().map(sky -> at(sky, y(90 * SkyGrey.light(sky.zenithMagArcsec2())))),
-                "curve");
+        curve(night.course().stream().map(sky -> at(sky, 90 * SkyGrey.light(sky.zenithMagArcsec2())))
+                .toList(), "curve");
         aims();
         windows();
-        hours();
         for (int line = 0; line < words.size(); line++) {
-            svg.label(LEFT, top + WORDS_TOP - LINE / 2 + line * LINE, words.get(line), "class", "fine");
+            svg.label(StripScale.LEFT, scale.top() + WORDS_TOP - LINE / 2 + line * LINE, words.get(line),
+                    "class", "fine");
         }
         return svg.toString();
-    }
-
-    private double x(OffsetDateTime at) {
-        return LEFT + PLOT * Math.max(0, Math.min(1, Duration.between(from, at).toSeconds() / lastsS));
-    }
-
-    private double y(double heightDeg) {
-        return top + SKY_TOP + SKY_HEIGHT * (1 - heightDeg / 90);
     }
 
     /** The zenith's brightness as grey, a strip for each sample. */
@@ -105,81 +86,66 @@ final class NightStrip {
         svg.open("g", "class", "sky");
         List<PlanReport.SkyRow> course = night.course();
         for (int i = 0; i + 1 < course.size(); i++) {
-            double left = x(course.get(i).at());
+            double left = scale.x(course.get(i).at());
             double light = SkyGrey.light(course.get(i).zenithMagArcsec2());
-            svg.empty("rect", "x", left, "y", top + SKY_TOP, "width", x(course.get(i + 1).at()) - left + 0.5,
-                    "height", SKY_HEIGHT, "fill", SkyGrey.colour(light), "style",
-                    "--light:" + Markup.number(light));
+            svg.empty("rect", "x", left, "y", scale.y(90), "width",
+                    scale.x(course.get(i + 1).at()) - left + 0.5, "height", StripScale.SKY_HEIGHT, "fill",
+                    SkyGrey.colour(light), "style", "--light:" + Markup.number(light));
         }
         svg.close("g");
     }
 
-    /** Heights on the left, brightness of the sky on the right. */
-    private void axes() {
-        for (int heightDeg = 0; heightDeg <= 90; heightDeg += 30) {
-            svg.label(LEFT - 6, y(heightDeg) + 4, heightDeg + "°", "class", "end fine");
-        }
-        for (double mag = SkyGrey.DARKEST_MAG; mag >= SkyGrey.BRIGHTEST_MAG; mag -= 4) {
-            svg.label(LEFT + PLOT + 6, y(90 * SkyGrey.light(mag)) + 4, Wording.plain(mag), "class", "fine");
-        }
-        svg.label(WIDTH - 4, top + SKY_TOP - 20, "mag/arcsec²", "class", "end fine");
-    }
-
-    /** Where the Sun passes the depths that end twilights, between the samples beside them. */
-    private void twilights() {
-        List<PlanReport.SkyRow> course = night.course();
-        for (int i = 0; i + 1 < course.size(); i++) {
-            double before = course.get(i).sunAirlessAltitudeDeg();
-            double after = course.get(i + 1).sunAirlessAltitudeDeg();
-            double left = x(course.get(i).at());
-            double right = x(course.get(i + 1).at());
-            for (int depthDeg = -6; depthDeg >= -18; depthDeg -= 6) {
-                if (before > depthDeg != after > depthDeg) {
-                    double x = left + (right - left) * (depthDeg - before) / (after - before);
-                    svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP - 4)
-                            + "v4", "class", "line");
-                    svg.label(x, top + SKY_TOP - 7, "" + -depthDeg, "font-size", 10, "class", "fine"
-                            + (depthDeg == -12 ? " middle" : before > after == depthDeg > -12 ? " end" : ""));
-                }
-            }
-        }
-    }
-
     /** The Moon's heights, a curve for each time that it is up. */
     private void moon() {
-        List<String> up = new ArrayList<>();
+        List<double[]> up = new ArrayList<>();
         for (PlanReport.SkyRow sky : night.course()) {
             if (sky.moonAltitudeDeg() >= 0) {
-                up.add(at(sky, y(sky.moonAltitudeDeg())));
+                up.add(at(sky, sky.moonAltitudeDeg()));
             } else {
-                curve(up.stream(), "moon");
+                curve(up, "moon");
                 up.clear();
             }
         }
-        curve(up.stream(), "moon");
+        curve(up, "moon");
     }
 
-    private String at(PlanReport.SkyRow sky, double y) {
-        return Markup.number(x(sky.at())) + "," + Markup.number(y);
+    private double[] at(PlanReport.SkyRow sky, double heightDeg) {
+        return new double[] {scale.x(sky.at()), scale.y(heightDeg)};
     }
 
-    private void curve(Stream<String> points, String style) {
-        String all = points.collect(Collectors.joining(" "));
-        if (!all.isEmpty()) {
-            svg.empty("polyline", "points", all, "class", style);
+    private void curve(List<double[]> points, String style) {
+        for (int i = 0; i + 1 < points.size(); i++) {
+            places.keepOff(points.get(i)[0], points.get(i)[1], points.get(i + 1)[0], points.get(i + 1)[1]);
+        }
+        if (!points.isEmpty()) {
+            svg.empty("polyline", "points", points.stream().map(point -> Markup.number(point[0]) + ","
+                    + Markup.number(point[1])).collect(Collectors.joining(" ")), "class", style);
         }
     }
 
-    /** What each sheet aims at, at its height while the shutter is open; near the zenith its number below. */
+    /**
+     * What each sheet aims at, at its height while the shutter is open; its number above, beside or below,
+     * where it first covers nothing, with room for the letters of telephones.
+     */
     private void aims() {
-        for (PlanReport.WindowRow window : night.windows()) {
-            double left = x(window.openAt());
-            double right = Math.max(left + 3, x(window.closeAt()));
-            double y = y(window.altitudeDeg());
+        List<double[]> spans = night.windows().stream().map(window -> new double[] {scale.x(window.openAt()),
+            Math.max(scale.x(window.openAt()) + 3, scale.x(window.closeAt())),
+            scale.y(window.altitudeDeg())}).toList();
+        spans.forEach(span -> places.keepOff(span[0], span[2], span[1], span[2]));
+        for (int i = 0; i < spans.size(); i++) {
+            double left = spans.get(i)[0];
+            double right = spans.get(i)[1];
+            double y = spans.get(i)[2];
             svg.empty("path", "d", "M" + Markup.number(left) + " " + Markup.number(y) + "H"
                     + Markup.number(right), "class", "aim");
-            svg.label((left + right) / 2, y - 4 - LETTER > top + SKY_TOP ? y - 4 : y + LETTER + 2,
-                    "" + window.sheet(), "class", "aim middle");
+            String number = "" + night.windows().get(i).sheet();
+            double wide = LETTER_ON_PHONES * Drawing.LETTER_WIDE * number.length();
+            double middle = (left + right) / 2;
+            double[] place = places.takeMiddle(wide, DIGIT, List.of(new double[] {middle, y - 4 - DIGIT / 2},
+                    new double[] {right + 4 + wide / 2, y}, new double[] {left - 4 - wide / 2, y},
+                    new double[] {middle, y + 4 + DIGIT / 2}));
+            svg.label(place[0], place[1] + (place[1] == y ? 0.4 * DIGIT : DIGIT / 2), number, "class",
+                    "aim middle");
         }
     }
 
@@ -189,27 +155,28 @@ final class NightStrip {
         if (forecast.isEmpty()) {
             return;
         }
-        String edge = Markup.number(top + SKY_TOP);
-        StringBuilder points = new StringBuilder(Markup.number(x(forecast.get(0).at())) + "," + edge);
-        forecast.forEach(row -> points.append(' ' + Markup.number(x(row.at())) + ","
-                + Markup.number(top + SKY_TOP + CLOUD_DEPTH * row.cloudFraction())));
-        points.append(' ' + Markup.number(x(forecast.get(forecast.size() - 1).at())) + "," + edge);
+        String edge = Markup.number(scale.y(90));
+        StringBuilder points = new StringBuilder(Markup.number(scale.x(forecast.get(0).at())) + "," + edge);
+        forecast.forEach(row -> points.append(' ' + Markup.number(scale.x(row.at())) + ","
+                + Markup.number(scale.y(90) + CLOUD_DEPTH * row.cloudFraction())));
+        points.append(' ' + Markup.number(scale.x(forecast.get(forecast.size() - 1).at())) + "," + edge);
         svg.open("g").words("title", CloudRow.words(forecast))
                 .empty("polygon", "points", points, "class", "cloud").close("g");
     }
 
     private void windows() {
         List<String> cameras = night.windows().stream().map(PlanReport.WindowRow::camera).distinct().toList();
-        double high = BAR_HEIGHT / cameras.size();
+        double high = StripScale.BAR_HEIGHT / cameras.size();
         for (PlanReport.WindowRow window : night.windows()) {
-            double over = top + BAR_TOP + high * cameras.indexOf(window.camera());
-            double left = x(window.openAt());
-            double width = Math.max(3, x(window.closeAt()) - left);
+            double over = scale.top() + BAR_TOP + high * cameras.indexOf(window.camera());
+            double left = scale.x(window.openAt());
+            double width = Math.max(3, scale.x(window.closeAt()) - left);
             svg.open("g").words("title", window.wish() + ", " + night.times().exposure(
                     window.openAt().toInstant(), window.closeAt().toInstant()));
-            svg.empty("path", "class", "line", "d", "M" + Markup.number(x(window.slack().openEarliestAt()))
-                    + " " + Markup.number(over + high / 2) + "H"
-                    + Markup.number(x(window.slack().closeLatestAt())));
+            svg.empty("path", "class", "line", "d", "M"
+                    + Markup.number(scale.x(window.slack().openEarliestAt())) + " "
+                    + Markup.number(over + high / 2) + "H"
+                    + Markup.number(scale.x(window.slack().closeLatestAt())));
             svg.empty("rect", "x", left, "y", over, "width", width, "height", high, "class", "box");
             number(window.sheet(), left + width / 2, over + high / 2 + 5, width);
             svg.close("g");
@@ -222,29 +189,5 @@ final class NightStrip {
         if (wide * LETTER <= width) {
             svg.label(x, y, "" + sheet, "class", wide * LETTER_ON_PHONES <= width ? "middle" : "middle fine");
         }
-    }
-
-    /** A mark at every full hour of the clocks; where they change, the hours beside it with their offsets. */
-    private void hours() {
-        List<ZonedDateTime> hours =
-                night.times().fullHours(from.toInstant(), from.plusSeconds((long) lastsS).toInstant());
-        for (int number = 0; number < hours.size(); number++) {
-            ZonedDateTime hour = hours.get(number);
-            double x = x(hour.toOffsetDateTime());
-            svg.empty("path", "d", "M" + Markup.number(x) + " " + Markup.number(top + SKY_TOP + SKY_HEIGHT)
-                    + "v5", "class", "line");
-            svg.label(x, top + HOURS_TOP, String.format(Locale.ROOT, "%02d", hour.getHour()), "class",
-                    "middle");
-            if (changes(hours, number - 1) || changes(hours, number)) {
-                svg.label(x, top + HOURS_TOP + 11, Wording.offset(hour.toOffsetDateTime()), "font-size", 9,
-                        "class", "middle");
-            }
-        }
-    }
-
-    /** Whether the clocks change between an hour and the next one. */
-    private static boolean changes(List<ZonedDateTime> hours, int number) {
-        return number >= 0 && number + 1 < hours.size()
-                && !hours.get(number).getOffset().equals(hours.get(number + 1).getOffset());
     }
 }

@@ -186,6 +186,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
      * @param openings each time that it is open; the figures are those of the first, the tone that of all
      * @param arcDeg   how far the sky turns while the shutter is open
      * @param mustRecord bodies and named stars that the wish wants recorded
+     * @param sky      the part of the reason that says under which sky it stands
      * @param slack    how exactly its times are to be kept
      */
     public record WindowRow(int sheet, String identity, int sequence, String wish, String camera,
@@ -198,7 +199,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                             int recordedStarsSpread, int fainterStars, double trailLengthMm,
                             double trailDirectionDeg, double arcDeg, List<String> mustRecord,
                             MoonRow moon, Optional<CloudCover> cloud, double score, List<String> misses,
-                            String reason, SlackRow slack) {
+                            String reason, @JsonIgnore String sky, SlackRow slack) {
 
         static WindowRow of(Timetable.Announced announced, Night night, SiteClock clock) {
             Plan.Window window = announced.window();
@@ -218,7 +219,7 @@ public record PlanReport(OffsetDateTime generatedAt, String identity, String tit
                     window.turnDeg(), window.wish().mustRecord().stream().map(WishRow::name).toList(),
                     MoonRow.of(window.open().middle(), window.moon(), clock), window.cloud(),
                     window.score(), WindowWords.misses(window.misses()), WindowWords.reason(window, night),
-                    SlackRow.of(window, clock));
+                    WindowWords.sky(window, night), SlackRow.of(window, clock));
         }
     }
 

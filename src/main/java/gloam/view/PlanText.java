@@ -44,14 +44,17 @@ final class PlanText {
                 night.times().exposure(window.openAt().toInstant(), window.closeAt().toInstant()) + " sheet "
                 + window.sheet() + ": " + window.wish()
                 + report.camera(window.camera()).map(name -> ", " + name).orElse("")));
-        return new Block.Evening(night.times().dates() + ", " + night.site() + " (times in " + night.zone()
-                + ")", cards);
+        return new Block.Evening(evening(night), cards);
+    }
+
+    private static String evening(PlanReport.PlannedNightRow night) {
+        return night.times().dates() + ", " + night.site() + " (times in " + night.zone() + ")";
     }
 
     private static void addNight(Document document, PlanReport report, PlanReport.PlannedNightRow night) {
-        document.heading(2, night.times().dates() + "  " + night.site() + "  (times in " + night.zone()
-                + ")");
-        document.text("dark " + spans(night, night.darkness()) + "; Moon up " + spans(night, night.moonUp())
+        document.heading(2, evening(night));
+        document.text((night.darkness().isEmpty() ? "never dark" : "dark " + spans(night, night.darkness()))
+                + (night.moonUp().isEmpty() ? "; Moon never up" : "; Moon up " + spans(night, night.moonUp()))
                 + (night.forecast().isEmpty() ? "" : "; " + CloudRow.words(night.forecast())));
         if (!night.course().isEmpty()) {
             document.add(new Block.Figure("the night", made -> NightStrip.of(night, made),
@@ -163,8 +166,7 @@ final class PlanText {
     }
 
     private static String spans(PlanReport.PlannedNightRow night, List<PlanReport.Span> spans) {
-        return spans.isEmpty() ? "never" : spans.stream()
-                .map(span -> night.times().span(span.from().toInstant(), span.to().toInstant()))
+        return spans.stream().map(span -> night.times().span(span.from().toInstant(), span.to().toInstant()))
                 .collect(Collectors.joining(", "));
     }
 }

@@ -52,7 +52,7 @@ public record ProofReport(@JsonUnwrapped Figures figures, @JsonIgnore Picture pi
         document.figure("the sheet", made -> TrailDrawing.over(this, made));
         document.gap();
         Table table = new Table(Table.words("tone at"), Table.numbers("x", "mm"), Table.numbers("y", "mm"),
-                Table.numbers(proof.colour() ? "stops red, green, blue" : "stops"));
+                Table.numbers(proof.colour() ? "red, green, blue" : "", "stops"));
         for (SheetProof.PointTone tone : proof.tones()) {
             table.row(Label.words(tone.where()), Wording.number(tone.point().xMm(), 1),
                     Wording.number(tone.point().yMm(), 1),

@@ -11,6 +11,7 @@ import gloam.planner.Requirement;
 import gloam.planner.Sector;
 import gloam.units.Angle;
 import gloam.units.Label;
+import java.util.List;
 
 /** Puts into words what a wish requires of a night. */
 final class RequirementWords {
@@ -122,5 +123,10 @@ final class RequirementWords {
     /** The name of a body or star. */
     static String name(Target target) {
         return target instanceof Body body ? body.properName() : ((Star) target).name();
+    }
+
+    /** The same of what has that name in a trip file. */
+    static String name(String name) {
+        return Label.named(name, List.of(Body.values())).map(Body::properName).orElse(name);
     }
 }

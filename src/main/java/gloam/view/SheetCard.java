@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The card of a planned sheet, to take along. */
 final class SheetCard {
@@ -39,12 +40,17 @@ final class SheetCard {
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure(part, "tone", tone(window) + " stops");
         figure(part, "trail", TrailWords.of(window).figure());
-        figure(part, "stars", StarWords.of(window.recordedStars(), window.recordedStarsSpread(),
-                window.framedStars(), "", window.catalogueToMag(), window.fainterStars())
+        figure(part, "stars", window.mustRecord().stream().map(RequirementWords::name)
+                .map(name -> name + " and ").collect(Collectors.joining())
+                + StarWords.of(window.recordedStars(), window.recordedStarsSpread(), window.framedStars(),
+                "", window.catalogueToMag(), window.fainterStars())
                 + (window.trailLimitMag().isPresent()
                 ? ", trails to mag " + Wording.number(window.trailLimitMag().getAsDouble(), 1) : ""));
         window.cloud().ifPresent(cloud -> figure(part, "sky", WindowWords.cloud(cloud)));
-        part.text(window.reason());
+        if (!window.misses().isEmpty()) {
+            figure(part, "misses", String.join(", ", window.misses()));
+        }
+        part.text(window.sky());
         if (window.openings().size() == 1) {
             part.text(window.slack().words(night.times())).add(window.slack().lateTable(night.times()));
         } else {

@@ -65,7 +65,8 @@ public record SkyMapReport(OffsetDateTime generatedAt, Site site, OffsetDateTime
         document.add(table);
         document.gap();
         document.text("In V mag/arcsec², smaller is brighter; each for the cell of 10° by 5° that lies "
-                + "there. A dash is land. The map itself is in svg and html.");
+                + "there. A dash is land.");
+        document.add(new Block.Hint("The map itself is in svg and html."));
         return document;
     }
 

@@ -105,7 +105,7 @@ public record SlackRow(OffsetDateTime openEarliestAt, OffsetDateTime openLatestA
     Table lateTable(NightTimes times) {
         boolean follows = follows();
         Table table = follows ? new Table(Table.words("late by"), Table.words("close"),
-                Table.numbers("az °"), Table.numbers("alt °"))
+                Table.numbers("az", "°"), Table.numbers("alt", "°"))
                 : new Table(Table.words("late by"), Table.words("close"));
         for (LateRow late : openedLate) {
             String by = late.lateMin + " min";

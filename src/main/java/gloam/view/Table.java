@@ -75,9 +75,22 @@ final class Table implements Block {
 
         /** A cell with title and unit, as part of a sentence. */
         String told(String cell) {
-            boolean number = !unit.isEmpty() && cell.matches(".*\\d");
-            String told = number ? cell + (unit.equals("\u00b0") ? unit : " " + unit) : cell;
-            return (number ? title + " " + told : heading() + " " + told).strip();
+            return before(cell) + cell + after(cell);
+        }
+
+        /** What stands before a cell in a sentence, with the blank between them. */
+        String before(String cell) {
+            String words = unitFollows(cell) ? title : heading();
+            return words.isEmpty() || words.endsWith("/") ? words : words + " ";
+        }
+
+        /** The unit behind a cell in a sentence, with the blank between them where there is one. */
+        String after(String cell) {
+            return !unitFollows(cell) ? "" : unit.equals("\u00b0") ? unit : " " + unit;
+        }
+
+        private boolean unitFollows(String cell) {
+            return !unit.isEmpty() && cell.matches(".*\\d");
         }
     }
 

@@ -45,6 +45,8 @@ final class TextPrinter implements Renderer {
             lines.addAll(paragraph("", heading.text()));
         } else if (block instanceof Block.Paragraph paragraph) {
             lines.addAll(paragraph(paragraph.under() ? SET_IN : "", paragraph.text()));
+        } else if (block instanceof Block.Hint hint) {
+            lines.addAll(paragraph("", hint.text()));
         } else if (block instanceof Block.Item item) {
             lines.addAll(paragraph(BULLET, item.text()));
         } else if (block instanceof Block.Term term) {

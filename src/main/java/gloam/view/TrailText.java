@@ -2,8 +2,6 @@ package gloam.view;
 
 import gloam.answer.Trails;
 import gloam.answer.TripodView;
-import gloam.ephemeris.Body;
-import gloam.units.Label;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -164,8 +162,7 @@ final class TrailText {
 
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
         String bodies = records.bodies().stream()
-                .map(name -> Label.named(name, List.of(Body.values())).orElseThrow().properName())
-                .collect(Collectors.joining(" and "));
+                .map(RequirementWords::name).collect(Collectors.joining(" and "));
         if (records.stars() == 0) {
             return records.bodies().isEmpty()
                     ? "Nothing will show: no trail" + (nothingInFrame ? "" : " in the frame")
@@ -187,7 +184,7 @@ final class TrailText {
                 Table.numbers("", "stops").leaving(5), Table.words("from").leaving(6),
                 Table.words("to").leaving(6),
                 Table.numbers("", "mm"), Table.numbers("", "°").leaving(3), Table.numbers("share").leaving(2),
-                Table.numbers("runs").leaving(7), Table.numbers("sagitta").leaving(1),
+                Table.numbers("runs").leaving(7), Table.numbers("sagitta", "mm").leaving(1),
                 Table.words("enters").leaving(4), Table.words("leaves").leaving(4));
         for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
             TrackRow.PointRow first = track.points().get(0);

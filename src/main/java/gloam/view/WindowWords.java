@@ -18,12 +18,13 @@ final class WindowWords {
     }
 
     /**
-     * Such as "moonless and dark 20:31–04:10, sky 21.4, tone −1.8 ± 0.6, 23 of 41 stars record, trail 27 mm".
+     * Such as "moonless and dark 20:31–04:10, sky 21.4 mag/arcsec², tone −1.8 ± 0.6, 23 of 41 stars record,
+     * trail 27 mm".
      */
     static String reason(Plan.Window window, Night night) {
-        return sky(window, night) + ", sky " + Wording.number(window.sky().light().magArcsec2(), 1)
-                + ", tone " + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", "
-                + records(window) + ", " + TrailWords.of(window).sentence() + clear(window)
+        return sky(window, night) + ", tone "
+                + Wording.tone(window.skyToneStops(), window.skyToneSpreadStops()) + ", " + records(window)
+                + ", " + TrailWords.of(window).sentence() + clear(window)
                 + (window.misses().isEmpty() ? "" : "; misses: "
                 + String.join(", ", misses(window.misses())));
     }
@@ -48,10 +49,12 @@ final class WindowWords {
                 + " mag too faint";
     }
 
-    private static String sky(Plan.Window window, Night night) {
+    /** Such as "moonless and dark 20:31–04:10, sky 21.4 mag/arcsec²", a part of the reason. */
+    static String sky(Plan.Window window, Night night) {
         WindowSky sky = window.sky();
         String span = sky.span().map(NightTimes.of(night)::span).orElse("");
-        return SkyWords.of(sky, span, moon(window));
+        return SkyWords.of(sky, span, moon(window)) + ", sky "
+                + Wording.number(sky.light().magArcsec2(), 1) + " mag/arcsec²";
     }
 
     /** Such as "Moon 14° high behind you, 122° from the aim" or, half-way through, "Moon down". */

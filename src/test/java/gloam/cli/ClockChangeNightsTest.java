@@ -141,12 +141,12 @@ class ClockChangeNightsTest {
                 .matcher(plan("2027-02-08", "01:00", "03:00", "json"));
         assertTrue(open.find());
         String text = plan("2027-02-08", "01:00", "03:00", "text");
-        assertTrue(text.contains("Mon 2027-02-08 to Tue 2027-02-09  Home field"), text);
+        assertTrue(text.contains("Mon 2027-02-08 to Tue 2027-02-09, Home field"), text);
         assertTrue(text.contains("Tue " + open.group(1) + "  Tue " + open.group(2)), text);
         assertTrue(Pattern.compile("dark 19:\\d\\d – Tue 2027-02-09 05:\\d\\d").matcher(text).find(), text);
         String whole = "Tue 2027-02-09 " + open.group(1) + " – " + open.group(2);
         assertTrue(plan("2027-02-08", "01:00", "03:00", "html")
-                .contains("<p class=\"time\">Tue <time>2027-02-09</time> <span class=\"short\">"
+                .contains("<p class=\"time\"><span class=\"short\">Tue <time>2027-02-09</time></span> <span class=\"short\">"
                         + open.group(1) + " – " + open.group(2) + "</span></p>"));
         assertTrue(plan("2027-02-08", "01:00", "03:00", "svg")
                 .contains("<title>Narrow, " + whole + "</title>"));

@@ -90,7 +90,7 @@ class LaidOutTextTest {
         Path trip = tripNamed(FROM_RIGHT);
         String apart = "\u2068" + FROM_RIGHT + "\u2069";
         String text = Run.of("plan", "--trip", trip.toString()).out();
-        assertTrue(text.contains("  " + apart + "  (times in Europe/Madrid)"), text);
+        assertTrue(text.contains(", " + apart + " (times in Europe/Madrid)"), text);
         assertTrue(Run.of("plan", "--trip", trip.toString(), "--format", "html").out()
                 .contains("<bdi>" + FROM_RIGHT + "</bdi>"));
         assertTrue(Run.of("plan", "--trip", trip.toString(), "--format", "svg").out().contains(apart));

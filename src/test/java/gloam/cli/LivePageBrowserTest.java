@@ -357,6 +357,28 @@ class LivePageBrowserTest {
         assertEquals(List.of(), faults);
     }
 
+    /** Days before the trip the countdown has its longest words; 240 px are less than a card likes. */
+    @Test
+    void theCountdownKeepsToOneLineAndCardsToTheWindow() {
+        try (BrowserContext context = phone(360)) {
+            Page page = Chromium.offline(context, faults);
+            clock(page, Timetables.at(windows.get(0), "prepareAt").minus(Duration.ofDays(187))
+                    .minusSeconds(23 * 3600 + 59 * 60 + 8));
+            page.navigate(file.toUri().toString());
+            says(page, "#countdown", "in 187 d 23:59:08");
+            assertEquals(1, page.evaluate("""
+                    (() => {
+                      const words = document.createRange();
+                      words.selectNodeContents(document.querySelector('#countdown'));
+                      return new Set([...words.getClientRects()].map(line => line.top)).size;
+                    })()"""));
+            page.setViewportSize(240, 800);
+            assertEquals(List.of(), page.evaluate("[...document.querySelectorAll('.card')].map(card => "
+                    + "card.getBoundingClientRect().right).filter(right => right > 240.5)"));
+        }
+        assertEquals(List.of(), faults);
+    }
+
     @Test
     void withoutJavaScriptEverySheetIsReached() {
         try (BrowserContext context = chromium.browser().newContext(new Browser.NewContextOptions()

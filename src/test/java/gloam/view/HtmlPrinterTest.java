@@ -59,7 +59,8 @@ class HtmlPrinterTest {
         assertEquals(List.of("wish", "trail mm"), texts(main, "thead th[scope=col]"));
         assertEquals(List.of("pole", "Mars"), texts(main, "tbody th[scope=row]"));
         assertEquals(List.of("7", "128"), texts(main, "tbody td.number"));
-        assertEquals("trail mm", main.selectFirst("td.number").attr("data-title"));
+        assertEquals(List.of("trail ", " mm"), List.of(main.selectFirst("td.number").attr("data-before"),
+                main.selectFirst("td.number").attr("data-after")));
         assertEquals(List.of("row", "note", "row"), main.select("tbody tr").eachAttr("class"));
         assertEquals("2", main.selectFirst("tr.note td").attr("colspan"));
         assertEquals("because", main.selectFirst("tr.note td").text());

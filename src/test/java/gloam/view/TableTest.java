@@ -79,8 +79,8 @@ class TableTest {
                 Table.words("film"))
                 .row("Mars", "2027-02-08", "11", "instant-mono-640").note("because")
                 .row("Moon", "2027-02-09", "8", "");
-        assertEquals(List.of("  - Mars, opened", "    2027-02-08, f/ 11,", "    film", "    instant-mono-640",
-                "      because", "  - Moon, opened", "    2027-02-09, f/ 8"), at(22, table));
+        assertEquals(List.of("  - Mars, opened", "    2027-02-08, f/11,", "    film", "    instant-mono-640",
+                "      because", "  - Moon, opened", "    2027-02-09, f/8"), at(22, table));
     }
 
     @Test
