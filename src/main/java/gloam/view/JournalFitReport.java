@@ -104,7 +104,7 @@ public record JournalFitReport(OffsetDateTime generatedAt, String film, Optional
                 Table.numbers("published"),
                 Table.numbers("fitted"), Table.numbers("least"), Table.numbers("most"),
                 Table.numbers("change", "stops").leaving(3),
-                Table.numbers("±", "stops").leaving(3), Table.numbers("before ±", "stops").leaving(1));
+                Table.numbers("±", "stops").leaving(3), Table.numbers("was ±", "stops").leaving(1));
         situations().forEach(light -> table.row(light.name(), Wording.exposure(light.meteredS()),
                 Wording.exposure(light.publishedS()), Wording.exposure(light.fittedS()),
                 Wording.exposure(light.leastS()),
