@@ -3,7 +3,6 @@ package gloam.answer;
 import gloam.film.FilmStock;
 import gloam.frame.LightImage;
 import gloam.frame.PictureEdges;
-import gloam.frame.ScanPart;
 import gloam.frame.StepWedge;
 import gloam.gear.Camera;
 import gloam.gear.Frame;
@@ -34,7 +33,7 @@ import java.util.Optional;
  * @param negative whether the scan shows a negative
  */
 public record ReadQuestion(Entry entry, Site site, Frame frame, Angle roll, FilmStock film, LightImage image,
-        Optional<ScanPart> crop, Optional<StepWedge> wedge, boolean negative) {
+        Optional<ScanPart> crop, Optional<Wedge> wedge, boolean negative) {
 
     List<Interval> openings() {
         return entry.exposed().openings().stream().map(Opening::open).toList();
@@ -53,13 +52,27 @@ public record ReadQuestion(Entry entry, Site site, Frame frame, Angle roll, Film
 
     /** The scan as its sheet reflects or lets through light, as far as that is known. */
     LightImage light() {
-        return wedge.map(beside -> beside.light(image)).orElse(image);
+        return wedge.map(beside -> beside.steps.light(image, beside.place.corners(image))).orElse(image);
     }
 
     double[][] corners(LightImage light) {
         return crop.map(part -> part.corners(light)).or(() -> PictureEdges.of(light,
-                wedge.map(StepWedge::place))).orElseThrow(() ->
+                wedge.map(beside -> beside.place.corners(light)))).orElseThrow(() ->
                 new BadInput("no picture with four straight edges is found on it; give its place with "
                 + "--crop X,Y,W,H"));
+    }
+
+    /**
+     * A grey step wedge on a scan.
+     *
+     * @param place where it lies
+     * @param steps its steps
+     */
+    public record Wedge(ScanPart place, StepWedge steps) {
+
+        /** The wedge at a place with the densities of a text such as {@code 0.05,0.20,0.35}. */
+        public static Wedge of(ScanPart place, String densities) {
+            return new Wedge(place, StepWedge.of(densities));
+        }
     }
 }

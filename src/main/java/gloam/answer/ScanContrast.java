@@ -1,7 +1,6 @@
 package gloam.answer;
 
 import gloam.film.ToneCurve;
-import gloam.frame.StepWedge;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +46,7 @@ public record ScanContrast(double factor, double error, int trails) {
     private static final double FROM_END = 0.02;
 
     /** What is known of it before a trail is looked at. */
-    static ScanContrast before(Optional<StepWedge> wedge) {
+    static ScanContrast before(Optional<ReadQuestion.Wedge> wedge) {
         return new ScanContrast(1, wedge.isPresent() ? ERROR_BY_WEDGE : ERROR_OF_CURVE, 0);
     }
 

@@ -1,10 +1,9 @@
 package gloam.cli;
 
 import gloam.answer.ReadQuestion;
+import gloam.answer.ScanPart;
 import gloam.answer.SheetReading;
 import gloam.film.FilmStock;
-import gloam.frame.ScanPart;
-import gloam.frame.StepWedge;
 import gloam.gear.Frame;
 import gloam.gear.Site;
 import gloam.journal.Entry;
@@ -102,14 +101,14 @@ final class JournalReadCommand extends ReportingCommand {
                 journal.file().toString(), added.already())), session.now());
     }
 
-    private Optional<StepWedge> wedge() {
+    private Optional<ReadQuestion.Wedge> wedge() {
         if (wedge.given() != wedgeDensities.given()) {
             throw new BadInput(wedge.given() ? "--wedge needs the densities of its steps; add "
                     + "--wedge-densities 0.05,0.20,…" : "--wedge-densities needs the place of the wedge; "
                     + "add --wedge X,Y,W,H");
         }
         return wedge.value().map(part -> FromOption.of("--wedge-densities", () ->
-                new StepWedge(part, StepWedge.densities(wedgeDensities.get()))));
+                ReadQuestion.Wedge.of(part, wedgeDensities.get())));
     }
 
     private static SheetReading read(Session session, Input file, ReadQuestion question) {

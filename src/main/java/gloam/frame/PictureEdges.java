@@ -34,7 +34,7 @@ public final class PictureEdges {
     private final float[] levels;
     private final BitSet hidden = new BitSet();
 
-    private PictureEdges(LightImage scan, Optional<ScanPart> besides) {
+    private PictureEdges(LightImage scan, Optional<double[][]> besides) {
         this.together = Math.max(1, (int) Math.ceil(Math.max(scan.width(), scan.height()) / (double) SIDE));
         this.width = scan.width() / together;
         this.height = scan.height() / together;
@@ -48,7 +48,7 @@ public final class PictureEdges {
                 levels[y * width + x] = (float) SrgbCurve.level(sum / (together * together));
             }
         }
-        besides.map(part -> part.corners(scan)).ifPresent(part -> {
+        besides.ifPresent(part -> {
             for (int y = (int) (part[0][1] / together) - AROUND; y < part[2][1] / together + AROUND; y++) {
                 hidden.set(Math.max(0, y * width + Math.max(0, (int) (part[0][0] / together) - AROUND)),
                         Math.max(0, y * width + Math.min(width, (int) (part[2][0] / together) + AROUND)));
@@ -60,9 +60,9 @@ public final class PictureEdges {
      * The corners of the picture in pixels of the scan, by x and y: upper left, upper right, lower right,
      * lower left; empty where no four edges are found.
      *
-     * @param besides what lies on the scan beside the sheet
+     * @param besides the corners of what lies on the scan beside the sheet, upright
      */
-    public static Optional<double[][]> of(LightImage scan, Optional<ScanPart> besides) {
+    public static Optional<double[][]> of(LightImage scan, Optional<double[][]> besides) {
         PictureEdges edges = new PictureEdges(scan, besides);
         for (int darker = 0; darker < 2; darker++) {
             int sign = darker == 0 ? -1 : 1;

@@ -19,10 +19,9 @@ import org.hipparchus.analysis.interpolation.LinearInterpolator;
  * that the scan tells from the one before. <b>Valid.</b> Scans whose curve is the same all over.
  * <b>Error.</b> That of the densities. <b>Departures.</b> Stray light of the scanner.
  *
- * @param place     where it lies
  * @param densities of its steps, the lightest first, at least three
  */
-public record StepWedge(ScanPart place, List<Double> densities) {
+public record StepWedge(List<Double> densities) {
 
     /** Allowed densities. */
     public static final Range DENSITY = new Range("density of a step", 0, 5, "");
@@ -47,19 +46,24 @@ public record StepWedge(ScanPart place, List<Double> densities) {
         }
     }
 
-    /** The densities that a text such as {@code 0.05,0.20,0.35} means. */
-    public static List<Double> densities(String text) {
+    /** The wedge whose densities a text such as {@code 0.05,0.20,0.35} means. */
+    public static StepWedge of(String text) {
         try {
-            return Arrays.stream(text.split(",", -1)).map(String::strip).map(Double::valueOf).toList();
+            return new StepWedge(Arrays.stream(text.split(",", -1)).map(String::strip).map(Double::valueOf)
+                    .toList());
         } catch (NumberFormatException noNumber) {
             throw new BadInput("\"" + text + "\" is no list of densities; give those of all steps, the "
                     + "lightest first, such as 0.05,0.20,0.35");
         }
     }
 
-    /** A scan as its sheet reflects or lets through light, by what the scan shows of the wedge. */
-    public LightImage light(LightImage scan) {
-        UnivariateFunction density = density(steps(scan));
+    /**
+     * A scan as its sheet reflects or lets through light, by what the scan shows of the wedge.
+     *
+     * @param corners of the wedge in pixels, clockwise from the upper left, upright
+     */
+    public LightImage light(LightImage scan, double[][] corners) {
+        UnivariateFunction density = density(steps(scan, corners));
         LightImage light = new LightImage(scan.width(), scan.height());
         for (int y = 0; y < scan.height(); y++) {
             for (int x = 0; x < scan.width(); x++) {
@@ -91,8 +95,7 @@ public record StepWedge(ScanPart place, List<Double> densities) {
     }
 
     /** Minus the logarithm of each step's light, the lightest first. */
-    private List<Double> steps(LightImage scan) {
-        double[][] corners = place.corners(scan);
+    private List<Double> steps(LightImage scan, double[][] corners) {
         double left = corners[0][0];
         double top = corners[0][1];
         double wide = corners[1][0] - left;

@@ -84,7 +84,8 @@ class Markup {
         return escaped(words).replaceAll("\\b\\d{4}-\\d\\d-\\d\\d\\b", "<time>$0</time>")
                 .replaceAll("\\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun) <time>.*?</time>",
                         "<span class=\"short\">$0</span>")
-                .replaceAll("(?<=\\d) (?=(?:%|mm|stops?)(?!\\w))|\\b(mag|roll) (?=[\\d−])", "$1\u00a0")
+                .replaceAll("(?<=\\d) (?=(?:%|mm|stops?)(?!\\w))|(?<![-\\w])(mag|roll) (?=[\\d−])",
+                        "$1\u00a0")
                 .replace(" ± ", "\u00a0±\u00a0")
                 .replaceAll("(?<![-\\w])([Ss]heets?) (?=\\d)|\\b(pack) (?=\\w\\b)", "$1$2\u00a0")
                 .replaceAll("\\d\\d:\\d\\d – \\d\\d:\\d\\d|(?<!\\S)--[a-z-]+|\\bf-numbers?\\b",

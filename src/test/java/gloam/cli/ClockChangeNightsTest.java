@@ -146,8 +146,8 @@ class ClockChangeNightsTest {
         assertTrue(Pattern.compile("dark 19:\\d\\d – Tue 2027-02-09 05:\\d\\d").matcher(text).find(), text);
         String whole = "Tue 2027-02-09 " + open.group(1) + " – " + open.group(2);
         assertTrue(plan("2027-02-08", "01:00", "03:00", "html")
-                .contains("<p class=\"time\"><span class=\"short\">Tue <time>2027-02-09</time></span> <span class=\"short\">"
-                        + open.group(1) + " – " + open.group(2) + "</span></p>"));
+                .contains("<p class=\"time\"><span class=\"short\">Tue <time>2027-02-09</time></span> "
+                        + "<span class=\"short\">" + open.group(1) + " – " + open.group(2) + "</span></p>"));
         assertTrue(plan("2027-02-08", "01:00", "03:00", "svg")
                 .contains("<title>Narrow, " + whole + "</title>"));
         assertTrue(plan("2027-02-08", "01:00", "03:00", "ics").replace("\r\n ", "").replace("\n ", "")

@@ -39,10 +39,10 @@ class PinholeTest {
     @Test
     void itsFNumberIsTheFocalLengthOverItsDiameter() throws IOException {
         assertTrue(trip.checked()
-                .contains("60 mm on 101.6 × 127 mm; f/ 200; focus infinity; transmittance 1; spot "
+                .contains("60 mm on 101.6 × 127 mm; f/200; focus infinity; transmittance 1; spot "
                 + "300 µm"), trip.checked());
         assertEquals(200, trip.windows().get(0).get("fNumber").doubleValue());
-        assertTrue(trip.with("0.3}", "0.35}").checked().contains("; f/ 171.43;"));
+        assertTrue(trip.with("0.3}", "0.35}").checked().contains("; f/171.43;"));
     }
 
     @Test

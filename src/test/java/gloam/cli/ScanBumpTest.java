@@ -110,6 +110,7 @@ class ScanBumpTest {
                 .out().replaceAll("\\s+", " ").contains(", bumped at "));
     }
 
+    @Tag("search")
     @Test
     void aCloudIsNoMove() throws IOException {
         SheetMaker maker = maker();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -17,9 +18,10 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Trips of more wishes than can be tried in every order, made so that all of them are known to fit into a few
  * nights out.
  */
+@Tag("laws")
 class CrowdedTripsTest {
 
-    private static final int TRIPS = 12;
+    private static final int TRIPS = Math.max(1, PlannedSamples.TRIPS / 40);
     private static final int NIGHTS = 20;
     private static final int NIGHTS_OUT = 6;
     /** The fewest are hard to find: half as many more are still few. */

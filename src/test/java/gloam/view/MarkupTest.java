@@ -35,6 +35,7 @@ class MarkupTest {
         assertEquals("instant-mono-640, pack\u00a0A, a pack of 8", Markup.prose("instant-mono-640, pack A, "
                 + "a pack of 8"));
         assertEquals("<span class=\"short\">--sheet</span> 3", Markup.prose("--sheet 3"));
+        assertEquals("<span class=\"short\">--roll</span> 3", Markup.prose("--roll 3"));
         assertEquals("<span class=\"short\">Mon <time>2027-02-08</time></span> 19:50",
                 Markup.prose("Mon 2027-02-08 19:50"));
         assertEquals("43\u00a0±\u00a029, +0.4\u00a0stop, −0.5\u00a0stops, 27\u00a0mm, mag\u00a06, "

@@ -1,5 +1,6 @@
-package gloam.frame;
+package gloam.answer;
 
+import gloam.frame.LightImage;
 import gloam.units.BadInput;
 import java.util.Arrays;
 
