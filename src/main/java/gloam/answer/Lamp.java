@@ -1,6 +1,7 @@
 package gloam.answer;
 
 import gloam.frame.TrailRise;
+import gloam.units.Stops;
 
 /**
  * A star's trail on a scan, the star being a lamp of known light.
@@ -21,7 +22,7 @@ record Lamp(double brighterMag, double timesSky, double skyDensity, double densi
      */
     static Lamp of(Trails.Track track, TrailRise rise, double border, boolean negative) {
         Trails.Mark mark = track.mark().orElseThrow();
-        return new Lamp(mark.limitMag() - track.magnitude(), Math.pow(2, mark.stopsOverSky()) - 1,
+        return new Lamp(mark.limitMag() - track.magnitude(), Stops.factor(mark.stopsOverSky()) - 1,
                 rise.skyDensity(border, negative), rise.density(negative), rise.seen());
     }
 }

@@ -10,7 +10,7 @@ import gloam.units.Stops;
  * The tone of the sky in the middle of a sheet, read off its scan.
  *
  * <p><b>Model.</b> The sheet's border is as light as the film gets; the sky's density over it is the
- * logarithm of the ratio of their lights, less the scan's contrast, and the film's tone curve gives the
+ * logarithm of the ratio of their lights, over the scan's contrast, and the film's tone curve gives the
  * tone. Without a border the scan's white stands for it. <b>Valid.</b> Tones that the film tells from black
  * and from white. <b>Error.</b> That of the contrast, 0.03 by the border, 0.15 where there is none (common
  * practice, no source); towards the end of the film that is nearer, where it is more stops.

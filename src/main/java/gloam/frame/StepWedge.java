@@ -115,15 +115,16 @@ public record StepWedge(List<Double> densities) {
     }
 
     private static double darkness(LightImage scan, double left, double top, double wide, double high) {
+        if (wide < LEAST_PX || high < LEAST_PX) {
+            throw new BadInput("a step of the wedge is " + (int) (Math.min(wide, high) / MIDDLE)
+                    + " pixels wide, less than " + (int) (LEAST_PX / MIDDLE)
+                    + "; scan it finer, or check --wedge");
+        }
         List<Double> lights = new ArrayList<>();
         for (int y = (int) top; y < top + high; y++) {
             for (int x = (int) left; x < left + wide; x++) {
                 lights.add((double) scan.light(x, y));
             }
-        }
-        if (wide < LEAST_PX || high < LEAST_PX) {
-            throw new BadInput("a step of the wedge is less than " + (int) (LEAST_PX / MIDDLE)
-                    + " pixels wide; scan it finer, or check --wedge");
         }
         return -Math.log10(Math.max(LEAST_LIGHT, Median.of(lights.stream().mapToDouble(Double::doubleValue)
                 .toArray())));

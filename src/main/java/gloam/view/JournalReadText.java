@@ -48,7 +48,8 @@ final class JournalReadText {
                 + Wording.number(row.limitErrorMag().getAsDouble(), 1) + "."));
         document.under("The scan has " + Wording.number(row.scanContrast(), 2) + " ± "
                 + Wording.number(row.scanContrastSd(), 2) + " times the contrast of the sheet.");
-        document.add(table(row.trails()));
+        document.add(table(TrailText.listed(row.trails())));
+        TrailText.sayLeftOut(document, row.trails());
         return document.gap().text(kept(report));
     }
 

@@ -41,10 +41,10 @@ public record NightRow(LocalDate night, String site, List<EventRow> events, doub
         return row(rank, events);
     }
 
-    /** Such as "Dark for 10 h 22 min, 5 h 35 min of it without the Moon". */
+    /** Such as "Dark for 10 h 22 min, 5 h 35 min of it without the Moon", or "Never dark". */
     String darkness() {
-        return "Dark for " + Wording.hours(darkHours) + ", " + Wording.hours(moonlessDarkHours)
-                + " of it without the Moon";
+        return darkHours == 0 ? "Never dark" : "Dark for " + Wording.hours(darkHours) + ", "
+                + Wording.hours(moonlessDarkHours) + " of it without the Moon";
     }
 
     private static List<EventRow> events(NightRank rank, SiteClock clock) {

@@ -12,6 +12,8 @@ import gloam.planner.Sector;
 import gloam.units.Angle;
 import gloam.units.Label;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts into words what a wish requires of a night. */
 final class RequirementWords {
@@ -123,6 +125,11 @@ final class RequirementWords {
     /** The name of a body or star. */
     static String name(Target target) {
         return target instanceof Body body ? body.properName() : ((Star) target).name();
+    }
+
+    /** What must record, as it stands before the stars that do: such as "Mars and ". */
+    static String beforeStars(Stream<String> names) {
+        return names.map(name -> name + " and ").collect(Collectors.joining());
     }
 
     /** The same of what has that name in a trip file. */

@@ -5,7 +5,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** The card of a planned sheet, to take along. */
 final class SheetCard {
@@ -40,8 +39,8 @@ final class SheetCard {
                 + Wording.number(window.rollDeg(), 1) + "°");
         figure(part, "tone", tone(window) + " stops");
         figure(part, "trail", TrailWords.of(window).figure());
-        figure(part, "stars", window.mustRecord().stream().map(RequirementWords::name)
-                .map(name -> name + " and ").collect(Collectors.joining())
+        figure(part, "stars", RequirementWords.beforeStars(window.mustRecord().stream()
+                .map(RequirementWords::name))
                 + StarWords.of(window.recordedStars(), window.recordedStarsSpread(), window.framedStars(),
                 "", window.catalogueToMag(), window.fainterStars())
                 + (window.trailLimitMag().isPresent()

@@ -37,10 +37,7 @@ final class TrailText {
         });
         if (!report.tracks().isEmpty()) {
             document.add(tracks(report));
-            if (report.tracks().size() > MOST_TRACKS) {
-                document.under("… and " + (report.tracks().size() - MOST_TRACKS)
-                        + " fainter; ask for json to see all");
-            }
+            sayLeftOut(document, report.tracks());
             document.gap();
         } else if (report.records().isEmpty()) {
             document.under("nothing asked for comes into the frame").gap();
@@ -160,6 +157,18 @@ final class TrailText {
                 + " and " + higher + "° " + (star.centreAltitudeDeg() < 0 ? "below" : "above") + " it";
     }
 
+    /** Those of trails, the clearest first, that a table has room for. */
+    static <T> List<T> listed(List<T> trails) {
+        return trails.subList(0, Math.min(MOST_TRACKS, trails.size()));
+    }
+
+    /** Says under such a table how many it leaves out, if any. */
+    static void sayLeftOut(Document document, List<?> trails) {
+        if (trails.size() > MOST_TRACKS) {
+            document.under("… and " + (trails.size() - MOST_TRACKS) + " fainter; ask for json to see all");
+        }
+    }
+
     static String recorded(Trails.Recorded records, boolean nothingInFrame) {
         String bodies = records.bodies().stream()
                 .map(RequirementWords::name).collect(Collectors.joining(" and "));
@@ -186,7 +195,7 @@ final class TrailText {
                 Table.numbers("", "mm"), Table.numbers("", "°").leaving(3), Table.numbers("share").leaving(2),
                 Table.numbers("runs").leaving(7), Table.numbers("sagitta", "mm").leaving(1),
                 Table.words("enters").leaving(4), Table.words("leaves").leaving(4));
-        for (TrackRow track : report.tracks().subList(0, Math.min(MOST_TRACKS, report.tracks().size()))) {
+        for (TrackRow track : listed(report.tracks())) {
             TrackRow.PointRow first = track.points().get(0);
             TrackRow.PointRow last = track.points().get(track.points().size() - 1);
             table.row(track.title(),

@@ -9,7 +9,6 @@ import gloam.planner.Plan;
 import gloam.planner.WindowSky;
 import gloam.proof.StarCount;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Puts into one line why a window is where it is and what it will give. */
 final class WindowWords {
@@ -81,8 +80,8 @@ final class WindowWords {
         StarCount count = window.stars();
         String stars = StarWords.of(count.recorded(), count.spread(), count.crossing(), "stars",
                 StarCatalogue.FAINTEST_MAG, count.fainter()) + " record";
-        return window.wish().mustRecord().stream().map(RequirementWords::name)
-                .map(name -> name + " and ").collect(Collectors.joining()) + stars;
+        return RequirementWords.beforeStars(window.wish().mustRecord().stream().map(RequirementWords::name))
+                + stars;
     }
 
     private static String clear(Plan.Window window) {

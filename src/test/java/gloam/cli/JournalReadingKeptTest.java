@@ -53,7 +53,11 @@ class JournalReadingKeptTest extends JournalOfOneScan {
         byte[] jpeg = maker.jpeg();
         Path scan = Files.write(folder.resolve("scan.jpg"), jpeg);
         String before = Files.readString(Path.of(journal()));
-        assertTrue(read(scan, "--entry 1 --write").out().contains("Written to entry 1 of "));
+        String text = read(scan, "--entry 1 --write").out();
+        assertTrue(text.contains("Written to entry 1 of "), text);
+        assertEquals(20, text.lines().filter(line -> line.matches(".* (not )?seen .*\\d")).count(), text);
+        assertTrue(text.lines().anyMatch(line -> line.matches(" +… and \\d+ fainter; ask for json to see "
+                + "all")), text);
         String written = Files.readString(Path.of(journal()));
         assertTrue(written.startsWith(before));
         // FIPS 180-4 by the platform

@@ -68,8 +68,8 @@ class ScanCurveTest extends JournalOfOneScan {
                 + "step; give the lightest first, such as 0.05,0.20,0.35 (--wedge-densities)",
         "--wedge 10,90,80,5 --wedge-densities 0.1,0.5,0.9 | the wedge's steps do not grow darker one by one; "
                 + "check --wedge X,Y,W,H and the number of densities, 3 (even.png)",
-        "--wedge 10,90,1,1 --wedge-densities 0.1,0.5,0.9 | a step of the wedge is less than 8 pixels wide; "
-                + "scan it finer, or check --wedge (even.png)"})
+        "--wedge 10,90,1,1 --wedge-densities 0.1,0.5,0.9 | a step of the wedge is 2 pixels wide, less "
+                + "than 8; scan it finer, or check --wedge (even.png)"})
     void whatIsNoWedgeIsRefused(String options, String error) throws IOException {
         add(170, 40, maker().openings);
         Path even = folder.resolve("even.png");
