@@ -93,6 +93,24 @@ class PictureEdgesTest {
         }
     }
 
+    /** A grey wedge below the sheet, as broad as four fifths of the scan, has edges of its own. */
+    @Test
+    void whatLiesBesideTheSheetHasNoEdges() {
+        Sheet sheet = new Sheet(corners(0.16, 1, 0.02), corners(0.09, 1, 0.02), 0.9, 0.25, 3);
+        LightImage scan = sheet.scanned();
+        for (int y = 1261; y < 1287; y++) {
+            for (int x = 110; x < 990; x++) {
+                scan.add(x, y, (float) (FrameMaker.linear(0.9 - 0.08 * ((x - 110) / 80)) - scan.light(x, y)));
+            }
+        }
+        double[][] wedge = {{110, 1261}, {990, 1261}, {990, 1287}, {110, 1287}};
+        double[][] found = PictureEdges.of(scan, Optional.of(wedge)).orElseThrow();
+        for (int i = 0; i < 4; i++) {
+            assertEquals(sheet.picture[i][0], found[i][0], 0.003 * HEIGHT, "x of corner " + i);
+            assertEquals(sheet.picture[i][1], found[i][1], 0.003 * HEIGHT, "y of corner " + i);
+        }
+    }
+
     @Test
     void whereThereIsNoSheetNoneIsFound() {
         assertTrue(PictureEdges.of(new LightImage(WIDTH, HEIGHT), Optional.empty()).isEmpty());
